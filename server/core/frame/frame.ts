@@ -1,0 +1,344 @@
+/**
+ * The frame as it is written: values and paths, no text ranges, nothing derived.
+ * `document/` makes it from text; `model/` places it in space.
+ * Lengths are whole nanometres; loads psf; speeds mph; weights lb; angles degrees.
+ */
+import type { Length } from '../quantity/length.ts';
+
+/** JSON Pointer (RFC 6901) into the file, keys as they are written. `''` is the whole file. */
+export type Pointer = string;
+
+/** A name as it stands in the file, not yet looked up. */
+export interface Ref {
+  readonly text: string;
+  readonly path: Pointer;
+}
+
+export type Units = 'inch' | 'mm';
+
+export interface Frame {
+  readonly name: string;
+  readonly units: Units;
+  readonly basis: Basis;
+  readonly site: Site;
+  readonly classes: readonly TimberClass[];
+  readonly mill: Mill;
+  readonly grid: Grid;
+  readonly members: readonly Member[];
+  readonly joints: readonly JointEntry[];
+  readonly roof: Roof | undefined;
+  readonly piers: readonly PierEntry[];
+  readonly floors: readonly Floor[];
+  readonly crew: Crew | undefined;
+  readonly prices: readonly Price[];
+  readonly accepted: readonly Accepted[];
+  /**
+   * Names that the file defines but whose entry cannot be read (a half-typed line): whoever refers to them
+   * stays silent instead of adding a second finding.
+   */
+  readonly unread: ReadonlySet<string>;
+}
+
+export interface Basis {
+  readonly path: Pointer;
+  readonly loads: 'asce-7-16' | 'asce-7-22' | undefined;
+  readonly riskCategory: 'i' | 'ii' | 'iii' | 'iv' | undefined;
+}
+
+export type SnowExposure = 'fully-exposed' | 'partially-exposed' | 'sheltered';
+export type Thermal = 'heated' | 'cold-ventilated' | 'open' | 'freezer' | 'greenhouse';
+export type WindExposure = 'B' | 'C' | 'D';
+export type Soil = 'bedrock' | 'sedimentary-rock' | 'gravel' | 'sand' | 'clay';
+
+export interface Site {
+  readonly path: Pointer;
+  readonly snow:
+    | {
+        readonly path: Pointer;
+        /** psf; at service level in ASCE 7-16, at strength level in ASCE 7-22 */
+        readonly ground: number | undefined;
+        readonly exposure: SnowExposure | undefined;
+        readonly thermal: Thermal | undefined;
+        /** the covering sheds snow and nothing at the eaves stops it */
+        readonly slides: boolean;
+      }
+    | undefined;
+  readonly wind:
+    | {
+        readonly path: Pointer;
+        /** mph, three-second gust of the risk category's map */
+        readonly speed: number | undefined;
+        readonly exposure: WindExposure | undefined;
+        readonly flow: 'clear' | 'obstructed' | undefined;
+      }
+    | undefined;
+  readonly frostDepth: Length | undefined;
+  readonly soil: Soil | undefined;
+  /** Height of the ground by bent (`2`), by wall (`B`) or at a place (`A3`), in file order. */
+  readonly ground: readonly { readonly key: string; readonly height: Length; readonly path: Pointer }[];
+}
+
+export interface TimberClass {
+  readonly name: string;
+  readonly path: Pointer;
+  readonly species: Ref | undefined;
+  /** undefined = not stated: an own-sawn timber without a stamp counts as No.2 */
+  readonly grade: Ref | undefined;
+  readonly seasoning: 'green' | 'dry';
+  readonly surface: 'rough' | 'planed';
+  /** reference design values (psi) that the file gives itself, with the reason */
+  readonly values: ReadonlyMap<DesignValueKey, number>;
+  readonly because: string | undefined;
+  /** weight in lb/ft³ that the file gives itself */
+  readonly weight: number | undefined;
+}
+
+export type DesignValueKey = 'Fb' | 'Ft' | 'Fv' | 'Fc-perp' | 'Fc' | 'E' | 'E-min' | 'G';
+
+export interface Mill {
+  readonly path: Pointer;
+  readonly longestCut: Length | undefined;
+  readonly kerf: Length | undefined;
+  readonly logs: readonly {
+    readonly path: Pointer;
+    readonly species: Ref | undefined;
+    readonly smallEnd: Length;
+    readonly length: Length;
+    readonly count: number;
+  }[];
+}
+
+/** Which face of a timber lies on its grid line; undefined = by the rule (outer lines outward, inner ones center). */
+export type GridReference = 'center' | 'outward' | 'toward-1' | 'toward-a' | undefined;
+
+export interface GridLine {
+  readonly id: string;
+  readonly path: Pointer;
+  readonly at: Length;
+  readonly reference: GridReference;
+}
+
+export interface Level {
+  readonly id: string;
+  readonly path: Pointer;
+  readonly height: Length;
+}
+
+export interface Grid {
+  readonly path: Pointer;
+  /** in file order; placement sorts them by `at` */
+  readonly walls: readonly GridLine[];
+  readonly bents: readonly GridLine[];
+  readonly levels: readonly Level[];
+}
+
+export type MemberKind =
+  | 'post'
+  | 'plate'
+  | 'sill'
+  | 'girt'
+  | 'tie'
+  | 'beam'
+  | 'joist'
+  | 'purlin'
+  | 'king-post'
+  | 'strut'
+  | 'brace'
+  | 'ridge'
+  | 'rafter';
+
+export interface Section {
+  readonly width: Length;
+  readonly depth: Length;
+  /** written as `2x8 nominal`: width and depth are already the dressed sizes */
+  readonly nominal: boolean;
+}
+
+/** A height: a level's name, or a length above the datum. */
+export type Height = Ref | { readonly length: Length; readonly path: Pointer };
+
+/** `A1`, or `B@4 ft 9 in` (so far along wall B from the first bent). */
+export interface GridPlace {
+  readonly path: Pointer;
+  readonly text: string;
+  readonly wall: string;
+  readonly bent: string | undefined;
+  readonly along: Length | undefined;
+}
+
+export interface Member {
+  readonly name: string;
+  readonly path: Pointer;
+  readonly kind: MemberKind;
+  readonly section: Section | undefined;
+  readonly turned: boolean;
+  /** name of the timber class, from `timber:`; undefined = the first class that fits its kind */
+  readonly timber: Ref | undefined;
+  readonly at: readonly GridPlace[] | undefined;
+  readonly walls: readonly Ref[] | undefined;
+  readonly bents: readonly Ref[] | undefined;
+  readonly from: Ref | undefined;
+  readonly to: Ref | undefined;
+  readonly top: Height | undefined;
+  readonly bottom: Height | undefined;
+  /** past the first and the last grid line */
+  readonly overhang: { readonly from: Length; readonly to: Length } | undefined;
+  readonly between: readonly Ref[] | undefined;
+  readonly leg: Length | undefined;
+  /** legs by the name of the timber each lies along */
+  readonly legs: readonly { readonly along: Ref; readonly length: Length }[] | undefined;
+  readonly curve: { readonly path: Pointer; readonly radius?: Length; readonly rise?: Length } | undefined;
+  readonly above: boolean;
+  readonly face: 'reference' | 'center';
+  readonly spacing: Length | undefined;
+  readonly count: number | undefined;
+  readonly layout: 'even' | 'fixed';
+  readonly splice: { readonly path: Pointer; readonly at: Ref; readonly kind: string | undefined } | undefined;
+  readonly ends: readonly [EndPlace, EndPlace] | undefined;
+}
+
+export interface EndPlace {
+  readonly path: Pointer;
+  readonly at: GridPlace | undefined;
+  readonly level: Height | undefined;
+  readonly offset: readonly [Length, Length, Length];
+}
+
+export type JointKindName =
+  | 'mortise-and-tenon'
+  | 'wedged-half-dovetail'
+  | 'brace-tenon'
+  | 'birds-mouth'
+  | 'housed'
+  | 'housed-dovetail'
+  | 'pocket'
+  | 'corner-half-lap'
+  | 'half-lap-scarf';
+
+export interface PegSpec {
+  readonly path: Pointer;
+  readonly count: number;
+  readonly diameter: Length | undefined;
+  /** offset of the hole in the tenon toward the shoulder */
+  readonly draw: Length | undefined;
+}
+
+export interface TenonSpec {
+  readonly path: Pointer;
+  readonly thickness: Length | undefined;
+  readonly length: Length | undefined;
+  readonly width: Length | undefined;
+  /** from the reference face of the mortised timber to the near cheek */
+  readonly setIn: Length | undefined;
+  readonly through: boolean;
+}
+
+export interface JointSpec {
+  readonly kind: JointKindName;
+  readonly housing: Length | undefined;
+  readonly tenon: TenonSpec | undefined;
+  readonly pegs: PegSpec | undefined;
+  readonly drop: Length | undefined;
+  readonly wedge: { readonly path: Pointer; readonly species: Ref | undefined; readonly slope: number | undefined } | undefined;
+  /** length past the far face of a through tenon */
+  readonly tail: Length | undefined;
+  /** housed dovetail: depth of the dovetail, its length into the beam, widening on each side */
+  readonly dovetail: { readonly path: Pointer; readonly length?: Length; readonly depth?: Length; readonly flare?: Length } | undefined;
+  /** level seat of a bird's mouth */
+  readonly seat: Length | undefined;
+  /** laps and scarfs: length of the lap along the grain */
+  readonly lap: Length | undefined;
+}
+
+export interface JointEntry extends JointSpec {
+  readonly name: string;
+  readonly path: Pointer;
+  readonly of: readonly Ref[];
+  readonly into: readonly Ref[];
+}
+
+export interface Roof {
+  readonly path: Pointer;
+  readonly kind: 'gable' | 'shed';
+  /** rise over run; exact as written (7:12 → rise 7, run 12) */
+  readonly pitch: { readonly rise: number; readonly run: number } | undefined;
+  /** shed: the wall whose plate is higher */
+  readonly high: Ref | undefined;
+  readonly rafters:
+    | {
+        readonly path: Pointer;
+        readonly section: Section | undefined;
+        readonly timber: Ref | undefined;
+        readonly spacing: Length | undefined;
+        readonly count: number | undefined;
+        readonly layout: 'even' | 'fixed';
+        readonly seat: { readonly path: Pointer; readonly kind: 'birds-mouth'; readonly seat: Length | undefined };
+        readonly head: { readonly path: Pointer; readonly kind: 'housed' | 'birds-mouth'; readonly into: Ref | undefined; readonly housing: Length | undefined } | undefined;
+        readonly overhang: { readonly path: Pointer; readonly eave: Length; readonly rake: Length | undefined; readonly high: Length };
+        readonly fasten: { readonly path: Pointer; readonly kind: 'screws' | 'nails'; readonly count: number; readonly diameter: Length | undefined; readonly length: Length | undefined } | undefined;
+      }
+    | undefined;
+  readonly deck:
+    | { readonly path: Pointer; readonly kind: 'boards' | 'panels' | 'purlins'; readonly thickness: Length | undefined; readonly spacing: Length | undefined }
+    | undefined;
+  readonly covering:
+    | { readonly path: Pointer; readonly kind: CoveringKind; readonly coverage: Length | undefined; readonly weight: number | undefined }
+    | undefined;
+}
+
+export type CoveringKind =
+  | 'standing-seam'
+  | 'ribbed-steel'
+  | 'corrugated-steel'
+  | 'asphalt-shingles'
+  | 'wood-shingles'
+  | 'wood-shakes'
+  | 'slate'
+  | 'clay-tile'
+  | 'roll-roofing';
+
+export interface PierEntry {
+  readonly name: string;
+  readonly path: Pointer;
+  readonly under: Ref | undefined;
+  readonly at: readonly GridPlace[] | undefined;
+  readonly kind: 'tube' | 'pad';
+  /** tube diameter, or width of a square pad */
+  readonly diameter: Length | undefined;
+  /** from the lowest ground that touches it to the tube's bottom */
+  readonly depth: Length | undefined;
+  readonly top: Height | undefined;
+  readonly lateral: 'single' | 'doubled';
+  readonly footing: { readonly path: Pointer; readonly diameter: Length | undefined; readonly thickness: Length | undefined } | undefined;
+  readonly anchor: { readonly path: Pointer; readonly kind: 'embedded-strap' | 'post-base' | 'dowel'; readonly standOff: Length | undefined } | undefined;
+  readonly rebar: { readonly path: Pointer; readonly count: number; readonly size: number } | undefined;
+}
+
+export interface Floor {
+  readonly name: string;
+  readonly path: Pointer;
+  readonly on: Ref | undefined;
+  /** psf */
+  readonly live: number | undefined;
+}
+
+export interface Crew {
+  readonly path: Pointer;
+  readonly people: number | undefined;
+  /** lb that one person lifts */
+  readonly each: number | undefined;
+  readonly machine: { readonly path: Pointer; readonly kind: string; readonly limit: number | undefined } | undefined;
+}
+
+export interface Price {
+  readonly item: string;
+  readonly path: Pointer;
+  readonly each: number;
+}
+
+export interface Accepted {
+  readonly path: Pointer;
+  readonly check: string;
+  readonly at: string | undefined;
+  readonly because: string;
+}

@@ -1,0 +1,62 @@
+/** What the server and our client say to each other beyond LSP. Types only: the client imports nothing else of the server. */
+
+/** Client → server request: the drawing of an open document. */
+export const DRAWING_REQUEST = 'bentwright/drawing';
+
+export interface DrawingParams {
+  readonly uri: string;
+  /** `front`, `side`, a wall or a bent */
+  readonly view: string;
+}
+
+export interface DrawingResult {
+  /** SVG text of the last version that could be drawn, or null when there is none yet */
+  readonly svg: string | null;
+  /** document version the drawing was made from */
+  readonly version: number;
+  /** true when the newest text could not be drawn and an older drawing is shown */
+  readonly stale: boolean;
+  /** views that this frame has, in order, with plain titles */
+  readonly views: readonly { readonly id: string; readonly title: string }[];
+  /** the view drawn (the asked one, or the first where that does not exist) */
+  readonly view: string;
+}
+
+/** Server → client notification: a document has new findings and perhaps a new drawing. */
+export const CHECKED_NOTIFICATION = 'bentwright/checked';
+
+export interface CheckedParams {
+  readonly uri: string;
+  readonly version: number;
+  readonly errors: number;
+  readonly warnings: number;
+  readonly notes: number;
+  /** milliseconds from text to findings */
+  readonly milliseconds: number;
+}
+
+/** Client → server request: where in the text the thing drawn stands. */
+export const LOCATE_REQUEST = 'bentwright/locate';
+
+export interface LocateParams {
+  readonly uri: string;
+  readonly path: string;
+}
+
+export interface LocateResult {
+  readonly start: { readonly line: number; readonly character: number };
+  readonly end: { readonly line: number; readonly character: number };
+}
+
+/** Client → server request: the ids of what the cursor stands on, to light them in the drawing. */
+export const AT_CURSOR_REQUEST = 'bentwright/at-cursor';
+
+export interface AtCursorParams {
+  readonly uri: string;
+  readonly position: { readonly line: number; readonly character: number };
+}
+
+export interface AtCursorResult {
+  /** `data-id`s */
+  readonly ids: readonly string[];
+}
