@@ -1,0 +1,210 @@
+/**
+ * A joint in place: two timbers, the local axes of the face that receives, the resolved sizes of its parts, and the
+ * solids these parts fill. Each kind of joint is one file under `kinds/`; `kinds/index.ts` lists them.
+ */
+import type { JointEntry, JointKindName, JointSpec, Pointer } from '../frame/frame.ts';
+import type { Meeting, Timber } from '../model/model.ts';
+import type { Vec2, Vec3 } from '../model/vec.ts';
+
+/** Which part of the joined timber makes the joint. */
+export type JointEnd = 'foot' | 'head' | 'side';
+
+/** A size and whether the file gives it or a rule of proportion does. */
+export interface Sized {
+  /** inches */
+  readonly value: number;
+  readonly from: 'file' | 'default';
+}
+
+/**
+ * The face that receives, and its axes: `inward` goes square into the timber, `grain` along it, `across` = inward × grain.
+ * `origin` lies on the (unhoused) face where the joined timber's center line enters.
+ */
+export interface ReceivingFace {
+  readonly origin: Vec3;
+  readonly inward: Vec3;
+  readonly grain: Vec3;
+  readonly across: Vec3;
+  /** wood behind the face, along `inward` */
+  readonly thickness: number;
+  /** the face's two edges along `across`, measured from `origin` */
+  readonly edges: readonly [number, number];
+  /** the timber's two ends along `grain`, measured from `origin` */
+  readonly ends: readonly [number, number];
+  /** the edge that is the reference face: -1 the lower, 1 the higher along `across`, 0 neither */
+  readonly reference: -1 | 0 | 1;
+}
+
+/** A straight solid: `outline` (along u and v from `base`) drawn from `from` to `to` along w = u × v. */
+export interface Prism {
+  readonly base: Vec3;
+  readonly u: Vec3;
+  readonly v: Vec3;
+  readonly w: Vec3;
+  readonly outline: readonly Vec2[];
+  readonly from: number;
+  readonly to: number;
+}
+
+export interface Peg {
+  /** center of the hole at the face it enters, in space */
+  readonly from: Vec3;
+  readonly to: Vec3;
+  readonly diameter: number;
+}
+
+export interface TenonSizes {
+  readonly thickness: Sized;
+  /** along the grain of the mortised timber */
+  readonly width: Sized;
+  /** square to the receiving face, from the shoulder to the tip */
+  readonly length: Sized;
+  /** reference face of the mortised timber to the near cheek */
+  readonly setIn: Sized;
+  readonly through: boolean;
+  /** wood of the mortised timber beside the mortise: reference side, far side */
+  readonly walls: readonly [number, number];
+  /** wood behind the housing that a tenon may use: to the far face, less what the rule leaves */
+  readonly room: number;
+  readonly mortiseDepth: number;
+  /** where the tenon's middle lies along `grain`, and across, from the face's origin */
+  readonly center: Vec2;
+  /** width held back at a free end of the mortised timber (relish) */
+  readonly relishCut: number;
+}
+
+export interface PegSizes {
+  readonly count: number;
+  readonly diameter: Sized;
+  /** hole in the tenon nearer the shoulder than the hole in the cheeks by this much */
+  readonly draw: Sized;
+  /** shoulder to the center of each row of holes in the mortised timber, along `inward` */
+  readonly setbacks: readonly number[];
+  /** positions along the tenon's width, from its middle */
+  readonly alongWidth: readonly number[];
+}
+
+export interface SeatSizes {
+  /** level length */
+  readonly level: Sized;
+  /** plumb cut (heel) height = level × tan θ */
+  readonly plumb: number;
+  /** depth of the notch square to the rafter = level × sin θ */
+  readonly depth: number;
+  /** wood above the plate measured plumb at the plumb cut */
+  readonly heightAbovePlate: number;
+  /** wood left square to the rafter */
+  readonly woodLeft: number;
+  readonly angle: number;
+}
+
+export interface DovetailSizes {
+  readonly length: Sized;
+  readonly depth: Sized;
+  /** widening on each side from neck to tip */
+  readonly flare: Sized;
+  readonly neck: number;
+  readonly tip: number;
+}
+
+export interface WedgeSizes {
+  /** rise per unit of length */
+  readonly slope: number;
+  readonly drop: Sized;
+  /** height of the opening above the seated tenon at the inner and at the outer face */
+  readonly heightInner: number;
+  readonly heightOuter: number;
+  readonly length: number;
+  readonly width: number;
+}
+
+export interface LapSizes {
+  /** along the grain */
+  readonly length: Sized;
+  readonly depth: number;
+}
+
+export interface JointSizes {
+  /** depth of the housing in the receiving timber; 0 = none */
+  readonly housing: Sized;
+  readonly tenon?: TenonSizes;
+  readonly pegs?: PegSizes;
+  readonly seat?: SeatSizes;
+  readonly dovetail?: DovetailSizes;
+  readonly wedge?: WedgeSizes;
+  readonly lap?: LapSizes;
+  /** drop-in pocket: how far the end bears in, and how deep the pocket is from the top */
+  readonly pocket?: { readonly bearing: Sized; readonly depth: number; readonly width: number };
+}
+
+export interface JointSolids {
+  /** what stands out of the joined timber past its shoulder */
+  readonly tenons: readonly Prism[];
+  /** what is cut out of the receiving timber */
+  readonly mortises: readonly Prism[];
+  readonly housings: readonly Prism[];
+  readonly wedges: readonly Prism[];
+  /** what is cut out of the joined timber (seats, laps) */
+  readonly notches: readonly Prism[];
+  readonly pegs: readonly Peg[];
+}
+
+export interface Joint {
+  /** `post-head@A1` */
+  readonly id: string;
+  readonly kind: JointKindName;
+  /** the entry that names it; undefined = the usual kind was assumed, or the roof's own seats and heads */
+  readonly entry: JointEntry | undefined;
+  /** pointer of what decides its sizes: the joint entry, the roof's seat or head, else the joined timber's entry */
+  readonly path: Pointer;
+  readonly assumed: boolean;
+  readonly of: Timber;
+  readonly end: JointEnd;
+  readonly into: Timber;
+  readonly meeting: Meeting;
+  readonly face: ReceivingFace;
+  readonly sizes: JointSizes;
+  readonly solids: JointSolids;
+  /** how far the joined timber runs past its shoulder, along its own axis */
+  readonly extension: number;
+}
+
+/** Everything a kind needs to size a joint. */
+export interface JointPlace {
+  readonly of: Timber;
+  readonly end: JointEnd;
+  readonly into: Timber;
+  readonly meeting: Meeting;
+  readonly face: ReceivingFace;
+  readonly spec: JointSpec | undefined;
+  readonly metric: boolean;
+  /** another brace or tenon enters the opposite face at the same height: tenons share the wood */
+  readonly opposed: boolean;
+}
+
+export interface ShapedJoint {
+  readonly sizes: JointSizes;
+  readonly solids: JointSolids;
+  readonly extension: number;
+}
+
+/** One line of a cut sheet. */
+export interface CutRow {
+  /** which stick, or which loose part, it is cut on */
+  readonly on: 'joined' | 'receiving' | 'peg' | 'wedge';
+  /** plain name of the size: `tenon thickness` */
+  readonly label: string;
+  /** inches, or degrees, or a count */
+  readonly value: number;
+  readonly unit: 'in' | 'deg' | 'count';
+  /** one line: how it was derived */
+  readonly how: string;
+}
+
+export interface JointKind {
+  readonly kind: JointKindName;
+  /** plain name: `Mortise and tenon` */
+  readonly title: string;
+  shape(place: JointPlace): ShapedJoint;
+  cutSheet(joint: Joint): readonly CutRow[];
+}
