@@ -1,0 +1,228 @@
+/** The preview's page alone in the browser, without an editor round it: what it draws, keeps, and tells. */
+import { readFile } from "node:fs/promises";
+import { join } from "node:path";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
+import type { FromPage, PageState, ToPage } from "../../client/preview/messages.ts";
+import { startBrowser } from "./browser.ts";
+import { needEditor, ROOT } from "./installed.ts";
+
+type Heard = FromPage[];
+
+/** What the page finds in place of the editor's own function. */
+const EDITOR_DOUBLE = `
+  window.heard = [];
+  window.acquireVsCodeApi = () => ({
+    postMessage: (message) => window.heard.push(message),
+    getState: () => JSON.parse(window.name || 'null') ?? undefined,
+    setState: (state) => { window.name = JSON.stringify(state); },
+  });`;
+
+/** The elements of client/preview/page-html.ts that the page's script works on. */
+const BODY = `<body data-document="file:///arch.frame.yaml"><header><select id="views"></select>
+  <button id="zoom-out">-</button><button id="zoom-in">+</button><button id="fit">Fit</button>
+  <span id="stale" role="status"></span></header>
+  <main id="viewport" tabindex="0"><svg id="sheet" xmlns="http://www.w3.org/2000/svg"><g id="drawing"></g></svg>
+  <p id="nothing">Nothing is drawn yet.</p></main></body>`;
+
+const VIEWS = [
+  { id: "front", title: "Front" },
+  { id: "1", title: "Bent 1" },
+];
+
+function svg(inner: string, viewBox = "0 0 100 60"): string {
+  return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="${viewBox}">${inner}</svg>`;
+}
+
+const POST =
+  '<path class="timber" data-id="post@A1" data-path="/members/post" d="M20 10h10v40h-10z"><title>post A1, 8x8</title></path>';
+
+function drawing(inner: string, rest: Partial<Extract<ToPage, { kind: "drawing" }>> = {}): ToPage {
+  return {
+    kind: "drawing",
+    uri: "file:///arch.frame.yaml",
+    svg: svg(inner),
+    view: "front",
+    views: VIEWS,
+    stale: "",
+    ...rest,
+  };
+}
+
+describe("the preview page", () => {
+  let browser: Browser;
+  let page: Page;
+  let assets: { script: string; styles: string };
+
+  beforeAll(async () => {
+    needEditor();
+    browser = await startBrowser();
+    const read = (file: string) => readFile(join(ROOT, "dist", file), "utf8");
+    assets = { script: await read("preview.js"), styles: await read("preview.css") };
+  });
+  afterAll(() => browser?.close());
+
+  beforeEach(async () => {
+    page = await browser.newPage({ viewport: { width: 800, height: 600 } });
+    await load();
+  });
+  afterEach(() => page.close());
+
+  /** Loads the page, or loads it again with the state it has kept. */
+  async function load(): Promise<void> {
+    await page.setContent(`<!DOCTYPE html><html><head><style>${assets.styles}</style></head>${BODY}</html>`);
+    await page.addScriptTag({ content: EDITOR_DOUBLE });
+    await page.addScriptTag({ content: assets.script });
+  }
+  const show = (message: ToPage) =>
+    page.evaluate((data) => window.dispatchEvent(new MessageEvent("message", { data })), message);
+  const heard = () => page.evaluate(() => (window as unknown as { heard: Heard }).heard);
+  const kept = () => page.evaluate(() => JSON.parse(window.name) as PageState);
+  const viewBox = () => page.locator("#sheet").getAttribute("viewBox");
+
+  it("says that it is ready, and that nothing is drawn yet", async () => {
+    expect(await heard()).toEqual([{ kind: "ready", view: "" }]);
+    expect(await page.locator("#nothing").isVisible()).toBe(true);
+  });
+
+  it("shows the drawing and its views", async () => {
+    await show(drawing(POST));
+    expect(await page.locator('[data-id="post@A1"]').isVisible()).toBe(true);
+    expect(await page.locator("#nothing").isVisible()).toBe(false);
+    expect(await page.locator("#views option").allTextContents()).toEqual(["Front", "Bent 1"]);
+  });
+
+  it("tells which entry was clicked, and not one that was dragged over", async () => {
+    await show(drawing(POST));
+    await page.locator('[data-id="post@A1"]').click();
+    const at = await page.locator('[data-id="post@A1"]').boundingBox();
+    await page.mouse.move((at?.x ?? 0) + 10, (at?.y ?? 0) + 10);
+    await page.mouse.down();
+    await page.mouse.move((at?.x ?? 0) + 60, (at?.y ?? 0) + 30, { steps: 4 });
+    await page.mouse.up();
+    expect((await heard()).filter(({ kind }) => kind === "pick")).toEqual([
+      { kind: "pick", path: "/members/post" },
+    ]);
+  });
+
+  it("can be used from the keyboard: a timber has a name, and Enter chooses it", async () => {
+    await show(drawing(POST));
+    const post = page.getByRole("button", { name: "post A1, 8x8" });
+    await post.focus();
+    await page.keyboard.press("Enter");
+    expect((await heard()).at(-1)).toEqual({ kind: "pick", path: "/members/post" });
+  });
+
+  it("keeps zoom, place and keyboard focus when the drawing is replaced", async () => {
+    await show(drawing(POST));
+    const whole = await viewBox();
+    await page.mouse.move(500, 200);
+    await page.mouse.wheel(0, -400);
+    await page.waitForFunction((box) => document.getElementById("sheet")?.getAttribute("viewBox") !== box, whole);
+    await page.locator('[data-id="post@A1"]').focus();
+    const before = await viewBox();
+    await show(
+      drawing(POST.replace("M20 10h10", "M20 10h14"), {
+        svg: svg(POST.replace("h10v", "h14v"), "-4 0 108 60"),
+      }),
+    );
+    expect(await viewBox()).toBe(before);
+    expect(await page.evaluate(() => document.activeElement?.getAttribute("data-id"))).toBe("post@A1");
+  });
+
+  it("zooms at the pointer", async () => {
+    await show(drawing(POST));
+    const post = page.locator('[data-id="post@A1"]');
+    const before = await post.boundingBox();
+    await page.mouse.move(before?.x ?? 0, before?.y ?? 0);
+    await page.mouse.wheel(0, -300);
+    await page.waitForFunction(
+      (width) =>
+        (document.querySelector('[data-id="post@A1"]')?.getBoundingClientRect().width ?? 0) > width * 1.5,
+      before?.width ?? 0,
+    );
+    const after = await post.boundingBox();
+    expect(Math.abs((after?.x ?? 0) - (before?.x ?? 0))).toBeLessThan(2);
+    expect(Math.abs((after?.y ?? 0) - (before?.y ?? 0))).toBeLessThan(2);
+  });
+
+  it("has keys for zooming, moving and showing all of it again", async () => {
+    await show(drawing(POST));
+    const whole = await viewBox();
+    await page.locator("#viewport").focus();
+    await page.keyboard.press("+");
+    const nearer = await viewBox();
+    await page.keyboard.press("ArrowRight");
+    const moved = await viewBox();
+    await page.keyboard.press("0");
+    expect(new Set([whole, nearer, moved]).size).toBe(3);
+    expect(await viewBox()).toBe(whole);
+  });
+
+  it("comes back after a reload with its view and its place", async () => {
+    await show(drawing(POST, { view: "1" }));
+    await page.locator("#views").selectOption("front");
+    await show(drawing(POST));
+    await page.locator("#zoom-in").click();
+    const before = await viewBox();
+    expect(await kept()).toMatchObject({ uri: "file:///arch.frame.yaml", view: "front" });
+    await load();
+    expect(await heard()).toEqual([{ kind: "ready", view: "front" }]);
+    await show(drawing(POST));
+    expect(await viewBox()).toBe(before);
+  });
+
+  it("keeps a place for each view", async () => {
+    await show(drawing(POST));
+    await page.locator("#zoom-in").click();
+    const front = await viewBox();
+    await show(drawing(POST, { view: "1" }));
+    expect(await viewBox()).not.toBe(front);
+    await show(drawing(POST));
+    expect(await viewBox()).toBe(front);
+  });
+
+  it("lights what the cursor stands on, also in the next drawing", async () => {
+    await show(drawing(POST));
+    await show({ kind: "highlight", ids: ["post@A1"] });
+    await show(drawing(POST.replace("h10v", "h12v")));
+    expect(await page.locator(".selected").count()).toBe(1);
+    await show({ kind: "highlight", ids: [] });
+    expect(await page.locator(".selected").count()).toBe(0);
+  });
+
+  it("says when the drawing is older than the text, and keeps it", async () => {
+    await show(drawing(POST));
+    await show(drawing(POST, { stale: "Older drawing." }));
+    expect(await page.getByRole("status").textContent()).toBe("Older drawing.");
+    expect(await page.locator('[data-id="post@A1"]').isVisible()).toBe(true);
+    await show(drawing(POST));
+    expect(await page.getByRole("status").textContent()).toBe("");
+  });
+
+  it("runs and loads nothing that a drawing carries", async () => {
+    const wanted: string[] = [];
+    page.on("request", (request) => wanted.push(request.url()));
+    const inner = [
+      POST.replace("<path", '<path onclick="window.ran = 1"'),
+      "<script>window.ran = 1</script>",
+      '<foreignObject><body xmlns="http://www.w3.org/1999/xhtml"><img src="x" onerror="window.ran = 1"/></body></foreignObject>',
+      '<image href="http://127.0.0.1:9/x.png" onerror="window.ran = 1"/>',
+      '<use href="http://127.0.0.1:9/x.svg#y"/>',
+    ].join("");
+    await show(drawing(inner));
+    await page.locator('[data-id="post@A1"]').click();
+    expect(await page.evaluate(() => "ran" in window)).toBe(false);
+    expect(
+      await page
+        .locator("#drawing script, #drawing foreignObject, #drawing image, #drawing use[href]")
+        .count(),
+    ).toBe(0);
+    expect(wanted).toEqual([]);
+  });
+
+  it("shows nothing for a text that is not an SVG", async () => {
+    await show(drawing("", { svg: "<svg" }));
+    expect(await page.locator("#nothing").isVisible()).toBe(true);
+  });
+});
