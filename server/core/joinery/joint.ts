@@ -2,18 +2,18 @@
  * A joint in place: two timbers, the local axes of the face that receives, the resolved sizes of its parts, and the
  * solids these parts fill. Each kind of joint is one file under `kinds/`; `kinds/index.ts` lists them.
  */
-import type { JointEntry, JointKindName, JointSpec, Pointer } from '../frame/frame.ts';
-import type { Meeting, Timber } from '../model/model.ts';
-import type { Vec2, Vec3 } from '../model/vec.ts';
+import type { JointEntry, JointKindName, JointSpec, Pointer } from "../frame/frame.ts";
+import type { EndPlane, Meeting, Timber } from "../model/model.ts";
+import type { Vec2, Vec3 } from "../model/vec.ts";
 
 /** Which part of the joined timber makes the joint. */
-export type JointEnd = 'foot' | 'head' | 'side';
+export type JointEnd = "foot" | "head" | "side";
 
 /** A size and whether the file gives it or a rule of proportion does. */
 export interface Sized {
   /** inches */
   readonly value: number;
-  readonly from: 'file' | 'default';
+  readonly from: "file" | "default";
 }
 
 /**
@@ -185,18 +185,23 @@ export interface JointPlace {
 export interface ShapedJoint {
   readonly sizes: JointSizes;
   readonly solids: JointSolids;
+  /** what the joined timber runs past its shoulder, along its own axis: its tenon */
   readonly extension: number;
+  /** where the full section of the joined timber ends; undefined = as placed */
+  readonly shoulder: EndPlane | undefined;
+  /** scarfs: where the full section of the receiving timber ends */
+  readonly receivingEnd?: EndPlane;
 }
 
 /** One line of a cut sheet. */
 export interface CutRow {
   /** which stick, or which loose part, it is cut on */
-  readonly on: 'joined' | 'receiving' | 'peg' | 'wedge';
+  readonly on: "joined" | "receiving" | "peg" | "wedge";
   /** plain name of the size: `tenon thickness` */
   readonly label: string;
   /** inches, or degrees, or a count */
   readonly value: number;
-  readonly unit: 'in' | 'deg' | 'count';
+  readonly unit: "in" | "deg" | "count";
   /** one line: how it was derived */
   readonly how: string;
 }

@@ -2,10 +2,18 @@
  * The resolved frame: timbers in space, where they meet, the joints there, roof planes, piers and ground.
  * All lengths are inches (doubles), angles radians unless a name says otherwise.
  */
-import type { Frame, GridPlace, Member, MemberKind, PierEntry, Pointer, TimberClass } from '../frame/frame.ts';
-import type { Joint } from '../joinery/joint.ts';
-import type { ModelProblem } from './problems.ts';
-import type { Vec3 } from './vec.ts';
+import type {
+  Frame,
+  GridPlace,
+  Member,
+  MemberKind,
+  PierEntry,
+  Pointer,
+  TimberClass,
+} from "../frame/frame.ts";
+import type { Joint } from "../joinery/joint.ts";
+import type { ModelProblem } from "./problems.ts";
+import type { Vec3 } from "./vec.ts";
 
 /** A plane that ends a timber: the wood lies on the side away from `normal`. */
 export interface EndPlane {
@@ -41,9 +49,13 @@ export interface Timber {
   readonly span: number;
   readonly foot: EndPlane;
   readonly head: EndPlane;
+  /** true length of the stick to cut: from longest point to longest point, tenons included */
+  readonly length: number;
   readonly reference: ReferenceFaces;
   /** hollow of a curved brace: which long edge (sign on depthDir), radius and rise over the shoulder-to-shoulder chord */
-  readonly curve: { readonly side: -1 | 1; readonly radius: number; readonly rise: number; readonly chord: number } | undefined;
+  readonly curve:
+    | { readonly side: -1 | 1; readonly radius: number; readonly rise: number; readonly chord: number }
+    | undefined;
   /** the placement rule that put it there, in words for the hover */
   readonly rule: PlacementRule;
   /** wall and bent names of where it stands, for views: a post has both, a tie one bent, a plate one wall */
@@ -53,16 +65,16 @@ export interface Timber {
 
 /** Codes of the placement rules of the manual; the hover words them. */
 export type PlacementRule =
-  | 'post-on-grid'
-  | 'along-wall'
-  | 'along-bent'
-  | 'between-timbers'
-  | 'series'
-  | 'brace-in-corner'
-  | 'king-post-under-ridge'
-  | 'ridge-midway'
-  | 'roof-rafter'
-  | 'free-ends';
+  | "post-on-grid"
+  | "along-wall"
+  | "along-bent"
+  | "between-timbers"
+  | "series"
+  | "brace-in-corner"
+  | "king-post-under-ridge"
+  | "ridge-midway"
+  | "roof-rafter"
+  | "free-ends";
 
 /** Where two timbers come within 1/16 in of each other over at least one square inch. */
 export interface Meeting {
@@ -73,8 +85,8 @@ export interface Meeting {
   /** square inches of contact */
   readonly area: number;
   /** which end of each takes part, or its length */
-  readonly aEnd: 'foot' | 'head' | 'side';
-  readonly bEnd: 'foot' | 'head' | 'side';
+  readonly aEnd: "foot" | "head" | "side";
+  readonly bEnd: "foot" | "head" | "side";
 }
 
 export interface Pier {
@@ -121,7 +133,7 @@ export interface RoofSlope {
 }
 
 export interface RoofModel {
-  readonly kind: 'gable' | 'shed';
+  readonly kind: "gable" | "shed";
   readonly slopes: readonly RoofSlope[];
 }
 

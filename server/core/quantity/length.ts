@@ -10,6 +10,8 @@ export type Length = number & { readonly [lengthBrand]: 'nm' };
 export const NM_PER_INCH = 25_400_000;
 export const NM_PER_MM = 1_000_000;
 
+export const NO_LENGTH = 0 as Length;
+
 /** @param inches a length in inches, rounded to the nearest nanometre */
 export function fromInches(inches: number): Length {
   return Math.round(inches * NM_PER_INCH) as Length;

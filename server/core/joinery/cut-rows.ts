@@ -1,0 +1,103 @@
+/** Lines of a cut sheet that several kinds share. */
+import type { CutRow, Joint, PegSizes, Sized, TenonSizes } from "./joint.ts";
+
+/** How a size came about, in one line. */
+export function because(size: Sized, rule: string): string {
+  return size.from === "file" ? "as the file says" : rule;
+}
+
+const inch = (on: CutRow["on"], label: string, value: number, how: string): CutRow => ({
+  on,
+  label,
+  value,
+  unit: "in",
+  how,
+});
+
+export { inch as inchRow };
+
+export function housingRows(joint: Joint, label = "housing depth"): CutRow[] {
+  const { housing } = joint.sizes;
+  return housing.value > 0
+    ? [inch("receiving", label, housing.value, because(housing, "usual for this joint (common practice)"))]
+    : [];
+}
+
+export function tenonRows(tenon: TenonSizes): CutRow[] {
+  const far = tenon.setIn.value + tenon.thickness.value;
+  const depth = tenon.through ? "through the timber" : "tenon length and 1/4 in of room at the bottom";
+  return [
+    inch(
+      "joined",
+      "tenon length",
+      tenon.length.value,
+      because(tenon.length, tenon.through ? "through to the far face" : "half the timber it enters"),
+    ),
+    inch(
+      "joined",
+      "tenon thickness",
+      tenon.thickness.value,
+      because(tenon.thickness, "usual for a timber of this size"),
+    ),
+    inch(
+      "joined",
+      "tenon width",
+      tenon.width.value,
+      because(
+        tenon.width,
+        tenon.relishCut > 0 ? "full, less what a free end needs" : "full width of the timber",
+      ),
+    ),
+    inch("joined", "shoulder to tip", tenon.length.value, "square to the shoulder"),
+    inch("receiving", "mortise length along the grain", tenon.width.value, "the tenon’s width"),
+    inch("receiving", "mortise width", tenon.thickness.value, "the tenon’s thickness"),
+    inch("receiving", "mortise depth from the housed face", tenon.mortiseDepth, depth),
+    inch(
+      "receiving",
+      "reference face to near cheek",
+      tenon.setIn.value,
+      because(tenon.setIn, "the usual set-in, or centered where widths differ"),
+    ),
+    inch("receiving", "reference face to far cheek", far, "set-in and thickness"),
+  ];
+}
+
+export function pegRows(pegs: PegSizes | undefined, housing: number): CutRow[] {
+  if (!pegs) return [];
+  const rows: CutRow[] = [
+    {
+      on: "peg",
+      label: "pegs",
+      value: pegs.count,
+      unit: "count",
+      how: "as the file says, or the usual number",
+    },
+    inch(
+      "peg",
+      "peg hole diameter",
+      pegs.diameter.value,
+      because(pegs.diameter, "usual for a timber of this size"),
+    ),
+  ];
+  pegs.setbacks.forEach((setback, i) => {
+    const n = pegs.setbacks.length > 1 ? ` ${i + 1}` : "";
+    rows.push(
+      inch("receiving", `face to peg hole${n}`, setback, "square from the face, across the cheeks"),
+      inch(
+        "joined",
+        `shoulder to peg hole${n}`,
+        setback - housing - pegs.draw.value,
+        "nearer the shoulder by the draw",
+      ),
+    );
+  });
+  rows.push(
+    inch(
+      "peg",
+      "drawbore offset",
+      pegs.draw.value,
+      because(pegs.draw, "usual draw (common practice 1/16 to 1/8 in)"),
+    ),
+  );
+  return rows;
+}

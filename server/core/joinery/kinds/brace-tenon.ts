@@ -1,0 +1,170 @@
+/**
+ * Brace tenon: the brace bears in a housing; the toe of its tenon, away from the corner, goes in square to the timber
+ * and carries the force along it; the other edge follows the brace.
+ */
+import { halfExtent } from "../../model/box.ts";
+import { usualBraceHousing } from "../../model/joint-usual.ts";
+import { dot, type Vec2 } from "../../model/vec.ts";
+import { because, housingRows, inchRow, pegRows, tenonRows } from "../cut-rows.ts";
+import { cheekPrism, facePoint, pegThrough, rectangle } from "../face.ts";
+import type { Joint, JointKind, JointPlace, ShapedJoint, TenonSizes } from "../joint.ts";
+import {
+  KEEP_BEHIND,
+  MORTISE_CLEARANCE,
+  pegSizes,
+  sized,
+  toStep,
+  usual,
+  usualSetIn,
+} from "../proportions.ts";
+import { centeredSetIn, cheeks } from "./mortise-and-tenon.ts";
+
+/** Length (design): 3 in, at most half the wood between housings less 1/2 in where two braces share the timber. */
+function usualLength(place: JointPlace, housing: number): number {
+  const wood = place.face.thickness - housing;
+  const shared = (place.face.thickness - 2 * housing) / 2 - 1 / 2;
+  return Math.max(
+    1,
+    toStep(
+      Math.min(usual(place.metric, 3, 75), place.opposed ? shared : wood - KEEP_BEHIND),
+      place.metric,
+      1 / 4,
+    ),
+  );
+}
+
+function shape(place: JointPlace): ShapedJoint {
+  const { face, spec, of, metric } = place;
+  const housing = sized(spec?.housing, usualBraceHousing(metric));
+  const h = housing.value;
+  // how the brace leans: positive when it runs toward +grain as it goes in
+  const going = place.end === "head" ? 1 : -1;
+  const slantIn = Math.abs(dot(of.axis, face.inward));
+  const slantAlong = going * dot(of.axis, face.grain);
+  const lean = slantAlong / slantIn;
+  const bearing = of.depth / slantIn;
+  const given = spec?.tenon;
+  const thickness = sized(given?.thickness, usual(metric, 1.5, 40));
+  const breadth = face.edges[1] - face.edges[0];
+  const ownHalf = halfExtent(of, face.across);
+  const centered = Math.abs(face.edges[0] + face.edges[1]) < 1 / 16 || face.reference === 0;
+  const setIn = sized(
+    given?.setIn,
+    centered ? centeredSetIn(face, thickness.value) : usualSetIn(true, breadth, thickness.value, metric),
+  );
+  const { low, walls } = cheeks(face, thickness.value, setIn.value);
+  const length = sized(given?.length, usualLength(place, h));
+  // middle of the bearing on the housed face; the toe is its end away from the corner, the side the brace leans to
+  const middle = lean * h;
+  const toe = Math.sign(lean || 1);
+  const width = sized(given?.width, bearing);
+  const toeAt = middle + (toe * bearing) / 2;
+  const heelAt = toeAt - toe * width.value;
+  const heelTip =
+    toe > 0 ? Math.min(toeAt, heelAt + lean * length.value) : Math.max(toeAt, heelAt + lean * length.value);
+  const outline = (deep: number, tip: number): Vec2[] => [
+    [h, heelAt],
+    [h, toeAt],
+    [h + deep, toeAt],
+    [h + deep, tip],
+  ];
+  const depth = Math.min(face.thickness - h, length.value + MORTISE_CLEARANCE);
+  const w: [number, number] = [low, low + thickness.value];
+  const tenon: TenonSizes = {
+    thickness,
+    width,
+    length,
+    setIn,
+    through: false,
+    walls,
+    room: place.opposed ? (face.thickness - 2 * h) / 2 : face.thickness - h - KEEP_BEHIND,
+    mortiseDepth: depth,
+    center: [(toeAt + heelAt) / 2, low + thickness.value / 2],
+    relishCut: 0,
+  };
+  const pegs = pegSizes(
+    place,
+    spec?.pegs,
+    { count: 1, diameter: usual(metric, 0.75, 19) },
+    { length: length.value, width: width.value, housing: h },
+  );
+  const pegAlong = (s: number): number => (toeAt + heelAt + lean * (s - h)) / 2;
+  return {
+    sizes: { housing, tenon, ...(pegs ? { pegs } : {}) },
+    solids: {
+      tenons: [cheekPrism(face, outline(length.value, heelTip), ...w)],
+      mortises: [cheekPrism(face, outline(depth, heelTip), ...w)],
+      housings:
+        h > 0
+          ? [
+              cheekPrism(
+                face,
+                rectangle([0, h], [Math.min(heelAt, toeAt) - Math.abs(lean) * h, Math.max(heelAt, toeAt)]),
+                -ownHalf,
+                ownHalf,
+              ),
+            ]
+          : [],
+      wedges: [],
+      notches: [],
+      pegs: pegs
+        ? pegs.setbacks.flatMap((s) =>
+            pegs.alongWidth.map((a) => pegThrough(face, s, pegAlong(s) + a, pegs.diameter.value)),
+          )
+        : [],
+    },
+    extension: length.value * slantIn,
+    shoulder: { point: facePoint(face, h, middle, 0), normal: face.inward },
+  };
+}
+
+export const braceTenon: JointKind = {
+  kind: "brace-tenon",
+  title: "Brace tenon",
+  shape,
+  cutSheet(joint: Joint) {
+    const { tenon, pegs, housing } = joint.sizes;
+    const { of, into } = joint;
+    const angle = (Math.acos(Math.min(1, Math.abs(dot(of.axis, into.axis)))) * 180) / Math.PI;
+    const rows = tenon
+      ? tenonRows(tenon).map((r) =>
+          r.label === "tenon width"
+            ? inchRow(
+                "joined",
+                "bearing along the timber",
+                tenon.width.value,
+                because(tenon.width, "brace depth ÷ sine of its angle to the timber"),
+              )
+            : r,
+        )
+      : [];
+    return [
+      ...rows,
+      {
+        on: "joined",
+        label: "angle to the timber",
+        value: angle,
+        unit: "deg",
+        how: "from the legs; the shoulder is cut to it",
+      },
+      ...(of.curve
+        ? [
+            inchRow(
+              "joined",
+              "hollow at the middle",
+              of.curve.rise,
+              "radius and shoulder-to-shoulder chord of the long edge",
+            ),
+            inchRow(
+              "joined",
+              "depth left at the middle",
+              of.depth - of.curve.rise,
+              "section less the hollow",
+            ),
+          ]
+        : []),
+      ...housingRows(joint),
+      ...pegRows(pegs, housing.value),
+    ];
+  },
+};

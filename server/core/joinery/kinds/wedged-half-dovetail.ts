@@ -1,0 +1,185 @@
+/**
+ * Wedged half-dovetail: a through tenon, level on top, its lower edge cut up by the drop at the shoulder and falling to
+ * the timber's full depth at the tip. It goes in above its seat, drops, and a wedge on top holds it down. The mortise and
+ * the housing stand the drop above the seated top at the inner face; the mortise's roof rises outward at the wedge's slope.
+ */
+import { halfExtent } from "../../model/box.ts";
+import type { Vec2 } from "../../model/vec.ts";
+import { because, housingRows, inchRow, pegRows, tenonRows } from "../cut-rows.ts";
+import { cheekPrism, facePoint, pegThrough, rectangle } from "../face.ts";
+import type { CutRow, Joint, JointKind, JointPlace, ShapedJoint, TenonSizes } from "../joint.ts";
+import {
+  pegDiameter,
+  pegSizes,
+  sized,
+  tenonThickness,
+  usual,
+  usualSetIn,
+  WEDGE_SLOPE,
+} from "../proportions.ts";
+import { centeredSetIn, cheeks } from "./mortise-and-tenon.ts";
+
+/** Drop where the file names none: an eighth of the depth, at least 1 in (common practice, no source). */
+function usualDrop(depth: number): number {
+  return Math.max(1, Math.round((depth / 8) * 4) / 4);
+}
+
+function shape(place: JointPlace): ShapedJoint {
+  const { face, spec, of, metric } = place;
+  const up = face.grain[2] >= 0 ? 1 : -1;
+  const half = halfExtent(of, face.grain);
+  const depth = 2 * half;
+  const breadth = face.edges[1] - face.edges[0];
+  const ownHalf = halfExtent(of, face.across);
+  const housing = sized(spec?.housing, usual(metric, 0.75, 20));
+  const h = housing.value;
+  const given = spec?.tenon;
+  const thickness = sized(given?.thickness, tenonThickness(Math.min(breadth, 2 * ownHalf), metric));
+  const same = Math.abs(breadth - 2 * ownHalf) < 1 / 16 && face.reference !== 0;
+  const setIn = sized(
+    given?.setIn,
+    same ? usualSetIn(false, breadth, thickness.value, metric) : centeredSetIn(face, thickness.value),
+  );
+  const { low, walls } = cheeks(face, thickness.value, setIn.value);
+  const tail = sized(spec?.tail, 0);
+  const wood = face.thickness - h;
+  const length = sized(given?.length, wood + tail.value);
+  const drop = sized(spec?.drop, usualDrop(depth));
+  const slope = spec?.wedge?.slope ?? WEDGE_SLOPE;
+  const inPost = Math.min(length.value, wood);
+  // v runs along the post's grain; heights are taken from the seated top, upward
+  const at = (u: number, height: number): Vec2 => [u, up * (half + height)];
+  const neck = depth - drop.value;
+  const tipDrop = drop.value * (1 - length.value / wood);
+  const tip = depth - Math.max(0, tipDrop);
+  const lower = (u: number): number => -(neck + ((u - h) / length.value) * (tip - neck));
+  const roof = (u: number): number => drop.value + slope * (u - h);
+  const w: [number, number] = [low, low + thickness.value];
+  const end = h + inPost;
+  const tenonSolid = cheekPrism(
+    face,
+    [at(h, 0), at(h, lower(h)), at(h + length.value, lower(h + length.value)), at(h + length.value, 0)],
+    ...w,
+  );
+  const mortise = cheekPrism(
+    face,
+    [at(h, roof(h)), at(h, lower(h)), at(end, lower(end)), at(end, roof(end))],
+    ...w,
+  );
+  const wedge = cheekPrism(face, [at(h, 0), at(end, 0), at(end, roof(end)), at(h, roof(h))], ...w);
+  const mid = -(neck + tip) / 4;
+  const tenon: TenonSizes = {
+    thickness,
+    width: { value: neck, from: drop.from },
+    length,
+    setIn,
+    through: true,
+    walls,
+    room: wood,
+    mortiseDepth: wood,
+    center: [up * (half + mid), low + thickness.value / 2],
+    relishCut: 0,
+  };
+  const count = neck >= 6.5 ? 4 : 2;
+  const pegs = pegSizes(
+    place,
+    spec?.pegs,
+    { count, diameter: pegDiameter(Math.min(breadth, 2 * ownHalf), metric) },
+    { length: inPost, width: neck, housing: h },
+    (spec?.pegs?.count ?? count) > 1 ? 2 : 1,
+  );
+  return {
+    sizes: {
+      housing,
+      tenon,
+      wedge: {
+        slope,
+        drop,
+        heightInner: roof(h),
+        heightOuter: roof(end),
+        length: inPost,
+        width: thickness.value,
+      },
+      ...(pegs ? { pegs } : {}),
+    },
+    solids: {
+      tenons: [tenonSolid],
+      mortises: [mortise],
+      housings:
+        h > 0
+          ? [
+              cheekPrism(
+                face,
+                rectangle([0, h], [up > 0 ? -half : -half - drop.value, up > 0 ? half + drop.value : half]),
+                -ownHalf,
+                ownHalf,
+              ),
+            ]
+          : [],
+      wedges: [wedge],
+      notches: [],
+      pegs: pegs
+        ? pegs.setbacks.flatMap((s) =>
+            pegs.alongWidth
+              .slice(0, Math.ceil(pegs.count / pegs.setbacks.length))
+              .map((a) => pegThrough(face, s, up * (half + mid) + a, pegs.diameter.value)),
+          )
+        : [],
+    },
+    extension: length.value,
+    shoulder: { point: facePoint(face, h, 0, 0), normal: face.inward },
+  };
+}
+
+function wedgeRows(joint: Joint): CutRow[] {
+  const { wedge, tenon } = joint.sizes;
+  if (!wedge || !tenon) return [];
+  const tip = tenon.width.value + wedge.drop.value;
+  return [
+    inchRow(
+      "joined",
+      "tenon depth at the shoulder",
+      tenon.width.value,
+      "full depth less the drop, cut from below",
+    ),
+    inchRow("joined", "tenon depth at the tip", tip, "the timber’s full depth"),
+    inchRow("joined", "drop", wedge.drop.value, because(wedge.drop, "an eighth of the depth")),
+    inchRow(
+      "receiving",
+      "mortise height at the inner face",
+      tenon.width.value + wedge.heightInner,
+      "neck and drop: the tip must pass",
+    ),
+    inchRow(
+      "receiving",
+      "mortise height at the outer face",
+      tip + wedge.heightOuter,
+      "tip, drop and the wedge’s rise",
+    ),
+    inchRow(
+      "receiving",
+      "room above the seated top, housing too",
+      wedge.drop.value,
+      "the timber goes in, then down",
+    ),
+    inchRow("wedge", "wedge length", wedge.length, "as deep as the mortise; leave it long to drive again"),
+    inchRow("wedge", "wedge width", wedge.width, "the tenon’s thickness"),
+    inchRow("wedge", "wedge height, thin end", wedge.heightInner, "the drop"),
+    inchRow("wedge", "wedge height, thick end", wedge.heightOuter, "thin end and the slope over its length"),
+  ];
+}
+
+export const wedgedHalfDovetail: JointKind = {
+  kind: "wedged-half-dovetail",
+  title: "Wedged half-dovetail",
+  shape,
+  cutSheet(joint: Joint) {
+    const { tenon, pegs, housing } = joint.sizes;
+    const rows = tenon
+      ? tenonRows(tenon).filter(
+          (r) => r.label !== "tenon width" && r.label !== "mortise length along the grain",
+        )
+      : [];
+    return [...rows, ...wedgeRows(joint), ...housingRows(joint), ...pegRows(pegs, housing.value)];
+  },
+};

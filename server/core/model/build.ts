@@ -1,0 +1,106 @@
+/** From a frame to its model: place the timbers, find where they meet, joint them, give them their true ends. */
+import { groupBy } from "../collect.ts";
+import type { Frame } from "../frame/frame.ts";
+import { inches, NO_LENGTH } from "../quantity/length.ts";
+import { groundPlan } from "./ground.ts";
+import { jointsApart } from "./joints-apart.ts";
+import { findMeetings } from "./meetings.ts";
+import type { Meeting, Model, RoofModel, Timber } from "./model.ts";
+import { namesOf } from "./names.ts";
+import { placePiers } from "./piers.ts";
+import { placeRoofRafters } from "./place-roof.ts";
+import { Placer } from "./placer.ts";
+import { seatJoints, shapeJoint } from "./resolve-joints.ts";
+import { topsideAt } from "./roof-planes.ts";
+import { type Solid, solidOf } from "./solid.ts";
+import { type Shaped, trueEnds } from "./true-ends.ts";
+import type { Vec3 } from "./vec.ts";
+
+type Rafters = ReturnType<typeof placeRoofRafters>;
+
+function roofModel(p: Placer, rafters: Rafters, final: (t: Timber) => Timber): RoofModel | undefined {
+  const planes = p.roof();
+  if (!planes) return undefined;
+  const first = p.grid.bents[0]?.at ?? planes.x[0];
+  const last = p.grid.bents.at(-1)?.at ?? planes.x[1];
+  const overhang = p.frame.roof?.rafters?.overhang;
+  const rake = overhang?.rake === undefined ? undefined : inches(overhang.rake);
+  return {
+    kind: planes.kind,
+    slopes: rafters.map(({ plane, sticks, spacing, head }) => {
+      const normal: Vec3 = [0, -plane.inward * Math.sin(plane.angle), Math.cos(plane.angle)];
+      return {
+        wall: plane.wall,
+        rafters: sticks.map(final),
+        slope: plane.slope,
+        angle: plane.angle,
+        run: planes.highRun === undefined ? head : planes.highRun + plane.seat,
+        eaveOverhang: inches(overhang?.eave ?? NO_LENGTH),
+        spacing,
+        seatRun: plane.seat,
+        seat: plane.seat,
+        seatDepth: plane.seat * Math.sin(plane.angle),
+        plane: { point: [0, plane.outside, topsideAt(plane, 0)], normal },
+        deckFrom: rake === undefined ? planes.x[0] : first - rake,
+        deckTo: rake === undefined ? planes.x[1] : last + rake,
+      };
+    }),
+  };
+}
+
+/** Meetings again, with timbers as they are after their shoulders are known. */
+function rebind(meetings: readonly Meeting[], final: (t: Timber) => Timber): Map<Meeting, Meeting> {
+  return new Map(meetings.map((m) => [m, { ...m, a: final(m.a), b: final(m.b) }]));
+}
+
+/**
+ * Builds the model of a frame. Never fails: what cannot be placed is left out and said in `problems`.
+ */
+export function buildModel(frame: Frame): Model {
+  const p = new Placer(frame);
+  const placed = frame.members.flatMap((m) => p.sticks(m.name));
+  const rafters = placeRoofRafters(p);
+  const nominal = [...placed, ...rafters.flatMap((r) => r.sticks)];
+  const solids = new Map<Timber, Solid>(nominal.map((t) => [t, solidOf(t)]));
+  const met = findMeetings(nominal, solids);
+  const { seats, problems } = seatJoints(frame, met);
+  const metric = frame.units === "mm";
+  const first: Shaped[] = seats.map((seat) => shapeJoint(seat, seats, metric));
+  const ended = trueEnds(nominal, first);
+  const endedOf = (t: Timber): Timber => ended.get(t.id) ?? t;
+  const meetings = rebind(met, endedOf);
+  const joints = seats.map((seat) => {
+    const { shaped: _, ...joint } = shapeJoint(
+      {
+        ...seat,
+        of: endedOf(seat.of),
+        into: endedOf(seat.into),
+        meeting: meetings.get(seat.meeting) ?? seat.meeting,
+      },
+      seats,
+      metric,
+    );
+    return joint;
+  });
+  const timbers = nominal.map(endedOf);
+  const plan = groundPlan(frame, p.grid);
+  const piers = placePiers(p, plan).map((pier) =>
+    pier.timber ? { ...pier, timber: endedOf(pier.timber) } : pier,
+  );
+  const sticks = groupBy(timbers, (t) => t.member);
+  // looked at before the placer's problems are read: it reports unknown names there
+  const apart = jointsApart(frame, p, sticks, joints);
+  return {
+    frame,
+    timbers,
+    byId: new Map(timbers.map((t) => [t.id, t])),
+    meetings: [...meetings.values()],
+    joints,
+    piers,
+    roof: roofModel(p, rafters, endedOf),
+    ground: plan.ground,
+    sticks,
+    members: p.members,
+    problems: [...namesOf(frame), ...apart, ...p.problems, ...plan.problems, ...problems],
+  };
+}

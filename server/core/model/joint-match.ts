@@ -1,0 +1,32 @@
+/** Which joint entry holds where two timbers meet: place before stick before entry before kind. */
+import type { Frame, JointEntry } from "../frame/frame.ts";
+import type { Timber } from "./model.ts";
+
+/** How closely a name fits a stick: 3 the stick itself, 2 its entry, 1 its kind, 0 not at all. */
+export function closeness(
+  name: string,
+  stick: { readonly id: string; readonly member: string; readonly kind: string },
+): 0 | 1 | 2 | 3 {
+  if (name === stick.id) return 3;
+  if (name === stick.member) return 2;
+  return name === stick.kind ? 1 : 0;
+}
+
+const best = (names: readonly { readonly text: string }[], stick: Parameters<typeof closeness>[1]): number =>
+  names.reduce((most, name) => Math.max(most, closeness(name.text, stick)), 0);
+
+export interface Match {
+  readonly entry: JointEntry;
+  readonly rank: number;
+}
+
+/** Entries that hold for `of` joined into `into`, the most specific first. */
+export function matches(frame: Frame, of: Timber, into: Timber): Match[] {
+  return frame.joints
+    .flatMap((entry) => {
+      const a = best(entry.of, of);
+      const b = best(entry.into, into);
+      return a > 0 && b > 0 ? [{ entry, rank: a * 4 + b }] : [];
+    })
+    .sort((p, q) => q.rank - p.rank);
+}

@@ -1,0 +1,24 @@
+/** The usual joint where a file names none (common practice, no source), and meetings that need none. */
+import type { JointKindName, MemberKind } from "../frame/frame.ts";
+
+/** Depth of the housing of a brace that no entry sizes: 1/2 in, or 12 mm (common practice, no source). */
+export function usualBraceHousing(metric: boolean): number {
+  return metric ? 12 / 25.4 : 1 / 2;
+}
+
+const UPRIGHT: ReadonlySet<MemberKind> = new Set(["post", "king-post"]);
+const BRACING: ReadonlySet<MemberKind> = new Set(["brace", "strut"]);
+const LIGHT: ReadonlySet<MemberKind> = new Set(["joist", "purlin"]);
+
+/**
+ * @param of kind of the timber whose end joins
+ * @param into kind of the timber that receives it
+ * @returns the joint a framer would cut there; undefined where timbers are only nailed or butt (rafters at a peak)
+ */
+export function usualKind(of: MemberKind, into: MemberKind): JointKindName | undefined {
+  if (BRACING.has(of)) return "brace-tenon";
+  if (of === "rafter")
+    return into === "rafter" ? undefined : into === "ridge" ? "housed" : "mortise-and-tenon";
+  if (UPRIGHT.has(of) || UPRIGHT.has(into)) return "mortise-and-tenon";
+  return LIGHT.has(of) ? "pocket" : "housed-dovetail";
+}

@@ -1,0 +1,58 @@
+/** Finds where timbers meet: a sweep along x for candidates, then the contact of their solids. */
+import type { Meeting, Timber } from "./model.ts";
+import { type Contact, contact, type Solid, TOUCH } from "./solid.ts";
+import { length, sub, type Vec3 } from "./vec.ts";
+
+function endOf(own: Contact): "foot" | "head" | "side" {
+  const [foot, head] = own.ends;
+  if (foot === 0 && head === 0) return "side";
+  return foot >= head ? "foot" : "head";
+}
+
+/** The nearer of the two views' centers: a small face in a big one places the joint better than the reverse. */
+function middle(a: Contact, b: Contact): Vec3 {
+  if (a.area === 0) return b.center;
+  if (b.area === 0) return a.center;
+  return a.ends[0] + a.ends[1] >= b.ends[0] + b.ends[1] ? a.center : b.center;
+}
+
+/**
+ * Every pair of timbers within 1/16 in of each other over at least one square inch.
+ * Cost: n log n for the sweep, plus the pairs whose boxes overlap.
+ */
+export function findMeetings(timbers: readonly Timber[], solids: ReadonlyMap<Timber, Solid>): Meeting[] {
+  const order = timbers
+    .flatMap((timber, index) => {
+      const solid = solids.get(timber);
+      return solid ? [{ timber, solid, index }] : [];
+    })
+    .sort((p, q) => p.solid.low[0] - q.solid.low[0] || p.index - q.index);
+  const found: { meeting: Meeting; key: number }[] = [];
+  let open: typeof order = [];
+  for (const next of order) {
+    open = open.filter((o) => o.solid.high[0] + TOUCH >= next.solid.low[0]);
+    for (const other of open) {
+      const [first, second] = other.index < next.index ? [other, next] : [next, other];
+      const touch = contact(first.solid, second.solid);
+      if (!touch) continue;
+      found.push({
+        key: first.index * timbers.length + second.index,
+        meeting: {
+          a: first.timber,
+          b: second.timber,
+          point: middle(touch.a, touch.b),
+          area: Math.max(touch.a.area, touch.b.area),
+          aEnd: endOf(touch.a),
+          bEnd: endOf(touch.b),
+        },
+      });
+    }
+    open.push(next);
+  }
+  return found.sort((p, q) => p.key - q.key).map((f) => f.meeting);
+}
+
+/** Distance of two points, inches. */
+export function distance(a: Vec3, b: Vec3): number {
+  return length(sub(a, b));
+}

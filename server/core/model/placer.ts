@@ -1,0 +1,207 @@
+/**
+ * Places members lazily: an entry is placed when something first asks for its sticks, so the order of keys in the file
+ * never matters; an entry that waits for itself is a problem, not a loop.
+ */
+import type { Frame, Height, Member, Pointer, Ref, Section, TimberClass } from "../frame/frame.ts";
+import { inches, type Length } from "../quantity/length.ts";
+import { parseLength } from "../quantity/quantity.ts";
+import { dressedSection } from "../quantity/section.ts";
+import { type GridLines, gridLines, type Line } from "./grid.ts";
+import type { Timber } from "./model.ts";
+import { placeMember } from "./place-member.ts";
+import type { IdSort, ModelProblem } from "./problems.ts";
+import { type RoofPlanes, roofPlanes } from "./roof-planes.ts";
+import { solidOf } from "./solid.ts";
+
+/** What a name in the file stands for. */
+export type Meaning =
+  | { readonly sort: "wall" | "bent"; readonly line: Line }
+  | { readonly sort: "level"; readonly z: number }
+  | { readonly sort: "member"; readonly name: string }
+  | { readonly sort: "stick"; readonly stick: Timber }
+  | { readonly sort: "length"; readonly length: number };
+
+export class Placer {
+  readonly grid: GridLines;
+  readonly members: ReadonlyMap<string, Member>;
+  readonly #levels: ReadonlyMap<string, Length>;
+  readonly #placed = new Map<string, readonly Timber[]>();
+  readonly #waiting: string[] = [];
+  readonly #problems: ModelProblem[] = [];
+  readonly #reported = new Set<string>();
+  #planes: RoofPlanes | undefined | "open" | "waiting" = "open";
+
+  constructor(readonly frame: Frame) {
+    this.grid = gridLines(frame);
+    this.members = new Map(frame.members.map((m) => [m.name, m]));
+    this.#levels = new Map(frame.grid.levels.map((l) => [l.id, l.height]));
+  }
+
+  get problems(): readonly ModelProblem[] {
+    return this.#problems;
+  }
+
+  /** Adds a problem once: the same kind at the same path is not said twice. */
+  report(problem: ModelProblem): void {
+    const key = `${problem.kind} ${problem.path}`;
+    if (this.#reported.has(key)) return;
+    this.#reported.add(key);
+    this.#problems.push(problem);
+  }
+
+  /** All sticks of an entry; empty when it cannot be placed (the reason is among the problems) or is unknown. */
+  sticks(name: string): readonly Timber[] {
+    const done = this.#placed.get(name);
+    if (done) return done;
+    const member = this.members.get(name);
+    if (!member) return [];
+    const from = this.#waiting.indexOf(name);
+    if (from >= 0) {
+      this.report({
+        kind: "placement-circular",
+        path: member.path,
+        chain: [...this.#waiting.slice(from), name],
+      });
+      return [];
+    }
+    this.#waiting.push(name);
+    const placed = placeMember(this, member).filter((stick) => this.#hasLength(stick));
+    this.#waiting.pop();
+    this.#placed.set(name, placed);
+    return placed;
+  }
+
+  #hasLength(stick: Timber): boolean {
+    if (stick.span > 1 / 16) return true;
+    this.report({ kind: "no-length", path: stick.path, stick: stick.id, length: stick.span });
+    return false;
+  }
+
+  /** The planes of the roof; undefined without a roof or while what it rests on is still being placed. */
+  roof(): RoofPlanes | undefined {
+    if (this.#planes === "waiting") return undefined;
+    if (this.#planes === "open") {
+      this.#planes = "waiting";
+      this.#planes = roofPlanes(this);
+    }
+    return this.#planes;
+  }
+
+  /** Says that a name is unknown, unless its entry is there but cannot be read. */
+  unknown(ref: Ref, sort: IdSort, known: readonly string[]): undefined {
+    const name = ref.text.split("@")[0] ?? ref.text;
+    if (!this.frame.unread.has(ref.text) && !this.frame.unread.has(name))
+      this.report({ kind: "unknown-id", path: ref.path, text: ref.text, sort, known });
+    return undefined;
+  }
+
+  line(ref: Ref, sort: "wall" | "bent"): Line | undefined {
+    const lines = sort === "wall" ? this.grid.wall : this.grid.bent;
+    return lines.get(ref.text) ?? this.unknown(ref, sort, [...lines.keys()]);
+  }
+
+  /** Height of a level or a typed height, inches above the datum. */
+  height(height: Height | undefined): number | undefined {
+    if (!height) return undefined;
+    if ("length" in height) return inches(height.length);
+    const level = this.#levels.get(height.text);
+    return level === undefined ? this.unknown(height, "level", [...this.#levels.keys()]) : inches(level);
+  }
+
+  /** What a `from`/`to`/`between` name means: a line, a level, an entry, a stick, or a length. */
+  meaning(ref: Ref): Meaning | undefined {
+    const bent = this.grid.bent.get(ref.text);
+    if (bent) return { sort: "bent", line: bent };
+    const wall = this.grid.wall.get(ref.text);
+    if (wall) return { sort: "wall", line: wall };
+    const level = this.#levels.get(ref.text);
+    if (level !== undefined) return { sort: "level", z: inches(level) };
+    if (this.members.has(ref.text)) return { sort: "member", name: ref.text };
+    const stick = this.stick(ref.text);
+    if (stick) return { sort: "stick", stick };
+    const length = parseLength(ref.text, this.frame.units);
+    if (length.ok) return { sort: "length", length: inches(length.value) };
+    return this.unknown(ref, "reference", [
+      ...this.#levels.keys(),
+      ...this.members.keys(),
+      ...this.grid.wall.keys(),
+      ...this.grid.bent.keys(),
+    ]);
+  }
+
+  /** A stick by its id, `post@A1`. */
+  stick(id: string): Timber | undefined {
+    const name = id.split("@")[0] ?? "";
+    return id.includes("@") ? this.sticks(name).find((s) => s.id === id) : undefined;
+  }
+
+  /** The sticks a name stands for: all of an entry, or one. Unknown names are reported as `member`. */
+  sticksNamed(ref: Ref): readonly Timber[] {
+    if (this.members.has(ref.text)) return this.sticks(ref.text);
+    const stick = this.stick(ref.text);
+    if (stick) return [stick];
+    this.unknown(ref, ref.text.includes("@") ? "stick" : "member", [...this.members.keys()]);
+    return [];
+  }
+
+  /** True sizes in inches as they lie: width and depth swapped when turned, dressed when the class is planed. */
+  section(
+    section: Section | undefined,
+    turned: boolean,
+    timberClass: TimberClass | undefined,
+  ): { width: number; depth: number } | undefined {
+    if (!section) return undefined;
+    const true_ = timberClass?.surface === "planed" && !section.nominal ? dressedSection(section) : section;
+    const [w, d] = [inches(true_.width), inches(true_.depth)];
+    return turned ? { width: d, depth: w } : { width: w, depth: d };
+  }
+
+  /**
+   * The timber class of an entry: as named, else the class called like its kind, else `frame`, else the first.
+   */
+  classOf(named: Ref | undefined, usual: string): TimberClass | undefined {
+    const classes = this.frame.classes;
+    if (named)
+      return (
+        classes.find((c) => c.name === named.text) ??
+        this.unknown(
+          named,
+          "timber-class",
+          classes.map((c) => c.name),
+        )
+      );
+    return (
+      classes.find((c) => c.name === usual) ??
+      classes.find((c) => c.name === "frame") ??
+      classes.find((c) => c.name !== "pegs")
+    );
+  }
+
+  /** Says what a placement lacks. */
+  missing(path: Pointer, member: string, needs: readonly string[]): undefined {
+    this.report({ kind: "placement-missing", path, member, needs });
+    return undefined;
+  }
+
+  /**
+   * The underside or the top of what stands over or under a plan position.
+   * @returns inches above the datum; undefined when none of the sticks passes there
+   */
+  faceAt(sticks: readonly Timber[], x: number, y: number, side: "underside" | "top"): number | undefined {
+    let found: number | undefined;
+    for (const stick of sticks) {
+      const solid = solidOf(stick);
+      const slack = 1 / 16;
+      if (
+        x < solid.low[0] - slack ||
+        x > solid.high[0] + slack ||
+        y < solid.low[1] - slack ||
+        y > solid.high[1] + slack
+      )
+        continue;
+      const z = side === "underside" ? solid.low[2] : solid.high[2];
+      if (found === undefined || (side === "underside" ? z < found : z > found)) found = z;
+    }
+    return found;
+  }
+}

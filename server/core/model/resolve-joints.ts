@@ -1,0 +1,249 @@
+/**
+ * From meetings to joints: which entry holds at each place, which timber joins into which, where shoulders come to lie.
+ * Two passes: with timbers as placed to learn their shoulders, then again with their true ends.
+ */
+import type { Frame, JointEntry, JointSpec, Pointer } from "../frame/frame.ts";
+import { receivingFace } from "../joinery/face.ts";
+import type { Joint, JointEnd, JointPlace } from "../joinery/joint.ts";
+import { jointKindOf } from "../joinery/kinds/index.ts";
+import { matches } from "./joint-match.ts";
+import { usualKind } from "./joint-usual.ts";
+import type { Meeting, Timber } from "./model.ts";
+import type { ModelProblem } from "./problems.ts";
+import { dot } from "./vec.ts";
+
+/** A meeting with its joint chosen, before sizes. */
+export interface Seat {
+  readonly of: Timber;
+  readonly end: JointEnd;
+  readonly into: Timber;
+  readonly meeting: Meeting;
+  readonly spec: JointSpec;
+  readonly entry: JointEntry | undefined;
+  readonly path: Pointer;
+  readonly assumed: boolean;
+  /** name that the place's id begins with */
+  readonly name: string;
+}
+
+const bare = (kind: JointSpec["kind"]): JointSpec => ({
+  kind,
+  housing: undefined,
+  tenon: undefined,
+  pegs: undefined,
+  drop: undefined,
+  wedge: undefined,
+  tail: undefined,
+  dovetail: undefined,
+  seat: undefined,
+  lap: undefined,
+});
+
+interface Side {
+  readonly of: Timber;
+  readonly end: JointEnd;
+  readonly into: Timber;
+  readonly intoEnd: JointEnd;
+}
+
+/** Both ways to read a meeting, the natural one first: an end joins into a side, an upright's end before a lying one's. */
+function readings(m: Meeting): readonly [Side, Side] {
+  const forward: Side = { of: m.a, end: m.aEnd, into: m.b, intoEnd: m.bEnd };
+  const reverse: Side = { of: m.b, end: m.bEnd, into: m.a, intoEnd: m.aEnd };
+  if (m.aEnd === "side" && m.bEnd !== "side") return [reverse, forward];
+  if (m.aEnd !== "side" && m.bEnd !== "side" && Math.abs(m.b.axis[2]) > Math.abs(m.a.axis[2]) + 0.5)
+    return [reverse, forward];
+  return [forward, reverse];
+}
+
+/** Laps and seats may hold where no end takes part; every other kind needs an end of the joined timber. */
+function kindFits(entry: JointEntry, side: Side): boolean {
+  if (entry.kind === "birds-mouth") return true;
+  if (entry.kind === "half-lap-scarf") return side.end !== "side" && side.intoEnd !== "side";
+  return side.end !== "side";
+}
+
+interface Chosen {
+  readonly side: Side;
+  readonly spec: JointSpec;
+  readonly entry: JointEntry | undefined;
+  readonly path: Pointer;
+  readonly assumed: boolean;
+  readonly name: string;
+  readonly rival?: JointEntry;
+}
+
+function named(frame: Frame, m: Meeting): Chosen | undefined {
+  const all = readings(m).flatMap((side) =>
+    matches(frame, side.of, side.into)
+      .filter((match) => kindFits(match.entry, side))
+      .map((match) => ({ side, ...match })),
+  );
+  const best = all.reduce<(typeof all)[number] | undefined>(
+    (top, next) => (!top || next.rank > top.rank ? next : top),
+    undefined,
+  );
+  if (!best) return undefined;
+  const rival = all.find((o) => o.entry !== best.entry && o.rank === best.rank)?.entry;
+  return {
+    side: best.side,
+    spec: best.entry,
+    entry: best.entry,
+    path: best.entry.path,
+    assumed: false,
+    name: best.entry.name,
+    ...(rival ? { rival } : {}),
+  };
+}
+
+/** The roof's own seats and heads, from `roof.rafters`. */
+function fromRoof(frame: Frame, m: Meeting): Chosen | undefined {
+  const rafters = frame.roof?.rafters;
+  const side = readings(m).find((s) => s.of.member === "rafter" && s.of.path === rafters?.path);
+  if (!rafters || !side || side.into.kind === "rafter") return undefined;
+  if (side.into.kind === "ridge" && side.end === "head") {
+    const { head } = rafters;
+    const spec = { ...bare("housed"), housing: head?.housing };
+    return {
+      side,
+      spec,
+      entry: undefined,
+      path: head?.path ?? rafters.path,
+      assumed: false,
+      name: "rafter-head",
+    };
+  }
+  if (side.end === "side" && Math.abs(dot(side.of.axis, side.into.axis)) < 0.5) {
+    const spec = { ...bare("birds-mouth"), seat: rafters.seat.seat };
+    return { side, spec, entry: undefined, path: rafters.seat.path, assumed: false, name: "rafter-seat" };
+  }
+  return undefined;
+}
+
+/** The usual joint, where the file names none. Crossings that are only nailed and rafters at a peak have none. */
+function assumedFor(m: Meeting): Chosen | undefined {
+  const [side] = readings(m);
+  const common = { side, entry: undefined, path: side.of.path, assumed: true } as const;
+  if (side.end !== "side" && side.intoEnd !== "side" && m.a.kind !== "rafter" && m.b.kind !== "rafter") {
+    const parallel = Math.abs(dot(side.of.axis, side.into.axis));
+    if (parallel > 0.95) return { ...common, spec: bare("half-lap-scarf"), name: `${side.of.member}-scarf` };
+    if (Math.abs(side.of.axis[2]) < 0.5 && Math.abs(side.into.axis[2]) < 0.5)
+      return { ...common, spec: bare("corner-half-lap"), name: `${side.of.member}-corner` };
+  }
+  if (side.end === "side") {
+    const rafter = readings(m).find(
+      (s) => s.of.kind === "rafter" && s.into.kind !== "purlin" && s.into.kind !== "rafter",
+    );
+    return rafter
+      ? {
+          ...common,
+          side: rafter,
+          path: rafter.of.path,
+          spec: bare("birds-mouth"),
+          name: `${rafter.of.member}-seat`,
+        }
+      : undefined;
+  }
+  const kind = usualKind(side.of.kind, side.into.kind);
+  return kind ? { ...common, spec: bare(kind), name: `${side.of.member}-${side.into.member}` } : undefined;
+}
+
+function suffix(stick: Timber): string {
+  return stick.id.split("@").slice(1).join("@");
+}
+
+/** The grid place a joint stands at: the joined post's, the receiving post's, else the stick's own with its end. */
+function placeName(seat: Omit<Chosen, "rival">): string {
+  const { of, into, end } = seat.side;
+  const post = [of, into].find((t) => t.kind === "post");
+  if (of.kind !== "brace" && of.kind !== "strut" && post) return suffix(post);
+  const own = suffix(of) || suffix(into) || of.id;
+  return end === "side" ? own : `${own}.${end}`;
+}
+
+export interface Seats {
+  readonly seats: readonly (Seat & { readonly id: string })[];
+  readonly problems: readonly ModelProblem[];
+}
+
+/** Chooses the joint of every meeting and gives each place its name. */
+export function seatJoints(frame: Frame, meetings: readonly Meeting[]): Seats {
+  const problems: ModelProblem[] = [];
+  const used = new Map<string, number>();
+  const seats = meetings.flatMap((meeting) => {
+    const chosen = named(frame, meeting) ?? fromRoof(frame, meeting) ?? assumedFor(meeting);
+    if (!chosen) return [];
+    const shortName =
+      chosen.name === "rafter-seat" || chosen.name === "rafter-head"
+        ? suffix(chosen.side.of)
+        : placeName(chosen);
+    const wanted = `${chosen.name}@${shortName}`;
+    const times = (used.get(wanted) ?? 0) + 1;
+    used.set(wanted, times);
+    const id = times === 1 ? wanted : `${wanted}.${times}`;
+    if (chosen.rival)
+      problems.push({
+        kind: "joint-twice",
+        path: chosen.path,
+        other: chosen.rival.path,
+        place: id,
+        names: [chosen.name, chosen.rival.name],
+      });
+    const { side, ...rest } = chosen;
+    return [{ ...side, ...rest, meeting, id }];
+  });
+  return { seats, problems };
+}
+
+/** Whether another brace or tenon enters the opposite face of the same timber at about the same place. */
+function opposedBy(seat: Seat, all: readonly Seat[], inward: Meeting["point"], reach: number): boolean {
+  return all.some(
+    (other) =>
+      other !== seat &&
+      other.into.id === seat.into.id &&
+      other.of.id !== seat.of.id &&
+      other.end !== "side" &&
+      Math.abs(dot(other.meeting.point, seat.into.axis) - dot(seat.meeting.point, seat.into.axis)) < reach &&
+      dot(
+        other.end === "head" ? other.of.axis : [-other.of.axis[0], -other.of.axis[1], -other.of.axis[2]],
+        inward,
+      ) < -0.3,
+  );
+}
+
+/** Sizes, solids and shoulders of one seat. */
+export function shapeJoint(
+  seat: Seat & { readonly id: string },
+  all: readonly Seat[],
+  metric: boolean,
+): Joint & { readonly shaped: ReturnType<ReturnType<typeof jointKindOf>["shape"]> } {
+  const face = receivingFace(seat.of, seat.end, seat.into, seat.meeting.point);
+  const reach = Math.max(seat.of.width, seat.of.depth) * 1.5;
+  const place: JointPlace = {
+    of: seat.of,
+    end: seat.end,
+    into: seat.into,
+    meeting: seat.meeting,
+    face,
+    spec: seat.spec,
+    metric,
+    opposed: seat.end !== "side" && opposedBy(seat, all, face.inward, reach),
+  };
+  const shaped = jointKindOf(seat.spec.kind).shape(place);
+  return {
+    id: seat.id,
+    kind: seat.spec.kind,
+    entry: seat.entry,
+    path: seat.path,
+    assumed: seat.assumed,
+    of: seat.of,
+    end: seat.end,
+    into: seat.into,
+    meeting: seat.meeting,
+    face,
+    sizes: shaped.sizes,
+    solids: shaped.solids,
+    extension: shaped.extension,
+    shaped,
+  };
+}

@@ -1,0 +1,205 @@
+/**
+ * The planes of a roof. The plane rises from the plate: the plumb cut of the bird's mouth lies on the eave plate's
+ * outside face (on a shed's high plate: on its inside face), the level seat reaches inward from there.
+ */
+import type { Member } from "../frame/frame.ts";
+import { inches } from "../quantity/length.ts";
+import { spanAcross } from "./grid.ts";
+import type { Timber } from "./model.ts";
+import type { Placer } from "./placer.ts";
+import { solidOf } from "./solid.ts";
+
+export interface SlopePlane {
+  /** the wall its eave stands on */
+  readonly wall: string;
+  /** y of the eave plate's outside face */
+  readonly outside: number;
+  /** direction of y from the eave to the ridge */
+  readonly inward: 1 | -1;
+  readonly plateTop: number;
+  readonly plateWidth: number;
+  /** rise over run */
+  readonly slope: number;
+  readonly angle: number;
+  /** level length of the seat */
+  readonly seat: number;
+  readonly seatFrom: "file" | "default";
+  /** depth of the rafters, square to the slope */
+  readonly depth: number;
+}
+
+export interface RoofPlanes {
+  readonly kind: "gable" | "shed";
+  readonly slopes: readonly SlopePlane[];
+  /** gable: midway between the plates' outside faces */
+  readonly ridgeY: number | undefined;
+  /** shed: run from the low plate's outside face to the high plate's inside face */
+  readonly highRun: number | undefined;
+  /** the plates' ends: outer faces of the rake rafters */
+  readonly x: readonly [number, number];
+}
+
+/** Height of the rafters' underside at a run (inches, level) inward from the plate's outside face. */
+export function undersideAt(plane: SlopePlane, run: number): number {
+  return plane.plateTop + (run - plane.seat) * plane.slope;
+}
+
+/** Height of the rafters' upper edge there: the underside plus the plumb depth d / cos θ. */
+export function topsideAt(plane: SlopePlane, run: number): number {
+  return undersideAt(plane, run) + plane.depth / Math.cos(plane.angle);
+}
+
+/**
+ * The largest step (1/4 in, or 5 mm) whose notch, seat × sin θ, stays within a quarter of the rafter's depth
+ * (NDS 2018 4.4.3 and IRC R802.7.1 limit end notches to a quarter; from memory), and which the plate can carry.
+ */
+export function defaultSeat(depth: number, angle: number, plateWidth: number, metric: boolean): number {
+  const step = metric ? 5 / 25.4 : 0.25;
+  const most = Math.sin(angle) > 1e-9 ? depth / 4 / Math.sin(angle) : Number.POSITIVE_INFINITY;
+  return Math.max(step, Math.floor(Math.min(most, plateWidth) / step + 1e-9) * step);
+}
+
+const CARRIES_RAFTERS: readonly Member["kind"][] = ["plate", "beam", "sill"];
+
+/** Entries that may carry rafters along a wall, plates first. */
+function bearers(p: Placer, wall: string): Member[] {
+  return p.frame.members
+    .filter((m) => CARRIES_RAFTERS.includes(m.kind) && m.walls?.some((w) => w.text === wall))
+    .sort((a, b) => CARRIES_RAFTERS.indexOf(a.kind) - CARRIES_RAFTERS.indexOf(b.kind));
+}
+
+interface Bearing {
+  readonly low: number;
+  readonly high: number;
+  readonly top: number;
+  readonly x: readonly [number, number];
+}
+
+/** The plate of a wall: outline in y, top, and how far it runs along x (a spliced plate counts whole). */
+function bearing(p: Placer, wall: string): Bearing | undefined {
+  for (const member of bearers(p, wall)) {
+    const solids = p
+      .sticks(member.name)
+      .filter((s: Timber) => s.walls.includes(wall))
+      .map(solidOf);
+    if (solids.length === 0) continue;
+    const top = Math.max(...solids.map((s) => s.high[2]));
+    return {
+      low: Math.min(...solids.map((s) => s.low[1])),
+      high: Math.max(...solids.map((s) => s.high[1])),
+      top,
+      x: [Math.min(...solids.map((s) => s.low[0])), Math.max(...solids.map((s) => s.high[0]))],
+    };
+  }
+  return undefined;
+}
+
+/** Depth of the rafters: the roof's own, else those of the first principal rafters. */
+function rafterDepth(p: Placer): number | undefined {
+  const rafters = p.frame.roof?.rafters;
+  if (rafters) return p.section(rafters.section, false, p.classOf(rafters.timber, "rafters"))?.depth;
+  const principal = p.frame.members.find((m) => m.kind === "rafter");
+  return (
+    principal && p.section(principal.section, principal.turned, p.classOf(principal.timber, "rafters"))?.depth
+  );
+}
+
+/** Outer walls that carry the roof: the low and the high one of a shed, both eaves of a gable. */
+function roofWalls(p: Placer): { readonly eave: string; readonly far: string } | undefined {
+  const first = p.grid.walls[0]?.id;
+  const last = p.grid.walls.at(-1)?.id;
+  if (first === undefined || last === undefined || first === last) return undefined;
+  const roof = p.frame.roof;
+  if (roof?.kind !== "shed") return { eave: first, far: last };
+  if (!roof.high) return p.missing(roof.path, "roof", ["high"]);
+  if (!p.line(roof.high, "wall")) return undefined;
+  return roof.high.text === first ? { eave: last, far: first } : { eave: first, far: last };
+}
+
+function plane(
+  p: Placer,
+  wall: string,
+  b: Bearing,
+  inward: 1 | -1,
+  slope: number,
+  depth: number,
+): SlopePlane {
+  const angle = Math.atan(slope);
+  const given = p.frame.roof?.rafters?.seat.seat;
+  const width = b.high - b.low;
+  return {
+    wall,
+    outside: inward === 1 ? b.low : b.high,
+    inward,
+    plateTop: b.top,
+    plateWidth: width,
+    slope,
+    angle,
+    seat: given === undefined ? defaultSeat(depth, angle, width, p.frame.units === "mm") : inches(given),
+    seatFrom: given === undefined ? "default" : "file",
+    depth,
+  };
+}
+
+function typedSlope(p: Placer): number | undefined {
+  const pitch = p.frame.roof?.pitch;
+  return pitch && pitch.run > 0 ? pitch.rise / pitch.run : undefined;
+}
+
+/** Places the planes from the plates, the pitch and the rafters' depth; undefined when one of them is not to be had. */
+export function roofPlanes(p: Placer): RoofPlanes | undefined {
+  const roof = p.frame.roof;
+  const depth = rafterDepth(p);
+  const walls = roof && roofWalls(p);
+  if (!roof || depth === undefined || !walls) return undefined;
+  const eave = bearing(p, walls.eave);
+  const far = bearing(p, walls.far);
+  if (!eave || !far) return undefined;
+  const inward = eave.low < far.low ? 1 : -1;
+  const x: [number, number] = [Math.min(eave.x[0], far.x[0]), Math.max(eave.x[1], far.x[1])];
+  if (roof.kind === "gable") {
+    const slope = typedSlope(p);
+    if (slope === undefined) return p.missing(roof.path, "roof", ["pitch"]);
+    return {
+      kind: "gable",
+      slopes: [
+        plane(p, walls.eave, eave, inward, slope, depth),
+        plane(p, walls.far, far, inward === 1 ? -1 : 1, slope, depth),
+      ],
+      ridgeY: inward === 1 ? (eave.low + far.high) / 2 : (eave.high + far.low) / 2,
+      highRun: undefined,
+      x,
+    };
+  }
+  const highRun = inward === 1 ? far.low - eave.low : eave.high - far.high;
+  const derived = (far.top - eave.top) / highRun;
+  const typed = typedSlope(p);
+  // A sixteenth over the run is within what anyone marks out; more means that two of the three were typed apart.
+  if (typed !== undefined && Math.abs(typed - derived) * highRun > 1 / 16)
+    p.report({ kind: "derived-differs", path: `${roof.path}/pitch`, what: "pitch", typed, derived });
+  return {
+    kind: "shed",
+    slopes: [plane(p, walls.eave, eave, inward, derived, depth)],
+    ridgeY: undefined,
+    highRun,
+    x,
+  };
+}
+
+/**
+ * Top of a shed's plate that the file leaves to the pitch: the other plate's top plus or minus pitch × run.
+ * @param width of the plate asked for, inches across the wall
+ */
+export function plateTopFromPitch(p: Placer, wall: string, width: number): number | undefined {
+  const slope = typedSlope(p);
+  const walls = p.frame.roof?.kind === "shed" ? roofWalls(p) : undefined;
+  const line = p.grid.wall.get(wall);
+  if (slope === undefined || !walls || !line || (wall !== walls.eave && wall !== walls.far)) return undefined;
+  const other = bearing(p, wall === walls.eave ? walls.far : walls.eave);
+  if (!other) return undefined;
+  const [low, high] = spanAcross(line, width);
+  const own = { low, high };
+  const [eave, far] = wall === walls.eave ? [own, other] : [other, own];
+  const run = eave.low < far.low ? far.low - eave.low : eave.high - far.high;
+  return wall === walls.eave ? other.top - slope * run : other.top + slope * run;
+}

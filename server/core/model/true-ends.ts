@@ -1,0 +1,58 @@
+/** Gives timbers their true ends: shoulders from the joints, and the length of the stick with its tenons. */
+import { groupBy } from "../collect.ts";
+import type { Joint, ShapedJoint } from "../joinery/joint.ts";
+import type { EndPlane, Timber } from "./model.ts";
+import { solidOf } from "./solid.ts";
+import { along, dot, sub, type Vec3 } from "./vec.ts";
+
+/** A joint together with what its kind said of shoulders. */
+export type Shaped = Joint & { readonly shaped: ShapedJoint };
+
+/** Axial position at which the center line crosses a plane. */
+function axialAt(timber: Timber, plane: EndPlane): number {
+  const slant = dot(timber.axis, plane.normal);
+  return Math.abs(slant) < 1e-9 ? 0 : dot(sub(plane.point, timber.origin), plane.normal) / slant;
+}
+
+/** The timber with its full section ending at the given planes. */
+export function withEnds(timber: Timber, foot: EndPlane, head: EndPlane): Timber {
+  const start = axialAt(timber, foot);
+  const origin = along(timber.origin, timber.axis, start);
+  return { ...timber, origin, foot, head, span: axialAt(timber, head) - start };
+}
+
+function pointsOf(joint: Joint): Vec3[] {
+  return joint.solids.tenons.flatMap((p) =>
+    p.outline.flatMap((o) => {
+      const flat = along(along(p.base, p.u, o[0]), p.v, o[1]);
+      return [along(flat, p.w, p.from), along(flat, p.w, p.to)];
+    }),
+  );
+}
+
+/** From the longest point at one end to the longest at the other, tenons included, along the grain. */
+export function stickLength(timber: Timber, own: readonly Joint[]): number {
+  const points = [...solidOf(timber).corners, ...own.flatMap(pointsOf)];
+  const at = points.map((p) => dot(sub(p, timber.origin), timber.axis));
+  return Math.max(...at) - Math.min(...at);
+}
+
+/** New end planes for each timber that a joint shortens or lengthens. */
+export function trueEnds(timbers: readonly Timber[], joints: readonly Shaped[]): Map<string, Timber> {
+  const feet = new Map<string, EndPlane>();
+  const heads = new Map<string, EndPlane>();
+  for (const { of, end, into, shaped } of joints) {
+    if (shaped.shoulder && end !== "side") (end === "foot" ? feet : heads).set(of.id, shaped.shoulder);
+    if (shaped.receivingEnd) {
+      const atHead = dot(shaped.receivingEnd.normal, into.axis) > 0;
+      (atHead ? heads : feet).set(into.id, shaped.receivingEnd);
+    }
+  }
+  const own = groupBy(joints, (j) => j.of.id);
+  return new Map(
+    timbers.map((t) => {
+      const ended = withEnds(t, feet.get(t.id) ?? t.foot, heads.get(t.id) ?? t.head);
+      return [t.id, { ...ended, length: stickLength(ended, own.get(t.id) ?? []) }];
+    }),
+  );
+}
