@@ -1,0 +1,67 @@
+/** Makes the `Say` that checks, hovers and reports word their numbers with: file units, and a translator if there is one. */
+import type { Units } from "../frame/frame.ts";
+import { fromInches } from "../quantity/length.ts";
+import { formatLength, formatQuantity } from "../quantity/quantity.ts";
+import type { Say } from "./say.ts";
+
+/** Looks up a sentence pattern in another language; the pattern itself when there is no translation. */
+export type Translate = (pattern: string) => string;
+
+/** Shorter lengths are said in inches alone (`36 in`), longer ones with feet (`8'-6 1/2"`). */
+const FEET_FROM_INCHES = 60;
+
+/** 1 lb = 0.45359237 kg, exact (NIST SP 811 (2008), appendix B; memory) */
+const KILOGRAMS_PER_POUND = 0.45359237;
+
+const DECIMALS = [0, 1, 2, 3, 4, 5, 6].map(
+  (digits) => new Intl.NumberFormat("en-US", { maximumFractionDigits: digits, signDisplay: "negative" }),
+);
+
+function plain(value: number, digits: number): string {
+  const format = DECIMALS[Math.min(Math.max(Math.trunc(digits), 0), DECIMALS.length - 1)];
+  return Number.isFinite(value) && format ? format.format(value) : "?";
+}
+
+/** As many decimals as leave three figures that mean something. */
+function usualDigits(value: number): number {
+  const size = Math.abs(value);
+  return size >= 100 ? 0 : size >= 10 ? 1 : size >= 1 ? 2 : 3;
+}
+
+/**
+ * @param units which system the file is in
+ * @param translate gives a pattern in the reader's language; left out: English
+ */
+export function makeSay(units: Units, translate: Translate = (pattern) => pattern): Say {
+  const metric = units === "mm";
+  const inMillimetres = (inches: number): string => formatLength(fromInches(inches), "mm");
+  const inFeetAndInches = (inches: number): string =>
+    formatLength(fromInches(inches), Math.abs(inches) >= FEET_FROM_INCHES ? "trade" : "inches");
+  const length = metric ? inMillimetres : inFeetAndInches;
+  const other = metric ? inFeetAndInches : inMillimetres;
+  const text: Say["text"] = (pattern, values = {}) =>
+    translate(pattern).replace(/\{([a-z0-9-]+)\}/gi, (hole, name: string) => {
+      const value = Object.hasOwn(values, name) ? values[name] : undefined;
+      return value === undefined ? hole : String(value);
+    });
+  return Object.freeze({
+    metric,
+    length,
+    lengthBoth: (inches) => `${length(inches)} (${other(inches)})`,
+    pressure: (psf) => formatQuantity(psf, "pressure", units),
+    stress: (psi) => formatQuantity(psi, "stress", units),
+    force: (pounds) => formatQuantity(pounds, "force", units),
+    weight: (pounds) => {
+      const value = metric ? pounds * KILOGRAMS_PER_POUND : pounds;
+      return `${plain(value, Math.abs(value) >= 10 ? 0 : 1)} ${metric ? "kg" : "lb"}`;
+    },
+    angle: (degrees) => formatQuantity(degrees, "angle", units),
+    percent: (ratio) => `${plain(ratio * 100, 0)} %`,
+    number: (value, digits = usualDigits(value)) => plain(value, digits),
+    list: (items) =>
+      items.length < 2
+        ? (items[0] ?? "")
+        : text("{items} and {last}", { items: items.slice(0, -1).join(", "), last: items.at(-1) ?? "" }),
+    text,
+  } satisfies Say);
+}
