@@ -1,0 +1,137 @@
+/** The roof over the rafters: its deck seen from the end, its edges seen from the side, and the pitch as a triangle. */
+import type { Say } from "../core/checks/say.ts";
+import type { Model, RoofSlope } from "../core/model/model.ts";
+import type { Vec2 } from "../core/model/vec.ts";
+import { inches } from "../core/quantity/length.ts";
+import type { Body } from "./body.ts";
+import type { DrawingElement } from "./drawing.ts";
+import type { Layout } from "./layout.ts";
+import { nearness, type Sight } from "./views.ts";
+
+/** drawn thickness where the file names a covering but no deck */
+const BARE_COVERING = 0.25;
+
+/** A slope's upper face on paper, from the eave up; `out` is the way to the weather, one inch long. */
+interface Topside {
+  readonly slope: RoofSlope;
+  readonly low: Vec2;
+  readonly high: Vec2;
+  readonly out: Vec2;
+}
+
+/** Upper edge of the slope's rafters, from the nearest that the view shows. */
+function topside(slope: RoofSlope, bodies: ReadonlyMap<string, Body>): Topside | undefined {
+  const shown = slope.rafters.flatMap((rafter) => bodies.get(rafter.id) ?? []);
+  const [nearest] = [...shown].sort((a, b) => b.near - a.near);
+  if (nearest === undefined) return undefined;
+  const up = nearest.timber.depthDir[2] >= 0 ? 2 : 0;
+  const [a, b] = [nearest.flat[up], nearest.flat[up + 4]];
+  if (a === undefined || b === undefined) return undefined;
+  const [low, high] = a[1] <= b[1] ? [a, b] : [b, a];
+  const length = Math.hypot(high[0] - low[0], high[1] - low[1]);
+  if (!(length > 0)) return undefined;
+  const rising = high[0] >= low[0] ? 1 : -1;
+  const out: Vec2 = [(-rising * (high[1] - low[1])) / length, Math.abs(high[0] - low[0]) / length];
+  return { slope, low, high, out };
+}
+
+const shift = (p: Vec2, by: Vec2, k: number): Vec2 => [p[0] + by[0] * k, p[1] + by[1] * k];
+
+/** Where the line through `a` and `b` reaches x; `b` when it is upright. */
+function atX(a: Vec2, b: Vec2, x: number): Vec2 {
+  const run = b[0] - a[0];
+  return Math.abs(run) < 1e-6 ? b : [x, a[1] + ((b[1] - a[1]) * (x - a[0])) / run];
+}
+
+function fromTheEnd(tops: readonly Topside[], thickness: number): DrawingElement[] {
+  const [first, second] = tops;
+  // two slopes close over the ridge; one ends square
+  const peak = first && second && tops.length === 2 ? (first.high[0] + second.high[0]) / 2 : undefined;
+  return tops.map(({ low, high, out }) => {
+    const [outerLow, outerHigh] = [shift(low, out, thickness), shift(high, out, thickness)];
+    const top =
+      peak === undefined ? [high, outerHigh] : [atX(low, high, peak), atX(outerLow, outerHigh, peak)];
+    return { type: "poly", closed: true, points: [low, ...top, outerLow] };
+  });
+}
+
+/** Edges only: a filled face would lie over the rafters and take their clicks. */
+function fromTheSide(sight: Sight, tops: readonly Topside[]): DrawingElement[] {
+  const [nearest] = [...tops].sort((a, b) => reach(sight, b.slope) - reach(sight, a.slope));
+  if (nearest === undefined) return [];
+  const { deckFrom, deckTo } = nearest.slope;
+  const corners: Vec2[] = [
+    [deckFrom, nearest.low[1]],
+    [deckTo, nearest.low[1]],
+    [deckTo, nearest.high[1]],
+    [deckFrom, nearest.high[1]],
+  ];
+  return corners.map((from, i) => ({ type: "line", from, to: corners[(i + 1) % 4] ?? from }));
+}
+
+const reach = (sight: Sight, slope: RoofSlope): number =>
+  Math.max(...slope.rafters.map((rafter) => nearness(sight, rafter.foot.point)));
+
+/** @returns deck and covering over the rafters that the view shows */
+export function drawRoof(model: Model, sight: Sight, bodies: readonly Body[], say: Say): DrawingElement[] {
+  const { roof } = model;
+  const entry = model.frame.roof;
+  if (roof === undefined || entry === undefined) return [];
+  const byId = new Map(bodies.map((body) => [body.timber.id, body]));
+  const tops = roof.slopes.flatMap((slope) => topside(slope, byId) ?? []);
+  const boards = entry.deck?.thickness === undefined ? 0 : inches(entry.deck.thickness);
+  const thickness = boards > 0 ? boards : BARE_COVERING;
+  const children = sight.across === 1 ? fromTheEnd(tops, thickness) : fromTheSide(sight, tops);
+  if (children.length === 0) return [];
+  const covering =
+    entry.covering === undefined ? undefined : say.text(entry.covering.kind.replaceAll("-", " "));
+  const title = covering === undefined ? say.text("roof") : say.text("roof: {covering}", { covering });
+  return [{ type: "group", classes: ["roof"], id: "roof", path: entry.path, title, children }];
+}
+
+/** The pitch as a right-angled triangle over the first slope seen from the end, run level and rise plumb. */
+export function drawPitch(
+  model: Model,
+  sight: Sight,
+  bodies: readonly Body[],
+  layout: Layout,
+): DrawingElement[] {
+  const byId = new Map(bodies.map((body) => [body.timber.id, body]));
+  const slope = model.roof?.slopes[0];
+  const top = slope === undefined || sight.across === 0 ? undefined : topside(slope, byId);
+  if (slope === undefined || top === undefined || !(slope.slope > 0)) return [];
+  const pitch = model.frame.roof?.pitch;
+  const { say, size: s } = layout;
+  const [rise, run] = pitch === undefined ? [slope.slope * 12, 12] : [pitch.rise, pitch.run];
+  const length = Math.min(5 * s, (3 * s) / slope.slope);
+  const way = top.high[0] >= top.low[0] ? 1 : -1;
+  const middle = shift([(top.low[0] + top.high[0]) / 2, (top.low[1] + top.high[1]) / 2], top.out, 1.8 * s);
+  const low: Vec2 = [middle[0] - (way * length) / 2, middle[1] - (length * slope.slope) / 2];
+  const high: Vec2 = [low[0] + way * length, low[1] + length * slope.slope];
+  const corner: Vec2 = [low[0], high[1]];
+  const texts = [
+    ...layout.write(
+      say.number(run),
+      [{ x: (low[0] + high[0]) / 2, y: corner[1] + 0.3 * s, anchor: "middle" }],
+      ["dimension"],
+    ),
+    ...layout.write(
+      say.number(rise),
+      [
+        {
+          x: corner[0] - way * 0.4 * s,
+          y: (low[1] + corner[1]) / 2 - 0.3 * s,
+          anchor: way > 0 ? "end" : "start",
+        },
+      ],
+      ["dimension"],
+    ),
+  ];
+  return [
+    {
+      type: "group",
+      classes: ["dimension", "pitch"],
+      children: [{ type: "poly", closed: true, points: [low, high, corner] }, ...texts],
+    },
+  ];
+}
