@@ -1,0 +1,90 @@
+/**
+ * Allowable stress load combinations, ASCE 7-16 and 7-22 section 2.4.1, with the load duration factor that the NDS gives
+ * each: that of its shortest load (NDS 2.3.2, Table 2.3.2). Earthquake is not among them.
+ */
+import type { Factor, ValueStatus } from "../sourced.ts";
+import type { Edition } from "./snow-factors.ts";
+
+/** dead, floor live, roof live, snow, rain, wind */
+export type LoadKind = "D" | "L" | "Lr" | "S" | "R" | "W";
+
+export interface Combination {
+  /** `3-S`: number of the standard, then the roof load taken where it offers a choice */
+  readonly id: string;
+  /** number of the standard: 1 to 7 */
+  readonly number: number;
+  /** `D + 0.7 S` */
+  readonly text: string;
+  readonly factors: Readonly<Partial<Record<LoadKind, number>>>;
+  readonly duration: Factor;
+  readonly status: ValueStatus;
+}
+
+const DURATION: Readonly<
+  Record<LoadKind, { readonly value: number; readonly status: ValueStatus; readonly note: string }>
+> = {
+  D: { value: 0.9, status: "published", note: "permanent" },
+  L: { value: 1.0, status: "published", note: "ten years, occupancy" },
+  S: { value: 1.15, status: "published", note: "two months, snow" },
+  Lr: { value: 1.25, status: "published", note: "seven days, construction" },
+  R: { value: 1.15, status: "common-practice", note: "rain, taken like snow" },
+  W: { value: 1.6, status: "published", note: "ten minutes, wind" },
+};
+
+/** Load duration factor C_D of one kind of load, NDS Table 2.3.2. */
+export function durationFactor(kind: LoadKind): Factor {
+  return { symbol: "C_D", source: "NDS Table 2.3.2", ...DURATION[kind] };
+}
+
+const ROOF_LOADS = ["Lr", "S", "R"] as const;
+
+/** @returns every combination of the edition, in the order of the standard; a choice of roof load makes three */
+export function asdCombinations(edition: Edition): readonly Combination[] {
+  const snow = edition === "asce-7-22" ? 0.7 : 1;
+  const seen: ValueStatus = edition === "asce-7-22" ? "memory" : "published";
+  const roof = (number: number, share: number, others: Partial<Record<LoadKind, number>>) =>
+    ROOF_LOADS.map((kind) =>
+      combine(
+        number,
+        `${number}-${kind}`,
+        { ...others, [kind]: share * (kind === "S" ? snow : 1) },
+        "published",
+      ),
+    );
+  return [
+    combine(1, "1", { D: 1 }, seen),
+    combine(2, "2", { D: 1, L: 1 }, seen),
+    ...roof(3, 1, { D: 1 }),
+    ...roof(4, 0.75, { D: 1, L: 0.75 }),
+    combine(5, "5", { D: 1, W: 0.6 }, seen),
+    ...roof(6, 0.75, { D: 1, L: 0.75, W: 0.45 }),
+    combine(7, "7", { D: 0.6, W: 0.6 }, seen),
+  ];
+}
+
+function combine(
+  number: number,
+  id: string,
+  factors: Partial<Record<LoadKind, number>>,
+  status: ValueStatus,
+): Combination {
+  const kinds = (Object.keys(DURATION) as LoadKind[]).filter((kind) => factors[kind] !== undefined);
+  const duration = kinds
+    .map(durationFactor)
+    .reduce((shortest, factor) => (factor.value > shortest.value ? factor : shortest));
+  const text = kinds
+    .map((kind) => (factors[kind] === 1 ? kind : `${Number((factors[kind] ?? 0).toFixed(4))} ${kind}`))
+    .join(" + ");
+  return { id, number, text, factors, duration, status };
+}
+
+/** Sum of a combination's loads, in whatever unit they are. */
+export function combined(
+  combination: Combination,
+  loads: Readonly<Partial<Record<LoadKind, number>>>,
+): number {
+  return (Object.keys(combination.factors) as LoadKind[]).reduce(
+    (sum, kind) => sum + (combination.factors[kind] ?? 0) * (loads[kind] ?? 0),
+    0,
+  );
+}

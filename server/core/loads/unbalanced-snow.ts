@@ -1,0 +1,103 @@
+/**
+ * Unbalanced snow of a gable, ASCE 7-16 and 7-22 section 7.6.1: wind clears one side and piles the other.
+ */
+import type { Sourced, ValueStatus } from "../sourced.ts";
+import {
+  driftHeight16,
+  driftHeight22,
+  type Edition,
+  editionName,
+  type Pitch,
+  snowDensity,
+} from "./snow-factors.ts";
+
+export interface UnbalancedInput {
+  readonly edition: Edition;
+  /** p_g, psf */
+  readonly ground: number;
+  /** p_s, psf */
+  readonly sloped: number;
+  /** I_s; 1 in 7-22 */
+  readonly importance: number;
+  readonly pitch: Pitch;
+  /** W, ft: level distance from eave to ridge */
+  readonly eaveToRidge: number;
+  /** straight rafters that span freely from the eave to the ridge */
+  readonly simpleRafters: boolean;
+  /** W_2 of 7-22; undefined = 0.65, the largest on the map */
+  readonly winterWind: number | undefined;
+}
+
+export interface UnbalancedSnow {
+  readonly rule: "short-roof" | "drift";
+  /** psf over the windward side */
+  readonly windward: Sourced;
+  /** psf over the leeward side, without the drift */
+  readonly leeward: Sourced;
+  readonly drift: Drift | undefined;
+}
+
+/** A block on the leeward side, from the ridge down. */
+export interface Drift {
+  /** psf, on top of `leeward` */
+  readonly surcharge: number;
+  /** ft, level */
+  readonly width: number;
+  /** h_d, ft */
+  readonly height: number;
+  /** γ, lb/ft³ */
+  readonly density: number;
+  readonly status: ValueStatus;
+  readonly source: string;
+}
+
+/** ft; up to here the short-roof rule holds (published) */
+const SHORT_ROOF = 20;
+/** the largest winter wind parameter of the 7-22 map, from memory */
+const LARGEST_WINTER_WIND = 0.65;
+
+/** From 1/2 on 12 to 7 on 12, both included; compared as pitches because 7 on 12 is the limit, not 30.26°. */
+export function unbalancedApplies(pitch: Pitch): boolean {
+  const rise = pitch.rise * 12;
+  const slack = 1e-9 * pitch.run;
+  return rise >= 0.5 * pitch.run - slack && rise <= 7 * pitch.run + slack;
+}
+
+/** @returns undefined where the pitch asks for none */
+export function unbalancedSnow(input: UnbalancedInput): UnbalancedSnow | undefined {
+  if (!unbalancedApplies(input.pitch)) return undefined;
+  const source = `${editionName(input.edition)} section 7.6.1`;
+  if (input.simpleRafters && input.eaveToRidge <= SHORT_ROOF) {
+    return {
+      rule: "short-roof",
+      windward: { value: 0, status: "published", source },
+      leeward: { value: input.importance * input.ground, status: "memory", source },
+      drift: undefined,
+    };
+  }
+  return {
+    rule: "drift",
+    windward: { value: 0.3 * input.sloped, status: "published", source },
+    leeward: { value: input.sloped, status: "published", source },
+    drift: drift(input, source),
+  };
+}
+
+/** Surcharge h_d γ/√S over 8/3 h_d √S from the ridge, S = level run for a rise of one. */
+function drift(input: UnbalancedInput, source: string): Drift {
+  const { edition, ground, eaveToRidge, importance } = input;
+  const height =
+    edition === "asce-7-16"
+      ? driftHeight16(ground, eaveToRidge, importance)
+      : driftHeight22(ground, eaveToRidge, input.winterWind ?? LARGEST_WINTER_WIND);
+  const density = snowDensity(ground);
+  const root = Math.sqrt(input.pitch.run / input.pitch.rise);
+  return {
+    surcharge: (height * density) / root,
+    width: (8 / 3) * height * root,
+    height,
+    density,
+    status: "memory",
+    source,
+  };
+}
