@@ -1,16 +1,42 @@
 /** The chain from a frame to its findings. Pure: same frame and facts, same answer. */
-import type { Finding } from './checks/check.ts';
-import type { SourceFacts } from './checks/source-facts.ts';
-import type { Frame } from './frame/frame.ts';
-import type { Model } from './model/model.ts';
-import type { Results } from './results.ts';
+import { idleFindings } from "./checks/accepted.ts";
+import type { Finding } from "./checks/check.ts";
+import { CHECKS } from "./checks/registry.ts";
+import { runChecks } from "./checks/run.ts";
+import type { Say } from "./checks/say.ts";
+import type { SourceFacts } from "./checks/source-facts.ts";
+import { makeSay } from "./checks/speak.ts";
+import type { Frame } from "./frame/frame.ts";
+import { buildModel } from "./model/build.ts";
+import type { Model } from "./model/model.ts";
+import { computeResults, type Results } from "./results.ts";
 
 export interface Evaluation {
   readonly frame: Frame;
   readonly model: Model;
   readonly results: Results;
-  /** errors first, then in file order of nothing: readers sort by place; accepted ones carry `accepted` */
+  /** errors first; those that the file accepts carry the reason */
   readonly findings: readonly Finding[];
 }
 
-export declare function evaluate(frame: Frame, source: SourceFacts, previous?: Evaluation): Evaluation;
+/**
+ * @param previous the last answer: its model and results serve again when the frame is the very same object
+ */
+export function evaluate(
+  frame: Frame,
+  source: SourceFacts,
+  previous?: Evaluation,
+  say: Say = makeSay(frame.units),
+): Evaluation {
+  const kept = previous?.frame === frame ? previous : undefined;
+  const model = kept?.model ?? buildModel(frame);
+  const results = kept?.results ?? computeResults(model);
+  const { findings, idle } = runChecks(
+    CHECKS,
+    { source, frame, model, results, whole: { source, model } },
+    frame.accepted,
+    say,
+  );
+  const known = CHECKS.map((c) => c.meta.id);
+  return { frame, model, results, findings: [...findings, ...idleFindings(idle, known, say)] };
+}

@@ -39,15 +39,27 @@ export interface CheckInputs {
   readonly frame: Frame;
   readonly model: Model;
   readonly results: Results;
+  /** how it is written and what it means: for the few rules that look at both */
+  readonly whole: { readonly source: SourceFacts; readonly model: Model };
 }
 
 export type Unit = 'in' | 'lb' | 'psi' | 'psf' | 'deg' | 'ratio' | 'count';
+
+/** UTF-16 offsets in the text of the file, `end` exclusive. */
+export interface Span {
+  readonly start: number;
+  readonly end: number;
+}
 
 /** One place where a check fires, before it is worded. `D` holds the facts that the wording needs. */
 export interface Found<D> {
   readonly path: Pointer;
   /** point at the key instead of the value */
   readonly onKey?: true;
+  /** findings on one path are folded into one; different words here keep them apart */
+  readonly apart?: string;
+  /** UTF-16 offsets in the file, for what has no path of its own; goes before `path` */
+  readonly span?: Span;
   /** UTF-16 range inside the scalar's text at `path`, where only a part of it is wrong */
   readonly part?: { readonly from: number; readonly to: number };
   readonly level?: Level;
@@ -92,6 +104,7 @@ export interface Finding {
   readonly level: Level;
   readonly path: Pointer;
   readonly onKey: boolean;
+  readonly span?: Span;
   readonly part?: { readonly from: number; readonly to: number };
   readonly message: string;
   readonly value?: number;

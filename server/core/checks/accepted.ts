@@ -1,0 +1,60 @@
+/**
+ * Entries of `accept` themselves: one that covers nothing any more, or names a check that does not exist. They are
+ * judged after all other checks have run, so they stand beside the registry, with the same metadata.
+ */
+import type { Accepted } from "../frame/frame.ts";
+import { nearest } from "../text/nearest.ts";
+import type { CheckMeta, Finding } from "./check.ts";
+import type { Say } from "./say.ts";
+
+export const ACCEPT_IDLE: CheckMeta = {
+  id: "accept-idle",
+  title: "An accepted finding that is not there",
+  level: "note",
+  area: "file",
+  source: { text: "the frame language of this program", status: "file-format" },
+  explanation: {
+    what: "An entry of accept covers no finding: what it accepted is mended, or its check or place is misspelt.",
+    why: "A forgotten entry would hide the same trouble when it comes back.",
+    remedy: "Remove the entry, or correct its check and place.",
+  },
+};
+
+export const CHECK_FAILED: CheckMeta = {
+  id: "check-failed",
+  title: "A part of the program broke on this file",
+  level: "error",
+  area: "file",
+  source: { text: "this program", status: "file-format" },
+  explanation: {
+    what: "A check, or the reading of the file, ended with a fault of the program.",
+    why: "Nothing is known of what it looks for; its silence is no pass.",
+    remedy: "Report it together with the file. The other checks went on.",
+  },
+};
+
+/** @param idle entries that covered nothing; @param known ids of all checks */
+export function idleFindings(idle: readonly Accepted[], known: readonly string[], say: Say): Finding[] {
+  return idle.map((a) => {
+    const exists = known.includes(a.check);
+    const meant = exists ? undefined : nearest(a.check, known);
+    const path = exists ? a.path : `${a.path}/check`;
+    const message = exists
+      ? a.at === undefined
+        ? say.text("There is no finding of {check} any more. Remove this entry, so that it cannot hide the next one.", { check: a.check })
+        : say.text("There is no finding of {check} at {at}. Remove this entry, or correct its place.", { check: a.check, at: a.at })
+      : meant === undefined
+        ? say.text("There is no check called {check}, so this entry accepts nothing.", { check: a.check })
+        : say.text("There is no check called {check}, so this entry accepts nothing. Did you mean {meant}?", { check: a.check, meant });
+    return {
+      check: ACCEPT_IDLE.id,
+      level: ACCEPT_IDLE.level,
+      path,
+      onKey: exists,
+      message,
+      places: [],
+      related: [],
+      fixes: () => [],
+    };
+  });
+}

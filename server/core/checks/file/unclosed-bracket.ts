@@ -1,0 +1,28 @@
+import { defineCheck } from "../check.ts";
+import type { SourceFact } from "../source-facts.ts";
+import { factsOf } from "./facts.ts";
+
+type Fact = Extract<SourceFact, { kind: "unclosed-bracket" }>;
+
+export const unclosedBracket = defineCheck<"source", Fact>({
+  meta: {
+    id: "unclosed-bracket",
+    title: "A bracket is opened and not closed",
+    level: "error",
+    area: "file",
+    source: { text: "YAML 1.2.2, chapter 7.4", status: "published" },
+    explanation: {
+      what: "A { or [ has no partner.",
+      why: "It is read as if it ended with its line; if more was meant to belong to it, that is not there.",
+      remedy: "Close it at the end of the line.",
+    },
+  },
+  input: "source",
+  find: (source) =>
+    factsOf(source, "unclosed-bracket").map((data) => ({ path: "", span: { start: data.start, end: data.end }, data })),
+  words: (d, say) =>
+    say.text("This {bracket} is never closed; it is read as if it ended with its line. Add {partner}.", {
+      bracket: d.bracket,
+      partner: d.bracket === "[" ? "]" : "}",
+    }),
+});

@@ -1,0 +1,39 @@
+import { defineCheck } from "../check.ts";
+import type { SourceFact } from "../source-facts.ts";
+import { factsOf } from "./facts.ts";
+
+type Fact = Extract<SourceFact, { kind: "wrong-value" }>;
+
+export const wrongValue = defineCheck<"source", Fact>({
+  meta: {
+    id: "wrong-value",
+    title: "A value that this key does not take",
+    level: "error",
+    area: "file",
+    source: { text: "the frame language of this program", status: "file-format" },
+    explanation: {
+      what: "A key that takes one of a few words has another one.",
+      why: "Nothing is guessed: the value is left out, and what depends on it is not checked.",
+      remedy: "Use one of the words that the message lists.",
+    },
+  },
+  input: "source",
+  find: (source) => factsOf(source, "wrong-value").map((data) => ({ path: data.path, data })),
+  words: (d, say) =>
+    say.text("“{text}” is not a value of this key, so it is left out. {hint}", {
+      text: d.text,
+      hint:
+        d.nearest === undefined
+          ? say.text("Use {allowed}.", { allowed: d.allowed.join(", ") })
+          : say.text("Did you mean “{nearest}”? Allowed: {allowed}.", { nearest: d.nearest, allowed: d.allowed.join(", ") }),
+    }),
+  fixes: (d, say) =>
+    d.nearest === undefined
+      ? []
+      : [
+          {
+            title: say.text("Change to “{nearest}”", { nearest: d.nearest }),
+            edits: [{ kind: "replace", path: d.path, text: d.nearest }],
+          },
+        ],
+});

@@ -1,0 +1,72 @@
+import type { Joint } from "../../joinery/joint.ts";
+import { jointKindOf } from "../../joinery/kinds/index.ts";
+import { groupBy } from "../../collect.ts";
+import { defineCheck } from "../check.ts";
+
+interface Data {
+  readonly of: string;
+  readonly into: string;
+  readonly kind: Joint["kind"];
+  readonly count: number;
+  readonly name: string;
+}
+
+export const jointAssumed = defineCheck<"model", Data>({
+  meta: {
+    id: "joint-assumed",
+    title: "A joint is assumed",
+    level: "note",
+    area: "joinery",
+    source: { text: "common practice, no source: the usual joint between timbers of these kinds", status: "common-practice" },
+    explanation: {
+      what: "Two timbers meet, and the file names no joint there. The usual kind with usual sizes is taken.",
+      why: "Sizes that nobody chose get cut; naming the joint makes them yours and lets them be checked.",
+      remedy: "Write the joint into the file; the fix does it with the sizes that were taken.",
+    },
+  },
+  input: "model",
+  *find(model) {
+    const assumed = model.joints.filter((j) => j.assumed);
+    for (const [, group] of groupBy(assumed, (j) => `${j.of.member} ${j.into.member} ${j.kind}`)) {
+      const first = group[0];
+      if (!first) continue;
+      yield {
+        path: first.of.path,
+        onKey: true,
+        apart: `${first.into.member} ${first.kind}`,
+        place: first.id,
+        data: {
+          of: first.of.member,
+          into: first.into.member,
+          kind: first.kind,
+          count: group.length,
+          name: freeName(first, new Set([...model.members.keys(), ...model.frame.joints.map((j) => j.name)])),
+        },
+        value: group.length,
+        unit: "count",
+      };
+    }
+  },
+  words: (d, say) =>
+    say.text("{of} meets {into} at {count} places without a named joint; a {kind} of usual sizes is assumed there. Name it to choose its sizes.", {
+      of: d.of,
+      into: d.into,
+      count: d.count,
+      kind: jointKindOf(d.kind).title.toLowerCase(),
+    }),
+  fixes: (d, say) => [
+    {
+      title: say.text("Write this joint into the file"),
+      edits: [
+        { kind: "add", path: "/joints", key: d.name, text: `{kind: ${d.kind}, of: ${d.of}, into: ${d.into}}` },
+      ],
+    },
+  ],
+});
+
+function freeName(joint: Joint, taken: ReadonlySet<string>): string {
+  const base = `${joint.of.member}-to-${joint.into.member}`;
+  let name = base;
+  for (let n = 2; taken.has(name); n++) name = `${base}-${n}`;
+  return name;
+}

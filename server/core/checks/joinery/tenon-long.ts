@@ -1,0 +1,69 @@
+import { defineCheck } from "../check.ts";
+import { sizePath } from "./size-path.ts";
+
+interface Data {
+  readonly joint: string;
+  readonly into: string;
+  readonly length: number;
+  readonly room: number;
+  readonly wood: number;
+  readonly pierces: boolean;
+}
+
+export const tenonLong = defineCheck<"model", Data>({
+  meta: {
+    id: "tenon-long",
+    title: "A tenon too long for its timber",
+    level: "warning",
+    area: "joinery",
+    source: { text: "common practice, no source: a blind mortise keeps 1 in of wood behind it; opposite tenons share the wood", status: "common-practice" },
+    explanation: {
+      what: "A blind tenon is longer than the timber it enters leaves room for.",
+      why: "It would come out on the far side, meet another tenon, or leave a skin of wood that breaks out.",
+      formula: "length ≤ thickness of the timber − housing − 1 in; with an opposite joint at most half the wood between the housings",
+      remedy: "Shorten the tenon, or make it a through tenon (through: true).",
+    },
+  },
+  input: "model",
+  *find(model) {
+    for (const j of model.joints) {
+      const { tenon } = j.sizes;
+      if (!tenon || tenon.through) continue;
+      const { room } = tenon;
+      const length = tenon.length.value;
+      if (length <= room + 1e-6) continue;
+      const wood = j.face.thickness - j.sizes.housing.value;
+      const pierces = length >= wood - 1e-6;
+      yield {
+        ...sizePath(j, "tenon/length", tenon.length),
+        place: j.id,
+        ...(pierces ? { level: "error" as const } : {}),
+        data: { joint: j.id, into: j.into.id, length, room, wood, pierces },
+        value: length,
+        limit: room,
+        unit: "in",
+        severity: length - room,
+      };
+    }
+  },
+  words: (d, say) =>
+    say.text(
+      d.pierces
+        ? "The tenon at {joint} is {length} long, and {into} has {wood} of wood there: it comes out on the far side. Shorten it to {room}, or make it a through tenon."
+        : "The tenon at {joint} is {length} long, and {into} has room for {room}: what is left behind it breaks out or another tenon is in the way. Shorten it to {room}.",
+      { joint: d.joint, into: d.into, length: say.length(d.length), room: say.length(Math.max(0, d.room)), wood: say.length(d.wood) },
+    ),
+  fixes: (d, say, model) => {
+    const j = model.joints.find((x) => x.id === d.joint);
+    const step = say.metric ? 5 / 25.4 : 1 / 2;
+    const to = Math.floor(d.room / step + 1e-9) * step;
+    return !j?.entry || to <= 0 || j.sizes.tenon?.length.from !== "file"
+      ? []
+      : [
+          {
+            title: say.text("Shorten the tenon to {length}", { length: say.length(to) }),
+            edits: [{ kind: "replace", path: `${j.path}/tenon/length`, text: say.metric ? `${Math.round(to * 25.4)} mm` : `${to} in` }],
+          },
+        ];
+  },
+});

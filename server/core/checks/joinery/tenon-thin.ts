@@ -1,0 +1,48 @@
+import { defineCheck } from "../check.ts";
+import { sizePath } from "./size-path.ts";
+
+interface Data {
+  readonly joint: string;
+  readonly thickness: number;
+}
+
+/** Least thickness of a tenon, inches. */
+const LEAST = 1.25;
+
+export const tenonThin = defineCheck<"model", Data>({
+  meta: {
+    id: "tenon-thin",
+    title: "A tenon too thin",
+    level: "warning",
+    area: "joinery",
+    source: { text: "common practice, no source: tenons of 1 1/2 to 2 in in 6 to 8 in timbers, none below 1 1/4 in", status: "common-practice" },
+    explanation: {
+      what: "A tenon is thinner than 1 1/4 in.",
+      why: "It splits at the peg and breaks when the frame is raised; a peg bends in it before it bears.",
+      remedy: "Make it 1 1/2 in in 6 in timbers, 2 in in 8 in timbers.",
+    },
+  },
+  input: "model",
+  *find(model) {
+    for (const j of model.joints) {
+      const thickness = j.sizes.tenon?.thickness.value;
+      if (thickness === undefined || thickness >= LEAST - 1e-6) continue;
+      yield {
+        ...sizePath(j, "tenon/thickness", j.sizes.tenon?.thickness),
+        place: j.id,
+        data: { joint: j.id, thickness },
+        value: thickness,
+        limit: LEAST,
+        unit: "in",
+        severity: LEAST - thickness,
+      };
+    }
+  },
+  words: (d, say) =>
+    say.text("The tenon at {joint} is {thickness} thick, less than {least}: it splits at the peg and breaks in raising. Make it {better} or more.", {
+      joint: d.joint,
+      thickness: say.length(d.thickness),
+      least: say.length(LEAST),
+      better: say.length(1.5),
+    }),
+});

@@ -1,0 +1,77 @@
+/** All checks there are, in the order of the job. To add one: write its file and list it here. */
+import { duplicateId } from "./file/duplicate-id.ts";
+import { lineUnreadable } from "./file/line-unreadable.ts";
+import { missingKey } from "./file/missing-key.ts";
+import { missingSeparator } from "./file/missing-separator.ts";
+import { notAFrame } from "./file/not-a-frame.ts";
+import { unclosedBracket } from "./file/unclosed-bracket.ts";
+import { unclosedQuote } from "./file/unclosed-quote.ts";
+import { unknownId } from "./file/unknown-id.ts";
+import { unknownKey } from "./file/unknown-key.ts";
+import { unreadableQuantity } from "./file/unreadable-quantity.ts";
+import { valueOutOfRange } from "./file/value-out-of-range.ts";
+import { wrongShape } from "./file/wrong-shape.ts";
+import { wrongValue } from "./file/wrong-value.ts";
+import { braceAngle } from "./geometry/brace-angle.ts";
+import { braceNowhere } from "./geometry/brace-nowhere.ts";
+import { derivedDiffers } from "./geometry/derived-differs.ts";
+import { gridOrder } from "./geometry/grid-order.ts";
+import { jointApart } from "./geometry/joint-apart.ts";
+import { placementMissing } from "./geometry/placement-missing.ts";
+import { timberFloating } from "./geometry/timber-floating.ts";
+import { timberNoLength } from "./geometry/timber-no-length.ts";
+import { twoReadings } from "./geometry/two-readings.ts";
+import { pierAboveFrost } from "./ground/pier-above-frost.ts";
+import { sideCoverShort } from "./ground/side-cover-short.ts";
+import { jointAssumed } from "./joinery/joint-assumed.ts";
+import { jointTwice } from "./joinery/joint-twice.ts";
+import { mortiseWallThin } from "./joinery/mortise-wall-thin.ts";
+import { tenonLong } from "./joinery/tenon-long.ts";
+import { tenonThin } from "./joinery/tenon-thin.ts";
+import { siteValueMissing } from "./loads/site-value-missing.ts";
+import { braceHollowDeep } from "./members/brace-hollow-deep.ts";
+import { birdsMouthDeep } from "./roof/birds-mouth-deep.ts";
+import { rafterOverspanned } from "./roof/rafter-overspanned.ts";
+import { type AnyCheck, anyCheck } from "./run.ts";
+import { gradeAssumed } from "./timber/grade-assumed.ts";
+import { largerThanLogs } from "./timber/larger-than-logs.ts";
+import { longerThanMill } from "./timber/longer-than-mill.ts";
+
+export const CHECKS: readonly AnyCheck[] = [
+  anyCheck(notAFrame),
+  anyCheck(lineUnreadable),
+  anyCheck(unclosedQuote),
+  anyCheck(unclosedBracket),
+  anyCheck(missingSeparator),
+  anyCheck(unknownKey),
+  anyCheck(duplicateId),
+  anyCheck(missingKey),
+  anyCheck(wrongShape),
+  anyCheck(wrongValue),
+  anyCheck(unreadableQuantity),
+  anyCheck(valueOutOfRange),
+  anyCheck(unknownId),
+  anyCheck(gridOrder),
+  anyCheck(twoReadings),
+  anyCheck(placementMissing),
+  anyCheck(timberNoLength),
+  anyCheck(timberFloating),
+  anyCheck(braceNowhere),
+  anyCheck(braceAngle),
+  anyCheck(derivedDiffers),
+  anyCheck(jointApart),
+  anyCheck(longerThanMill),
+  anyCheck(largerThanLogs),
+  anyCheck(gradeAssumed),
+  anyCheck(siteValueMissing),
+  anyCheck(braceHollowDeep),
+  anyCheck(jointTwice),
+  anyCheck(jointAssumed),
+  anyCheck(tenonThin),
+  anyCheck(tenonLong),
+  anyCheck(mortiseWallThin),
+  anyCheck(sideCoverShort),
+  anyCheck(pierAboveFrost),
+  anyCheck(birdsMouthDeep),
+  anyCheck(rafterOverspanned),
+];

@@ -1,0 +1,56 @@
+import { defineCheck } from "../check.ts";
+
+interface Data {
+  readonly joint: string;
+  readonly seat: number;
+  readonly notch: number;
+  readonly limit: number;
+  readonly longest: number;
+}
+
+/** Share of the rafter's depth that a notch at its end may take. */
+const SHARE = 1 / 4;
+
+export const birdsMouthDeep = defineCheck<"model", Data>({
+  meta: {
+    id: "birds-mouth-deep",
+    title: "A bird’s mouth cut too deep",
+    level: "warning",
+    area: "roof",
+    source: { text: "NDS 2018 4.4.3 and IRC R802.7.1: a notch at an end takes at most a quarter of the depth", status: "memory" },
+    explanation: {
+      what: "The seat of a bird’s mouth cuts more than a quarter of the rafter’s depth away.",
+      why: "The rafter splits at the corner of the notch, and the overhang hangs on what is left.",
+      formula: "seat × sin θ ≤ depth ÷ 4",
+      remedy: "Shorten the seat, take a deeper rafter, or leave the seat out: the longest allowed one is then taken.",
+    },
+  },
+  input: "model",
+  *find(model) {
+    for (const j of model.joints) {
+      const { seat } = j.sizes;
+      if (!seat) continue;
+      const limit = j.of.depth * SHARE;
+      if (seat.depth <= limit + 1e-6) continue;
+      const given = seat.level.from === "file";
+      yield {
+        path: given ? `${j.path}/seat` : j.path,
+        ...(given ? {} : { onKey: true as const }),
+        place: j.id,
+        data: { joint: j.id, seat: seat.level.value, notch: seat.depth, limit, longest: limit / Math.sin((seat.angle * Math.PI) / 180) },
+        value: seat.depth,
+        limit,
+        unit: "in",
+        severity: seat.depth - limit,
+      };
+    }
+  },
+  words: (d, say) =>
+    say.text("A seat of {seat} cuts {notch} into the rafter at {joint}, more than a quarter of its depth ({limit}): it splits there. Seat at most {longest}.", {
+      joint: d.joint,
+      seat: say.length(d.seat),
+      notch: say.length(d.notch),
+      limit: say.length(d.limit),
+      longest: say.length(d.longest),
+    }),
+});

@@ -1,0 +1,68 @@
+import { inches } from "../../quantity/length.ts";
+import { defineCheck } from "../check.ts";
+import { ownSawn } from "./own-sawn.ts";
+
+interface Data {
+  readonly stick: string;
+  readonly width: number;
+  readonly depth: number;
+  readonly needs: number;
+  readonly largest: number;
+  readonly length: number;
+  readonly longEnough: boolean;
+}
+
+export const largerThanLogs = defineCheck<"model", Data>({
+  meta: {
+    id: "larger-than-logs",
+    title: "A timber larger than any log",
+    level: "error",
+    area: "timber",
+    source: { text: "plane geometry: a full-edged timber fits the circle of the small end when its diagonal does", status: "derived" },
+    explanation: {
+      what: "No log of the species in the file is thick and long enough for a timber.",
+      why: "It cannot be sawn with full edges from what is there.",
+      formula: "√(width² + depth²) ≤ diameter at the small end, and length ≤ length of the log",
+      remedy: "Choose a smaller section, or list a larger log.",
+    },
+  },
+  input: "model",
+  *find(model) {
+    const { logs, path } = model.frame.mill;
+    if (logs.length === 0) return;
+    for (const t of model.timbers) {
+      if (!ownSawn(model, t)) continue;
+      const own = logs.filter((l) => l.species === undefined || l.species.text === t.class?.species?.text);
+      const needs = Math.hypot(t.width, t.depth);
+      if (own.some((l) => inches(l.smallEnd) >= needs - 1e-6 && inches(l.length) >= t.length - 1e-6)) continue;
+      const largest = Math.max(...own.map((l) => inches(l.smallEnd)));
+      const longEnough = largest < needs - 1e-6;
+      yield {
+        path: t.path,
+        onKey: true,
+        place: t.id,
+        data: { stick: t.id, width: t.width, depth: t.depth, needs, largest, length: t.length, longEnough },
+        value: longEnough ? needs : t.length,
+        limit: longEnough ? largest : Math.max(...own.map((l) => inches(l.length))),
+        unit: "in",
+        severity: needs,
+        related: [{ path: `${path}/logs`, message: (say) => say.text("the logs there are") }],
+      };
+    }
+  },
+  words: (d, say) =>
+    d.longEnough
+      ? say.text("{stick}, {width} × {depth}, needs a log of {needs} at the small end, and the largest is {largest}: it would have waney edges. Choose a smaller section or a larger log.", {
+          stick: d.stick,
+          width: say.length(d.width),
+          depth: say.length(d.depth),
+          needs: say.length(d.needs),
+          largest: say.length(d.largest),
+        })
+      : say.text("{stick}, {width} × {depth} and {length} long, fits no log that is both thick and long enough. Choose a smaller section, splice it, or list a longer log.", {
+          stick: d.stick,
+          width: say.length(d.width),
+          depth: say.length(d.depth),
+          length: say.length(d.length),
+        }),
+});
