@@ -1,0 +1,54 @@
+/** The report for people: a line for each finding, what is accepted, the count, the caution. */
+import { styleText } from "node:util";
+import type { Level } from "../core/checks/check.ts";
+import { CAUTION } from "../language/caution.ts";
+import { countsOf } from "../language/diagnostics.ts";
+import type { LocatedFinding } from "../language/frame-service.ts";
+import type { CheckedFile } from "./report-json.ts";
+
+const COLORS: Readonly<Record<Level, "red" | "yellow" | "cyan">> = {
+  error: "red",
+  warning: "yellow",
+  note: "cyan",
+};
+
+/** @param color whether levels are coloured */
+export function textReport(checked: readonly CheckedFile[], color: boolean): string {
+  const lines = checked.flatMap(({ file, snapshot }) =>
+    snapshot.findings.map((located) => findingLine(file, located, color)),
+  );
+  return `${[...lines, countLine(checked), CAUTION].join("\n")}\n`;
+}
+
+function findingLine(file: string, { finding, range }: LocatedFinding, color: boolean): string {
+  const { check, level, accepted } = finding;
+  const place = `${file}:${range.start.line + 1}:${range.start.character + 1}`;
+  const message = oneLine(finding.message);
+  if (accepted !== undefined)
+    return `${place} accepted ${check} ${message} Accepted because: ${oneLine(accepted)}`;
+  const word = color ? styleText(COLORS[level], level, { validateStream: false }) : level;
+  return `${place} ${word} ${check} ${message}`;
+}
+
+function countLine(checked: readonly CheckedFile[]): string {
+  const counts = checked.map(({ snapshot }) => countsOf(snapshot));
+  const sum = (of: "errors" | "warnings" | "notes"): number => counts.reduce((n, one) => n + one[of], 0);
+  const accepted = checked
+    .flatMap(({ snapshot }) => snapshot.findings)
+    .filter(({ finding }) => finding.accepted !== undefined).length;
+  const parts = [
+    many(sum("errors"), "error"),
+    many(sum("warnings"), "warning"),
+    many(sum("notes"), "note"),
+    ...(accepted > 0 ? [`${accepted} accepted`] : []),
+  ];
+  return `${parts.join(", ")} in ${many(checked.length, "file")}.`;
+}
+
+function many(count: number, word: string): string {
+  return `${count} ${word}${count === 1 ? "" : "s"}`;
+}
+
+function oneLine(text: string): string {
+  return text.replace(/\s*[\r\n]+\s*/g, " ").trim();
+}

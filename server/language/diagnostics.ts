@@ -1,0 +1,49 @@
+/** Findings as an editor shows them: wavy lines and the list of problems. */
+import { type Diagnostic, DiagnosticSeverity } from "vscode-languageserver-types";
+import type { Level } from "../core/checks/check.ts";
+import type { Snapshot } from "./frame-service.ts";
+
+export const DIAGNOSTIC_SOURCE = "bentwright";
+
+const SEVERITY: Readonly<Record<Level, DiagnosticSeverity>> = {
+  error: DiagnosticSeverity.Error,
+  warning: DiagnosticSeverity.Warning,
+  note: DiagnosticSeverity.Information,
+};
+
+/** A diagnostic whose message is plain text, as every client reads it. */
+export interface FrameDiagnostic extends Diagnostic {
+  message: string;
+}
+
+/** One diagnostic for each finding that the file does not accept, in the order of the text. */
+export function diagnosticsOf(snapshot: Snapshot): FrameDiagnostic[] {
+  return snapshot.findings
+    .filter(({ finding }) => finding.accepted === undefined)
+    .map(({ finding, range, related }) => ({
+      range,
+      severity: SEVERITY[finding.level],
+      code: finding.check,
+      source: DIAGNOSTIC_SOURCE,
+      message: finding.message,
+      ...(related.length > 0 && {
+        relatedInformation: related.map((other) => ({
+          location: { uri: snapshot.uri, range: other.range },
+          message: other.message,
+        })),
+      }),
+    }));
+}
+
+export interface Counts {
+  readonly errors: number;
+  readonly warnings: number;
+  readonly notes: number;
+}
+
+/** How many findings of each level the file does not accept. */
+export function countsOf(snapshot: Snapshot): Counts {
+  const open = snapshot.findings.filter(({ finding }) => finding.accepted === undefined);
+  const count = (level: Level): number => open.filter(({ finding }) => finding.level === level).length;
+  return { errors: count("error"), warnings: count("warning"), notes: count("note") };
+}

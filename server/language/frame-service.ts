@@ -1,0 +1,221 @@
+/**
+ * The frame of every open document, from text to findings that know their place. All editor features and the command
+ * line stand on this: one object, made by one factory, with one cache for each document.
+ */
+import { TextDocument } from "vscode-languageserver-textdocument";
+import type { Range } from "vscode-languageserver-types";
+import type { Finding } from "../core/checks/check.ts";
+import type { Say } from "../core/checks/say.ts";
+import { makeSay, type Translate } from "../core/checks/speak.ts";
+import { type Evaluation, evaluate } from "../core/evaluate.ts";
+import type { Pointer } from "../core/frame/frame.ts";
+import type { Model } from "../core/model/model.ts";
+import { type Reading, readFrame } from "../document/read.ts";
+import { type Fault, faultFinding } from "./fault.ts";
+import { placeOfFinding, placeOfPath } from "./place.ts";
+import { same } from "./same.ts";
+
+/** A finding and where it stands in the text. */
+export interface LocatedFinding {
+  readonly finding: Finding;
+  /** within one line */
+  readonly range: Range;
+  readonly related: readonly { readonly path: Pointer; readonly message: string; readonly range: Range }[];
+}
+
+/** Everything that is known of one version of a document. */
+export interface Snapshot {
+  readonly uri: string;
+  readonly version: number;
+  readonly document: TextDocument;
+  /** undefined only when reading itself broke down; `faults` says so */
+  readonly reading: Reading | undefined;
+  readonly evaluation: Evaluation | undefined;
+  /** in the order of the text; accepted ones among them */
+  readonly findings: readonly LocatedFinding[];
+  /** words numbers in the units of this file */
+  readonly say: Say;
+  /** what broke down inside the program; each is among the findings too */
+  readonly faults: readonly Fault[];
+  /** from text to findings */
+  readonly milliseconds: number;
+}
+
+/** A model worth drawing, and whether the text has moved on since. */
+export interface Drawable {
+  readonly model: Model;
+  readonly version: number;
+  readonly stale: boolean;
+  readonly say: Say;
+}
+
+export interface FrameService {
+  /** Checks a text at once. The same uri, version and text give the same snapshot again. Never throws. */
+  open(uri: string, version: number, text: string): Snapshot;
+  /**
+   * Checks a text in stages and lets other work in between them.
+   * @param wanted asked between stages; the work is dropped once it says no
+   * @returns undefined when dropped
+   */
+  openInStages(
+    uri: string,
+    version: number,
+    text: string,
+    wanted: () => boolean,
+  ): Promise<Snapshot | undefined>;
+  /** The newest frame of a document that can be drawn; undefined while there was none. */
+  drawable(uri: string): Drawable | undefined;
+  /** Forgets a document. */
+  close(uri: string): void;
+}
+
+/** What the service calls; tests put a part in its place that breaks down. */
+export interface Stages {
+  readonly read: typeof readFrame;
+  readonly evaluate: typeof evaluate;
+  /** milliseconds, from any moment on */
+  readonly now: () => number;
+}
+
+interface Kept {
+  readonly snapshot: Snapshot;
+  readonly drawn: Omit<Drawable, "stale"> | undefined;
+}
+
+/** @param translate words the findings in the reader's language; left out: English */
+export function createFrameService(translate?: Translate, stages: Partial<Stages> = {}): FrameService {
+  const {
+    read,
+    now,
+    evaluate: judge,
+  } = { read: readFrame, evaluate, now: () => performance.now(), ...stages };
+  const kept = new Map<string, Kept>();
+
+  function* check(uri: string, version: number, text: string): Generator<undefined, Snapshot> {
+    const before = kept.get(uri);
+    const known = before?.snapshot;
+    if (known?.version === version && known.document.getText() === text) return known;
+    let busy = 0;
+    const faults: Fault[] = [];
+    const guarded = <T>(what: string, work: () => T): T | undefined => {
+      const start = now();
+      try {
+        return work();
+      } catch (error) {
+        faults.push({ what, error });
+        return undefined;
+      } finally {
+        busy += now() - start;
+      }
+    };
+
+    const document = TextDocument.create(uri, "yaml", version, text);
+    const reading =
+      known?.reading?.text === text ? known.reading : guarded("reading the file", () => read(text));
+    yield;
+    const evaluation = reading && guarded("checking the frame", () => evaluation_(reading, known));
+    yield;
+    const say = makeSay(reading?.frame.units ?? "inch", translate);
+    const located = guarded("placing the findings", () =>
+      locate(document, reading, evaluation?.findings ?? []),
+    );
+    const broken = locate(
+      document,
+      reading,
+      faults.map((fault) => faultFinding(fault, say)),
+    );
+    const snapshot: Snapshot = Object.freeze({
+      uri,
+      version,
+      document,
+      reading,
+      evaluation,
+      findings: [...broken, ...(located ?? [])],
+      say,
+      faults,
+      milliseconds: busy,
+    });
+    return snapshot;
+  }
+
+  function evaluation_(reading: Reading, known: Snapshot | undefined): Evaluation {
+    const last = known?.evaluation;
+    const unchanged =
+      last !== undefined &&
+      known?.reading !== undefined &&
+      same(known.reading.frame, reading.frame) &&
+      same(known.reading.source, reading.source);
+    return unchanged ? last : judge(reading.frame, reading.source, last);
+  }
+
+  function keep(snapshot: Snapshot): Snapshot {
+    const drawn = drawnOf(snapshot, kept.get(snapshot.uri)?.drawn);
+    kept.set(snapshot.uri, { snapshot, drawn });
+    return snapshot;
+  }
+
+  return Object.freeze({
+    open(uri: string, version: number, text: string) {
+      const work = check(uri, version, text);
+      let step = work.next();
+      while (!step.done) step = work.next();
+      return keep(step.value);
+    },
+    async openInStages(uri: string, version: number, text: string, wanted: () => boolean) {
+      const work = check(uri, version, text);
+      let step = work.next();
+      while (!step.done) {
+        await breath();
+        if (!wanted()) return undefined;
+        step = work.next();
+      }
+      return keep(step.value);
+    },
+    drawable(uri: string) {
+      const found = kept.get(uri);
+      return found?.drawn && { ...found.drawn, stale: found.drawn.version !== found.snapshot.version };
+    },
+    close(uri: string) {
+      kept.delete(uri);
+    },
+  });
+}
+
+/** Lets waiting messages in. */
+function breath(): Promise<void> {
+  return new Promise((resolve) => setTimeout(resolve, 0));
+}
+
+/**
+ * While a line is half typed its timbers are missing; the drawing then stays as it was, marked as old, instead of
+ * losing them for a moment.
+ */
+function drawnOf(snapshot: Snapshot, before: Kept["drawn"]): Kept["drawn"] {
+  const model = snapshot.evaluation?.model;
+  if (!model || model.timbers.length === 0) return before;
+  const halfTyped = model.frame.unread.size > 0;
+  if (before && halfTyped && model.timbers.length < before.model.timbers.length) return before;
+  return { model, version: snapshot.version, say: snapshot.say };
+}
+
+function locate(
+  document: TextDocument,
+  reading: Reading | undefined,
+  findings: readonly Finding[],
+): LocatedFinding[] {
+  const rangeOf = (place: { readonly start: number; readonly end: number }): Range => ({
+    start: document.positionAt(place.start),
+    end: document.positionAt(place.end),
+  });
+  return findings
+    .map((finding) => ({ finding, place: placeOfFinding(document.getText(), reading?.index, finding) }))
+    .sort((a, b) => a.place.start - b.place.start)
+    .map(({ finding, place }) => ({
+      finding,
+      range: rangeOf(place),
+      related: finding.related.map((other) => ({
+        ...other,
+        range: rangeOf(placeOfPath(document.getText(), reading?.index, other.path)),
+      })),
+    }));
+}

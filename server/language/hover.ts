@@ -1,0 +1,119 @@
+/** What shows when the mouse rests: one file under `hover/` for each thing that can be there. */
+import type { Position, Range } from "vscode-languageserver-types";
+import { schemaAt } from "../document/schema.ts";
+import { keysOf } from "../document/tree.ts";
+import { CAUTION } from "./caution.ts";
+import type { Snapshot } from "./frame-service.ts";
+import { jointHover } from "./hover/joint.ts";
+import { keyHover } from "./hover/key.ts";
+import { levelHover, quantityHover } from "./hover/length.ts";
+import { pierHover } from "./hover/pier.ts";
+import { speciesHover } from "./hover/species.ts";
+import { timberHover } from "./hover/timber.ts";
+import { type Spot, spotAt } from "./spot.ts";
+import { entrySubject, referredSubject, type Subject } from "./subject.ts";
+
+export interface FrameHover {
+  readonly contents: { readonly kind: "markdown"; readonly value: string };
+  readonly range: Range;
+}
+
+/** A part of a hover; engineering parts bring the caution with them. */
+interface Part {
+  readonly text: string;
+  readonly engineering: boolean;
+}
+
+const plain = (text: string | undefined): Part[] => (text ? [{ text, engineering: false }] : []);
+const engineering = (text: string | undefined): Part[] => (text ? [{ text, engineering: true }] : []);
+
+/** @returns what there is to say about a place of the file; undefined for nothing */
+export function hoverAt(snapshot: Snapshot, position: Position): FrameHover | undefined {
+  const spot = spotAt(snapshot, position);
+  if (!spot) return undefined;
+  const parts = spot.onKey ? aboutKey(snapshot, spot) : aboutValue(snapshot, spot);
+  if (parts.length === 0) return undefined;
+  const texts = parts.map(({ text }) => text);
+  if (parts.some((part) => part.engineering)) texts.push(`_${snapshot.say.text(CAUTION)}_`);
+  const { document } = snapshot;
+  return {
+    contents: { kind: "markdown", value: texts.join("\n\n") },
+    range: { start: document.positionAt(spot.place.start), end: document.positionAt(spot.place.end) },
+  };
+}
+
+/** An entry's name shows what it stands for; a key inside a joint shows its meaning and the cut sizes. */
+function aboutKey(snapshot: Snapshot, spot: Spot): Part[] {
+  const keys = keysOf(spot.path);
+  const entry = isEntry(keys) ? subjectText(snapshot, entrySubjectOf(snapshot, spot)) : [];
+  if (entry.length > 0) return entry;
+  const schema = schemaAt(snapshot.reading?.index.root, spot.path);
+  const key = schema ? plain(keyHover(spot.text, schema, snapshot.say)) : [];
+  return [...key, ...cutSizes(snapshot, spot)];
+}
+
+/** A name shows what it names; a wood its values; a quantity both systems; everything else what its key means. */
+function aboutValue(snapshot: Snapshot, spot: Spot): Part[] {
+  const { say, reading, evaluation } = snapshot;
+  const schema = schemaAt(reading?.index.root, spot.path);
+  const model = evaluation?.model;
+  const names = schema?.["x-ref"] ?? [];
+  if (names.includes("species")) {
+    const [area, name] = keysOf(spot.path);
+    const timberClass = area === "timber" ? model?.frame.classes.find((one) => one.name === name) : undefined;
+    const timbers = model?.timbers.filter((timber) => timber.class?.name === timberClass?.name) ?? [];
+    const wood = speciesHover(spot.text, timberClass, timberClass ? timbers : [], say);
+    if (wood !== undefined) return engineering(wood);
+  }
+  if (model) {
+    const referred = subjectText(snapshot, referredSubject(model, spot.path, spot.text));
+    if (referred.length > 0) return referred;
+  }
+  const quantity = schema && reading && quantityHover(spot.text, schema, reading.frame.units, say);
+  const meaning = quantity ?? (schema && keyHover(keyOf(snapshot, spot), schema, say));
+  return [...plain(meaning), ...cutSizes(snapshot, spot)];
+}
+
+/** Everything that sizes a joint shows what it comes to on the wood. */
+function cutSizes(snapshot: Snapshot, spot: Spot): Part[] {
+  const keys = keysOf(spot.path);
+  const [area, part, detail] = keys;
+  const inJoint = area === "joints" && keys.length > 2 && detail !== "of" && detail !== "into";
+  const inSeat = area === "roof" && part === "rafters" && (detail === "seat" || detail === "head");
+  return inJoint || inSeat ? subjectText(snapshot, entrySubjectOf(snapshot, spot)) : [];
+}
+
+function entrySubjectOf(snapshot: Snapshot, spot: Spot): Subject | undefined {
+  const model = snapshot.evaluation?.model;
+  return model && entrySubject(model, spot.path);
+}
+
+function subjectText(snapshot: Snapshot, subject: Subject | undefined): Part[] {
+  const { say, evaluation } = snapshot;
+  if (!subject || !evaluation) return [];
+  const { model } = evaluation;
+  switch (subject.kind) {
+    case "timbers":
+      return engineering(timberHover(subject.name, subject.timbers, model, say));
+    case "joints":
+      return engineering(jointHover(subject.name, subject.joints, say));
+    case "piers":
+      return engineering(pierHover(subject.name, subject.piers, say));
+    case "line":
+      return plain(levelHover(subject.name, model, say));
+  }
+}
+
+/** `/members/post`, `/roof/rafters`: a key that stands for things of the frame. */
+function isEntry(keys: readonly string[]): boolean {
+  const [area, name] = keys;
+  if (area === "roof") return keys.length === 2 && name === "rafters";
+  return keys.length === 2 && (area === "members" || area === "joints" || area === "piers");
+}
+
+/** The key of a value; for an item of a list, that of the list. */
+function keyOf({ reading }: Snapshot, spot: Spot): string {
+  const keys = keysOf(spot.path);
+  const own = reading?.index.keyRange(spot.path) ? keys.at(-1) : keys.findLast((key) => !/^\d+$/.test(key));
+  return own ?? "";
+}

@@ -1,0 +1,166 @@
+/**
+ * The language server on any connection: documents come in, findings go out, questions are answered. `node.ts` and
+ * `browser.ts` make a connection. Documents are told apart by their uri alone, whatever language the editor calls them.
+ */
+import {
+  type Connection,
+  ErrorCodes,
+  type Hover,
+  PositionEncodingKind,
+  ResponseError,
+  TextDocumentSyncKind,
+  TextDocuments,
+} from "vscode-languageserver";
+import { TextDocument } from "vscode-languageserver-textdocument";
+import { idsAt } from "./language/at-cursor.ts";
+import { countsOf, diagnosticsOf } from "./language/diagnostics.ts";
+import { drawingOf } from "./language/drawing.ts";
+import { createFrameService, type FrameService, type Snapshot } from "./language/frame-service.ts";
+import { hoverAt } from "./language/hover.ts";
+import { locatePath } from "./language/locate.ts";
+import {
+  AT_CURSOR_REQUEST,
+  type AtCursorResult,
+  CHECKED_NOTIFICATION,
+  type CheckedParams,
+  DRAWING_REQUEST,
+  type DrawingResult,
+  LOCATE_REQUEST,
+  type LocateResult,
+} from "./protocol.ts";
+import { VERSION } from "./version.ts";
+
+/** How long typing must rest before a check begins, milliseconds. */
+const TYPING_PAUSE = 60;
+
+/**
+ * Serves until the connection ends.
+ * @param service what reads and checks; tests give one with a part that breaks down
+ */
+export function serve(connection: Connection, service: FrameService = createFrameService()): void {
+  const documents = new TextDocuments(TextDocument);
+  const opened = new Set<string>();
+  const waiting = new Map<string, ReturnType<typeof setTimeout>>();
+
+  connection.onInitialize(() => ({
+    capabilities: {
+      positionEncoding: PositionEncodingKind.UTF16,
+      textDocumentSync: {
+        openClose: true,
+        change: TextDocumentSyncKind.Incremental,
+        save: { includeText: false },
+      },
+      hoverProvider: true,
+    },
+    serverInfo: { name: "bentwright", version: VERSION },
+  }));
+
+  documents.onDidChangeContent(({ document }) => {
+    const first = !opened.has(document.uri);
+    opened.add(document.uri);
+    later(document.uri, first ? 0 : TYPING_PAUSE);
+  });
+  documents.onDidSave(({ document }) => {
+    forget(document.uri);
+    publish(service.open(document.uri, document.version, document.getText()));
+  });
+  documents.onDidClose(({ document }) => {
+    forget(document.uri);
+    opened.delete(document.uri);
+    service.close(document.uri);
+    connection.sendDiagnostics({ uri: document.uri, diagnostics: [] });
+  });
+
+  function forget(uri: string): void {
+    clearTimeout(waiting.get(uri));
+    waiting.delete(uri);
+  }
+
+  function later(uri: string, pause: number): void {
+    forget(uri);
+    waiting.set(
+      uri,
+      setTimeout(() => {
+        waiting.delete(uri);
+        checkInStages(uri).catch((error: unknown) => report("checking", error));
+      }, pause),
+    );
+  }
+
+  async function checkInStages(uri: string): Promise<void> {
+    const document = documents.get(uri);
+    if (!document) return;
+    const { version } = document;
+    const newest = (): boolean => documents.get(uri)?.version === version;
+    const snapshot = await service.openInStages(uri, version, document.getText(), newest);
+    if (snapshot && newest()) publish(snapshot);
+  }
+
+  function publish(snapshot: Snapshot): void {
+    const { uri, version, milliseconds } = snapshot;
+    connection.sendDiagnostics({ uri, version, diagnostics: diagnosticsOf(snapshot) });
+    const checked: CheckedParams = { uri, version, ...countsOf(snapshot), milliseconds };
+    connection.sendNotification(CHECKED_NOTIFICATION, checked);
+    for (const fault of snapshot.faults) report(fault.what, fault.error);
+  }
+
+  function report(what: string, error: unknown): void {
+    const detail = error instanceof Error ? (error.stack ?? error.message) : String(error);
+    connection.console.error(`Broke down while ${what}: ${detail}`);
+  }
+
+  function snapshotOf(uri: string): Snapshot | undefined {
+    const document = documents.get(uri);
+    return document && service.open(uri, document.version, document.getText());
+  }
+
+  connection.onHover(({ textDocument, position }): Hover | null => {
+    const snapshot = snapshotOf(textDocument.uri);
+    return (snapshot && hoverAt(snapshot, position)) ?? null;
+  });
+  connection.onRequest(DRAWING_REQUEST, (params: unknown): DrawingResult => {
+    const { uri, view } = textsOf(params, "uri", "view");
+    snapshotOf(uri);
+    return drawingOf(service, uri, view);
+  });
+  connection.onRequest(LOCATE_REQUEST, (params: unknown): LocateResult | null => {
+    const { uri, path } = textsOf(params, "uri", "path");
+    const snapshot = snapshotOf(uri);
+    return (snapshot && locatePath(snapshot, path)) ?? null;
+  });
+  connection.onRequest(AT_CURSOR_REQUEST, (params: unknown): AtCursorResult => {
+    const { uri } = textsOf(params, "uri");
+    const snapshot = snapshotOf(uri);
+    return { ids: snapshot ? idsAt(snapshot, positionOf(params)) : [] };
+  });
+
+  documents.listen(connection);
+  connection.listen();
+}
+
+/** Members of a request that must be texts. @throws ResponseError that the asker gets as its answer */
+function textsOf<K extends string>(params: unknown, ...names: readonly K[]): Readonly<Record<K, string>> {
+  const found: Partial<Record<K, string>> = {};
+  for (const name of names) {
+    const value = memberOf(params, name);
+    if (typeof value !== "string") throw invalid(`\`${name}\` must be a text`);
+    found[name] = value;
+  }
+  return found as Record<K, string>;
+}
+
+function positionOf(params: unknown): { readonly line: number; readonly character: number } {
+  const position = memberOf(params, "position");
+  const [line, character] = [memberOf(position, "line"), memberOf(position, "character")];
+  if (typeof line !== "number" || typeof character !== "number")
+    throw invalid("`position` must have a line and a character");
+  return { line, character };
+}
+
+function memberOf(value: unknown, name: string): unknown {
+  return typeof value === "object" && value !== null ? Reflect.get(value, name) : undefined;
+}
+
+function invalid(message: string): ResponseError<undefined> {
+  return new ResponseError(ErrorCodes.InvalidParams, message);
+}

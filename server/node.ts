@@ -1,0 +1,20 @@
+/**
+ * The language server as a process of its own: `server.js --stdio` for any editor, `--node-ipc` for our client.
+ * Ends with 0 after a proper shutdown, 1 when the other side just goes away, 2 when it is called wrongly.
+ */
+import { createConnection } from "vscode-languageserver/node";
+import { serve } from "./main.ts";
+
+const WAYS = ["--stdio", "--node-ipc"];
+const way = process.argv.slice(2).filter((argument) => WAYS.includes(argument));
+
+if (way.length === 1 && (way[0] !== "--node-ipc" || process.send)) {
+  serve(createConnection());
+} else {
+  process.stderr.write(
+    "This is the language server of Bentwright; an editor starts it.\n" +
+      "Usage: server.js --stdio | --node-ipc\n" +
+      "To check a file by hand: bentwright check FILE\n",
+  );
+  process.exitCode = 2;
+}
