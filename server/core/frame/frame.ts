@@ -195,6 +195,8 @@ export interface Member {
   readonly layout: 'even' | 'fixed';
   readonly splice: { readonly path: Pointer; readonly at: Ref; readonly kind: string | undefined } | undefined;
   readonly ends: readonly [EndPlace, EndPlace] | undefined;
+  /** the stick that carries it like a gate leaf */
+  readonly hungOn?: Ref;
 }
 
 export interface EndPlace {

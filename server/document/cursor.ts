@@ -1,0 +1,233 @@
+/**
+ * Reads single values of a tree leniently: what cannot be read is a fact and `undefined`, and never stops the rest.
+ * Wrong shapes, words and unknown keys are the schema's business and bring no second fact here.
+ */
+import type { SourceFact } from "../core/checks/source-facts.ts";
+import type { GridPlace, Height, Pointer, Ref, Section, Units } from "../core/frame/frame.ts";
+import { fromInches, type Length } from "../core/quantity/length.ts";
+import { type Dimension, examplesOf, parseQuantity, type QuantityValues } from "../core/quantity/quantity.ts";
+import { numberValue } from "./plain.ts";
+import { child, entryOf, type ScalarNode, type Tree } from "./tree.ts";
+
+/** What the readers of one file share. */
+export interface Context {
+  readonly units: Units;
+  readonly facts: SourceFact[];
+  /** names whose entry cannot be read */
+  readonly unread: Set<string>;
+}
+
+/** Least and most of a length that makes sense, in nanometres; `least` itself does not count when `above`. */
+interface Bounds {
+  readonly least: number;
+  readonly most: number;
+  readonly above: boolean;
+}
+
+/** No timber, wall or frame of this trade is longer. */
+const MOST = fromInches(300 * 12);
+/** No timber is thicker than the thickest log. */
+const MOST_SECTION = fromInches(60);
+/** A timber thinner than this in a millimetre file was meant in inches. */
+const THINNEST_MM = 30;
+
+const SIZE: Bounds = { least: 0, most: MOST, above: true };
+const GAP: Bounds = { least: 0, most: MOST, above: false };
+const PLACE: Bounds = { least: -MOST, most: MOST, above: false };
+
+export class Cursor {
+  readonly context: Context;
+  readonly path: Pointer;
+  readonly node: Tree | undefined;
+
+  constructor(context: Context, path: Pointer, node: Tree | undefined) {
+    this.context = context;
+    this.path = path;
+    this.node = node;
+  }
+
+  at(key: string): Cursor {
+    return new Cursor(this.context, child(this.path, key), entryOf(this.node, key)?.value);
+  }
+
+  /** Something is written under this key, readable or not. */
+  has(key: string): boolean {
+    return entryOf(this.node, key) !== undefined;
+  }
+
+  /** It is a map, with or without keys. */
+  get isMap(): boolean {
+    return this.node?.kind === "map";
+  }
+
+  /** The keys of a map with their values, in file order. */
+  entries(): readonly (readonly [string, Cursor])[] {
+    if (this.node?.kind !== "map") return [];
+    return this.node.entries.map(({ key, value }) => [
+      key,
+      new Cursor(this.context, child(this.path, key), value),
+    ]);
+  }
+
+  /** The items of a list; a single value counts as a list of itself. */
+  items(): readonly Cursor[] {
+    if (this.node?.kind === "scalar") return [this];
+    return this.node?.kind === "list"
+      ? this.node.items.map(({ value }, i) => new Cursor(this.context, child(this.path, i), value))
+      : [];
+  }
+
+  text(): string | undefined {
+    return this.node?.kind === "scalar" ? this.node.text : undefined;
+  }
+
+  ref(): Ref | undefined {
+    const text = this.text();
+    return text === undefined || text === "" ? undefined : { text, path: this.path };
+  }
+
+  /** @returns undefined when nothing is written; a list that lost items is still a list */
+  refs(): readonly Ref[] | undefined {
+    if (this.node?.kind !== "scalar" && this.node?.kind !== "list") return undefined;
+    return this.items().flatMap((item) => item.ref() ?? []);
+  }
+
+  choice<const T extends string>(values: readonly T[]): T | undefined {
+    const text = this.text();
+    return values.find((value) => value === text);
+  }
+
+  flag(): boolean {
+    return this.node?.kind === "scalar" && !this.node.quoted && /^(?:true|True|TRUE)$/.test(this.node.text);
+  }
+
+  number(): number | undefined {
+    return this.node?.kind === "scalar" ? numberValue(this.node.text) : undefined;
+  }
+
+  /** A whole number from `least`. */
+  count(least = 1): number | undefined {
+    const value = this.number();
+    return value !== undefined && Number.isSafeInteger(value) && value >= least ? value : undefined;
+  }
+
+  /** A length above zero. */
+  size(): Length | undefined {
+    return this.#length(SIZE);
+  }
+
+  /** A length of zero or more. */
+  gap(): Length | undefined {
+    return this.#length(GAP);
+  }
+
+  /** A length either way. */
+  offset(): Length | undefined {
+    return this.#length(PLACE);
+  }
+
+  /** A value of zero or more of another dimension, in the unit the engine computes in: psf, psi, lb/ft³, lb, mph. */
+  amount(dimension: Exclude<Dimension, "length" | "section" | "pitch">): number | undefined {
+    const scalar = this.#scalar();
+    const value = scalar && this.#quantity(scalar.text, dimension);
+    if (scalar === undefined || value === undefined) return undefined;
+    if (value >= 0) return value;
+    this.#outside(scalar.text, dimension, { least: 0 });
+    return undefined;
+  }
+
+  pitch(): QuantityValues["pitch"] | undefined {
+    const scalar = this.#scalar();
+    return scalar && this.#quantity(scalar.text, "pitch");
+  }
+
+  section(): Section | undefined {
+    const scalar = this.#scalar();
+    if (scalar === undefined) return undefined;
+    const section = this.#quantity(scalar.text, "section");
+    if (section === undefined) return undefined;
+    const { width, depth } = section;
+    const written = parseQuantity(scalar.text, "section", this.context.units);
+    const thin = Math.min(width, depth) < THINNEST_MM * 1_000_000;
+    if (this.context.units === "mm" && written.ok && written.assumed && thin && width > 0 && depth > 0) {
+      const suggestion = `${scalar.text} in`;
+      this.context.facts.push({ kind: "inch-section-in-mm", path: this.path, text: scalar.text, suggestion });
+      return undefined;
+    }
+    if (width > 0 && depth > 0 && width <= MOST_SECTION && depth <= MOST_SECTION) return section;
+    this.#outside(scalar.text, "section", { least: 0, most: inchesOf(MOST_SECTION) });
+    return undefined;
+  }
+
+  /** A level's name, or a length above the datum. A word is a name; what begins like a number is a length. */
+  height(): Height | undefined {
+    const scalar = this.#scalar();
+    if (scalar === undefined || scalar.text === "") return undefined;
+    if (/^\p{L}/u.test(scalar.text)) return { text: scalar.text, path: this.path };
+    const length = this.#length(PLACE);
+    return length === undefined ? undefined : { length, path: this.path };
+  }
+
+  /** `A1`, or `B@4 ft 9 in`. */
+  place(): GridPlace | undefined {
+    const text = this.text();
+    const match = text === undefined ? null : /^([A-Z])(?:([1-9][0-9]*)|@(.+))$/su.exec(text);
+    const [, wall, bent, along] = match ?? [];
+    if (text === undefined || wall === undefined) return undefined;
+    if (along === undefined) return { path: this.path, text, wall, bent, along: undefined };
+    const length = this.#within(along, PLACE, 2);
+    return length === undefined ? undefined : { path: this.path, text, wall, bent: undefined, along: length };
+  }
+
+  /** @returns undefined when nothing is written; places that cannot be read are left out */
+  places(): readonly GridPlace[] | undefined {
+    if (this.node?.kind !== "scalar" && this.node?.kind !== "list") return undefined;
+    return this.items().flatMap((item) => item.place() ?? []);
+  }
+
+  #scalar(): ScalarNode | undefined {
+    return this.node?.kind === "scalar" ? this.node : undefined;
+  }
+
+  #length(bounds: Bounds): Length | undefined {
+    const text = this.text();
+    return text === undefined ? undefined : this.#within(text, bounds, 0);
+  }
+
+  #within(text: string, { least, most, above }: Bounds, from: number): Length | undefined {
+    const length = this.#quantity(text, "length", from);
+    if (length === undefined) return undefined;
+    if ((above ? length > least : length >= least) && length <= most) return length;
+    this.#outside(this.text() ?? text, "length", { least: inchesOf(least), most: inchesOf(most) });
+    return undefined;
+  }
+
+  /** @param from where `text` begins in the whole scalar */
+  #quantity<D extends Dimension>(text: string, dimension: D, from = 0): QuantityValues[D] | undefined {
+    const { units, facts } = this.context;
+    const reading = parseQuantity(text, dimension, units);
+    if (reading.ok) return reading.value;
+    facts.push({
+      kind: "unreadable-quantity",
+      path: this.path,
+      text: this.text() ?? text,
+      dimension,
+      reason: reading.reason,
+      at: from + reading.at,
+      examples: examplesOf(dimension, units),
+    });
+    return undefined;
+  }
+
+  #outside(
+    text: string,
+    dimension: Dimension,
+    bounds: { readonly least?: number; readonly most?: number },
+  ): void {
+    this.context.facts.push({ kind: "value-out-of-range", path: this.path, text, dimension, ...bounds });
+  }
+}
+
+function inchesOf(length: number): number {
+  return length / fromInches(1);
+}

@@ -1,0 +1,87 @@
+/** The joints of a frame, entry by entry. */
+import type { JointEntry, JointKindName, JointSpec, PegSpec, TenonSpec } from "../core/frame/frame.ts";
+import type { Cursor } from "./cursor.ts";
+
+const KINDS = [
+  "mortise-and-tenon",
+  "wedged-half-dovetail",
+  "brace-tenon",
+  "birds-mouth",
+  "housed",
+  "housed-dovetail",
+  "pocket",
+  "corner-half-lap",
+  "half-lap-scarf",
+] as const satisfies readonly JointKindName[];
+
+/** Pegs in a joint where the file does not count them (common practice); also the schema's defaults. */
+const USUAL_PEGS: Readonly<Partial<Record<JointKindName, number>>> = {
+  "brace-tenon": 1,
+  "corner-half-lap": 1,
+  "half-lap-scarf": 4,
+};
+
+/** A joint that does not say what it is or which timbers it joins is left out, and its name kept as unread. */
+export function readJoints(at: Cursor): readonly JointEntry[] {
+  return at.entries().flatMap(([name, value]) => {
+    const kind = value.at("kind").choice(KINDS);
+    const of = value.at("of").refs();
+    const into = value.at("into").refs();
+    if (kind === undefined || of === undefined || into === undefined) {
+      at.context.unread.add(name);
+      return [];
+    }
+    return [{ name, path: value.path, of, into, ...readSpec(value, kind) }];
+  });
+}
+
+function readSpec(at: Cursor, kind: JointKindName): JointSpec {
+  const wedge = at.at("wedge");
+  const pitch = wedge.at("slope").pitch();
+  return {
+    kind,
+    housing: at.at("housing").gap(),
+    tenon: readTenon(at.at("tenon")),
+    pegs: readPegs(at.at("pegs"), kind),
+    drop: at.at("drop").gap(),
+    wedge: wedge.isMap
+      ? { path: wedge.path, species: wedge.at("species").ref(), slope: pitch && pitch.rise / pitch.run }
+      : undefined,
+    tail: at.at("tail").gap(),
+    dovetail: readDovetail(at.at("dovetail")),
+    seat: at.at("seat").size(),
+    lap: at.at("lap").size(),
+  };
+}
+
+function readTenon(at: Cursor): TenonSpec | undefined {
+  if (!at.isMap) return undefined;
+  return {
+    path: at.path,
+    thickness: at.at("thickness").size(),
+    length: at.at("length").size(),
+    width: at.at("width").size(),
+    setIn: at.at("set-in").gap(),
+    through: at.at("through").flag(),
+  };
+}
+
+function readPegs(at: Cursor, kind: JointKindName): PegSpec | undefined {
+  if (!at.isMap) return undefined;
+  const count = at.has("count") ? at.at("count").count() : (USUAL_PEGS[kind] ?? 2);
+  if (count === undefined) return undefined;
+  return { path: at.path, count, diameter: at.at("diameter").size(), draw: at.at("draw").gap() };
+}
+
+function readDovetail(at: Cursor): JointSpec["dovetail"] {
+  if (!at.isMap) return undefined;
+  const length = at.at("length").size();
+  const depth = at.at("depth").size();
+  const flare = at.at("flare").gap();
+  return {
+    path: at.path,
+    ...(length !== undefined && { length }),
+    ...(depth !== undefined && { depth }),
+    ...(flare !== undefined && { flare }),
+  };
+}

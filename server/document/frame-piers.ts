@@ -1,0 +1,59 @@
+/** The piers of a frame, entry by entry. */
+import type { PierEntry } from "../core/frame/frame.ts";
+import type { Cursor } from "./cursor.ts";
+
+export function readPiers(at: Cursor): readonly PierEntry[] {
+  return at.entries().flatMap(([name, value]) => {
+    const pier = readPier(name, value);
+    if (pier !== undefined) return [pier];
+    at.context.unread.add(name);
+    return [];
+  });
+}
+
+function readPier(name: string, at: Cursor): PierEntry | undefined {
+  const kind = at.at("kind").choice(["tube", "pad"]);
+  if (kind === undefined) return undefined;
+  const size = at.at(kind === "tube" ? "diameter" : "width").size();
+  const places = at.at("at").places();
+  const listed = at.at("at").node;
+  const top = at.at("top").height();
+  const depth = at.at("depth").size();
+  const lost =
+    size === undefined ||
+    (at.has("at") &&
+      (places === undefined || (listed?.kind === "list" && places.length < listed.items.length))) ||
+    (at.has("top") && top === undefined) ||
+    (at.has("depth") && depth === undefined);
+  if (lost) return undefined;
+  return {
+    name,
+    path: at.path,
+    under: at.at("under").ref(),
+    at: places,
+    kind,
+    diameter: size,
+    depth,
+    top,
+    lateral: at.at("lateral").choice(["single", "doubled"]) ?? "single",
+    footing: readFooting(at.at("footing")),
+    anchor: readAnchor(at.at("anchor")),
+    rebar: readRebar(at.at("rebar")),
+  };
+}
+
+function readFooting(at: Cursor): PierEntry["footing"] {
+  if (!at.isMap) return undefined;
+  return { path: at.path, diameter: at.at("diameter").size(), thickness: at.at("thickness").size() };
+}
+
+function readAnchor(at: Cursor): PierEntry["anchor"] {
+  const kind = at.at("kind").choice(["embedded-strap", "post-base", "dowel"]);
+  return kind === undefined ? undefined : { path: at.path, kind, standOff: at.at("stand-off").gap() };
+}
+
+function readRebar(at: Cursor): PierEntry["rebar"] {
+  const count = at.at("count").count();
+  const size = at.at("size").count();
+  return count === undefined || size === undefined ? undefined : { path: at.path, count, size };
+}

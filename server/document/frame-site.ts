@@ -1,0 +1,149 @@
+/** The parts of a frame that say where it stands, what it is cut from and who raises it. */
+import type {
+  Accepted,
+  Basis,
+  Crew,
+  DesignValueKey,
+  Floor,
+  Mill,
+  Price,
+  Site,
+  TimberClass,
+} from "../core/frame/frame.ts";
+import type { Cursor } from "./cursor.ts";
+
+export function readBasis(at: Cursor): Basis {
+  return {
+    path: at.path,
+    loads: at.at("loads").choice(["asce-7-16", "asce-7-22"]),
+    riskCategory: at.at("risk-category").choice(["i", "ii", "iii", "iv"]),
+  };
+}
+
+export function readSite(at: Cursor): Site {
+  const snow = at.at("snow");
+  const wind = at.at("wind");
+  return {
+    path: at.path,
+    snow: snow.isMap
+      ? {
+          path: snow.path,
+          ground: snow.at("ground").amount("pressure"),
+          exposure: snow.at("exposure").choice(["fully-exposed", "partially-exposed", "sheltered"]),
+          thermal: snow.at("thermal").choice(["heated", "cold-ventilated", "open", "freezer", "greenhouse"]),
+          slides: snow.at("slides").flag(),
+        }
+      : undefined,
+    wind: wind.isMap
+      ? {
+          path: wind.path,
+          speed: wind.at("speed").amount("speed"),
+          exposure: wind.at("exposure").choice(["B", "C", "D"]),
+          flow: wind.at("flow").choice(["clear", "obstructed"]),
+        }
+      : undefined,
+    frostDepth: at.at("frost-depth").gap(),
+    soil: at.at("soil").choice(["bedrock", "sedimentary-rock", "gravel", "sand", "clay"]),
+    ground: at
+      .at("ground")
+      .entries()
+      .flatMap(([key, value]) => {
+        const height = value.offset();
+        return height === undefined ? [] : [{ key, height, path: value.path }];
+      }),
+  };
+}
+
+const STRESSES = ["Fb", "Ft", "Fv", "Fc-perp", "Fc", "E", "E-min"] as const;
+
+/** Defaults: green and rough, as own-sawn timber is (common practice, and the safe side). */
+export function readClasses(at: Cursor): readonly TimberClass[] {
+  return at.entries().flatMap(([name, value]) => {
+    if (!value.isMap) {
+      at.context.unread.add(name);
+      return [];
+    }
+    const values = new Map<DesignValueKey, number>();
+    for (const key of STRESSES) {
+      const stress = value.at("values").at(key).amount("stress");
+      if (stress !== undefined) values.set(key, stress);
+    }
+    const gravity = value.at("values").at("G").number();
+    if (gravity !== undefined && gravity > 0) values.set("G", gravity);
+    return [
+      {
+        name,
+        path: value.path,
+        species: value.at("species").ref(),
+        grade: value.at("grade").ref(),
+        seasoning: value.at("seasoning").choice(["green", "dry"]) ?? "green",
+        surface: value.at("surface").choice(["rough", "planed"]) ?? "rough",
+        values,
+        because: value.at("because").text(),
+        weight: value.at("weight").amount("density"),
+      },
+    ];
+  });
+}
+
+export function readMill(at: Cursor): Mill {
+  return {
+    path: at.path,
+    longestCut: at.at("longest-cut").size(),
+    kerf: at.at("kerf").gap(),
+    logs: at
+      .at("logs")
+      .items()
+      .flatMap((log) => {
+        const smallEnd = log.at("small-end").size();
+        const length = log.at("length").size();
+        const count = log.at("count").count();
+        if (smallEnd === undefined || length === undefined || count === undefined) return [];
+        return [{ path: log.path, species: log.at("species").ref(), smallEnd, length, count }];
+      }),
+  };
+}
+
+export function readFloors(at: Cursor): readonly Floor[] {
+  return at
+    .entries()
+    .flatMap(([name, value]) =>
+      value.isMap
+        ? [{ name, path: value.path, on: value.at("on").ref(), live: value.at("live").amount("pressure") }]
+        : [],
+    );
+}
+
+export function readCrew(at: Cursor): Crew | undefined {
+  if (!at.isMap) return undefined;
+  const machine = at.at("machine");
+  const kind = machine.at("kind").choice(["forks", "crane", "hoist", "gin-pole"]);
+  return {
+    path: at.path,
+    people: at.at("people").count(),
+    each: at.at("each").amount("force"),
+    machine:
+      kind === undefined
+        ? undefined
+        : { path: machine.path, kind, limit: machine.at("limit").amount("force") },
+  };
+}
+
+export function readPrices(at: Cursor): readonly Price[] {
+  return at.entries().flatMap(([item, value]) => {
+    const each = value.number();
+    return each === undefined || each < 0 ? [] : [{ item, path: value.path, each }];
+  });
+}
+
+/** Without a reason nothing is accepted. */
+export function readAccepted(at: Cursor): readonly Accepted[] {
+  return at.items().flatMap((item) => {
+    const check = item.at("check").text();
+    const because = item.at("because").text();
+    if (check === undefined || because === undefined) return [];
+    // A place that cannot be read must not turn into "everywhere".
+    const place = item.at("at").text();
+    return place === undefined && item.has("at") ? [] : [{ path: item.path, check, at: place, because }];
+  });
+}

@@ -1,0 +1,8816 @@
+// Generated from schemas/frame.schema.json by `npm run generate`. Do not edit.
+"use strict";
+export const validate = validate52;
+export default validate52;
+const schema19 = {"$schema":"https://json-schema.org/draft/2020-12/schema","$id":"frame.schema.json","title":"Timber frame","$comment":"x-quantity: what a value measures. x-ref: what its words name. x-default-source: why the default is what it is.","description":"A small timber frame. Bents are numbered, walls lettered; x runs along the walls, y across the bents, z up.","type":"object","additionalProperties":false,"properties":{"frame":{"description":"What the frame is called, on every drawing.","type":"string","examples":["Cider-press pavilion"]},"format":{"description":"The version of this format.","type":"integer","const":1,"default":1,"x-default-source":"the only one so far","examples":[1]},"units":{"description":"What a bare number means. Any length may name its own unit.","type":"string","enum":["inch","mm"],"examples":["inch"],"default":"inch","x-default-source":"common practice"},"basis":{"description":"The rules it is judged by.","type":"object","additionalProperties":false,"properties":{"loads":{"description":"The load standard. The ground snow of 7-22 is at strength level and must not be mixed with 7-16.","type":"string","enum":["asce-7-16","asce-7-22"],"examples":["asce-7-16"]},"risk-category":{"description":"How much depends on it: i for farm and small storage buildings, ii for most others.","type":"string","enum":["i","ii","iii","iv"],"examples":["i"]}},"examples":["{loads: asce-7-16, risk-category: i}"]},"site":{"description":"What only the place can give.","type":"object","additionalProperties":false,"properties":{"snow":{"description":"Snow.","type":"object","additionalProperties":false,"properties":{"ground":{"description":"Ground snow load from the map of the load standard or the building office.","type":["string","number"],"x-quantity":"pressure","examples":["45 psf","2.2 kPa"]},"exposure":{"description":"How freely the wind blows over the roof.","type":"string","enum":["fully-exposed","partially-exposed","sheltered"],"examples":["fully-exposed"]},"thermal":{"description":"How warm the roof is below the snow.","type":"string","enum":["open","heated","cold-ventilated","freezer","greenhouse"],"examples":["open"]},"slides":{"description":"The covering sheds snow and nothing at the eaves holds it.","type":"boolean","examples":[true],"default":false,"x-default-source":"common practice"}},"examples":["{ground: 45 psf, exposure: partially-exposed, thermal: open}"]},"wind":{"description":"Wind.","type":"object","additionalProperties":false,"properties":{"speed":{"description":"Basic wind speed from the map for the risk category, three-second gust.","type":["string","number"],"x-quantity":"speed","examples":["107 mph"]},"exposure":{"description":"B: among trees and houses. C: open country. D: by open water.","type":"string","enum":["B","C","D"],"examples":["B"]},"flow":{"description":"Under an open roof: clear, or obstructed when goods are stacked over half of the opening.","type":"string","enum":["clear","obstructed"],"examples":["clear"]}},"examples":["{speed: 107 mph, exposure: C, flow: clear}"]},"frost-depth":{"description":"How deep the ground freezes.","type":["string","number"],"x-quantity":"length","examples":["32 in"]},"soil":{"description":"What the piers stand on.","type":"string","enum":["sand","gravel","clay","sedimentary-rock","bedrock"],"examples":["sand"]},"ground":{"description":"The height of the ground above the datum, by bent (2), by wall (B) or at a place (A3). A place's own key wins.","type":"object","additionalProperties":false,"patternProperties":{"^(?:[1-9][0-9]*|[A-Z](?:[1-9][0-9]*)?)$":{"description":"The height of the ground here.","type":["string","number"],"x-quantity":"length","examples":["-4 in"]}},"x-ref":["wall","bent","place"],"examples":["{1: 0, 2: -4 in, 3: -11 in}"]}}},"timber":{"description":"The classes of timber, each under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"description":"A class of timber.","type":"object","additionalProperties":false,"properties":{"species":{"$ref":"#/$defs/species"},"grade":{"description":"The grade. Own-sawn timber without a stamp counts as No. 2.","type":"string","x-ref":["grade"],"examples":["no-1","no-2","select-structural"]},"seasoning":{"description":"green: cut and joined wet. dry: 19 percent moisture or less.","type":"string","enum":["green","dry"],"examples":["green"],"default":"green","x-default-source":"common practice"},"surface":{"description":"rough: as sawn. planed: dressed to size.","type":"string","enum":["rough","planed"],"examples":["rough"],"default":"rough","x-default-source":"common practice"},"values":{"description":"Reference design values of your own, instead of the tabled ones.","type":"object","additionalProperties":false,"properties":{"Fb":{"description":"Bending.","type":["string","number"],"x-quantity":"stress","examples":["875 psi"]},"Ft":{"description":"Tension along the grain.","type":["string","number"],"x-quantity":"stress","examples":["450 psi"]},"Fv":{"description":"Shear along the grain.","type":["string","number"],"x-quantity":"stress","examples":["135 psi"]},"Fc-perp":{"description":"Compression across the grain.","type":["string","number"],"x-quantity":"stress","examples":["335 psi"]},"Fc":{"description":"Compression along the grain.","type":["string","number"],"x-quantity":"stress","examples":["900 psi"]},"E":{"description":"Modulus of elasticity.","type":["string","number"],"x-quantity":"stress","examples":["1100000 psi"]},"E-min":{"description":"Modulus of elasticity for stability.","type":["string","number"],"x-quantity":"stress","examples":["400000 psi"]},"G":{"description":"Specific gravity, ovendry.","type":"number","exclusiveMinimum":0,"maximum":1.5,"examples":[0.36]}},"examples":["{Fb: 875 psi}"],"minProperties":1},"because":{"description":"Where your own values come from.","type":"string","examples":["graded by a licensed grader, May 2027"]},"weight":{"description":"Weight of your own, instead of the usual one.","type":["string","number"],"x-quantity":"density","examples":["35 pcf"]}},"required":["species"],"examples":["{species: eastern-white-pine, grade: no-1, seasoning: green, surface: rough}"],"dependentRequired":{"values":["because"]}},"examples":["{frame: {species: eastern-white-pine, grade: no-1}}"],"minProperties":1},"mill":{"description":"What the saw and the logs can give.","type":"object","additionalProperties":false,"properties":{"longest-cut":{"description":"The longest timber the mill can saw.","type":["string","number"],"x-quantity":"length","examples":["21 ft"]},"kerf":{"description":"What the blade takes.","type":["string","number"],"x-quantity":"length","examples":["3/32 in"]},"logs":{"description":"The logs at hand.","type":"array","items":{"description":"Logs of one kind.","type":"object","additionalProperties":false,"properties":{"species":{"$ref":"#/$defs/species"},"small-end":{"description":"Diameter at the small end, inside the bark.","type":["string","number"],"x-quantity":"length","examples":["19 in"]},"length":{"description":"Of the log.","type":["string","number"],"x-quantity":"length","examples":["22 ft"]},"count":{"description":"How many.","type":"integer","minimum":1,"examples":[9]}},"required":["small-end","length","count"],"examples":["{species: eastern-white-pine, small-end: 19 in, length: 22 ft, count: 9}"]},"examples":["[{species: eastern-white-pine, small-end: 19 in, length: 22 ft, count: 9}]"]}}},"grid":{"description":"The lines everything is placed by.","type":"object","additionalProperties":false,"properties":{"walls":{"description":"The walls, lettered, each with its distance from the first.","type":"object","additionalProperties":false,"patternProperties":{"^[A-Z]$":{"$ref":"#/$defs/wallLine"}},"minProperties":1,"examples":["{A: 0, B: 13 ft}"]},"bents":{"description":"The bents, numbered, each with its distance from the first.","type":"object","additionalProperties":false,"patternProperties":{"^[1-9][0-9]*$":{"$ref":"#/$defs/bentLine"}},"minProperties":1,"examples":["{1: 0, 2: 9 ft, 3: 18 ft}"]},"levels":{"description":"Heights above the datum, each under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"description":"This height above the datum.","type":["string","number"],"x-quantity":"length","examples":["7 ft 10 in"]},"examples":["{pier-top: 8 in, tie-top: 7 ft 10 in, eave: 9 ft 4 in}"]}},"required":["walls","bents"],"examples":["{walls: {A: 0, B: 13 ft}, bents: {1: 0, 2: 9 ft}}"]},"members":{"description":"The timbers, each entry under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"$ref":"#/$defs/member"},"examples":["{post: {kind: post, section: 8x8, at: [A1, A2, B1, B2]}}"],"minProperties":1},"joints":{"description":"The joints, each entry under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"$ref":"#/$defs/joint"},"examples":["{post-head: {kind: mortise-and-tenon, of: post, into: plate}}"]},"roof":{"description":"The roof.","type":"object","required":["kind"],"discriminator":{"propertyName":"kind"},"oneOf":[{"$ref":"#/$defs/roof-gable"},{"$ref":"#/$defs/roof-shed"}]},"piers":{"description":"The piers, each entry under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"$ref":"#/$defs/pier"},"examples":["{all: {under: post, kind: tube, diameter: 16 in, depth: 50 in}}"]},"floors":{"description":"Floors, each under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"description":"A floor.","type":"object","additionalProperties":false,"properties":{"on":{"description":"The timbers that carry it.","type":"string","x-ref":["member"],"examples":["joist"]},"live":{"description":"What people and goods weigh on it.","type":["string","number"],"x-quantity":"pressure","examples":["30 psf","40 psf"]}},"required":["on","live"],"examples":["{on: joist, live: 30 psf}"]},"examples":["{loft: {on: joist, live: 30 psf}}"]},"crew":{"description":"Who and what lifts the timbers.","type":"object","additionalProperties":false,"properties":{"people":{"description":"How many people.","type":"integer","minimum":1,"examples":[2]},"each":{"description":"What one person lifts.","type":["string","number"],"x-quantity":"force","examples":["80 lb"]},"machine":{"description":"A machine that helps.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The machine.","type":"string","enum":["forks","crane","hoist","gin-pole"],"examples":["forks"]},"limit":{"description":"The most it lifts.","type":["string","number"],"x-quantity":"force","examples":["1500 lb"]}},"required":["kind"],"examples":["{kind: forks, limit: 1500 lb}"]}},"examples":["{people: 2, each: 80 lb}"]},"prices":{"description":"What one of each costs, in your own money.","type":"object","additionalProperties":{"description":"The price of one.","type":"number","minimum":0,"examples":[7.1]},"examples":["{concrete-bag: 7.10, peg: 1.80}"]},"accept":{"description":"Findings that you accept, each with its reason. They stay listed in every report.","type":"array","items":{"description":"An accepted finding.","type":"object","additionalProperties":false,"properties":{"check":{"description":"The name of the check.","type":"string","x-ref":["check"],"examples":["post-slender"]},"at":{"description":"The stick, joint or pier it holds for. Without it: everywhere.","type":"string","x-ref":["stick"],"examples":["post@A2"]},"because":{"description":"Why it is acceptable.","type":"string","examples":["reviewed by the engineer, May 2027"]}},"required":["check","because"]},"examples":["[{check: post-slender, at: post@A2, because: \"reviewed by the engineer, May 2027\"}]"]}},"required":["grid","timber","members"],"$defs":{"place":{"description":"A place of the grid: a wall and a bent (A1), or so far along a wall from bent 1 (B@4 ft 9 in).","type":"string","pattern":"^[A-Z](?:[1-9][0-9]*|@.+)$","x-quantity":"grid-place","x-ref":["place"],"examples":["A1","B@4 ft 9 in"]},"places":{"description":"Where it stands: one place of the grid or a list of them.","type":["string","array"],"pattern":"^[A-Z](?:[1-9][0-9]*|@.+)$","items":{"$ref":"#/$defs/place"},"minItems":1,"x-quantity":"grid-place","x-ref":["place"],"examples":["[A1, A2, B1, B2]"]},"walls":{"description":"The walls it runs along: one letter or a list.","type":["string","array"],"pattern":"^[A-Z]$","items":{"description":"A wall of the grid.","type":"string","pattern":"^[A-Z]$","x-ref":["wall"],"examples":["A"]},"minItems":1,"x-ref":["wall"],"examples":["[A, B]"]},"bents":{"description":"The bents it stands in: one number or a list.","type":["string","integer","array"],"pattern":"^[1-9][0-9]*$","minimum":1,"items":{"description":"A bent of the grid.","type":["string","integer"],"pattern":"^[1-9][0-9]*$","minimum":1,"x-ref":["bent"],"examples":[1]},"minItems":1,"x-ref":["bent"],"examples":["[1, 2, 3]"]},"timbers":{"description":"One timber or a list: the name of an entry (post), a kind, or a single stick (post@A1).","type":["string","array"],"items":{"description":"An entry, a kind or a single stick.","type":"string","x-ref":["member","stick","kind"],"examples":["post","post@A1"]},"minItems":1,"x-ref":["member","stick","kind"],"examples":["post","[knee, tie-knee]"]},"height":{"description":"A height: the name of a level, or a length above the datum.","type":["string","number"],"x-quantity":"height","examples":["eave","9 ft 4 in"],"x-ref":["level"]},"section":{"description":"Width by depth, actual sizes: 8x9 is 8 in wide and 9 in deep. Depth stands upright in a lying timber, lies across the bent in a post, and in their plane in braces and rafters. `2x8 nominal` is planed lumber.","type":["string","number"],"x-quantity":"section","examples":["8x9","5 1/2 x 7 1/4","2x8 nominal"]},"timberName":{"description":"The class of timber it is cut from, a name under `timber`. Without it, the first class that fits.","type":"string","x-ref":["class"],"examples":["frame"]},"species":{"description":"The wood: a species (white-oak) or a group of the lumber grades (eastern-hemlock-tamarack).","type":"string","x-ref":["species"],"examples":["eastern-white-pine","white-oak"]},"wallLine":{"description":"How far the wall stands from the first wall, across the bents.","type":["string","number","object"],"x-quantity":"length","additionalProperties":false,"properties":{"at":{"description":"How far it stands from the first line of the grid.","type":["string","number"],"x-quantity":"length","examples":["13 ft","9 ft"]},"reference":{"description":"Which face of the timbers lies on this line. Without it: the outside face in outer lines, the center in inner ones.","type":"string","enum":["center","outward","toward-1","toward-a"],"examples":["center"]}},"required":["at"],"examples":["13 ft","{at: 13 ft, reference: center}"]},"bentLine":{"description":"How far the bent stands from the first bent, along the walls.","type":["string","number","object"],"x-quantity":"length","additionalProperties":false,"properties":{"at":{"description":"How far it stands from the first line of the grid.","type":["string","number"],"x-quantity":"length","examples":["13 ft","9 ft"]},"reference":{"description":"Which face of the timbers lies on this line. Without it: the outside face in outer lines, the center in inner ones.","type":"string","enum":["center","outward","toward-1","toward-a"],"examples":["center"]}},"required":["at"],"examples":["9 ft","{at: 9 ft, reference: toward-1}"]},"from":{"description":"Where it starts: a wall or bent, a place, a level, or a timber (then at that timber's near face).","type":["string","integer"],"x-ref":["wall","bent","place","level","member","pier-top"],"examples":["A","1","pier-top"]},"to":{"description":"Where it ends: a wall or bent, a place, a level, or a timber (then at that timber's near face).","type":["string","integer"],"x-ref":["wall","bent","place","level","member"],"examples":["B","3","plate"]},"splice":{"description":"Divides a long timber in two, joined end to end.","type":"object","additionalProperties":false,"properties":{"at":{"description":"The grid line or place where the joint sits.","type":["string","integer"],"x-ref":["bent","wall","place"],"examples":["2"]},"kind":{"description":"The joint that holds the two lengths together.","type":"string","enum":["half-lap-scarf"],"examples":["half-lap-scarf"],"default":"half-lap-scarf","x-default-source":"common practice"}},"required":["at"],"examples":["{at: 2, kind: half-lap-scarf}"]},"memberOverhang":{"description":"How far it runs past its first and its last grid line.","type":["string","number","object"],"x-quantity":"length","additionalProperties":false,"properties":{"from":{"description":"Past its first grid line.","type":["string","number"],"x-quantity":"length","examples":["12 in"]},"to":{"description":"Past its last grid line.","type":["string","number"],"x-quantity":"length","examples":["12 in"]}},"examples":["12 in","{from: 12 in, to: 0}"]},"spacing":{"description":"The most allowed from center to center.","type":["string","number"],"x-quantity":"length","examples":["24 in","30 in"]},"count":{"description":"How many, instead of a spacing.","type":"integer","minimum":1,"examples":[7]},"layout":{"description":"even: the same spacing throughout. fixed: exactly the spacing, the remainder in the last bay.","type":"string","enum":["even","fixed"],"examples":["even"],"default":"even","x-default-source":"common practice"},"face":{"description":"Across the thickness: flush with the reference faces of its timbers, or in the middle of them.","type":"string","enum":["reference","center"],"examples":["reference"],"default":"reference","x-default-source":"common practice"},"between":{"description":"The two timbers it stands between, by entry or single stick.","type":"array","minItems":2,"maxItems":2,"items":{"description":"One of the two timbers.","type":"string","x-ref":["member","stick"],"examples":["post"]},"x-ref":["member","stick"],"examples":["[post, plate]"]},"leg":{"description":"Along each of the two timbers, from the inner corner of their housed faces to the far end of the brace's bearing.","type":["string","number"],"x-quantity":"length","examples":["36 in"]},"legs":{"description":"Unequal legs, each by the name of the timber it lies along.","type":"object","additionalProperties":{"description":"The leg along this timber.","type":["string","number"],"x-quantity":"length","examples":["54 in"]},"minProperties":2,"maxProperties":2,"x-ref":["member"],"examples":["{post: 54 in, plate: 36 in}"]},"curve":{"description":"Hollows the long edge, the one away from the corner. What is left there is the depth less the rise.","type":"object","additionalProperties":false,"properties":{"radius":{"description":"The radius of the hollow edge.","type":["string","number"],"x-quantity":"length","examples":["100 in"]},"rise":{"description":"How deep the hollow is in its middle.","type":["string","number"],"x-quantity":"length","examples":["2 in"]}},"examples":["{radius: 100 in}"],"minProperties":1,"maxProperties":1},"above":{"description":"It sits above its upper timber instead of below.","type":"boolean","examples":[true],"default":false,"x-default-source":"common practice"},"turned":{"description":"Swaps width and depth: the timber is turned a quarter about its own axis.","type":"boolean","examples":[true],"default":false,"x-default-source":"common practice"},"ends":{"description":"Both ends placed by hand, for what the grid cannot say; `kind` then only says what the timber does.","type":"array","minItems":2,"maxItems":2,"items":{"$ref":"#/$defs/endPlace"},"examples":["[{at: A1, level: tie-top}, {at: A2, level: tie-top, offset: [0, 4 in, 0]}]"]},"hungOn":{"description":"The post that carries it like a gate leaf: the name of a single stick.","type":"string","x-ref":["stick"],"examples":["post@A1"]},"endPlace":{"description":"One end, placed by hand.","type":"object","additionalProperties":false,"properties":{"at":{"$ref":"#/$defs/place"},"level":{"$ref":"#/$defs/height"},"offset":{"description":"From there, along the walls, across the bents and upwards.","type":"array","minItems":3,"maxItems":3,"items":{"description":"An offset, negative the other way.","type":["string","number"],"x-quantity":"length","examples":["4 in","0"]},"examples":["[0, 4 in, 0]"]}},"examples":["{at: A1, level: tie-top}"]},"member-post":{"description":"An upright timber from the ground or a floor to what it carries.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"An upright timber from the ground or a floor to what it carries.","const":"post","examples":["post"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"at":{"$ref":"#/$defs/places"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-plate":{"description":"A lying timber on top of the posts that carries the rafters.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber on top of the posts that carries the rafters.","const":"plate","examples":["plate"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-sill":{"description":"A lying timber at the foot of the posts.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber at the foot of the posts.","const":"sill","examples":["sill"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-girt":{"description":"A lying timber between posts, below the plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber between posts, below the plate.","const":"girt","examples":["girt"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-tie":{"description":"A lying timber across a bent that holds the walls together.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber across a bent that holds the walls together.","const":"tie","examples":["tie"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-beam":{"description":"A lying timber that carries others.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber that carries others.","const":"beam","examples":["beam"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-joist":{"description":"One of a row of timbers that carry a floor.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"One of a row of timbers that carry a floor.","const":"joist","examples":["joist"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-purlin":{"description":"One of a row of timbers along the roof that carry the deck or the covering.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"One of a row of timbers along the roof that carry the deck or the covering.","const":"purlin","examples":["purlin"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-king-post":{"description":"The upright in the middle of a bent, from the tie to the ridge.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The upright in the middle of a bent, from the tie to the ridge.","const":"king-post","examples":["king-post"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"bents":{"$ref":"#/$defs/bents"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-strut":{"description":"A timber that props one timber from another: upright at a place of the grid, or slanting between two timbers.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A timber that props one timber from another: upright at a place of the grid, or slanting between two timbers.","const":"strut","examples":["strut"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"at":{"$ref":"#/$defs/places"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"between":{"$ref":"#/$defs/between"},"leg":{"$ref":"#/$defs/leg"},"legs":{"$ref":"#/$defs/legs"},"curve":{"$ref":"#/$defs/curve"},"above":{"$ref":"#/$defs/above"},"face":{"$ref":"#/$defs/face"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-brace":{"description":"A slanting timber in the corner of two others. One entry makes a brace at every corner where it fits.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A slanting timber in the corner of two others. One entry makes a brace at every corner where it fits.","const":"brace","examples":["brace"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"between":{"$ref":"#/$defs/between"},"leg":{"$ref":"#/$defs/leg"},"legs":{"$ref":"#/$defs/legs"},"curve":{"$ref":"#/$defs/curve"},"above":{"$ref":"#/$defs/above"},"face":{"$ref":"#/$defs/face"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section","between"]},"member-ridge":{"description":"The lying timber at the top, midway between the plates, that the rafters head into.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The lying timber at the top, midway between the plates, that the rafters head into.","const":"ridge","examples":["ridge"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"overhang":{"$ref":"#/$defs/memberOverhang"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-rafter":{"description":"A rafter that is a timber of its own, such as a principal rafter. Common rafters stand under `roof`.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A rafter that is a timber of its own, such as a principal rafter. Common rafters stand under `roof`.","const":"rafter","examples":["rafter"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"bents":{"$ref":"#/$defs/bents"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"overhang":{"$ref":"#/$defs/memberOverhang"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member":{"description":"A kind of timber. One entry may stand for many sticks.","type":"object","required":["kind"],"discriminator":{"propertyName":"kind"},"oneOf":[{"$ref":"#/$defs/member-post"},{"$ref":"#/$defs/member-plate"},{"$ref":"#/$defs/member-sill"},{"$ref":"#/$defs/member-girt"},{"$ref":"#/$defs/member-tie"},{"$ref":"#/$defs/member-beam"},{"$ref":"#/$defs/member-joist"},{"$ref":"#/$defs/member-purlin"},{"$ref":"#/$defs/member-king-post"},{"$ref":"#/$defs/member-strut"},{"$ref":"#/$defs/member-brace"},{"$ref":"#/$defs/member-ridge"},{"$ref":"#/$defs/member-rafter"}]},"tenon":{"description":"The tenon. It lies along the grain of the timber it enters.","type":"object","additionalProperties":false,"properties":{"thickness":{"description":"Between its cheeks.","type":["string","number"],"x-quantity":"length","examples":["2 in","1 1/2 in"]},"length":{"description":"From the shoulder to its end.","type":["string","number"],"x-quantity":"length","examples":["6 1/2 in"]},"width":{"description":"Across the grain of the mortised timber. Without it: full width, less 1 in at a timber's free end.","type":["string","number"],"x-quantity":"length","examples":["7 in"]},"set-in":{"description":"From the reference face of the mortised timber to the near cheek. Without it: 2 in, braces 1 1/2 in.","type":["string","number"],"x-quantity":"length","examples":["2 in"]},"through":{"description":"It goes right through and ends flush, or past it by `tail`.","type":"boolean","examples":[true],"default":false,"x-default-source":"common practice"}},"examples":["{thickness: 2 in, length: 6 1/2 in}"]},"housing":{"description":"How deep the whole end is let into the other timber.","type":["string","number"],"x-quantity":"length","examples":["1/2 in","3/4 in"]},"wedge":{"description":"The wedge that locks the joint.","type":"object","additionalProperties":false,"properties":{"species":{"$ref":"#/$defs/species"},"slope":{"description":"Its slope. Without it: 1 in 10.","type":["string","number"],"x-quantity":"pitch","examples":["1:10"]}},"examples":["{species: white-oak}"]},"tail":{"description":"How far a through tenon stands out past the far face.","type":["string","number"],"x-quantity":"length","examples":["4 in"]},"lap":{"description":"The length of the lap along the grain.","type":["string","number"],"x-quantity":"length","examples":["16 in"]},"onePeg":{"description":"The pegs that hold the tenon.","type":"object","additionalProperties":false,"properties":{"count":{"description":"Pegs in each joint.","type":"integer","minimum":1,"examples":[2],"default":1,"x-default-source":"common practice"},"diameter":{"description":"Peg diameter.","type":["string","number"],"x-quantity":"length","examples":["3/4 in","1 in"]},"draw":{"description":"How far the hole in the tenon is set toward the shoulder, so that the peg pulls the joint tight.","type":["string","number"],"x-quantity":"length","examples":["1/8 in","3/32 in"]}},"examples":["{count: 2, diameter: 3/4 in}"]},"twoPegs":{"description":"The pegs that hold the tenon.","type":"object","additionalProperties":false,"properties":{"count":{"description":"Pegs in each joint.","type":"integer","minimum":1,"examples":[2],"default":2,"x-default-source":"common practice"},"diameter":{"description":"Peg diameter.","type":["string","number"],"x-quantity":"length","examples":["3/4 in","1 in"]},"draw":{"description":"How far the hole in the tenon is set toward the shoulder, so that the peg pulls the joint tight.","type":["string","number"],"x-quantity":"length","examples":["1/8 in","3/32 in"]}},"examples":["{count: 2, diameter: 3/4 in}"]},"fourPegs":{"description":"The pegs that hold the tenon.","type":"object","additionalProperties":false,"properties":{"count":{"description":"Pegs in each joint.","type":"integer","minimum":1,"examples":[2],"default":4,"x-default-source":"common practice"},"diameter":{"description":"Peg diameter.","type":["string","number"],"x-quantity":"length","examples":["3/4 in","1 in"]},"draw":{"description":"How far the hole in the tenon is set toward the shoulder, so that the peg pulls the joint tight.","type":["string","number"],"x-quantity":"length","examples":["1/8 in","3/32 in"]}},"examples":["{count: 2, diameter: 3/4 in}"]},"joint-mortise-and-tenon":{"description":"A tenon in a mortise, held by pegs.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A tenon in a mortise, held by pegs.","const":"mortise-and-tenon","examples":["mortise-and-tenon"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"},"tenon":{"$ref":"#/$defs/tenon"},"pegs":{"$ref":"#/$defs/twoPegs"},"tail":{"$ref":"#/$defs/tail"},"wedge":{"$ref":"#/$defs/wedge"}},"required":["kind","of","into"]},"joint-wedged-half-dovetail":{"description":"A through tenon, level on top and cut up below, that drops into its mortise and is locked by a wedge above.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A through tenon, level on top and cut up below, that drops into its mortise and is locked by a wedge above.","const":"wedged-half-dovetail","examples":["wedged-half-dovetail"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"},"tenon":{"$ref":"#/$defs/tenon"},"drop":{"description":"How far the lower edge is cut up at the shoulder, and how far the timber drops as it goes in.","type":["string","number"],"x-quantity":"length","examples":["1 1/4 in"]},"wedge":{"$ref":"#/$defs/wedge"},"pegs":{"$ref":"#/$defs/twoPegs"},"tail":{"$ref":"#/$defs/tail"}},"required":["kind","of","into"]},"joint-brace-tenon":{"description":"The tenon at each end of a brace.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The tenon at each end of a brace.","const":"brace-tenon","examples":["brace-tenon"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"},"tenon":{"$ref":"#/$defs/tenon"},"pegs":{"$ref":"#/$defs/onePeg"}},"required":["kind","of","into"]},"joint-birds-mouth":{"description":"A notch in a rafter that sits on the plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A notch in a rafter that sits on the plate.","const":"birds-mouth","examples":["birds-mouth"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"seat":{"description":"The level cut of the notch.","type":["string","number"],"x-quantity":"length","examples":["3 1/2 in"]}},"required":["kind","of","into"]},"joint-housed":{"description":"The whole end let into the other timber.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The whole end let into the other timber.","const":"housed","examples":["housed"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"}},"required":["kind","of","into"]},"joint-housed-dovetail":{"description":"A dovetail at the end of a joist that drops into a housing.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A dovetail at the end of a joist that drops into a housing.","const":"housed-dovetail","examples":["housed-dovetail"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"},"dovetail":{"description":"The dovetail.","type":"object","additionalProperties":false,"properties":{"length":{"description":"Into the beam.","type":["string","number"],"x-quantity":"length","examples":["3 in"]},"depth":{"description":"Of the dovetail.","type":["string","number"],"x-quantity":"length","examples":["3 in"]},"flare":{"description":"How much it widens on each side.","type":["string","number"],"x-quantity":"length","examples":["1/2 in"]}},"examples":["{length: 3 in, depth: 3 in, flare: 1/2 in}"]}},"required":["kind","of","into"]},"joint-pocket":{"description":"A joist's end that drops into a pocket open at the top.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A joist's end that drops into a pocket open at the top.","const":"pocket","examples":["pocket"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"}},"required":["kind","of","into"]},"joint-corner-half-lap":{"description":"Two timbers that cross at a corner, each cut away by half.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Two timbers that cross at a corner, each cut away by half.","const":"corner-half-lap","examples":["corner-half-lap"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"lap":{"$ref":"#/$defs/lap"},"pegs":{"$ref":"#/$defs/onePeg"}},"required":["kind","of","into"]},"joint-half-lap-scarf":{"description":"Two lengths of a timber lapped end to end.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Two lengths of a timber lapped end to end.","const":"half-lap-scarf","examples":["half-lap-scarf"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"lap":{"$ref":"#/$defs/lap"},"pegs":{"$ref":"#/$defs/fourPegs"}},"required":["kind","of","into"]},"joint":{"description":"A joint, at every place where its timbers meet.","type":"object","required":["kind"],"discriminator":{"propertyName":"kind"},"oneOf":[{"$ref":"#/$defs/joint-mortise-and-tenon"},{"$ref":"#/$defs/joint-wedged-half-dovetail"},{"$ref":"#/$defs/joint-brace-tenon"},{"$ref":"#/$defs/joint-birds-mouth"},{"$ref":"#/$defs/joint-housed"},{"$ref":"#/$defs/joint-housed-dovetail"},{"$ref":"#/$defs/joint-pocket"},{"$ref":"#/$defs/joint-corner-half-lap"},{"$ref":"#/$defs/joint-half-lap-scarf"}]},"rafters":{"description":"The common rafters of the roof.","type":"object","additionalProperties":false,"properties":{"section":{"$ref":"#/$defs/section"},"timber":{"$ref":"#/$defs/timberName"},"spacing":{"description":"The most allowed from center to center; divided evenly between the rake rafters.","type":["string","number"],"x-quantity":"length","examples":["30 in","24 in"]},"count":{"description":"How many on each slope, instead of a spacing.","type":"integer","minimum":2,"examples":[8]},"layout":{"description":"even: the same spacing throughout. fixed: exactly the spacing, the remainder in the last bay.","type":"string","enum":["even","fixed"],"examples":["even"],"default":"even","x-default-source":"common practice"},"seat":{"description":"How the rafters sit on the plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A bird's mouth: a level seat and a plumb cut on the plate's outside face.","type":"string","enum":["birds-mouth"],"examples":["birds-mouth"],"default":"birds-mouth","x-default-source":"common practice"},"length":{"description":"The level seat. Without it: the largest quarter inch that stays within a quarter of the rafter's depth.","type":["string","number"],"x-quantity":"length","examples":["3 1/2 in"]}},"required":["kind"],"examples":["{kind: birds-mouth}"]},"head":{"description":"How the rafters meet the ridge or the high plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"housed: let into the ridge, open on top. birds-mouth: on the high plate of a shed roof.","type":"string","enum":["housed","birds-mouth"],"examples":["housed"]},"into":{"description":"The timber that receives them.","type":"string","x-ref":["member"],"examples":["ridge"]},"housing":{"description":"How deep they are let in.","type":["string","number"],"x-quantity":"length","examples":["1/2 in"],"default":"1/2 in","x-default-source":"common practice"}},"required":["kind"],"examples":["{kind: housed, into: ridge}"]},"overhang":{"description":"How far the roof stands out.","type":"object","additionalProperties":false,"properties":{"eave":{"description":"Level, from the plate's outside face to the rafter's outer tip.","type":["string","number"],"x-quantity":"length","examples":["18 in"]},"rake":{"description":"From the end bent's outer face to the deck's edge.","type":["string","number"],"x-quantity":"length","examples":["12 in"]},"high":{"description":"At the high side of a shed roof.","type":["string","number"],"x-quantity":"length","examples":["12 in"]}},"examples":["{eave: 18 in, rake: 12 in}"]},"fasten":{"description":"What holds each rafter down on the plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"screws or nails.","type":"string","enum":["screws","nails"],"examples":["screws"]},"count":{"description":"For each rafter and seat.","type":"integer","minimum":1,"examples":[2]},"diameter":{"description":"Their diameter.","type":["string","number"],"x-quantity":"length","examples":["5/16 in"]},"length":{"description":"Their length.","type":["string","number"],"x-quantity":"length","examples":["10 in"]}},"required":["kind","count"],"examples":["{kind: screws, count: 2, diameter: 5/16 in, length: 10 in}"]}},"required":["section"],"examples":["{section: 3x7, spacing: 30 in}"]},"deck":{"description":"What lies on the rafters.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"boards across the rafters, structural panels, or purlins with gaps between.","type":"string","enum":["boards","panels","purlins"],"examples":["boards"]},"thickness":{"description":"Its thickness.","type":["string","number"],"x-quantity":"length","examples":["1 in"]},"spacing":{"description":"Of purlins, from center to center.","type":["string","number"],"x-quantity":"length","examples":["24 in"]}},"required":["kind"],"examples":["{kind: boards, thickness: 1 in}"]},"covering":{"description":"What keeps the rain out.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The roof covering.","type":"string","enum":["standing-seam","ribbed-steel","corrugated-steel","asphalt-shingles","wood-shingles","wood-shakes","slate","clay-tile","roll-roofing"],"examples":["standing-seam"]},"coverage":{"description":"The width that one sheet covers.","type":["string","number"],"x-quantity":"length","examples":["16 in","36 in"]},"weight":{"description":"Its weight on the slope, where yours differs from the usual one.","type":["string","number"],"x-quantity":"pressure","examples":["1.5 psf"]}},"required":["kind"],"examples":["{kind: standing-seam, coverage: 16 in}"]},"pitch":{"description":"Rise over run, or an angle.","type":["string","number"],"x-quantity":"pitch","examples":["7:12","30 deg"]},"roof-gable":{"description":"Two slopes that meet at a ridge.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Two slopes that meet at a ridge.","const":"gable","examples":["gable"]},"pitch":{"$ref":"#/$defs/pitch"},"rafters":{"$ref":"#/$defs/rafters"},"deck":{"$ref":"#/$defs/deck"},"covering":{"$ref":"#/$defs/covering"}},"required":["kind","pitch"]},"roof-shed":{"description":"One slope, from a high wall to a low one.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"One slope, from a high wall to a low one.","const":"shed","examples":["shed"]},"pitch":{"$ref":"#/$defs/pitch"},"high":{"description":"The wall whose plate is higher.","type":"string","pattern":"^[A-Z]$","x-ref":["wall"],"examples":["A"]},"rafters":{"$ref":"#/$defs/rafters"},"deck":{"$ref":"#/$defs/deck"},"covering":{"$ref":"#/$defs/covering"}},"required":["kind","high"]},"under":{"description":"The timber it carries: an entry or a single stick.","type":"string","x-ref":["member","stick"],"examples":["post"]},"pierDepth":{"description":"From the lowest ground that touches it to its own bottom; a footing lies below that.","type":["string","number"],"x-quantity":"length","examples":["50 in"]},"lateral":{"description":"Soil resistance sideways: the tabled value, or the doubled one where half an inch of movement at the ground does no harm (IBC 1806.3.4).","type":"string","enum":["single","doubled"],"examples":["single"],"default":"single","x-default-source":"common practice"},"anchor":{"description":"What ties the post to the pier.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A strap cast into the concrete, a post base bolted to it, or a dowel.","type":"string","enum":["embedded-strap","post-base","dowel"],"examples":["embedded-strap"]},"stand-off":{"description":"The gap between concrete and end grain.","type":["string","number"],"x-quantity":"length","examples":["1 in"]}},"required":["kind"],"examples":["{kind: embedded-strap, stand-off: 1 in}"]},"rebar":{"description":"Upright bars in the pier.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many bars.","type":"integer","minimum":1,"examples":[3]},"size":{"description":"Bar number, in eighths of an inch.","type":"integer","minimum":3,"examples":[4],"maximum":11}},"required":["count","size"],"examples":["{count: 3, size: 4}"]},"pier-tube":{"description":"A round concrete pier cast in a tube.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A round concrete pier cast in a tube.","const":"tube","examples":["tube"]},"diameter":{"description":"Inside diameter of the tube.","type":["string","number"],"x-quantity":"length","examples":["16 in"]},"under":{"$ref":"#/$defs/under"},"at":{"$ref":"#/$defs/places"},"depth":{"$ref":"#/$defs/pierDepth"},"top":{"$ref":"#/$defs/height","description":"The height of its top: a level or a length above the datum.","examples":["pier-top"]},"lateral":{"$ref":"#/$defs/lateral"},"anchor":{"$ref":"#/$defs/anchor"},"rebar":{"$ref":"#/$defs/rebar"},"footing":{"description":"A wider footing below.","type":"object","additionalProperties":false,"properties":{"diameter":{"description":"Its diameter.","type":["string","number"],"x-quantity":"length","examples":["24 in"]},"thickness":{"description":"Its thickness.","type":["string","number"],"x-quantity":"length","examples":["12 in"]}},"required":["diameter","thickness"],"examples":["{diameter: 24 in, thickness: 12 in}"]}},"required":["kind","diameter"]},"pier-pad":{"description":"A square concrete pad.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A square concrete pad.","const":"pad","examples":["pad"]},"width":{"description":"The side of the square.","type":["string","number"],"x-quantity":"length","examples":["24 in"]},"under":{"$ref":"#/$defs/under"},"at":{"$ref":"#/$defs/places"},"depth":{"$ref":"#/$defs/pierDepth"},"top":{"$ref":"#/$defs/height","description":"The height of its top: a level or a length above the datum.","examples":["pier-top"]},"lateral":{"$ref":"#/$defs/lateral"},"anchor":{"$ref":"#/$defs/anchor"},"rebar":{"$ref":"#/$defs/rebar"}},"required":["kind","width"]},"pier":{"description":"A pier under a post or a beam.","type":"object","required":["kind"],"discriminator":{"propertyName":"kind"},"oneOf":[{"$ref":"#/$defs/pier-tube"},{"$ref":"#/$defs/pier-pad"}]}}};
+const func1 = Object.prototype.hasOwnProperty;
+const pattern3 = new RegExp("^(?:[1-9][0-9]*|[A-Z](?:[1-9][0-9]*)?)$", "u");
+const pattern5 = new RegExp("^[\\p{L}][\\p{L}\\p{N}_-]*$", "u");
+const pattern6 = new RegExp("^[A-Z]$", "u");
+const pattern8 = new RegExp("^[1-9][0-9]*$", "u");
+const schema20 = {"description":"The wood: a species (white-oak) or a group of the lumber grades (eastern-hemlock-tamarack).","type":"string","x-ref":["species"],"examples":["eastern-white-pine","white-oak"]};
+
+function validate53(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate53.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(typeof data !== "string"){
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "string"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+validate53.errors = vErrors;
+return errors === 0;
+}
+validate53.evaluated = {"dynamicProps":false,"dynamicItems":false};
+
+const schema21 = {"description":"How far the wall stands from the first wall, across the bents.","type":["string","number","object"],"x-quantity":"length","additionalProperties":false,"properties":{"at":{"description":"How far it stands from the first line of the grid.","type":["string","number"],"x-quantity":"length","examples":["13 ft","9 ft"]},"reference":{"description":"Which face of the timbers lies on this line. Without it: the outside face in outer lines, the center in inner ones.","type":"string","enum":["center","outward","toward-1","toward-a"],"examples":["center"]}},"required":["at"],"examples":["13 ft","{at: 13 ft, reference: center}"]};
+
+function validate56(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate56.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(((typeof data !== "string") && (!((typeof data == "number") && (isFinite(data))))) && (!(data && typeof data == "object" && !Array.isArray(data)))){
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema21.type}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+if(data && typeof data == "object" && !Array.isArray(data)){
+if(data.at === undefined){
+const err1 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "at"}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+for(const key0 in data){
+if(!((key0 === "at") || (key0 === "reference"))){
+const err2 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+}
+if(data.at !== undefined){
+let data0 = data.at;
+if((typeof data0 !== "string") && (!((typeof data0 == "number") && (isFinite(data0))))){
+const err3 = {instancePath:instancePath+"/at",schemaPath:"#/properties/at/type",keyword:"type",params:{type: schema21.properties.at.type}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+}
+if(data.reference !== undefined){
+let data1 = data.reference;
+if(typeof data1 !== "string"){
+const err4 = {instancePath:instancePath+"/reference",schemaPath:"#/properties/reference/type",keyword:"type",params:{type: "string"}};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+if(!((((data1 === "center") || (data1 === "outward")) || (data1 === "toward-1")) || (data1 === "toward-a"))){
+const err5 = {instancePath:instancePath+"/reference",schemaPath:"#/properties/reference/enum",keyword:"enum",params:{allowedValues: schema21.properties.reference.enum}};
+if(vErrors === null){
+vErrors = [err5];
+}
+else {
+vErrors.push(err5);
+}
+errors++;
+}
+}
+}
+validate56.errors = vErrors;
+return errors === 0;
+}
+validate56.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+
+const schema22 = {"description":"How far the bent stands from the first bent, along the walls.","type":["string","number","object"],"x-quantity":"length","additionalProperties":false,"properties":{"at":{"description":"How far it stands from the first line of the grid.","type":["string","number"],"x-quantity":"length","examples":["13 ft","9 ft"]},"reference":{"description":"Which face of the timbers lies on this line. Without it: the outside face in outer lines, the center in inner ones.","type":"string","enum":["center","outward","toward-1","toward-a"],"examples":["center"]}},"required":["at"],"examples":["9 ft","{at: 9 ft, reference: toward-1}"]};
+
+function validate58(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate58.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(((typeof data !== "string") && (!((typeof data == "number") && (isFinite(data))))) && (!(data && typeof data == "object" && !Array.isArray(data)))){
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema22.type}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+if(data && typeof data == "object" && !Array.isArray(data)){
+if(data.at === undefined){
+const err1 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "at"}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+for(const key0 in data){
+if(!((key0 === "at") || (key0 === "reference"))){
+const err2 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+}
+if(data.at !== undefined){
+let data0 = data.at;
+if((typeof data0 !== "string") && (!((typeof data0 == "number") && (isFinite(data0))))){
+const err3 = {instancePath:instancePath+"/at",schemaPath:"#/properties/at/type",keyword:"type",params:{type: schema22.properties.at.type}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+}
+if(data.reference !== undefined){
+let data1 = data.reference;
+if(typeof data1 !== "string"){
+const err4 = {instancePath:instancePath+"/reference",schemaPath:"#/properties/reference/type",keyword:"type",params:{type: "string"}};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+if(!((((data1 === "center") || (data1 === "outward")) || (data1 === "toward-1")) || (data1 === "toward-a"))){
+const err5 = {instancePath:instancePath+"/reference",schemaPath:"#/properties/reference/enum",keyword:"enum",params:{allowedValues: schema22.properties.reference.enum}};
+if(vErrors === null){
+vErrors = [err5];
+}
+else {
+vErrors.push(err5);
+}
+errors++;
+}
+}
+}
+validate58.errors = vErrors;
+return errors === 0;
+}
+validate58.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+
+const schema23 = {"description":"A kind of timber. One entry may stand for many sticks.","type":"object","required":["kind"],"discriminator":{"propertyName":"kind"},"oneOf":[{"$ref":"#/$defs/member-post"},{"$ref":"#/$defs/member-plate"},{"$ref":"#/$defs/member-sill"},{"$ref":"#/$defs/member-girt"},{"$ref":"#/$defs/member-tie"},{"$ref":"#/$defs/member-beam"},{"$ref":"#/$defs/member-joist"},{"$ref":"#/$defs/member-purlin"},{"$ref":"#/$defs/member-king-post"},{"$ref":"#/$defs/member-strut"},{"$ref":"#/$defs/member-brace"},{"$ref":"#/$defs/member-ridge"},{"$ref":"#/$defs/member-rafter"}]};
+const schema24 = {"description":"An upright timber from the ground or a floor to what it carries.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"An upright timber from the ground or a floor to what it carries.","const":"post","examples":["post"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"at":{"$ref":"#/$defs/places"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]};
+const schema25 = {"description":"Width by depth, actual sizes: 8x9 is 8 in wide and 9 in deep. Depth stands upright in a lying timber, lies across the bent in a post, and in their plane in braces and rafters. `2x8 nominal` is planed lumber.","type":["string","number"],"x-quantity":"section","examples":["8x9","5 1/2 x 7 1/4","2x8 nominal"]};
+
+function validate62(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate62.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if((typeof data !== "string") && (!((typeof data == "number") && (isFinite(data))))){
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema25.type}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+validate62.errors = vErrors;
+return errors === 0;
+}
+validate62.evaluated = {"dynamicProps":false,"dynamicItems":false};
+
+const schema26 = {"description":"Swaps width and depth: the timber is turned a quarter about its own axis.","type":"boolean","examples":[true],"default":false,"x-default-source":"common practice"};
+
+function validate64(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate64.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(typeof data !== "boolean"){
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "boolean"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+validate64.errors = vErrors;
+return errors === 0;
+}
+validate64.evaluated = {"dynamicProps":false,"dynamicItems":false};
+
+const schema27 = {"description":"The class of timber it is cut from, a name under `timber`. Without it, the first class that fits.","type":"string","x-ref":["class"],"examples":["frame"]};
+
+function validate66(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate66.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(typeof data !== "string"){
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "string"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+validate66.errors = vErrors;
+return errors === 0;
+}
+validate66.evaluated = {"dynamicProps":false,"dynamicItems":false};
+
+const schema28 = {"description":"Where it stands: one place of the grid or a list of them.","type":["string","array"],"pattern":"^[A-Z](?:[1-9][0-9]*|@.+)$","items":{"$ref":"#/$defs/place"},"minItems":1,"x-quantity":"grid-place","x-ref":["place"],"examples":["[A1, A2, B1, B2]"]};
+const pattern12 = new RegExp("^[A-Z](?:[1-9][0-9]*|@.+)$", "u");
+const schema29 = {"description":"A place of the grid: a wall and a bent (A1), or so far along a wall from bent 1 (B@4 ft 9 in).","type":"string","pattern":"^[A-Z](?:[1-9][0-9]*|@.+)$","x-quantity":"grid-place","x-ref":["place"],"examples":["A1","B@4 ft 9 in"]};
+
+function validate69(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate69.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(typeof data === "string"){
+if(!pattern12.test(data)){
+const err0 = {instancePath,schemaPath:"#/pattern",keyword:"pattern",params:{pattern: "^[A-Z](?:[1-9][0-9]*|@.+)$"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+}
+else {
+const err1 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "string"}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+validate69.errors = vErrors;
+return errors === 0;
+}
+validate69.evaluated = {"dynamicProps":false,"dynamicItems":false};
+
+
+function validate68(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate68.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if((typeof data !== "string") && (!(Array.isArray(data)))){
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema28.type}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+if(typeof data === "string"){
+if(!pattern12.test(data)){
+const err1 = {instancePath,schemaPath:"#/pattern",keyword:"pattern",params:{pattern: "^[A-Z](?:[1-9][0-9]*|@.+)$"}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+}
+if(Array.isArray(data)){
+if(data.length < 1){
+const err2 = {instancePath,schemaPath:"#/minItems",keyword:"minItems",params:{limit: 1}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+const len0 = data.length;
+for(let i0=0; i0<len0; i0++){
+if(!(validate69(data[i0], {instancePath:instancePath+"/" + i0,parentData:data,parentDataProperty:i0,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate69.errors : vErrors.concat(validate69.errors);
+errors = vErrors.length;
+}
+}
+}
+validate68.errors = vErrors;
+return errors === 0;
+}
+validate68.evaluated = {"items":true,"dynamicProps":false,"dynamicItems":false};
+
+const schema30 = {"description":"Where it starts: a wall or bent, a place, a level, or a timber (then at that timber's near face).","type":["string","integer"],"x-ref":["wall","bent","place","level","member","pier-top"],"examples":["A","1","pier-top"]};
+
+function validate72(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate72.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if((typeof data !== "string") && (!(((typeof data == "number") && (!(data % 1) && !isNaN(data))) && (isFinite(data))))){
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema30.type}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+validate72.errors = vErrors;
+return errors === 0;
+}
+validate72.evaluated = {"dynamicProps":false,"dynamicItems":false};
+
+const schema31 = {"description":"Where it ends: a wall or bent, a place, a level, or a timber (then at that timber's near face).","type":["string","integer"],"x-ref":["wall","bent","place","level","member"],"examples":["B","3","plate"]};
+
+function validate74(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate74.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if((typeof data !== "string") && (!(((typeof data == "number") && (!(data % 1) && !isNaN(data))) && (isFinite(data))))){
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema31.type}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+validate74.errors = vErrors;
+return errors === 0;
+}
+validate74.evaluated = {"dynamicProps":false,"dynamicItems":false};
+
+const schema32 = {"description":"Both ends placed by hand, for what the grid cannot say; `kind` then only says what the timber does.","type":"array","minItems":2,"maxItems":2,"items":{"$ref":"#/$defs/endPlace"},"examples":["[{at: A1, level: tie-top}, {at: A2, level: tie-top, offset: [0, 4 in, 0]}]"]};
+const schema33 = {"description":"One end, placed by hand.","type":"object","additionalProperties":false,"properties":{"at":{"$ref":"#/$defs/place"},"level":{"$ref":"#/$defs/height"},"offset":{"description":"From there, along the walls, across the bents and upwards.","type":"array","minItems":3,"maxItems":3,"items":{"description":"An offset, negative the other way.","type":["string","number"],"x-quantity":"length","examples":["4 in","0"]},"examples":["[0, 4 in, 0]"]}},"examples":["{at: A1, level: tie-top}"]};
+const schema34 = {"description":"A height: the name of a level, or a length above the datum.","type":["string","number"],"x-quantity":"height","examples":["eave","9 ft 4 in"],"x-ref":["level"]};
+
+function validate79(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate79.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if((typeof data !== "string") && (!((typeof data == "number") && (isFinite(data))))){
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema34.type}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+validate79.errors = vErrors;
+return errors === 0;
+}
+validate79.evaluated = {"dynamicProps":false,"dynamicItems":false};
+
+
+function validate77(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate77.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(data && typeof data == "object" && !Array.isArray(data)){
+for(const key0 in data){
+if(!(((key0 === "at") || (key0 === "level")) || (key0 === "offset"))){
+const err0 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+}
+if(data.at !== undefined){
+if(!(validate69(data.at, {instancePath:instancePath+"/at",parentData:data,parentDataProperty:"at",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate69.errors : vErrors.concat(validate69.errors);
+errors = vErrors.length;
+}
+}
+if(data.level !== undefined){
+if(!(validate79(data.level, {instancePath:instancePath+"/level",parentData:data,parentDataProperty:"level",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors);
+errors = vErrors.length;
+}
+}
+if(data.offset !== undefined){
+let data2 = data.offset;
+if(Array.isArray(data2)){
+if(data2.length > 3){
+const err1 = {instancePath:instancePath+"/offset",schemaPath:"#/properties/offset/maxItems",keyword:"maxItems",params:{limit: 3}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+if(data2.length < 3){
+const err2 = {instancePath:instancePath+"/offset",schemaPath:"#/properties/offset/minItems",keyword:"minItems",params:{limit: 3}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+const len0 = data2.length;
+for(let i0=0; i0<len0; i0++){
+let data3 = data2[i0];
+if((typeof data3 !== "string") && (!((typeof data3 == "number") && (isFinite(data3))))){
+const err3 = {instancePath:instancePath+"/offset/" + i0,schemaPath:"#/properties/offset/items/type",keyword:"type",params:{type: schema33.properties.offset.items.type}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+}
+}
+else {
+const err4 = {instancePath:instancePath+"/offset",schemaPath:"#/properties/offset/type",keyword:"type",params:{type: "array"}};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+}
+}
+else {
+const err5 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err5];
+}
+else {
+vErrors.push(err5);
+}
+errors++;
+}
+validate77.errors = vErrors;
+return errors === 0;
+}
+validate77.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+
+
+function validate76(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate76.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(Array.isArray(data)){
+if(data.length > 2){
+const err0 = {instancePath,schemaPath:"#/maxItems",keyword:"maxItems",params:{limit: 2}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+if(data.length < 2){
+const err1 = {instancePath,schemaPath:"#/minItems",keyword:"minItems",params:{limit: 2}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+const len0 = data.length;
+for(let i0=0; i0<len0; i0++){
+if(!(validate77(data[i0], {instancePath:instancePath+"/" + i0,parentData:data,parentDataProperty:i0,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate77.errors : vErrors.concat(validate77.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err2 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "array"}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+validate76.errors = vErrors;
+return errors === 0;
+}
+validate76.evaluated = {"items":true,"dynamicProps":false,"dynamicItems":false};
+
+const schema35 = {"description":"The post that carries it like a gate leaf: the name of a single stick.","type":"string","x-ref":["stick"],"examples":["post@A1"]};
+
+function validate83(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate83.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(typeof data !== "string"){
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "string"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+validate83.errors = vErrors;
+return errors === 0;
+}
+validate83.evaluated = {"dynamicProps":false,"dynamicItems":false};
+
+
+function validate61(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate61.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(data && typeof data == "object" && !Array.isArray(data)){
+if(data.kind === undefined){
+const err0 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "kind"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+if(data.section === undefined){
+const err1 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "section"}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+for(const key0 in data){
+if(!(func1.call(schema24.properties, key0))){
+const err2 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+}
+if(data.kind !== undefined){
+if("post" !== data.kind){
+const err3 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/const",keyword:"const",params:{allowedValue: "post"}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+}
+if(data.section !== undefined){
+if(!(validate62(data.section, {instancePath:instancePath+"/section",parentData:data,parentDataProperty:"section",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate62.errors : vErrors.concat(validate62.errors);
+errors = vErrors.length;
+}
+}
+if(data.turned !== undefined){
+if(!(validate64(data.turned, {instancePath:instancePath+"/turned",parentData:data,parentDataProperty:"turned",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate64.errors : vErrors.concat(validate64.errors);
+errors = vErrors.length;
+}
+}
+if(data.timber !== undefined){
+if(!(validate66(data.timber, {instancePath:instancePath+"/timber",parentData:data,parentDataProperty:"timber",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors);
+errors = vErrors.length;
+}
+}
+if(data.at !== undefined){
+if(!(validate68(data.at, {instancePath:instancePath+"/at",parentData:data,parentDataProperty:"at",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate68.errors : vErrors.concat(validate68.errors);
+errors = vErrors.length;
+}
+}
+if(data.from !== undefined){
+if(!(validate72(data.from, {instancePath:instancePath+"/from",parentData:data,parentDataProperty:"from",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate72.errors : vErrors.concat(validate72.errors);
+errors = vErrors.length;
+}
+}
+if(data.to !== undefined){
+if(!(validate74(data.to, {instancePath:instancePath+"/to",parentData:data,parentDataProperty:"to",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors);
+errors = vErrors.length;
+}
+}
+if(data.ends !== undefined){
+if(!(validate76(data.ends, {instancePath:instancePath+"/ends",parentData:data,parentDataProperty:"ends",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors);
+errors = vErrors.length;
+}
+}
+if(data["hung-on"] !== undefined){
+if(!(validate83(data["hung-on"], {instancePath:instancePath+"/hung-on",parentData:data,parentDataProperty:"hung-on",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate83.errors : vErrors.concat(validate83.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err4 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+validate61.errors = vErrors;
+return errors === 0;
+}
+validate61.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+
+const schema36 = {"description":"A lying timber on top of the posts that carries the rafters.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber on top of the posts that carries the rafters.","const":"plate","examples":["plate"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]};
+const schema37 = {"description":"The walls it runs along: one letter or a list.","type":["string","array"],"pattern":"^[A-Z]$","items":{"description":"A wall of the grid.","type":"string","pattern":"^[A-Z]$","x-ref":["wall"],"examples":["A"]},"minItems":1,"x-ref":["wall"],"examples":["[A, B]"]};
+
+function validate89(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate89.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if((typeof data !== "string") && (!(Array.isArray(data)))){
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema37.type}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+if(typeof data === "string"){
+if(!pattern6.test(data)){
+const err1 = {instancePath,schemaPath:"#/pattern",keyword:"pattern",params:{pattern: "^[A-Z]$"}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+}
+if(Array.isArray(data)){
+if(data.length < 1){
+const err2 = {instancePath,schemaPath:"#/minItems",keyword:"minItems",params:{limit: 1}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+const len0 = data.length;
+for(let i0=0; i0<len0; i0++){
+let data0 = data[i0];
+if(typeof data0 === "string"){
+if(!pattern6.test(data0)){
+const err3 = {instancePath:instancePath+"/" + i0,schemaPath:"#/items/pattern",keyword:"pattern",params:{pattern: "^[A-Z]$"}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+}
+else {
+const err4 = {instancePath:instancePath+"/" + i0,schemaPath:"#/items/type",keyword:"type",params:{type: "string"}};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+}
+}
+validate89.errors = vErrors;
+return errors === 0;
+}
+validate89.evaluated = {"items":true,"dynamicProps":false,"dynamicItems":false};
+
+const schema38 = {"description":"The bents it stands in: one number or a list.","type":["string","integer","array"],"pattern":"^[1-9][0-9]*$","minimum":1,"items":{"description":"A bent of the grid.","type":["string","integer"],"pattern":"^[1-9][0-9]*$","minimum":1,"x-ref":["bent"],"examples":[1]},"minItems":1,"x-ref":["bent"],"examples":["[1, 2, 3]"]};
+
+function validate91(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate91.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(((typeof data !== "string") && (!(((typeof data == "number") && (!(data % 1) && !isNaN(data))) && (isFinite(data))))) && (!(Array.isArray(data)))){
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema38.type}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+if((typeof data == "number") && (isFinite(data))){
+if(data < 1 || isNaN(data)){
+const err1 = {instancePath,schemaPath:"#/minimum",keyword:"minimum",params:{comparison: ">=", limit: 1}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+}
+if(typeof data === "string"){
+if(!pattern8.test(data)){
+const err2 = {instancePath,schemaPath:"#/pattern",keyword:"pattern",params:{pattern: "^[1-9][0-9]*$"}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+}
+if(Array.isArray(data)){
+if(data.length < 1){
+const err3 = {instancePath,schemaPath:"#/minItems",keyword:"minItems",params:{limit: 1}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+const len0 = data.length;
+for(let i0=0; i0<len0; i0++){
+let data0 = data[i0];
+if((typeof data0 !== "string") && (!(((typeof data0 == "number") && (!(data0 % 1) && !isNaN(data0))) && (isFinite(data0))))){
+const err4 = {instancePath:instancePath+"/" + i0,schemaPath:"#/items/type",keyword:"type",params:{type: schema38.items.type}};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+if((typeof data0 == "number") && (isFinite(data0))){
+if(data0 < 1 || isNaN(data0)){
+const err5 = {instancePath:instancePath+"/" + i0,schemaPath:"#/items/minimum",keyword:"minimum",params:{comparison: ">=", limit: 1}};
+if(vErrors === null){
+vErrors = [err5];
+}
+else {
+vErrors.push(err5);
+}
+errors++;
+}
+}
+if(typeof data0 === "string"){
+if(!pattern8.test(data0)){
+const err6 = {instancePath:instancePath+"/" + i0,schemaPath:"#/items/pattern",keyword:"pattern",params:{pattern: "^[1-9][0-9]*$"}};
+if(vErrors === null){
+vErrors = [err6];
+}
+else {
+vErrors.push(err6);
+}
+errors++;
+}
+}
+}
+}
+validate91.errors = vErrors;
+return errors === 0;
+}
+validate91.evaluated = {"items":true,"dynamicProps":false,"dynamicItems":false};
+
+const schema39 = {"description":"The two timbers it stands between, by entry or single stick.","type":"array","minItems":2,"maxItems":2,"items":{"description":"One of the two timbers.","type":"string","x-ref":["member","stick"],"examples":["post"]},"x-ref":["member","stick"],"examples":["[post, plate]"]};
+
+function validate93(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate93.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(Array.isArray(data)){
+if(data.length > 2){
+const err0 = {instancePath,schemaPath:"#/maxItems",keyword:"maxItems",params:{limit: 2}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+if(data.length < 2){
+const err1 = {instancePath,schemaPath:"#/minItems",keyword:"minItems",params:{limit: 2}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+const len0 = data.length;
+for(let i0=0; i0<len0; i0++){
+if(typeof data[i0] !== "string"){
+const err2 = {instancePath:instancePath+"/" + i0,schemaPath:"#/items/type",keyword:"type",params:{type: "string"}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+}
+}
+else {
+const err3 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "array"}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+validate93.errors = vErrors;
+return errors === 0;
+}
+validate93.evaluated = {"items":true,"dynamicProps":false,"dynamicItems":false};
+
+const schema40 = {"description":"How far it runs past its first and its last grid line.","type":["string","number","object"],"x-quantity":"length","additionalProperties":false,"properties":{"from":{"description":"Past its first grid line.","type":["string","number"],"x-quantity":"length","examples":["12 in"]},"to":{"description":"Past its last grid line.","type":["string","number"],"x-quantity":"length","examples":["12 in"]}},"examples":["12 in","{from: 12 in, to: 0}"]};
+
+function validate99(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate99.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(((typeof data !== "string") && (!((typeof data == "number") && (isFinite(data))))) && (!(data && typeof data == "object" && !Array.isArray(data)))){
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema40.type}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+if(data && typeof data == "object" && !Array.isArray(data)){
+for(const key0 in data){
+if(!((key0 === "from") || (key0 === "to"))){
+const err1 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+}
+if(data.from !== undefined){
+let data0 = data.from;
+if((typeof data0 !== "string") && (!((typeof data0 == "number") && (isFinite(data0))))){
+const err2 = {instancePath:instancePath+"/from",schemaPath:"#/properties/from/type",keyword:"type",params:{type: schema40.properties.from.type}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+}
+if(data.to !== undefined){
+let data1 = data.to;
+if((typeof data1 !== "string") && (!((typeof data1 == "number") && (isFinite(data1))))){
+const err3 = {instancePath:instancePath+"/to",schemaPath:"#/properties/to/type",keyword:"type",params:{type: schema40.properties.to.type}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+}
+}
+validate99.errors = vErrors;
+return errors === 0;
+}
+validate99.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+
+const schema41 = {"description":"The most allowed from center to center.","type":["string","number"],"x-quantity":"length","examples":["24 in","30 in"]};
+
+function validate101(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate101.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if((typeof data !== "string") && (!((typeof data == "number") && (isFinite(data))))){
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema41.type}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+validate101.errors = vErrors;
+return errors === 0;
+}
+validate101.evaluated = {"dynamicProps":false,"dynamicItems":false};
+
+const schema42 = {"description":"How many, instead of a spacing.","type":"integer","minimum":1,"examples":[7]};
+
+function validate103(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate103.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(!(((typeof data == "number") && (!(data % 1) && !isNaN(data))) && (isFinite(data)))){
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "integer"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+if((typeof data == "number") && (isFinite(data))){
+if(data < 1 || isNaN(data)){
+const err1 = {instancePath,schemaPath:"#/minimum",keyword:"minimum",params:{comparison: ">=", limit: 1}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+}
+validate103.errors = vErrors;
+return errors === 0;
+}
+validate103.evaluated = {"dynamicProps":false,"dynamicItems":false};
+
+const schema43 = {"description":"even: the same spacing throughout. fixed: exactly the spacing, the remainder in the last bay.","type":"string","enum":["even","fixed"],"examples":["even"],"default":"even","x-default-source":"common practice"};
+
+function validate105(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate105.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(typeof data !== "string"){
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "string"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+if(!((data === "even") || (data === "fixed"))){
+const err1 = {instancePath,schemaPath:"#/enum",keyword:"enum",params:{allowedValues: schema43.enum}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+validate105.errors = vErrors;
+return errors === 0;
+}
+validate105.evaluated = {"dynamicProps":false,"dynamicItems":false};
+
+const schema44 = {"description":"Divides a long timber in two, joined end to end.","type":"object","additionalProperties":false,"properties":{"at":{"description":"The grid line or place where the joint sits.","type":["string","integer"],"x-ref":["bent","wall","place"],"examples":["2"]},"kind":{"description":"The joint that holds the two lengths together.","type":"string","enum":["half-lap-scarf"],"examples":["half-lap-scarf"],"default":"half-lap-scarf","x-default-source":"common practice"}},"required":["at"],"examples":["{at: 2, kind: half-lap-scarf}"]};
+
+function validate107(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate107.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(data && typeof data == "object" && !Array.isArray(data)){
+if(data.at === undefined){
+const err0 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "at"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+for(const key0 in data){
+if(!((key0 === "at") || (key0 === "kind"))){
+const err1 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+}
+if(data.at !== undefined){
+let data0 = data.at;
+if((typeof data0 !== "string") && (!(((typeof data0 == "number") && (!(data0 % 1) && !isNaN(data0))) && (isFinite(data0))))){
+const err2 = {instancePath:instancePath+"/at",schemaPath:"#/properties/at/type",keyword:"type",params:{type: schema44.properties.at.type}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+}
+if(data.kind !== undefined){
+let data1 = data.kind;
+if(typeof data1 !== "string"){
+const err3 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/type",keyword:"type",params:{type: "string"}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+if(!(data1 === "half-lap-scarf")){
+const err4 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/enum",keyword:"enum",params:{allowedValues: schema44.properties.kind.enum}};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+}
+}
+else {
+const err5 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err5];
+}
+else {
+vErrors.push(err5);
+}
+errors++;
+}
+validate107.errors = vErrors;
+return errors === 0;
+}
+validate107.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+
+
+function validate85(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate85.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(data && typeof data == "object" && !Array.isArray(data)){
+if(data.kind === undefined){
+const err0 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "kind"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+if(data.section === undefined){
+const err1 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "section"}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+for(const key0 in data){
+if(!(func1.call(schema36.properties, key0))){
+const err2 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+}
+if(data.kind !== undefined){
+if("plate" !== data.kind){
+const err3 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/const",keyword:"const",params:{allowedValue: "plate"}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+}
+if(data.section !== undefined){
+if(!(validate62(data.section, {instancePath:instancePath+"/section",parentData:data,parentDataProperty:"section",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate62.errors : vErrors.concat(validate62.errors);
+errors = vErrors.length;
+}
+}
+if(data.turned !== undefined){
+if(!(validate64(data.turned, {instancePath:instancePath+"/turned",parentData:data,parentDataProperty:"turned",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate64.errors : vErrors.concat(validate64.errors);
+errors = vErrors.length;
+}
+}
+if(data.timber !== undefined){
+if(!(validate66(data.timber, {instancePath:instancePath+"/timber",parentData:data,parentDataProperty:"timber",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors);
+errors = vErrors.length;
+}
+}
+if(data.walls !== undefined){
+if(!(validate89(data.walls, {instancePath:instancePath+"/walls",parentData:data,parentDataProperty:"walls",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors);
+errors = vErrors.length;
+}
+}
+if(data.bents !== undefined){
+if(!(validate91(data.bents, {instancePath:instancePath+"/bents",parentData:data,parentDataProperty:"bents",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate91.errors : vErrors.concat(validate91.errors);
+errors = vErrors.length;
+}
+}
+if(data.between !== undefined){
+if(!(validate93(data.between, {instancePath:instancePath+"/between",parentData:data,parentDataProperty:"between",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors);
+errors = vErrors.length;
+}
+}
+if(data.from !== undefined){
+if(!(validate72(data.from, {instancePath:instancePath+"/from",parentData:data,parentDataProperty:"from",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate72.errors : vErrors.concat(validate72.errors);
+errors = vErrors.length;
+}
+}
+if(data.to !== undefined){
+if(!(validate74(data.to, {instancePath:instancePath+"/to",parentData:data,parentDataProperty:"to",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors);
+errors = vErrors.length;
+}
+}
+if(data.top !== undefined){
+if(!(validate79(data.top, {instancePath:instancePath+"/top",parentData:data,parentDataProperty:"top",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors);
+errors = vErrors.length;
+}
+}
+if(data.bottom !== undefined){
+if(!(validate79(data.bottom, {instancePath:instancePath+"/bottom",parentData:data,parentDataProperty:"bottom",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors);
+errors = vErrors.length;
+}
+}
+if(data.overhang !== undefined){
+if(!(validate99(data.overhang, {instancePath:instancePath+"/overhang",parentData:data,parentDataProperty:"overhang",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate99.errors : vErrors.concat(validate99.errors);
+errors = vErrors.length;
+}
+}
+if(data.spacing !== undefined){
+if(!(validate101(data.spacing, {instancePath:instancePath+"/spacing",parentData:data,parentDataProperty:"spacing",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors);
+errors = vErrors.length;
+}
+}
+if(data.count !== undefined){
+if(!(validate103(data.count, {instancePath:instancePath+"/count",parentData:data,parentDataProperty:"count",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate103.errors : vErrors.concat(validate103.errors);
+errors = vErrors.length;
+}
+}
+if(data.layout !== undefined){
+if(!(validate105(data.layout, {instancePath:instancePath+"/layout",parentData:data,parentDataProperty:"layout",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate105.errors : vErrors.concat(validate105.errors);
+errors = vErrors.length;
+}
+}
+if(data.splice !== undefined){
+if(!(validate107(data.splice, {instancePath:instancePath+"/splice",parentData:data,parentDataProperty:"splice",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate107.errors : vErrors.concat(validate107.errors);
+errors = vErrors.length;
+}
+}
+if(data.ends !== undefined){
+if(!(validate76(data.ends, {instancePath:instancePath+"/ends",parentData:data,parentDataProperty:"ends",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors);
+errors = vErrors.length;
+}
+}
+if(data["hung-on"] !== undefined){
+if(!(validate83(data["hung-on"], {instancePath:instancePath+"/hung-on",parentData:data,parentDataProperty:"hung-on",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate83.errors : vErrors.concat(validate83.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err4 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+validate85.errors = vErrors;
+return errors === 0;
+}
+validate85.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+
+const schema45 = {"description":"A lying timber at the foot of the posts.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber at the foot of the posts.","const":"sill","examples":["sill"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]};
+
+function validate111(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate111.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(data && typeof data == "object" && !Array.isArray(data)){
+if(data.kind === undefined){
+const err0 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "kind"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+if(data.section === undefined){
+const err1 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "section"}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+for(const key0 in data){
+if(!(func1.call(schema45.properties, key0))){
+const err2 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+}
+if(data.kind !== undefined){
+if("sill" !== data.kind){
+const err3 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/const",keyword:"const",params:{allowedValue: "sill"}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+}
+if(data.section !== undefined){
+if(!(validate62(data.section, {instancePath:instancePath+"/section",parentData:data,parentDataProperty:"section",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate62.errors : vErrors.concat(validate62.errors);
+errors = vErrors.length;
+}
+}
+if(data.turned !== undefined){
+if(!(validate64(data.turned, {instancePath:instancePath+"/turned",parentData:data,parentDataProperty:"turned",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate64.errors : vErrors.concat(validate64.errors);
+errors = vErrors.length;
+}
+}
+if(data.timber !== undefined){
+if(!(validate66(data.timber, {instancePath:instancePath+"/timber",parentData:data,parentDataProperty:"timber",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors);
+errors = vErrors.length;
+}
+}
+if(data.walls !== undefined){
+if(!(validate89(data.walls, {instancePath:instancePath+"/walls",parentData:data,parentDataProperty:"walls",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors);
+errors = vErrors.length;
+}
+}
+if(data.bents !== undefined){
+if(!(validate91(data.bents, {instancePath:instancePath+"/bents",parentData:data,parentDataProperty:"bents",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate91.errors : vErrors.concat(validate91.errors);
+errors = vErrors.length;
+}
+}
+if(data.between !== undefined){
+if(!(validate93(data.between, {instancePath:instancePath+"/between",parentData:data,parentDataProperty:"between",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors);
+errors = vErrors.length;
+}
+}
+if(data.from !== undefined){
+if(!(validate72(data.from, {instancePath:instancePath+"/from",parentData:data,parentDataProperty:"from",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate72.errors : vErrors.concat(validate72.errors);
+errors = vErrors.length;
+}
+}
+if(data.to !== undefined){
+if(!(validate74(data.to, {instancePath:instancePath+"/to",parentData:data,parentDataProperty:"to",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors);
+errors = vErrors.length;
+}
+}
+if(data.top !== undefined){
+if(!(validate79(data.top, {instancePath:instancePath+"/top",parentData:data,parentDataProperty:"top",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors);
+errors = vErrors.length;
+}
+}
+if(data.bottom !== undefined){
+if(!(validate79(data.bottom, {instancePath:instancePath+"/bottom",parentData:data,parentDataProperty:"bottom",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors);
+errors = vErrors.length;
+}
+}
+if(data.overhang !== undefined){
+if(!(validate99(data.overhang, {instancePath:instancePath+"/overhang",parentData:data,parentDataProperty:"overhang",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate99.errors : vErrors.concat(validate99.errors);
+errors = vErrors.length;
+}
+}
+if(data.spacing !== undefined){
+if(!(validate101(data.spacing, {instancePath:instancePath+"/spacing",parentData:data,parentDataProperty:"spacing",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors);
+errors = vErrors.length;
+}
+}
+if(data.count !== undefined){
+if(!(validate103(data.count, {instancePath:instancePath+"/count",parentData:data,parentDataProperty:"count",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate103.errors : vErrors.concat(validate103.errors);
+errors = vErrors.length;
+}
+}
+if(data.layout !== undefined){
+if(!(validate105(data.layout, {instancePath:instancePath+"/layout",parentData:data,parentDataProperty:"layout",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate105.errors : vErrors.concat(validate105.errors);
+errors = vErrors.length;
+}
+}
+if(data.splice !== undefined){
+if(!(validate107(data.splice, {instancePath:instancePath+"/splice",parentData:data,parentDataProperty:"splice",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate107.errors : vErrors.concat(validate107.errors);
+errors = vErrors.length;
+}
+}
+if(data.ends !== undefined){
+if(!(validate76(data.ends, {instancePath:instancePath+"/ends",parentData:data,parentDataProperty:"ends",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors);
+errors = vErrors.length;
+}
+}
+if(data["hung-on"] !== undefined){
+if(!(validate83(data["hung-on"], {instancePath:instancePath+"/hung-on",parentData:data,parentDataProperty:"hung-on",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate83.errors : vErrors.concat(validate83.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err4 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+validate111.errors = vErrors;
+return errors === 0;
+}
+validate111.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+
+const schema46 = {"description":"A lying timber between posts, below the plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber between posts, below the plate.","const":"girt","examples":["girt"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]};
+
+function validate129(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate129.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(data && typeof data == "object" && !Array.isArray(data)){
+if(data.kind === undefined){
+const err0 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "kind"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+if(data.section === undefined){
+const err1 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "section"}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+for(const key0 in data){
+if(!(func1.call(schema46.properties, key0))){
+const err2 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+}
+if(data.kind !== undefined){
+if("girt" !== data.kind){
+const err3 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/const",keyword:"const",params:{allowedValue: "girt"}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+}
+if(data.section !== undefined){
+if(!(validate62(data.section, {instancePath:instancePath+"/section",parentData:data,parentDataProperty:"section",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate62.errors : vErrors.concat(validate62.errors);
+errors = vErrors.length;
+}
+}
+if(data.turned !== undefined){
+if(!(validate64(data.turned, {instancePath:instancePath+"/turned",parentData:data,parentDataProperty:"turned",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate64.errors : vErrors.concat(validate64.errors);
+errors = vErrors.length;
+}
+}
+if(data.timber !== undefined){
+if(!(validate66(data.timber, {instancePath:instancePath+"/timber",parentData:data,parentDataProperty:"timber",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors);
+errors = vErrors.length;
+}
+}
+if(data.walls !== undefined){
+if(!(validate89(data.walls, {instancePath:instancePath+"/walls",parentData:data,parentDataProperty:"walls",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors);
+errors = vErrors.length;
+}
+}
+if(data.bents !== undefined){
+if(!(validate91(data.bents, {instancePath:instancePath+"/bents",parentData:data,parentDataProperty:"bents",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate91.errors : vErrors.concat(validate91.errors);
+errors = vErrors.length;
+}
+}
+if(data.between !== undefined){
+if(!(validate93(data.between, {instancePath:instancePath+"/between",parentData:data,parentDataProperty:"between",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors);
+errors = vErrors.length;
+}
+}
+if(data.from !== undefined){
+if(!(validate72(data.from, {instancePath:instancePath+"/from",parentData:data,parentDataProperty:"from",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate72.errors : vErrors.concat(validate72.errors);
+errors = vErrors.length;
+}
+}
+if(data.to !== undefined){
+if(!(validate74(data.to, {instancePath:instancePath+"/to",parentData:data,parentDataProperty:"to",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors);
+errors = vErrors.length;
+}
+}
+if(data.top !== undefined){
+if(!(validate79(data.top, {instancePath:instancePath+"/top",parentData:data,parentDataProperty:"top",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors);
+errors = vErrors.length;
+}
+}
+if(data.bottom !== undefined){
+if(!(validate79(data.bottom, {instancePath:instancePath+"/bottom",parentData:data,parentDataProperty:"bottom",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors);
+errors = vErrors.length;
+}
+}
+if(data.overhang !== undefined){
+if(!(validate99(data.overhang, {instancePath:instancePath+"/overhang",parentData:data,parentDataProperty:"overhang",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate99.errors : vErrors.concat(validate99.errors);
+errors = vErrors.length;
+}
+}
+if(data.spacing !== undefined){
+if(!(validate101(data.spacing, {instancePath:instancePath+"/spacing",parentData:data,parentDataProperty:"spacing",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors);
+errors = vErrors.length;
+}
+}
+if(data.count !== undefined){
+if(!(validate103(data.count, {instancePath:instancePath+"/count",parentData:data,parentDataProperty:"count",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate103.errors : vErrors.concat(validate103.errors);
+errors = vErrors.length;
+}
+}
+if(data.layout !== undefined){
+if(!(validate105(data.layout, {instancePath:instancePath+"/layout",parentData:data,parentDataProperty:"layout",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate105.errors : vErrors.concat(validate105.errors);
+errors = vErrors.length;
+}
+}
+if(data.splice !== undefined){
+if(!(validate107(data.splice, {instancePath:instancePath+"/splice",parentData:data,parentDataProperty:"splice",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate107.errors : vErrors.concat(validate107.errors);
+errors = vErrors.length;
+}
+}
+if(data.ends !== undefined){
+if(!(validate76(data.ends, {instancePath:instancePath+"/ends",parentData:data,parentDataProperty:"ends",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors);
+errors = vErrors.length;
+}
+}
+if(data["hung-on"] !== undefined){
+if(!(validate83(data["hung-on"], {instancePath:instancePath+"/hung-on",parentData:data,parentDataProperty:"hung-on",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate83.errors : vErrors.concat(validate83.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err4 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+validate129.errors = vErrors;
+return errors === 0;
+}
+validate129.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+
+const schema47 = {"description":"A lying timber across a bent that holds the walls together.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber across a bent that holds the walls together.","const":"tie","examples":["tie"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]};
+
+function validate147(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate147.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(data && typeof data == "object" && !Array.isArray(data)){
+if(data.kind === undefined){
+const err0 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "kind"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+if(data.section === undefined){
+const err1 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "section"}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+for(const key0 in data){
+if(!(func1.call(schema47.properties, key0))){
+const err2 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+}
+if(data.kind !== undefined){
+if("tie" !== data.kind){
+const err3 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/const",keyword:"const",params:{allowedValue: "tie"}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+}
+if(data.section !== undefined){
+if(!(validate62(data.section, {instancePath:instancePath+"/section",parentData:data,parentDataProperty:"section",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate62.errors : vErrors.concat(validate62.errors);
+errors = vErrors.length;
+}
+}
+if(data.turned !== undefined){
+if(!(validate64(data.turned, {instancePath:instancePath+"/turned",parentData:data,parentDataProperty:"turned",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate64.errors : vErrors.concat(validate64.errors);
+errors = vErrors.length;
+}
+}
+if(data.timber !== undefined){
+if(!(validate66(data.timber, {instancePath:instancePath+"/timber",parentData:data,parentDataProperty:"timber",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors);
+errors = vErrors.length;
+}
+}
+if(data.walls !== undefined){
+if(!(validate89(data.walls, {instancePath:instancePath+"/walls",parentData:data,parentDataProperty:"walls",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors);
+errors = vErrors.length;
+}
+}
+if(data.bents !== undefined){
+if(!(validate91(data.bents, {instancePath:instancePath+"/bents",parentData:data,parentDataProperty:"bents",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate91.errors : vErrors.concat(validate91.errors);
+errors = vErrors.length;
+}
+}
+if(data.between !== undefined){
+if(!(validate93(data.between, {instancePath:instancePath+"/between",parentData:data,parentDataProperty:"between",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors);
+errors = vErrors.length;
+}
+}
+if(data.from !== undefined){
+if(!(validate72(data.from, {instancePath:instancePath+"/from",parentData:data,parentDataProperty:"from",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate72.errors : vErrors.concat(validate72.errors);
+errors = vErrors.length;
+}
+}
+if(data.to !== undefined){
+if(!(validate74(data.to, {instancePath:instancePath+"/to",parentData:data,parentDataProperty:"to",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors);
+errors = vErrors.length;
+}
+}
+if(data.top !== undefined){
+if(!(validate79(data.top, {instancePath:instancePath+"/top",parentData:data,parentDataProperty:"top",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors);
+errors = vErrors.length;
+}
+}
+if(data.bottom !== undefined){
+if(!(validate79(data.bottom, {instancePath:instancePath+"/bottom",parentData:data,parentDataProperty:"bottom",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors);
+errors = vErrors.length;
+}
+}
+if(data.overhang !== undefined){
+if(!(validate99(data.overhang, {instancePath:instancePath+"/overhang",parentData:data,parentDataProperty:"overhang",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate99.errors : vErrors.concat(validate99.errors);
+errors = vErrors.length;
+}
+}
+if(data.spacing !== undefined){
+if(!(validate101(data.spacing, {instancePath:instancePath+"/spacing",parentData:data,parentDataProperty:"spacing",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors);
+errors = vErrors.length;
+}
+}
+if(data.count !== undefined){
+if(!(validate103(data.count, {instancePath:instancePath+"/count",parentData:data,parentDataProperty:"count",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate103.errors : vErrors.concat(validate103.errors);
+errors = vErrors.length;
+}
+}
+if(data.layout !== undefined){
+if(!(validate105(data.layout, {instancePath:instancePath+"/layout",parentData:data,parentDataProperty:"layout",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate105.errors : vErrors.concat(validate105.errors);
+errors = vErrors.length;
+}
+}
+if(data.splice !== undefined){
+if(!(validate107(data.splice, {instancePath:instancePath+"/splice",parentData:data,parentDataProperty:"splice",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate107.errors : vErrors.concat(validate107.errors);
+errors = vErrors.length;
+}
+}
+if(data.ends !== undefined){
+if(!(validate76(data.ends, {instancePath:instancePath+"/ends",parentData:data,parentDataProperty:"ends",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors);
+errors = vErrors.length;
+}
+}
+if(data["hung-on"] !== undefined){
+if(!(validate83(data["hung-on"], {instancePath:instancePath+"/hung-on",parentData:data,parentDataProperty:"hung-on",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate83.errors : vErrors.concat(validate83.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err4 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+validate147.errors = vErrors;
+return errors === 0;
+}
+validate147.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+
+const schema48 = {"description":"A lying timber that carries others.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber that carries others.","const":"beam","examples":["beam"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]};
+
+function validate165(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate165.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(data && typeof data == "object" && !Array.isArray(data)){
+if(data.kind === undefined){
+const err0 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "kind"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+if(data.section === undefined){
+const err1 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "section"}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+for(const key0 in data){
+if(!(func1.call(schema48.properties, key0))){
+const err2 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+}
+if(data.kind !== undefined){
+if("beam" !== data.kind){
+const err3 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/const",keyword:"const",params:{allowedValue: "beam"}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+}
+if(data.section !== undefined){
+if(!(validate62(data.section, {instancePath:instancePath+"/section",parentData:data,parentDataProperty:"section",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate62.errors : vErrors.concat(validate62.errors);
+errors = vErrors.length;
+}
+}
+if(data.turned !== undefined){
+if(!(validate64(data.turned, {instancePath:instancePath+"/turned",parentData:data,parentDataProperty:"turned",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate64.errors : vErrors.concat(validate64.errors);
+errors = vErrors.length;
+}
+}
+if(data.timber !== undefined){
+if(!(validate66(data.timber, {instancePath:instancePath+"/timber",parentData:data,parentDataProperty:"timber",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors);
+errors = vErrors.length;
+}
+}
+if(data.walls !== undefined){
+if(!(validate89(data.walls, {instancePath:instancePath+"/walls",parentData:data,parentDataProperty:"walls",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors);
+errors = vErrors.length;
+}
+}
+if(data.bents !== undefined){
+if(!(validate91(data.bents, {instancePath:instancePath+"/bents",parentData:data,parentDataProperty:"bents",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate91.errors : vErrors.concat(validate91.errors);
+errors = vErrors.length;
+}
+}
+if(data.between !== undefined){
+if(!(validate93(data.between, {instancePath:instancePath+"/between",parentData:data,parentDataProperty:"between",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors);
+errors = vErrors.length;
+}
+}
+if(data.from !== undefined){
+if(!(validate72(data.from, {instancePath:instancePath+"/from",parentData:data,parentDataProperty:"from",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate72.errors : vErrors.concat(validate72.errors);
+errors = vErrors.length;
+}
+}
+if(data.to !== undefined){
+if(!(validate74(data.to, {instancePath:instancePath+"/to",parentData:data,parentDataProperty:"to",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors);
+errors = vErrors.length;
+}
+}
+if(data.top !== undefined){
+if(!(validate79(data.top, {instancePath:instancePath+"/top",parentData:data,parentDataProperty:"top",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors);
+errors = vErrors.length;
+}
+}
+if(data.bottom !== undefined){
+if(!(validate79(data.bottom, {instancePath:instancePath+"/bottom",parentData:data,parentDataProperty:"bottom",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors);
+errors = vErrors.length;
+}
+}
+if(data.overhang !== undefined){
+if(!(validate99(data.overhang, {instancePath:instancePath+"/overhang",parentData:data,parentDataProperty:"overhang",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate99.errors : vErrors.concat(validate99.errors);
+errors = vErrors.length;
+}
+}
+if(data.spacing !== undefined){
+if(!(validate101(data.spacing, {instancePath:instancePath+"/spacing",parentData:data,parentDataProperty:"spacing",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors);
+errors = vErrors.length;
+}
+}
+if(data.count !== undefined){
+if(!(validate103(data.count, {instancePath:instancePath+"/count",parentData:data,parentDataProperty:"count",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate103.errors : vErrors.concat(validate103.errors);
+errors = vErrors.length;
+}
+}
+if(data.layout !== undefined){
+if(!(validate105(data.layout, {instancePath:instancePath+"/layout",parentData:data,parentDataProperty:"layout",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate105.errors : vErrors.concat(validate105.errors);
+errors = vErrors.length;
+}
+}
+if(data.splice !== undefined){
+if(!(validate107(data.splice, {instancePath:instancePath+"/splice",parentData:data,parentDataProperty:"splice",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate107.errors : vErrors.concat(validate107.errors);
+errors = vErrors.length;
+}
+}
+if(data.ends !== undefined){
+if(!(validate76(data.ends, {instancePath:instancePath+"/ends",parentData:data,parentDataProperty:"ends",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors);
+errors = vErrors.length;
+}
+}
+if(data["hung-on"] !== undefined){
+if(!(validate83(data["hung-on"], {instancePath:instancePath+"/hung-on",parentData:data,parentDataProperty:"hung-on",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate83.errors : vErrors.concat(validate83.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err4 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+validate165.errors = vErrors;
+return errors === 0;
+}
+validate165.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+
+const schema49 = {"description":"One of a row of timbers that carry a floor.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"One of a row of timbers that carry a floor.","const":"joist","examples":["joist"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]};
+
+function validate183(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate183.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(data && typeof data == "object" && !Array.isArray(data)){
+if(data.kind === undefined){
+const err0 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "kind"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+if(data.section === undefined){
+const err1 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "section"}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+for(const key0 in data){
+if(!(func1.call(schema49.properties, key0))){
+const err2 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+}
+if(data.kind !== undefined){
+if("joist" !== data.kind){
+const err3 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/const",keyword:"const",params:{allowedValue: "joist"}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+}
+if(data.section !== undefined){
+if(!(validate62(data.section, {instancePath:instancePath+"/section",parentData:data,parentDataProperty:"section",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate62.errors : vErrors.concat(validate62.errors);
+errors = vErrors.length;
+}
+}
+if(data.turned !== undefined){
+if(!(validate64(data.turned, {instancePath:instancePath+"/turned",parentData:data,parentDataProperty:"turned",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate64.errors : vErrors.concat(validate64.errors);
+errors = vErrors.length;
+}
+}
+if(data.timber !== undefined){
+if(!(validate66(data.timber, {instancePath:instancePath+"/timber",parentData:data,parentDataProperty:"timber",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors);
+errors = vErrors.length;
+}
+}
+if(data.walls !== undefined){
+if(!(validate89(data.walls, {instancePath:instancePath+"/walls",parentData:data,parentDataProperty:"walls",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors);
+errors = vErrors.length;
+}
+}
+if(data.bents !== undefined){
+if(!(validate91(data.bents, {instancePath:instancePath+"/bents",parentData:data,parentDataProperty:"bents",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate91.errors : vErrors.concat(validate91.errors);
+errors = vErrors.length;
+}
+}
+if(data.between !== undefined){
+if(!(validate93(data.between, {instancePath:instancePath+"/between",parentData:data,parentDataProperty:"between",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors);
+errors = vErrors.length;
+}
+}
+if(data.from !== undefined){
+if(!(validate72(data.from, {instancePath:instancePath+"/from",parentData:data,parentDataProperty:"from",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate72.errors : vErrors.concat(validate72.errors);
+errors = vErrors.length;
+}
+}
+if(data.to !== undefined){
+if(!(validate74(data.to, {instancePath:instancePath+"/to",parentData:data,parentDataProperty:"to",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors);
+errors = vErrors.length;
+}
+}
+if(data.top !== undefined){
+if(!(validate79(data.top, {instancePath:instancePath+"/top",parentData:data,parentDataProperty:"top",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors);
+errors = vErrors.length;
+}
+}
+if(data.bottom !== undefined){
+if(!(validate79(data.bottom, {instancePath:instancePath+"/bottom",parentData:data,parentDataProperty:"bottom",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors);
+errors = vErrors.length;
+}
+}
+if(data.overhang !== undefined){
+if(!(validate99(data.overhang, {instancePath:instancePath+"/overhang",parentData:data,parentDataProperty:"overhang",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate99.errors : vErrors.concat(validate99.errors);
+errors = vErrors.length;
+}
+}
+if(data.spacing !== undefined){
+if(!(validate101(data.spacing, {instancePath:instancePath+"/spacing",parentData:data,parentDataProperty:"spacing",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors);
+errors = vErrors.length;
+}
+}
+if(data.count !== undefined){
+if(!(validate103(data.count, {instancePath:instancePath+"/count",parentData:data,parentDataProperty:"count",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate103.errors : vErrors.concat(validate103.errors);
+errors = vErrors.length;
+}
+}
+if(data.layout !== undefined){
+if(!(validate105(data.layout, {instancePath:instancePath+"/layout",parentData:data,parentDataProperty:"layout",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate105.errors : vErrors.concat(validate105.errors);
+errors = vErrors.length;
+}
+}
+if(data.splice !== undefined){
+if(!(validate107(data.splice, {instancePath:instancePath+"/splice",parentData:data,parentDataProperty:"splice",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate107.errors : vErrors.concat(validate107.errors);
+errors = vErrors.length;
+}
+}
+if(data.ends !== undefined){
+if(!(validate76(data.ends, {instancePath:instancePath+"/ends",parentData:data,parentDataProperty:"ends",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors);
+errors = vErrors.length;
+}
+}
+if(data["hung-on"] !== undefined){
+if(!(validate83(data["hung-on"], {instancePath:instancePath+"/hung-on",parentData:data,parentDataProperty:"hung-on",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate83.errors : vErrors.concat(validate83.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err4 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+validate183.errors = vErrors;
+return errors === 0;
+}
+validate183.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+
+const schema50 = {"description":"One of a row of timbers along the roof that carry the deck or the covering.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"One of a row of timbers along the roof that carry the deck or the covering.","const":"purlin","examples":["purlin"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]};
+
+function validate201(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate201.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(data && typeof data == "object" && !Array.isArray(data)){
+if(data.kind === undefined){
+const err0 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "kind"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+if(data.section === undefined){
+const err1 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "section"}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+for(const key0 in data){
+if(!(func1.call(schema50.properties, key0))){
+const err2 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+}
+if(data.kind !== undefined){
+if("purlin" !== data.kind){
+const err3 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/const",keyword:"const",params:{allowedValue: "purlin"}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+}
+if(data.section !== undefined){
+if(!(validate62(data.section, {instancePath:instancePath+"/section",parentData:data,parentDataProperty:"section",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate62.errors : vErrors.concat(validate62.errors);
+errors = vErrors.length;
+}
+}
+if(data.turned !== undefined){
+if(!(validate64(data.turned, {instancePath:instancePath+"/turned",parentData:data,parentDataProperty:"turned",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate64.errors : vErrors.concat(validate64.errors);
+errors = vErrors.length;
+}
+}
+if(data.timber !== undefined){
+if(!(validate66(data.timber, {instancePath:instancePath+"/timber",parentData:data,parentDataProperty:"timber",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors);
+errors = vErrors.length;
+}
+}
+if(data.walls !== undefined){
+if(!(validate89(data.walls, {instancePath:instancePath+"/walls",parentData:data,parentDataProperty:"walls",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors);
+errors = vErrors.length;
+}
+}
+if(data.bents !== undefined){
+if(!(validate91(data.bents, {instancePath:instancePath+"/bents",parentData:data,parentDataProperty:"bents",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate91.errors : vErrors.concat(validate91.errors);
+errors = vErrors.length;
+}
+}
+if(data.from !== undefined){
+if(!(validate72(data.from, {instancePath:instancePath+"/from",parentData:data,parentDataProperty:"from",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate72.errors : vErrors.concat(validate72.errors);
+errors = vErrors.length;
+}
+}
+if(data.to !== undefined){
+if(!(validate74(data.to, {instancePath:instancePath+"/to",parentData:data,parentDataProperty:"to",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors);
+errors = vErrors.length;
+}
+}
+if(data.top !== undefined){
+if(!(validate79(data.top, {instancePath:instancePath+"/top",parentData:data,parentDataProperty:"top",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors);
+errors = vErrors.length;
+}
+}
+if(data.bottom !== undefined){
+if(!(validate79(data.bottom, {instancePath:instancePath+"/bottom",parentData:data,parentDataProperty:"bottom",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors);
+errors = vErrors.length;
+}
+}
+if(data.overhang !== undefined){
+if(!(validate99(data.overhang, {instancePath:instancePath+"/overhang",parentData:data,parentDataProperty:"overhang",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate99.errors : vErrors.concat(validate99.errors);
+errors = vErrors.length;
+}
+}
+if(data.spacing !== undefined){
+if(!(validate101(data.spacing, {instancePath:instancePath+"/spacing",parentData:data,parentDataProperty:"spacing",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors);
+errors = vErrors.length;
+}
+}
+if(data.count !== undefined){
+if(!(validate103(data.count, {instancePath:instancePath+"/count",parentData:data,parentDataProperty:"count",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate103.errors : vErrors.concat(validate103.errors);
+errors = vErrors.length;
+}
+}
+if(data.layout !== undefined){
+if(!(validate105(data.layout, {instancePath:instancePath+"/layout",parentData:data,parentDataProperty:"layout",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate105.errors : vErrors.concat(validate105.errors);
+errors = vErrors.length;
+}
+}
+if(data.splice !== undefined){
+if(!(validate107(data.splice, {instancePath:instancePath+"/splice",parentData:data,parentDataProperty:"splice",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate107.errors : vErrors.concat(validate107.errors);
+errors = vErrors.length;
+}
+}
+if(data.ends !== undefined){
+if(!(validate76(data.ends, {instancePath:instancePath+"/ends",parentData:data,parentDataProperty:"ends",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors);
+errors = vErrors.length;
+}
+}
+if(data["hung-on"] !== undefined){
+if(!(validate83(data["hung-on"], {instancePath:instancePath+"/hung-on",parentData:data,parentDataProperty:"hung-on",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate83.errors : vErrors.concat(validate83.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err4 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+validate201.errors = vErrors;
+return errors === 0;
+}
+validate201.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+
+const schema51 = {"description":"The upright in the middle of a bent, from the tie to the ridge.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The upright in the middle of a bent, from the tie to the ridge.","const":"king-post","examples":["king-post"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"bents":{"$ref":"#/$defs/bents"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]};
+
+function validate218(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate218.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(data && typeof data == "object" && !Array.isArray(data)){
+if(data.kind === undefined){
+const err0 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "kind"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+if(data.section === undefined){
+const err1 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "section"}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+for(const key0 in data){
+if(!(func1.call(schema51.properties, key0))){
+const err2 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+}
+if(data.kind !== undefined){
+if("king-post" !== data.kind){
+const err3 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/const",keyword:"const",params:{allowedValue: "king-post"}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+}
+if(data.section !== undefined){
+if(!(validate62(data.section, {instancePath:instancePath+"/section",parentData:data,parentDataProperty:"section",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate62.errors : vErrors.concat(validate62.errors);
+errors = vErrors.length;
+}
+}
+if(data.turned !== undefined){
+if(!(validate64(data.turned, {instancePath:instancePath+"/turned",parentData:data,parentDataProperty:"turned",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate64.errors : vErrors.concat(validate64.errors);
+errors = vErrors.length;
+}
+}
+if(data.timber !== undefined){
+if(!(validate66(data.timber, {instancePath:instancePath+"/timber",parentData:data,parentDataProperty:"timber",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors);
+errors = vErrors.length;
+}
+}
+if(data.bents !== undefined){
+if(!(validate91(data.bents, {instancePath:instancePath+"/bents",parentData:data,parentDataProperty:"bents",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate91.errors : vErrors.concat(validate91.errors);
+errors = vErrors.length;
+}
+}
+if(data.from !== undefined){
+if(!(validate72(data.from, {instancePath:instancePath+"/from",parentData:data,parentDataProperty:"from",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate72.errors : vErrors.concat(validate72.errors);
+errors = vErrors.length;
+}
+}
+if(data.to !== undefined){
+if(!(validate74(data.to, {instancePath:instancePath+"/to",parentData:data,parentDataProperty:"to",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors);
+errors = vErrors.length;
+}
+}
+if(data.ends !== undefined){
+if(!(validate76(data.ends, {instancePath:instancePath+"/ends",parentData:data,parentDataProperty:"ends",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors);
+errors = vErrors.length;
+}
+}
+if(data["hung-on"] !== undefined){
+if(!(validate83(data["hung-on"], {instancePath:instancePath+"/hung-on",parentData:data,parentDataProperty:"hung-on",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate83.errors : vErrors.concat(validate83.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err4 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+validate218.errors = vErrors;
+return errors === 0;
+}
+validate218.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+
+const schema52 = {"description":"A timber that props one timber from another: upright at a place of the grid, or slanting between two timbers.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A timber that props one timber from another: upright at a place of the grid, or slanting between two timbers.","const":"strut","examples":["strut"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"at":{"$ref":"#/$defs/places"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"between":{"$ref":"#/$defs/between"},"leg":{"$ref":"#/$defs/leg"},"legs":{"$ref":"#/$defs/legs"},"curve":{"$ref":"#/$defs/curve"},"above":{"$ref":"#/$defs/above"},"face":{"$ref":"#/$defs/face"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]};
+const schema53 = {"description":"Along each of the two timbers, from the inner corner of their housed faces to the far end of the brace's bearing.","type":["string","number"],"x-quantity":"length","examples":["36 in"]};
+
+function validate235(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate235.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if((typeof data !== "string") && (!((typeof data == "number") && (isFinite(data))))){
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema53.type}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+validate235.errors = vErrors;
+return errors === 0;
+}
+validate235.evaluated = {"dynamicProps":false,"dynamicItems":false};
+
+const schema54 = {"description":"Unequal legs, each by the name of the timber it lies along.","type":"object","additionalProperties":{"description":"The leg along this timber.","type":["string","number"],"x-quantity":"length","examples":["54 in"]},"minProperties":2,"maxProperties":2,"x-ref":["member"],"examples":["{post: 54 in, plate: 36 in}"]};
+
+function validate237(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate237.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(data && typeof data == "object" && !Array.isArray(data)){
+if(Object.keys(data).length > 2){
+const err0 = {instancePath,schemaPath:"#/maxProperties",keyword:"maxProperties",params:{limit: 2}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+if(Object.keys(data).length < 2){
+const err1 = {instancePath,schemaPath:"#/minProperties",keyword:"minProperties",params:{limit: 2}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+for(const key0 in data){
+let data0 = data[key0];
+if((typeof data0 !== "string") && (!((typeof data0 == "number") && (isFinite(data0))))){
+const err2 = {instancePath:instancePath+"/" + key0.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/additionalProperties/type",keyword:"type",params:{type: schema54.additionalProperties.type}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+}
+}
+else {
+const err3 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+validate237.errors = vErrors;
+return errors === 0;
+}
+validate237.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+
+const schema55 = {"description":"Hollows the long edge, the one away from the corner. What is left there is the depth less the rise.","type":"object","additionalProperties":false,"properties":{"radius":{"description":"The radius of the hollow edge.","type":["string","number"],"x-quantity":"length","examples":["100 in"]},"rise":{"description":"How deep the hollow is in its middle.","type":["string","number"],"x-quantity":"length","examples":["2 in"]}},"examples":["{radius: 100 in}"],"minProperties":1,"maxProperties":1};
+
+function validate239(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate239.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(data && typeof data == "object" && !Array.isArray(data)){
+if(Object.keys(data).length > 1){
+const err0 = {instancePath,schemaPath:"#/maxProperties",keyword:"maxProperties",params:{limit: 1}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+if(Object.keys(data).length < 1){
+const err1 = {instancePath,schemaPath:"#/minProperties",keyword:"minProperties",params:{limit: 1}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+for(const key0 in data){
+if(!((key0 === "radius") || (key0 === "rise"))){
+const err2 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+}
+if(data.radius !== undefined){
+let data0 = data.radius;
+if((typeof data0 !== "string") && (!((typeof data0 == "number") && (isFinite(data0))))){
+const err3 = {instancePath:instancePath+"/radius",schemaPath:"#/properties/radius/type",keyword:"type",params:{type: schema55.properties.radius.type}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+}
+if(data.rise !== undefined){
+let data1 = data.rise;
+if((typeof data1 !== "string") && (!((typeof data1 == "number") && (isFinite(data1))))){
+const err4 = {instancePath:instancePath+"/rise",schemaPath:"#/properties/rise/type",keyword:"type",params:{type: schema55.properties.rise.type}};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+}
+}
+else {
+const err5 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err5];
+}
+else {
+vErrors.push(err5);
+}
+errors++;
+}
+validate239.errors = vErrors;
+return errors === 0;
+}
+validate239.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+
+const schema56 = {"description":"It sits above its upper timber instead of below.","type":"boolean","examples":[true],"default":false,"x-default-source":"common practice"};
+
+function validate241(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate241.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(typeof data !== "boolean"){
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "boolean"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+validate241.errors = vErrors;
+return errors === 0;
+}
+validate241.evaluated = {"dynamicProps":false,"dynamicItems":false};
+
+const schema57 = {"description":"Across the thickness: flush with the reference faces of its timbers, or in the middle of them.","type":"string","enum":["reference","center"],"examples":["reference"],"default":"reference","x-default-source":"common practice"};
+
+function validate243(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate243.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(typeof data !== "string"){
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "string"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+if(!((data === "reference") || (data === "center"))){
+const err1 = {instancePath,schemaPath:"#/enum",keyword:"enum",params:{allowedValues: schema57.enum}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+validate243.errors = vErrors;
+return errors === 0;
+}
+validate243.evaluated = {"dynamicProps":false,"dynamicItems":false};
+
+
+function validate227(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate227.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(data && typeof data == "object" && !Array.isArray(data)){
+if(data.kind === undefined){
+const err0 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "kind"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+if(data.section === undefined){
+const err1 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "section"}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+for(const key0 in data){
+if(!(func1.call(schema52.properties, key0))){
+const err2 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+}
+if(data.kind !== undefined){
+if("strut" !== data.kind){
+const err3 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/const",keyword:"const",params:{allowedValue: "strut"}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+}
+if(data.section !== undefined){
+if(!(validate62(data.section, {instancePath:instancePath+"/section",parentData:data,parentDataProperty:"section",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate62.errors : vErrors.concat(validate62.errors);
+errors = vErrors.length;
+}
+}
+if(data.turned !== undefined){
+if(!(validate64(data.turned, {instancePath:instancePath+"/turned",parentData:data,parentDataProperty:"turned",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate64.errors : vErrors.concat(validate64.errors);
+errors = vErrors.length;
+}
+}
+if(data.timber !== undefined){
+if(!(validate66(data.timber, {instancePath:instancePath+"/timber",parentData:data,parentDataProperty:"timber",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors);
+errors = vErrors.length;
+}
+}
+if(data.at !== undefined){
+if(!(validate68(data.at, {instancePath:instancePath+"/at",parentData:data,parentDataProperty:"at",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate68.errors : vErrors.concat(validate68.errors);
+errors = vErrors.length;
+}
+}
+if(data.from !== undefined){
+if(!(validate72(data.from, {instancePath:instancePath+"/from",parentData:data,parentDataProperty:"from",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate72.errors : vErrors.concat(validate72.errors);
+errors = vErrors.length;
+}
+}
+if(data.to !== undefined){
+if(!(validate74(data.to, {instancePath:instancePath+"/to",parentData:data,parentDataProperty:"to",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors);
+errors = vErrors.length;
+}
+}
+if(data.between !== undefined){
+if(!(validate93(data.between, {instancePath:instancePath+"/between",parentData:data,parentDataProperty:"between",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors);
+errors = vErrors.length;
+}
+}
+if(data.leg !== undefined){
+if(!(validate235(data.leg, {instancePath:instancePath+"/leg",parentData:data,parentDataProperty:"leg",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate235.errors : vErrors.concat(validate235.errors);
+errors = vErrors.length;
+}
+}
+if(data.legs !== undefined){
+if(!(validate237(data.legs, {instancePath:instancePath+"/legs",parentData:data,parentDataProperty:"legs",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate237.errors : vErrors.concat(validate237.errors);
+errors = vErrors.length;
+}
+}
+if(data.curve !== undefined){
+if(!(validate239(data.curve, {instancePath:instancePath+"/curve",parentData:data,parentDataProperty:"curve",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate239.errors : vErrors.concat(validate239.errors);
+errors = vErrors.length;
+}
+}
+if(data.above !== undefined){
+if(!(validate241(data.above, {instancePath:instancePath+"/above",parentData:data,parentDataProperty:"above",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate241.errors : vErrors.concat(validate241.errors);
+errors = vErrors.length;
+}
+}
+if(data.face !== undefined){
+if(!(validate243(data.face, {instancePath:instancePath+"/face",parentData:data,parentDataProperty:"face",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate243.errors : vErrors.concat(validate243.errors);
+errors = vErrors.length;
+}
+}
+if(data.ends !== undefined){
+if(!(validate76(data.ends, {instancePath:instancePath+"/ends",parentData:data,parentDataProperty:"ends",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors);
+errors = vErrors.length;
+}
+}
+if(data["hung-on"] !== undefined){
+if(!(validate83(data["hung-on"], {instancePath:instancePath+"/hung-on",parentData:data,parentDataProperty:"hung-on",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate83.errors : vErrors.concat(validate83.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err4 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+validate227.errors = vErrors;
+return errors === 0;
+}
+validate227.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+
+const schema58 = {"description":"A slanting timber in the corner of two others. One entry makes a brace at every corner where it fits.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A slanting timber in the corner of two others. One entry makes a brace at every corner where it fits.","const":"brace","examples":["brace"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"between":{"$ref":"#/$defs/between"},"leg":{"$ref":"#/$defs/leg"},"legs":{"$ref":"#/$defs/legs"},"curve":{"$ref":"#/$defs/curve"},"above":{"$ref":"#/$defs/above"},"face":{"$ref":"#/$defs/face"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section","between"]};
+
+function validate247(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate247.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(data && typeof data == "object" && !Array.isArray(data)){
+if(data.kind === undefined){
+const err0 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "kind"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+if(data.section === undefined){
+const err1 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "section"}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+if(data.between === undefined){
+const err2 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "between"}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+for(const key0 in data){
+if(!(func1.call(schema58.properties, key0))){
+const err3 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+}
+if(data.kind !== undefined){
+if("brace" !== data.kind){
+const err4 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/const",keyword:"const",params:{allowedValue: "brace"}};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+}
+if(data.section !== undefined){
+if(!(validate62(data.section, {instancePath:instancePath+"/section",parentData:data,parentDataProperty:"section",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate62.errors : vErrors.concat(validate62.errors);
+errors = vErrors.length;
+}
+}
+if(data.turned !== undefined){
+if(!(validate64(data.turned, {instancePath:instancePath+"/turned",parentData:data,parentDataProperty:"turned",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate64.errors : vErrors.concat(validate64.errors);
+errors = vErrors.length;
+}
+}
+if(data.timber !== undefined){
+if(!(validate66(data.timber, {instancePath:instancePath+"/timber",parentData:data,parentDataProperty:"timber",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors);
+errors = vErrors.length;
+}
+}
+if(data.between !== undefined){
+if(!(validate93(data.between, {instancePath:instancePath+"/between",parentData:data,parentDataProperty:"between",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors);
+errors = vErrors.length;
+}
+}
+if(data.leg !== undefined){
+if(!(validate235(data.leg, {instancePath:instancePath+"/leg",parentData:data,parentDataProperty:"leg",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate235.errors : vErrors.concat(validate235.errors);
+errors = vErrors.length;
+}
+}
+if(data.legs !== undefined){
+if(!(validate237(data.legs, {instancePath:instancePath+"/legs",parentData:data,parentDataProperty:"legs",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate237.errors : vErrors.concat(validate237.errors);
+errors = vErrors.length;
+}
+}
+if(data.curve !== undefined){
+if(!(validate239(data.curve, {instancePath:instancePath+"/curve",parentData:data,parentDataProperty:"curve",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate239.errors : vErrors.concat(validate239.errors);
+errors = vErrors.length;
+}
+}
+if(data.above !== undefined){
+if(!(validate241(data.above, {instancePath:instancePath+"/above",parentData:data,parentDataProperty:"above",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate241.errors : vErrors.concat(validate241.errors);
+errors = vErrors.length;
+}
+}
+if(data.face !== undefined){
+if(!(validate243(data.face, {instancePath:instancePath+"/face",parentData:data,parentDataProperty:"face",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate243.errors : vErrors.concat(validate243.errors);
+errors = vErrors.length;
+}
+}
+if(data.ends !== undefined){
+if(!(validate76(data.ends, {instancePath:instancePath+"/ends",parentData:data,parentDataProperty:"ends",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors);
+errors = vErrors.length;
+}
+}
+if(data["hung-on"] !== undefined){
+if(!(validate83(data["hung-on"], {instancePath:instancePath+"/hung-on",parentData:data,parentDataProperty:"hung-on",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate83.errors : vErrors.concat(validate83.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err5 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err5];
+}
+else {
+vErrors.push(err5);
+}
+errors++;
+}
+validate247.errors = vErrors;
+return errors === 0;
+}
+validate247.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+
+const schema59 = {"description":"The lying timber at the top, midway between the plates, that the rafters head into.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The lying timber at the top, midway between the plates, that the rafters head into.","const":"ridge","examples":["ridge"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"overhang":{"$ref":"#/$defs/memberOverhang"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]};
+
+function validate259(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate259.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(data && typeof data == "object" && !Array.isArray(data)){
+if(data.kind === undefined){
+const err0 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "kind"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+if(data.section === undefined){
+const err1 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "section"}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+for(const key0 in data){
+if(!(func1.call(schema59.properties, key0))){
+const err2 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+}
+if(data.kind !== undefined){
+if("ridge" !== data.kind){
+const err3 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/const",keyword:"const",params:{allowedValue: "ridge"}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+}
+if(data.section !== undefined){
+if(!(validate62(data.section, {instancePath:instancePath+"/section",parentData:data,parentDataProperty:"section",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate62.errors : vErrors.concat(validate62.errors);
+errors = vErrors.length;
+}
+}
+if(data.turned !== undefined){
+if(!(validate64(data.turned, {instancePath:instancePath+"/turned",parentData:data,parentDataProperty:"turned",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate64.errors : vErrors.concat(validate64.errors);
+errors = vErrors.length;
+}
+}
+if(data.timber !== undefined){
+if(!(validate66(data.timber, {instancePath:instancePath+"/timber",parentData:data,parentDataProperty:"timber",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors);
+errors = vErrors.length;
+}
+}
+if(data.from !== undefined){
+if(!(validate72(data.from, {instancePath:instancePath+"/from",parentData:data,parentDataProperty:"from",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate72.errors : vErrors.concat(validate72.errors);
+errors = vErrors.length;
+}
+}
+if(data.to !== undefined){
+if(!(validate74(data.to, {instancePath:instancePath+"/to",parentData:data,parentDataProperty:"to",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors);
+errors = vErrors.length;
+}
+}
+if(data.overhang !== undefined){
+if(!(validate99(data.overhang, {instancePath:instancePath+"/overhang",parentData:data,parentDataProperty:"overhang",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate99.errors : vErrors.concat(validate99.errors);
+errors = vErrors.length;
+}
+}
+if(data.ends !== undefined){
+if(!(validate76(data.ends, {instancePath:instancePath+"/ends",parentData:data,parentDataProperty:"ends",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors);
+errors = vErrors.length;
+}
+}
+if(data["hung-on"] !== undefined){
+if(!(validate83(data["hung-on"], {instancePath:instancePath+"/hung-on",parentData:data,parentDataProperty:"hung-on",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate83.errors : vErrors.concat(validate83.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err4 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+validate259.errors = vErrors;
+return errors === 0;
+}
+validate259.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+
+const schema60 = {"description":"A rafter that is a timber of its own, such as a principal rafter. Common rafters stand under `roof`.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A rafter that is a timber of its own, such as a principal rafter. Common rafters stand under `roof`.","const":"rafter","examples":["rafter"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"bents":{"$ref":"#/$defs/bents"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"overhang":{"$ref":"#/$defs/memberOverhang"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]};
+
+function validate268(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate268.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(data && typeof data == "object" && !Array.isArray(data)){
+if(data.kind === undefined){
+const err0 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "kind"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+if(data.section === undefined){
+const err1 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "section"}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+for(const key0 in data){
+if(!(func1.call(schema60.properties, key0))){
+const err2 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+}
+if(data.kind !== undefined){
+if("rafter" !== data.kind){
+const err3 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/const",keyword:"const",params:{allowedValue: "rafter"}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+}
+if(data.section !== undefined){
+if(!(validate62(data.section, {instancePath:instancePath+"/section",parentData:data,parentDataProperty:"section",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate62.errors : vErrors.concat(validate62.errors);
+errors = vErrors.length;
+}
+}
+if(data.turned !== undefined){
+if(!(validate64(data.turned, {instancePath:instancePath+"/turned",parentData:data,parentDataProperty:"turned",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate64.errors : vErrors.concat(validate64.errors);
+errors = vErrors.length;
+}
+}
+if(data.timber !== undefined){
+if(!(validate66(data.timber, {instancePath:instancePath+"/timber",parentData:data,parentDataProperty:"timber",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors);
+errors = vErrors.length;
+}
+}
+if(data.bents !== undefined){
+if(!(validate91(data.bents, {instancePath:instancePath+"/bents",parentData:data,parentDataProperty:"bents",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate91.errors : vErrors.concat(validate91.errors);
+errors = vErrors.length;
+}
+}
+if(data.from !== undefined){
+if(!(validate72(data.from, {instancePath:instancePath+"/from",parentData:data,parentDataProperty:"from",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate72.errors : vErrors.concat(validate72.errors);
+errors = vErrors.length;
+}
+}
+if(data.to !== undefined){
+if(!(validate74(data.to, {instancePath:instancePath+"/to",parentData:data,parentDataProperty:"to",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors);
+errors = vErrors.length;
+}
+}
+if(data.overhang !== undefined){
+if(!(validate99(data.overhang, {instancePath:instancePath+"/overhang",parentData:data,parentDataProperty:"overhang",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate99.errors : vErrors.concat(validate99.errors);
+errors = vErrors.length;
+}
+}
+if(data.ends !== undefined){
+if(!(validate76(data.ends, {instancePath:instancePath+"/ends",parentData:data,parentDataProperty:"ends",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors);
+errors = vErrors.length;
+}
+}
+if(data["hung-on"] !== undefined){
+if(!(validate83(data["hung-on"], {instancePath:instancePath+"/hung-on",parentData:data,parentDataProperty:"hung-on",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate83.errors : vErrors.concat(validate83.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err4 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+validate268.errors = vErrors;
+return errors === 0;
+}
+validate268.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+
+
+function validate60(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate60.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(data && typeof data == "object" && !Array.isArray(data)){
+if(data.kind === undefined){
+const err0 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "kind"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+const tag0 = data.kind;
+if(typeof tag0 == "string"){
+if(tag0 === "post"){
+if(!(validate61(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate61.errors : vErrors.concat(validate61.errors);
+errors = vErrors.length;
+}
+var props0 = true;
+}
+else if(tag0 === "plate"){
+if(!(validate85(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate85.errors : vErrors.concat(validate85.errors);
+errors = vErrors.length;
+}
+if(props0 !== true){
+props0 = true;
+}
+}
+else if(tag0 === "sill"){
+if(!(validate111(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors);
+errors = vErrors.length;
+}
+if(props0 !== true){
+props0 = true;
+}
+}
+else if(tag0 === "girt"){
+if(!(validate129(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate129.errors : vErrors.concat(validate129.errors);
+errors = vErrors.length;
+}
+if(props0 !== true){
+props0 = true;
+}
+}
+else if(tag0 === "tie"){
+if(!(validate147(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate147.errors : vErrors.concat(validate147.errors);
+errors = vErrors.length;
+}
+if(props0 !== true){
+props0 = true;
+}
+}
+else if(tag0 === "beam"){
+if(!(validate165(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate165.errors : vErrors.concat(validate165.errors);
+errors = vErrors.length;
+}
+if(props0 !== true){
+props0 = true;
+}
+}
+else if(tag0 === "joist"){
+if(!(validate183(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate183.errors : vErrors.concat(validate183.errors);
+errors = vErrors.length;
+}
+if(props0 !== true){
+props0 = true;
+}
+}
+else if(tag0 === "purlin"){
+if(!(validate201(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate201.errors : vErrors.concat(validate201.errors);
+errors = vErrors.length;
+}
+if(props0 !== true){
+props0 = true;
+}
+}
+else if(tag0 === "king-post"){
+if(!(validate218(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate218.errors : vErrors.concat(validate218.errors);
+errors = vErrors.length;
+}
+if(props0 !== true){
+props0 = true;
+}
+}
+else if(tag0 === "strut"){
+if(!(validate227(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate227.errors : vErrors.concat(validate227.errors);
+errors = vErrors.length;
+}
+if(props0 !== true){
+props0 = true;
+}
+}
+else if(tag0 === "brace"){
+if(!(validate247(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate247.errors : vErrors.concat(validate247.errors);
+errors = vErrors.length;
+}
+if(props0 !== true){
+props0 = true;
+}
+}
+else if(tag0 === "ridge"){
+if(!(validate259(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate259.errors : vErrors.concat(validate259.errors);
+errors = vErrors.length;
+}
+if(props0 !== true){
+props0 = true;
+}
+}
+else if(tag0 === "rafter"){
+if(!(validate268(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate268.errors : vErrors.concat(validate268.errors);
+errors = vErrors.length;
+}
+if(props0 !== true){
+props0 = true;
+}
+}
+else {
+const err1 = {instancePath,schemaPath:"#/discriminator",keyword:"discriminator",params:{error: "mapping", tag: "kind", tagValue: tag0}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+}
+else {
+const err2 = {instancePath,schemaPath:"#/discriminator",keyword:"discriminator",params:{error: "tag", tag: "kind", tagValue: tag0}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+}
+else {
+const err3 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+validate60.errors = vErrors;
+evaluated0.props = props0;
+return errors === 0;
+}
+validate60.evaluated = {"dynamicProps":true,"dynamicItems":false};
+
+const schema61 = {"description":"A joint, at every place where its timbers meet.","type":"object","required":["kind"],"discriminator":{"propertyName":"kind"},"oneOf":[{"$ref":"#/$defs/joint-mortise-and-tenon"},{"$ref":"#/$defs/joint-wedged-half-dovetail"},{"$ref":"#/$defs/joint-brace-tenon"},{"$ref":"#/$defs/joint-birds-mouth"},{"$ref":"#/$defs/joint-housed"},{"$ref":"#/$defs/joint-housed-dovetail"},{"$ref":"#/$defs/joint-pocket"},{"$ref":"#/$defs/joint-corner-half-lap"},{"$ref":"#/$defs/joint-half-lap-scarf"}]};
+const schema62 = {"description":"A tenon in a mortise, held by pegs.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A tenon in a mortise, held by pegs.","const":"mortise-and-tenon","examples":["mortise-and-tenon"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"},"tenon":{"$ref":"#/$defs/tenon"},"pegs":{"$ref":"#/$defs/twoPegs"},"tail":{"$ref":"#/$defs/tail"},"wedge":{"$ref":"#/$defs/wedge"}},"required":["kind","of","into"]};
+const schema63 = {"description":"One timber or a list: the name of an entry (post), a kind, or a single stick (post@A1).","type":["string","array"],"items":{"description":"An entry, a kind or a single stick.","type":"string","x-ref":["member","stick","kind"],"examples":["post","post@A1"]},"minItems":1,"x-ref":["member","stick","kind"],"examples":["post","[knee, tie-knee]"]};
+
+function validate294(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate294.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if((typeof data !== "string") && (!(Array.isArray(data)))){
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema63.type}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+if(Array.isArray(data)){
+if(data.length < 1){
+const err1 = {instancePath,schemaPath:"#/minItems",keyword:"minItems",params:{limit: 1}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+const len0 = data.length;
+for(let i0=0; i0<len0; i0++){
+if(typeof data[i0] !== "string"){
+const err2 = {instancePath:instancePath+"/" + i0,schemaPath:"#/items/type",keyword:"type",params:{type: "string"}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+}
+}
+validate294.errors = vErrors;
+return errors === 0;
+}
+validate294.evaluated = {"items":true,"dynamicProps":false,"dynamicItems":false};
+
+const schema64 = {"description":"How deep the whole end is let into the other timber.","type":["string","number"],"x-quantity":"length","examples":["1/2 in","3/4 in"]};
+
+function validate297(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate297.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if((typeof data !== "string") && (!((typeof data == "number") && (isFinite(data))))){
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema64.type}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+validate297.errors = vErrors;
+return errors === 0;
+}
+validate297.evaluated = {"dynamicProps":false,"dynamicItems":false};
+
+const schema65 = {"description":"The tenon. It lies along the grain of the timber it enters.","type":"object","additionalProperties":false,"properties":{"thickness":{"description":"Between its cheeks.","type":["string","number"],"x-quantity":"length","examples":["2 in","1 1/2 in"]},"length":{"description":"From the shoulder to its end.","type":["string","number"],"x-quantity":"length","examples":["6 1/2 in"]},"width":{"description":"Across the grain of the mortised timber. Without it: full width, less 1 in at a timber's free end.","type":["string","number"],"x-quantity":"length","examples":["7 in"]},"set-in":{"description":"From the reference face of the mortised timber to the near cheek. Without it: 2 in, braces 1 1/2 in.","type":["string","number"],"x-quantity":"length","examples":["2 in"]},"through":{"description":"It goes right through and ends flush, or past it by `tail`.","type":"boolean","examples":[true],"default":false,"x-default-source":"common practice"}},"examples":["{thickness: 2 in, length: 6 1/2 in}"]};
+
+function validate299(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate299.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(data && typeof data == "object" && !Array.isArray(data)){
+for(const key0 in data){
+if(!(((((key0 === "thickness") || (key0 === "length")) || (key0 === "width")) || (key0 === "set-in")) || (key0 === "through"))){
+const err0 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+}
+if(data.thickness !== undefined){
+let data0 = data.thickness;
+if((typeof data0 !== "string") && (!((typeof data0 == "number") && (isFinite(data0))))){
+const err1 = {instancePath:instancePath+"/thickness",schemaPath:"#/properties/thickness/type",keyword:"type",params:{type: schema65.properties.thickness.type}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+}
+if(data.length !== undefined){
+let data1 = data.length;
+if((typeof data1 !== "string") && (!((typeof data1 == "number") && (isFinite(data1))))){
+const err2 = {instancePath:instancePath+"/length",schemaPath:"#/properties/length/type",keyword:"type",params:{type: schema65.properties.length.type}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+}
+if(data.width !== undefined){
+let data2 = data.width;
+if((typeof data2 !== "string") && (!((typeof data2 == "number") && (isFinite(data2))))){
+const err3 = {instancePath:instancePath+"/width",schemaPath:"#/properties/width/type",keyword:"type",params:{type: schema65.properties.width.type}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+}
+if(data["set-in"] !== undefined){
+let data3 = data["set-in"];
+if((typeof data3 !== "string") && (!((typeof data3 == "number") && (isFinite(data3))))){
+const err4 = {instancePath:instancePath+"/set-in",schemaPath:"#/properties/set-in/type",keyword:"type",params:{type: schema65.properties["set-in"].type}};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+}
+if(data.through !== undefined){
+if(typeof data.through !== "boolean"){
+const err5 = {instancePath:instancePath+"/through",schemaPath:"#/properties/through/type",keyword:"type",params:{type: "boolean"}};
+if(vErrors === null){
+vErrors = [err5];
+}
+else {
+vErrors.push(err5);
+}
+errors++;
+}
+}
+}
+else {
+const err6 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err6];
+}
+else {
+vErrors.push(err6);
+}
+errors++;
+}
+validate299.errors = vErrors;
+return errors === 0;
+}
+validate299.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+
+const schema66 = {"description":"The pegs that hold the tenon.","type":"object","additionalProperties":false,"properties":{"count":{"description":"Pegs in each joint.","type":"integer","minimum":1,"examples":[2],"default":2,"x-default-source":"common practice"},"diameter":{"description":"Peg diameter.","type":["string","number"],"x-quantity":"length","examples":["3/4 in","1 in"]},"draw":{"description":"How far the hole in the tenon is set toward the shoulder, so that the peg pulls the joint tight.","type":["string","number"],"x-quantity":"length","examples":["1/8 in","3/32 in"]}},"examples":["{count: 2, diameter: 3/4 in}"]};
+
+function validate301(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate301.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(data && typeof data == "object" && !Array.isArray(data)){
+for(const key0 in data){
+if(!(((key0 === "count") || (key0 === "diameter")) || (key0 === "draw"))){
+const err0 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+}
+if(data.count !== undefined){
+let data0 = data.count;
+if(!(((typeof data0 == "number") && (!(data0 % 1) && !isNaN(data0))) && (isFinite(data0)))){
+const err1 = {instancePath:instancePath+"/count",schemaPath:"#/properties/count/type",keyword:"type",params:{type: "integer"}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+if((typeof data0 == "number") && (isFinite(data0))){
+if(data0 < 1 || isNaN(data0)){
+const err2 = {instancePath:instancePath+"/count",schemaPath:"#/properties/count/minimum",keyword:"minimum",params:{comparison: ">=", limit: 1}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+}
+}
+if(data.diameter !== undefined){
+let data1 = data.diameter;
+if((typeof data1 !== "string") && (!((typeof data1 == "number") && (isFinite(data1))))){
+const err3 = {instancePath:instancePath+"/diameter",schemaPath:"#/properties/diameter/type",keyword:"type",params:{type: schema66.properties.diameter.type}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+}
+if(data.draw !== undefined){
+let data2 = data.draw;
+if((typeof data2 !== "string") && (!((typeof data2 == "number") && (isFinite(data2))))){
+const err4 = {instancePath:instancePath+"/draw",schemaPath:"#/properties/draw/type",keyword:"type",params:{type: schema66.properties.draw.type}};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+}
+}
+else {
+const err5 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err5];
+}
+else {
+vErrors.push(err5);
+}
+errors++;
+}
+validate301.errors = vErrors;
+return errors === 0;
+}
+validate301.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+
+const schema67 = {"description":"How far a through tenon stands out past the far face.","type":["string","number"],"x-quantity":"length","examples":["4 in"]};
+
+function validate303(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate303.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if((typeof data !== "string") && (!((typeof data == "number") && (isFinite(data))))){
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema67.type}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+validate303.errors = vErrors;
+return errors === 0;
+}
+validate303.evaluated = {"dynamicProps":false,"dynamicItems":false};
+
+const schema68 = {"description":"The wedge that locks the joint.","type":"object","additionalProperties":false,"properties":{"species":{"$ref":"#/$defs/species"},"slope":{"description":"Its slope. Without it: 1 in 10.","type":["string","number"],"x-quantity":"pitch","examples":["1:10"]}},"examples":["{species: white-oak}"]};
+
+function validate305(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate305.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(data && typeof data == "object" && !Array.isArray(data)){
+for(const key0 in data){
+if(!((key0 === "species") || (key0 === "slope"))){
+const err0 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+}
+if(data.species !== undefined){
+if(!(validate53(data.species, {instancePath:instancePath+"/species",parentData:data,parentDataProperty:"species",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors);
+errors = vErrors.length;
+}
+}
+if(data.slope !== undefined){
+let data1 = data.slope;
+if((typeof data1 !== "string") && (!((typeof data1 == "number") && (isFinite(data1))))){
+const err1 = {instancePath:instancePath+"/slope",schemaPath:"#/properties/slope/type",keyword:"type",params:{type: schema68.properties.slope.type}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+}
+}
+else {
+const err2 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+validate305.errors = vErrors;
+return errors === 0;
+}
+validate305.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+
+
+function validate293(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate293.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(data && typeof data == "object" && !Array.isArray(data)){
+if(data.kind === undefined){
+const err0 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "kind"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+if(data.of === undefined){
+const err1 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "of"}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+if(data.into === undefined){
+const err2 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "into"}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+for(const key0 in data){
+if(!((((((((key0 === "kind") || (key0 === "of")) || (key0 === "into")) || (key0 === "housing")) || (key0 === "tenon")) || (key0 === "pegs")) || (key0 === "tail")) || (key0 === "wedge"))){
+const err3 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+}
+if(data.kind !== undefined){
+if("mortise-and-tenon" !== data.kind){
+const err4 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/const",keyword:"const",params:{allowedValue: "mortise-and-tenon"}};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+}
+if(data.of !== undefined){
+if(!(validate294(data.of, {instancePath:instancePath+"/of",parentData:data,parentDataProperty:"of",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate294.errors : vErrors.concat(validate294.errors);
+errors = vErrors.length;
+}
+}
+if(data.into !== undefined){
+if(!(validate294(data.into, {instancePath:instancePath+"/into",parentData:data,parentDataProperty:"into",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate294.errors : vErrors.concat(validate294.errors);
+errors = vErrors.length;
+}
+}
+if(data.housing !== undefined){
+if(!(validate297(data.housing, {instancePath:instancePath+"/housing",parentData:data,parentDataProperty:"housing",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate297.errors : vErrors.concat(validate297.errors);
+errors = vErrors.length;
+}
+}
+if(data.tenon !== undefined){
+if(!(validate299(data.tenon, {instancePath:instancePath+"/tenon",parentData:data,parentDataProperty:"tenon",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate299.errors : vErrors.concat(validate299.errors);
+errors = vErrors.length;
+}
+}
+if(data.pegs !== undefined){
+if(!(validate301(data.pegs, {instancePath:instancePath+"/pegs",parentData:data,parentDataProperty:"pegs",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate301.errors : vErrors.concat(validate301.errors);
+errors = vErrors.length;
+}
+}
+if(data.tail !== undefined){
+if(!(validate303(data.tail, {instancePath:instancePath+"/tail",parentData:data,parentDataProperty:"tail",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate303.errors : vErrors.concat(validate303.errors);
+errors = vErrors.length;
+}
+}
+if(data.wedge !== undefined){
+if(!(validate305(data.wedge, {instancePath:instancePath+"/wedge",parentData:data,parentDataProperty:"wedge",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate305.errors : vErrors.concat(validate305.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err5 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err5];
+}
+else {
+vErrors.push(err5);
+}
+errors++;
+}
+validate293.errors = vErrors;
+return errors === 0;
+}
+validate293.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+
+const schema69 = {"description":"A through tenon, level on top and cut up below, that drops into its mortise and is locked by a wedge above.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A through tenon, level on top and cut up below, that drops into its mortise and is locked by a wedge above.","const":"wedged-half-dovetail","examples":["wedged-half-dovetail"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"},"tenon":{"$ref":"#/$defs/tenon"},"drop":{"description":"How far the lower edge is cut up at the shoulder, and how far the timber drops as it goes in.","type":["string","number"],"x-quantity":"length","examples":["1 1/4 in"]},"wedge":{"$ref":"#/$defs/wedge"},"pegs":{"$ref":"#/$defs/twoPegs"},"tail":{"$ref":"#/$defs/tail"}},"required":["kind","of","into"]};
+
+function validate308(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate308.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(data && typeof data == "object" && !Array.isArray(data)){
+if(data.kind === undefined){
+const err0 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "kind"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+if(data.of === undefined){
+const err1 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "of"}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+if(data.into === undefined){
+const err2 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "into"}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+for(const key0 in data){
+if(!(func1.call(schema69.properties, key0))){
+const err3 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+}
+if(data.kind !== undefined){
+if("wedged-half-dovetail" !== data.kind){
+const err4 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/const",keyword:"const",params:{allowedValue: "wedged-half-dovetail"}};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+}
+if(data.of !== undefined){
+if(!(validate294(data.of, {instancePath:instancePath+"/of",parentData:data,parentDataProperty:"of",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate294.errors : vErrors.concat(validate294.errors);
+errors = vErrors.length;
+}
+}
+if(data.into !== undefined){
+if(!(validate294(data.into, {instancePath:instancePath+"/into",parentData:data,parentDataProperty:"into",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate294.errors : vErrors.concat(validate294.errors);
+errors = vErrors.length;
+}
+}
+if(data.housing !== undefined){
+if(!(validate297(data.housing, {instancePath:instancePath+"/housing",parentData:data,parentDataProperty:"housing",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate297.errors : vErrors.concat(validate297.errors);
+errors = vErrors.length;
+}
+}
+if(data.tenon !== undefined){
+if(!(validate299(data.tenon, {instancePath:instancePath+"/tenon",parentData:data,parentDataProperty:"tenon",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate299.errors : vErrors.concat(validate299.errors);
+errors = vErrors.length;
+}
+}
+if(data.drop !== undefined){
+let data5 = data.drop;
+if((typeof data5 !== "string") && (!((typeof data5 == "number") && (isFinite(data5))))){
+const err5 = {instancePath:instancePath+"/drop",schemaPath:"#/properties/drop/type",keyword:"type",params:{type: schema69.properties.drop.type}};
+if(vErrors === null){
+vErrors = [err5];
+}
+else {
+vErrors.push(err5);
+}
+errors++;
+}
+}
+if(data.wedge !== undefined){
+if(!(validate305(data.wedge, {instancePath:instancePath+"/wedge",parentData:data,parentDataProperty:"wedge",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate305.errors : vErrors.concat(validate305.errors);
+errors = vErrors.length;
+}
+}
+if(data.pegs !== undefined){
+if(!(validate301(data.pegs, {instancePath:instancePath+"/pegs",parentData:data,parentDataProperty:"pegs",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate301.errors : vErrors.concat(validate301.errors);
+errors = vErrors.length;
+}
+}
+if(data.tail !== undefined){
+if(!(validate303(data.tail, {instancePath:instancePath+"/tail",parentData:data,parentDataProperty:"tail",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate303.errors : vErrors.concat(validate303.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err6 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err6];
+}
+else {
+vErrors.push(err6);
+}
+errors++;
+}
+validate308.errors = vErrors;
+return errors === 0;
+}
+validate308.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+
+const schema70 = {"description":"The tenon at each end of a brace.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The tenon at each end of a brace.","const":"brace-tenon","examples":["brace-tenon"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"},"tenon":{"$ref":"#/$defs/tenon"},"pegs":{"$ref":"#/$defs/onePeg"}},"required":["kind","of","into"]};
+const schema71 = {"description":"The pegs that hold the tenon.","type":"object","additionalProperties":false,"properties":{"count":{"description":"Pegs in each joint.","type":"integer","minimum":1,"examples":[2],"default":1,"x-default-source":"common practice"},"diameter":{"description":"Peg diameter.","type":["string","number"],"x-quantity":"length","examples":["3/4 in","1 in"]},"draw":{"description":"How far the hole in the tenon is set toward the shoulder, so that the peg pulls the joint tight.","type":["string","number"],"x-quantity":"length","examples":["1/8 in","3/32 in"]}},"examples":["{count: 2, diameter: 3/4 in}"]};
+
+function validate321(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate321.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(data && typeof data == "object" && !Array.isArray(data)){
+for(const key0 in data){
+if(!(((key0 === "count") || (key0 === "diameter")) || (key0 === "draw"))){
+const err0 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+}
+if(data.count !== undefined){
+let data0 = data.count;
+if(!(((typeof data0 == "number") && (!(data0 % 1) && !isNaN(data0))) && (isFinite(data0)))){
+const err1 = {instancePath:instancePath+"/count",schemaPath:"#/properties/count/type",keyword:"type",params:{type: "integer"}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+if((typeof data0 == "number") && (isFinite(data0))){
+if(data0 < 1 || isNaN(data0)){
+const err2 = {instancePath:instancePath+"/count",schemaPath:"#/properties/count/minimum",keyword:"minimum",params:{comparison: ">=", limit: 1}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+}
+}
+if(data.diameter !== undefined){
+let data1 = data.diameter;
+if((typeof data1 !== "string") && (!((typeof data1 == "number") && (isFinite(data1))))){
+const err3 = {instancePath:instancePath+"/diameter",schemaPath:"#/properties/diameter/type",keyword:"type",params:{type: schema71.properties.diameter.type}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+}
+if(data.draw !== undefined){
+let data2 = data.draw;
+if((typeof data2 !== "string") && (!((typeof data2 == "number") && (isFinite(data2))))){
+const err4 = {instancePath:instancePath+"/draw",schemaPath:"#/properties/draw/type",keyword:"type",params:{type: schema71.properties.draw.type}};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+}
+}
+else {
+const err5 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err5];
+}
+else {
+vErrors.push(err5);
+}
+errors++;
+}
+validate321.errors = vErrors;
+return errors === 0;
+}
+validate321.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+
+
+function validate316(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate316.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(data && typeof data == "object" && !Array.isArray(data)){
+if(data.kind === undefined){
+const err0 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "kind"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+if(data.of === undefined){
+const err1 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "of"}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+if(data.into === undefined){
+const err2 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "into"}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+for(const key0 in data){
+if(!((((((key0 === "kind") || (key0 === "of")) || (key0 === "into")) || (key0 === "housing")) || (key0 === "tenon")) || (key0 === "pegs"))){
+const err3 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+}
+if(data.kind !== undefined){
+if("brace-tenon" !== data.kind){
+const err4 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/const",keyword:"const",params:{allowedValue: "brace-tenon"}};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+}
+if(data.of !== undefined){
+if(!(validate294(data.of, {instancePath:instancePath+"/of",parentData:data,parentDataProperty:"of",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate294.errors : vErrors.concat(validate294.errors);
+errors = vErrors.length;
+}
+}
+if(data.into !== undefined){
+if(!(validate294(data.into, {instancePath:instancePath+"/into",parentData:data,parentDataProperty:"into",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate294.errors : vErrors.concat(validate294.errors);
+errors = vErrors.length;
+}
+}
+if(data.housing !== undefined){
+if(!(validate297(data.housing, {instancePath:instancePath+"/housing",parentData:data,parentDataProperty:"housing",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate297.errors : vErrors.concat(validate297.errors);
+errors = vErrors.length;
+}
+}
+if(data.tenon !== undefined){
+if(!(validate299(data.tenon, {instancePath:instancePath+"/tenon",parentData:data,parentDataProperty:"tenon",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate299.errors : vErrors.concat(validate299.errors);
+errors = vErrors.length;
+}
+}
+if(data.pegs !== undefined){
+if(!(validate321(data.pegs, {instancePath:instancePath+"/pegs",parentData:data,parentDataProperty:"pegs",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate321.errors : vErrors.concat(validate321.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err5 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err5];
+}
+else {
+vErrors.push(err5);
+}
+errors++;
+}
+validate316.errors = vErrors;
+return errors === 0;
+}
+validate316.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+
+const schema72 = {"description":"A notch in a rafter that sits on the plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A notch in a rafter that sits on the plate.","const":"birds-mouth","examples":["birds-mouth"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"seat":{"description":"The level cut of the notch.","type":["string","number"],"x-quantity":"length","examples":["3 1/2 in"]}},"required":["kind","of","into"]};
+
+function validate323(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate323.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(data && typeof data == "object" && !Array.isArray(data)){
+if(data.kind === undefined){
+const err0 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "kind"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+if(data.of === undefined){
+const err1 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "of"}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+if(data.into === undefined){
+const err2 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "into"}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+for(const key0 in data){
+if(!((((key0 === "kind") || (key0 === "of")) || (key0 === "into")) || (key0 === "seat"))){
+const err3 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+}
+if(data.kind !== undefined){
+if("birds-mouth" !== data.kind){
+const err4 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/const",keyword:"const",params:{allowedValue: "birds-mouth"}};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+}
+if(data.of !== undefined){
+if(!(validate294(data.of, {instancePath:instancePath+"/of",parentData:data,parentDataProperty:"of",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate294.errors : vErrors.concat(validate294.errors);
+errors = vErrors.length;
+}
+}
+if(data.into !== undefined){
+if(!(validate294(data.into, {instancePath:instancePath+"/into",parentData:data,parentDataProperty:"into",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate294.errors : vErrors.concat(validate294.errors);
+errors = vErrors.length;
+}
+}
+if(data.seat !== undefined){
+let data3 = data.seat;
+if((typeof data3 !== "string") && (!((typeof data3 == "number") && (isFinite(data3))))){
+const err5 = {instancePath:instancePath+"/seat",schemaPath:"#/properties/seat/type",keyword:"type",params:{type: schema72.properties.seat.type}};
+if(vErrors === null){
+vErrors = [err5];
+}
+else {
+vErrors.push(err5);
+}
+errors++;
+}
+}
+}
+else {
+const err6 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err6];
+}
+else {
+vErrors.push(err6);
+}
+errors++;
+}
+validate323.errors = vErrors;
+return errors === 0;
+}
+validate323.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+
+const schema73 = {"description":"The whole end let into the other timber.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The whole end let into the other timber.","const":"housed","examples":["housed"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"}},"required":["kind","of","into"]};
+
+function validate326(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate326.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(data && typeof data == "object" && !Array.isArray(data)){
+if(data.kind === undefined){
+const err0 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "kind"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+if(data.of === undefined){
+const err1 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "of"}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+if(data.into === undefined){
+const err2 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "into"}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+for(const key0 in data){
+if(!((((key0 === "kind") || (key0 === "of")) || (key0 === "into")) || (key0 === "housing"))){
+const err3 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+}
+if(data.kind !== undefined){
+if("housed" !== data.kind){
+const err4 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/const",keyword:"const",params:{allowedValue: "housed"}};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+}
+if(data.of !== undefined){
+if(!(validate294(data.of, {instancePath:instancePath+"/of",parentData:data,parentDataProperty:"of",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate294.errors : vErrors.concat(validate294.errors);
+errors = vErrors.length;
+}
+}
+if(data.into !== undefined){
+if(!(validate294(data.into, {instancePath:instancePath+"/into",parentData:data,parentDataProperty:"into",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate294.errors : vErrors.concat(validate294.errors);
+errors = vErrors.length;
+}
+}
+if(data.housing !== undefined){
+if(!(validate297(data.housing, {instancePath:instancePath+"/housing",parentData:data,parentDataProperty:"housing",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate297.errors : vErrors.concat(validate297.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err5 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err5];
+}
+else {
+vErrors.push(err5);
+}
+errors++;
+}
+validate326.errors = vErrors;
+return errors === 0;
+}
+validate326.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+
+const schema74 = {"description":"A dovetail at the end of a joist that drops into a housing.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A dovetail at the end of a joist that drops into a housing.","const":"housed-dovetail","examples":["housed-dovetail"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"},"dovetail":{"description":"The dovetail.","type":"object","additionalProperties":false,"properties":{"length":{"description":"Into the beam.","type":["string","number"],"x-quantity":"length","examples":["3 in"]},"depth":{"description":"Of the dovetail.","type":["string","number"],"x-quantity":"length","examples":["3 in"]},"flare":{"description":"How much it widens on each side.","type":["string","number"],"x-quantity":"length","examples":["1/2 in"]}},"examples":["{length: 3 in, depth: 3 in, flare: 1/2 in}"]}},"required":["kind","of","into"]};
+
+function validate330(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate330.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(data && typeof data == "object" && !Array.isArray(data)){
+if(data.kind === undefined){
+const err0 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "kind"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+if(data.of === undefined){
+const err1 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "of"}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+if(data.into === undefined){
+const err2 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "into"}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+for(const key0 in data){
+if(!(((((key0 === "kind") || (key0 === "of")) || (key0 === "into")) || (key0 === "housing")) || (key0 === "dovetail"))){
+const err3 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+}
+if(data.kind !== undefined){
+if("housed-dovetail" !== data.kind){
+const err4 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/const",keyword:"const",params:{allowedValue: "housed-dovetail"}};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+}
+if(data.of !== undefined){
+if(!(validate294(data.of, {instancePath:instancePath+"/of",parentData:data,parentDataProperty:"of",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate294.errors : vErrors.concat(validate294.errors);
+errors = vErrors.length;
+}
+}
+if(data.into !== undefined){
+if(!(validate294(data.into, {instancePath:instancePath+"/into",parentData:data,parentDataProperty:"into",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate294.errors : vErrors.concat(validate294.errors);
+errors = vErrors.length;
+}
+}
+if(data.housing !== undefined){
+if(!(validate297(data.housing, {instancePath:instancePath+"/housing",parentData:data,parentDataProperty:"housing",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate297.errors : vErrors.concat(validate297.errors);
+errors = vErrors.length;
+}
+}
+if(data.dovetail !== undefined){
+let data4 = data.dovetail;
+if(data4 && typeof data4 == "object" && !Array.isArray(data4)){
+for(const key1 in data4){
+if(!(((key1 === "length") || (key1 === "depth")) || (key1 === "flare"))){
+const err5 = {instancePath:instancePath+"/dovetail",schemaPath:"#/properties/dovetail/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key1}};
+if(vErrors === null){
+vErrors = [err5];
+}
+else {
+vErrors.push(err5);
+}
+errors++;
+}
+}
+if(data4.length !== undefined){
+let data5 = data4.length;
+if((typeof data5 !== "string") && (!((typeof data5 == "number") && (isFinite(data5))))){
+const err6 = {instancePath:instancePath+"/dovetail/length",schemaPath:"#/properties/dovetail/properties/length/type",keyword:"type",params:{type: schema74.properties.dovetail.properties.length.type}};
+if(vErrors === null){
+vErrors = [err6];
+}
+else {
+vErrors.push(err6);
+}
+errors++;
+}
+}
+if(data4.depth !== undefined){
+let data6 = data4.depth;
+if((typeof data6 !== "string") && (!((typeof data6 == "number") && (isFinite(data6))))){
+const err7 = {instancePath:instancePath+"/dovetail/depth",schemaPath:"#/properties/dovetail/properties/depth/type",keyword:"type",params:{type: schema74.properties.dovetail.properties.depth.type}};
+if(vErrors === null){
+vErrors = [err7];
+}
+else {
+vErrors.push(err7);
+}
+errors++;
+}
+}
+if(data4.flare !== undefined){
+let data7 = data4.flare;
+if((typeof data7 !== "string") && (!((typeof data7 == "number") && (isFinite(data7))))){
+const err8 = {instancePath:instancePath+"/dovetail/flare",schemaPath:"#/properties/dovetail/properties/flare/type",keyword:"type",params:{type: schema74.properties.dovetail.properties.flare.type}};
+if(vErrors === null){
+vErrors = [err8];
+}
+else {
+vErrors.push(err8);
+}
+errors++;
+}
+}
+}
+else {
+const err9 = {instancePath:instancePath+"/dovetail",schemaPath:"#/properties/dovetail/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err9];
+}
+else {
+vErrors.push(err9);
+}
+errors++;
+}
+}
+}
+else {
+const err10 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err10];
+}
+else {
+vErrors.push(err10);
+}
+errors++;
+}
+validate330.errors = vErrors;
+return errors === 0;
+}
+validate330.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+
+const schema75 = {"description":"A joist's end that drops into a pocket open at the top.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A joist's end that drops into a pocket open at the top.","const":"pocket","examples":["pocket"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"}},"required":["kind","of","into"]};
+
+function validate334(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate334.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(data && typeof data == "object" && !Array.isArray(data)){
+if(data.kind === undefined){
+const err0 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "kind"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+if(data.of === undefined){
+const err1 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "of"}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+if(data.into === undefined){
+const err2 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "into"}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+for(const key0 in data){
+if(!((((key0 === "kind") || (key0 === "of")) || (key0 === "into")) || (key0 === "housing"))){
+const err3 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+}
+if(data.kind !== undefined){
+if("pocket" !== data.kind){
+const err4 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/const",keyword:"const",params:{allowedValue: "pocket"}};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+}
+if(data.of !== undefined){
+if(!(validate294(data.of, {instancePath:instancePath+"/of",parentData:data,parentDataProperty:"of",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate294.errors : vErrors.concat(validate294.errors);
+errors = vErrors.length;
+}
+}
+if(data.into !== undefined){
+if(!(validate294(data.into, {instancePath:instancePath+"/into",parentData:data,parentDataProperty:"into",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate294.errors : vErrors.concat(validate294.errors);
+errors = vErrors.length;
+}
+}
+if(data.housing !== undefined){
+if(!(validate297(data.housing, {instancePath:instancePath+"/housing",parentData:data,parentDataProperty:"housing",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate297.errors : vErrors.concat(validate297.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err5 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err5];
+}
+else {
+vErrors.push(err5);
+}
+errors++;
+}
+validate334.errors = vErrors;
+return errors === 0;
+}
+validate334.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+
+const schema76 = {"description":"Two timbers that cross at a corner, each cut away by half.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Two timbers that cross at a corner, each cut away by half.","const":"corner-half-lap","examples":["corner-half-lap"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"lap":{"$ref":"#/$defs/lap"},"pegs":{"$ref":"#/$defs/onePeg"}},"required":["kind","of","into"]};
+const schema77 = {"description":"The length of the lap along the grain.","type":["string","number"],"x-quantity":"length","examples":["16 in"]};
+
+function validate341(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate341.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if((typeof data !== "string") && (!((typeof data == "number") && (isFinite(data))))){
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema77.type}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+validate341.errors = vErrors;
+return errors === 0;
+}
+validate341.evaluated = {"dynamicProps":false,"dynamicItems":false};
+
+
+function validate338(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate338.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(data && typeof data == "object" && !Array.isArray(data)){
+if(data.kind === undefined){
+const err0 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "kind"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+if(data.of === undefined){
+const err1 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "of"}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+if(data.into === undefined){
+const err2 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "into"}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+for(const key0 in data){
+if(!(((((key0 === "kind") || (key0 === "of")) || (key0 === "into")) || (key0 === "lap")) || (key0 === "pegs"))){
+const err3 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+}
+if(data.kind !== undefined){
+if("corner-half-lap" !== data.kind){
+const err4 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/const",keyword:"const",params:{allowedValue: "corner-half-lap"}};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+}
+if(data.of !== undefined){
+if(!(validate294(data.of, {instancePath:instancePath+"/of",parentData:data,parentDataProperty:"of",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate294.errors : vErrors.concat(validate294.errors);
+errors = vErrors.length;
+}
+}
+if(data.into !== undefined){
+if(!(validate294(data.into, {instancePath:instancePath+"/into",parentData:data,parentDataProperty:"into",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate294.errors : vErrors.concat(validate294.errors);
+errors = vErrors.length;
+}
+}
+if(data.lap !== undefined){
+if(!(validate341(data.lap, {instancePath:instancePath+"/lap",parentData:data,parentDataProperty:"lap",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate341.errors : vErrors.concat(validate341.errors);
+errors = vErrors.length;
+}
+}
+if(data.pegs !== undefined){
+if(!(validate321(data.pegs, {instancePath:instancePath+"/pegs",parentData:data,parentDataProperty:"pegs",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate321.errors : vErrors.concat(validate321.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err5 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err5];
+}
+else {
+vErrors.push(err5);
+}
+errors++;
+}
+validate338.errors = vErrors;
+return errors === 0;
+}
+validate338.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+
+const schema78 = {"description":"Two lengths of a timber lapped end to end.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Two lengths of a timber lapped end to end.","const":"half-lap-scarf","examples":["half-lap-scarf"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"lap":{"$ref":"#/$defs/lap"},"pegs":{"$ref":"#/$defs/fourPegs"}},"required":["kind","of","into"]};
+const schema79 = {"description":"The pegs that hold the tenon.","type":"object","additionalProperties":false,"properties":{"count":{"description":"Pegs in each joint.","type":"integer","minimum":1,"examples":[2],"default":4,"x-default-source":"common practice"},"diameter":{"description":"Peg diameter.","type":["string","number"],"x-quantity":"length","examples":["3/4 in","1 in"]},"draw":{"description":"How far the hole in the tenon is set toward the shoulder, so that the peg pulls the joint tight.","type":["string","number"],"x-quantity":"length","examples":["1/8 in","3/32 in"]}},"examples":["{count: 2, diameter: 3/4 in}"]};
+
+function validate348(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate348.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(data && typeof data == "object" && !Array.isArray(data)){
+for(const key0 in data){
+if(!(((key0 === "count") || (key0 === "diameter")) || (key0 === "draw"))){
+const err0 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+}
+if(data.count !== undefined){
+let data0 = data.count;
+if(!(((typeof data0 == "number") && (!(data0 % 1) && !isNaN(data0))) && (isFinite(data0)))){
+const err1 = {instancePath:instancePath+"/count",schemaPath:"#/properties/count/type",keyword:"type",params:{type: "integer"}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+if((typeof data0 == "number") && (isFinite(data0))){
+if(data0 < 1 || isNaN(data0)){
+const err2 = {instancePath:instancePath+"/count",schemaPath:"#/properties/count/minimum",keyword:"minimum",params:{comparison: ">=", limit: 1}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+}
+}
+if(data.diameter !== undefined){
+let data1 = data.diameter;
+if((typeof data1 !== "string") && (!((typeof data1 == "number") && (isFinite(data1))))){
+const err3 = {instancePath:instancePath+"/diameter",schemaPath:"#/properties/diameter/type",keyword:"type",params:{type: schema79.properties.diameter.type}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+}
+if(data.draw !== undefined){
+let data2 = data.draw;
+if((typeof data2 !== "string") && (!((typeof data2 == "number") && (isFinite(data2))))){
+const err4 = {instancePath:instancePath+"/draw",schemaPath:"#/properties/draw/type",keyword:"type",params:{type: schema79.properties.draw.type}};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+}
+}
+else {
+const err5 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err5];
+}
+else {
+vErrors.push(err5);
+}
+errors++;
+}
+validate348.errors = vErrors;
+return errors === 0;
+}
+validate348.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+
+
+function validate344(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate344.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(data && typeof data == "object" && !Array.isArray(data)){
+if(data.kind === undefined){
+const err0 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "kind"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+if(data.of === undefined){
+const err1 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "of"}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+if(data.into === undefined){
+const err2 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "into"}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+for(const key0 in data){
+if(!(((((key0 === "kind") || (key0 === "of")) || (key0 === "into")) || (key0 === "lap")) || (key0 === "pegs"))){
+const err3 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+}
+if(data.kind !== undefined){
+if("half-lap-scarf" !== data.kind){
+const err4 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/const",keyword:"const",params:{allowedValue: "half-lap-scarf"}};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+}
+if(data.of !== undefined){
+if(!(validate294(data.of, {instancePath:instancePath+"/of",parentData:data,parentDataProperty:"of",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate294.errors : vErrors.concat(validate294.errors);
+errors = vErrors.length;
+}
+}
+if(data.into !== undefined){
+if(!(validate294(data.into, {instancePath:instancePath+"/into",parentData:data,parentDataProperty:"into",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate294.errors : vErrors.concat(validate294.errors);
+errors = vErrors.length;
+}
+}
+if(data.lap !== undefined){
+if(!(validate341(data.lap, {instancePath:instancePath+"/lap",parentData:data,parentDataProperty:"lap",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate341.errors : vErrors.concat(validate341.errors);
+errors = vErrors.length;
+}
+}
+if(data.pegs !== undefined){
+if(!(validate348(data.pegs, {instancePath:instancePath+"/pegs",parentData:data,parentDataProperty:"pegs",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate348.errors : vErrors.concat(validate348.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err5 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err5];
+}
+else {
+vErrors.push(err5);
+}
+errors++;
+}
+validate344.errors = vErrors;
+return errors === 0;
+}
+validate344.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+
+
+function validate292(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate292.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(data && typeof data == "object" && !Array.isArray(data)){
+if(data.kind === undefined){
+const err0 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "kind"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+const tag0 = data.kind;
+if(typeof tag0 == "string"){
+if(tag0 === "mortise-and-tenon"){
+if(!(validate293(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate293.errors : vErrors.concat(validate293.errors);
+errors = vErrors.length;
+}
+var props0 = true;
+}
+else if(tag0 === "wedged-half-dovetail"){
+if(!(validate308(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate308.errors : vErrors.concat(validate308.errors);
+errors = vErrors.length;
+}
+if(props0 !== true){
+props0 = true;
+}
+}
+else if(tag0 === "brace-tenon"){
+if(!(validate316(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate316.errors : vErrors.concat(validate316.errors);
+errors = vErrors.length;
+}
+if(props0 !== true){
+props0 = true;
+}
+}
+else if(tag0 === "birds-mouth"){
+if(!(validate323(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate323.errors : vErrors.concat(validate323.errors);
+errors = vErrors.length;
+}
+if(props0 !== true){
+props0 = true;
+}
+}
+else if(tag0 === "housed"){
+if(!(validate326(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate326.errors : vErrors.concat(validate326.errors);
+errors = vErrors.length;
+}
+if(props0 !== true){
+props0 = true;
+}
+}
+else if(tag0 === "housed-dovetail"){
+if(!(validate330(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate330.errors : vErrors.concat(validate330.errors);
+errors = vErrors.length;
+}
+if(props0 !== true){
+props0 = true;
+}
+}
+else if(tag0 === "pocket"){
+if(!(validate334(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate334.errors : vErrors.concat(validate334.errors);
+errors = vErrors.length;
+}
+if(props0 !== true){
+props0 = true;
+}
+}
+else if(tag0 === "corner-half-lap"){
+if(!(validate338(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate338.errors : vErrors.concat(validate338.errors);
+errors = vErrors.length;
+}
+if(props0 !== true){
+props0 = true;
+}
+}
+else if(tag0 === "half-lap-scarf"){
+if(!(validate344(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate344.errors : vErrors.concat(validate344.errors);
+errors = vErrors.length;
+}
+if(props0 !== true){
+props0 = true;
+}
+}
+else {
+const err1 = {instancePath,schemaPath:"#/discriminator",keyword:"discriminator",params:{error: "mapping", tag: "kind", tagValue: tag0}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+}
+else {
+const err2 = {instancePath,schemaPath:"#/discriminator",keyword:"discriminator",params:{error: "tag", tag: "kind", tagValue: tag0}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+}
+else {
+const err3 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+validate292.errors = vErrors;
+evaluated0.props = props0;
+return errors === 0;
+}
+validate292.evaluated = {"dynamicProps":true,"dynamicItems":false};
+
+const schema80 = {"description":"Two slopes that meet at a ridge.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Two slopes that meet at a ridge.","const":"gable","examples":["gable"]},"pitch":{"$ref":"#/$defs/pitch"},"rafters":{"$ref":"#/$defs/rafters"},"deck":{"$ref":"#/$defs/deck"},"covering":{"$ref":"#/$defs/covering"}},"required":["kind","pitch"]};
+const schema81 = {"description":"Rise over run, or an angle.","type":["string","number"],"x-quantity":"pitch","examples":["7:12","30 deg"]};
+
+function validate361(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate361.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if((typeof data !== "string") && (!((typeof data == "number") && (isFinite(data))))){
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema81.type}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+validate361.errors = vErrors;
+return errors === 0;
+}
+validate361.evaluated = {"dynamicProps":false,"dynamicItems":false};
+
+const schema82 = {"description":"The common rafters of the roof.","type":"object","additionalProperties":false,"properties":{"section":{"$ref":"#/$defs/section"},"timber":{"$ref":"#/$defs/timberName"},"spacing":{"description":"The most allowed from center to center; divided evenly between the rake rafters.","type":["string","number"],"x-quantity":"length","examples":["30 in","24 in"]},"count":{"description":"How many on each slope, instead of a spacing.","type":"integer","minimum":2,"examples":[8]},"layout":{"description":"even: the same spacing throughout. fixed: exactly the spacing, the remainder in the last bay.","type":"string","enum":["even","fixed"],"examples":["even"],"default":"even","x-default-source":"common practice"},"seat":{"description":"How the rafters sit on the plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A bird's mouth: a level seat and a plumb cut on the plate's outside face.","type":"string","enum":["birds-mouth"],"examples":["birds-mouth"],"default":"birds-mouth","x-default-source":"common practice"},"length":{"description":"The level seat. Without it: the largest quarter inch that stays within a quarter of the rafter's depth.","type":["string","number"],"x-quantity":"length","examples":["3 1/2 in"]}},"required":["kind"],"examples":["{kind: birds-mouth}"]},"head":{"description":"How the rafters meet the ridge or the high plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"housed: let into the ridge, open on top. birds-mouth: on the high plate of a shed roof.","type":"string","enum":["housed","birds-mouth"],"examples":["housed"]},"into":{"description":"The timber that receives them.","type":"string","x-ref":["member"],"examples":["ridge"]},"housing":{"description":"How deep they are let in.","type":["string","number"],"x-quantity":"length","examples":["1/2 in"],"default":"1/2 in","x-default-source":"common practice"}},"required":["kind"],"examples":["{kind: housed, into: ridge}"]},"overhang":{"description":"How far the roof stands out.","type":"object","additionalProperties":false,"properties":{"eave":{"description":"Level, from the plate's outside face to the rafter's outer tip.","type":["string","number"],"x-quantity":"length","examples":["18 in"]},"rake":{"description":"From the end bent's outer face to the deck's edge.","type":["string","number"],"x-quantity":"length","examples":["12 in"]},"high":{"description":"At the high side of a shed roof.","type":["string","number"],"x-quantity":"length","examples":["12 in"]}},"examples":["{eave: 18 in, rake: 12 in}"]},"fasten":{"description":"What holds each rafter down on the plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"screws or nails.","type":"string","enum":["screws","nails"],"examples":["screws"]},"count":{"description":"For each rafter and seat.","type":"integer","minimum":1,"examples":[2]},"diameter":{"description":"Their diameter.","type":["string","number"],"x-quantity":"length","examples":["5/16 in"]},"length":{"description":"Their length.","type":["string","number"],"x-quantity":"length","examples":["10 in"]}},"required":["kind","count"],"examples":["{kind: screws, count: 2, diameter: 5/16 in, length: 10 in}"]}},"required":["section"],"examples":["{section: 3x7, spacing: 30 in}"]};
+
+function validate363(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate363.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(data && typeof data == "object" && !Array.isArray(data)){
+if(data.section === undefined){
+const err0 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "section"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+for(const key0 in data){
+if(!(func1.call(schema82.properties, key0))){
+const err1 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+}
+if(data.section !== undefined){
+if(!(validate62(data.section, {instancePath:instancePath+"/section",parentData:data,parentDataProperty:"section",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate62.errors : vErrors.concat(validate62.errors);
+errors = vErrors.length;
+}
+}
+if(data.timber !== undefined){
+if(!(validate66(data.timber, {instancePath:instancePath+"/timber",parentData:data,parentDataProperty:"timber",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors);
+errors = vErrors.length;
+}
+}
+if(data.spacing !== undefined){
+let data2 = data.spacing;
+if((typeof data2 !== "string") && (!((typeof data2 == "number") && (isFinite(data2))))){
+const err2 = {instancePath:instancePath+"/spacing",schemaPath:"#/properties/spacing/type",keyword:"type",params:{type: schema82.properties.spacing.type}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+}
+if(data.count !== undefined){
+let data3 = data.count;
+if(!(((typeof data3 == "number") && (!(data3 % 1) && !isNaN(data3))) && (isFinite(data3)))){
+const err3 = {instancePath:instancePath+"/count",schemaPath:"#/properties/count/type",keyword:"type",params:{type: "integer"}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+if((typeof data3 == "number") && (isFinite(data3))){
+if(data3 < 2 || isNaN(data3)){
+const err4 = {instancePath:instancePath+"/count",schemaPath:"#/properties/count/minimum",keyword:"minimum",params:{comparison: ">=", limit: 2}};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+}
+}
+if(data.layout !== undefined){
+let data4 = data.layout;
+if(typeof data4 !== "string"){
+const err5 = {instancePath:instancePath+"/layout",schemaPath:"#/properties/layout/type",keyword:"type",params:{type: "string"}};
+if(vErrors === null){
+vErrors = [err5];
+}
+else {
+vErrors.push(err5);
+}
+errors++;
+}
+if(!((data4 === "even") || (data4 === "fixed"))){
+const err6 = {instancePath:instancePath+"/layout",schemaPath:"#/properties/layout/enum",keyword:"enum",params:{allowedValues: schema82.properties.layout.enum}};
+if(vErrors === null){
+vErrors = [err6];
+}
+else {
+vErrors.push(err6);
+}
+errors++;
+}
+}
+if(data.seat !== undefined){
+let data5 = data.seat;
+if(data5 && typeof data5 == "object" && !Array.isArray(data5)){
+if(data5.kind === undefined){
+const err7 = {instancePath:instancePath+"/seat",schemaPath:"#/properties/seat/required",keyword:"required",params:{missingProperty: "kind"}};
+if(vErrors === null){
+vErrors = [err7];
+}
+else {
+vErrors.push(err7);
+}
+errors++;
+}
+for(const key1 in data5){
+if(!((key1 === "kind") || (key1 === "length"))){
+const err8 = {instancePath:instancePath+"/seat",schemaPath:"#/properties/seat/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key1}};
+if(vErrors === null){
+vErrors = [err8];
+}
+else {
+vErrors.push(err8);
+}
+errors++;
+}
+}
+if(data5.kind !== undefined){
+let data6 = data5.kind;
+if(typeof data6 !== "string"){
+const err9 = {instancePath:instancePath+"/seat/kind",schemaPath:"#/properties/seat/properties/kind/type",keyword:"type",params:{type: "string"}};
+if(vErrors === null){
+vErrors = [err9];
+}
+else {
+vErrors.push(err9);
+}
+errors++;
+}
+if(!(data6 === "birds-mouth")){
+const err10 = {instancePath:instancePath+"/seat/kind",schemaPath:"#/properties/seat/properties/kind/enum",keyword:"enum",params:{allowedValues: schema82.properties.seat.properties.kind.enum}};
+if(vErrors === null){
+vErrors = [err10];
+}
+else {
+vErrors.push(err10);
+}
+errors++;
+}
+}
+if(data5.length !== undefined){
+let data7 = data5.length;
+if((typeof data7 !== "string") && (!((typeof data7 == "number") && (isFinite(data7))))){
+const err11 = {instancePath:instancePath+"/seat/length",schemaPath:"#/properties/seat/properties/length/type",keyword:"type",params:{type: schema82.properties.seat.properties.length.type}};
+if(vErrors === null){
+vErrors = [err11];
+}
+else {
+vErrors.push(err11);
+}
+errors++;
+}
+}
+}
+else {
+const err12 = {instancePath:instancePath+"/seat",schemaPath:"#/properties/seat/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err12];
+}
+else {
+vErrors.push(err12);
+}
+errors++;
+}
+}
+if(data.head !== undefined){
+let data8 = data.head;
+if(data8 && typeof data8 == "object" && !Array.isArray(data8)){
+if(data8.kind === undefined){
+const err13 = {instancePath:instancePath+"/head",schemaPath:"#/properties/head/required",keyword:"required",params:{missingProperty: "kind"}};
+if(vErrors === null){
+vErrors = [err13];
+}
+else {
+vErrors.push(err13);
+}
+errors++;
+}
+for(const key2 in data8){
+if(!(((key2 === "kind") || (key2 === "into")) || (key2 === "housing"))){
+const err14 = {instancePath:instancePath+"/head",schemaPath:"#/properties/head/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key2}};
+if(vErrors === null){
+vErrors = [err14];
+}
+else {
+vErrors.push(err14);
+}
+errors++;
+}
+}
+if(data8.kind !== undefined){
+let data9 = data8.kind;
+if(typeof data9 !== "string"){
+const err15 = {instancePath:instancePath+"/head/kind",schemaPath:"#/properties/head/properties/kind/type",keyword:"type",params:{type: "string"}};
+if(vErrors === null){
+vErrors = [err15];
+}
+else {
+vErrors.push(err15);
+}
+errors++;
+}
+if(!((data9 === "housed") || (data9 === "birds-mouth"))){
+const err16 = {instancePath:instancePath+"/head/kind",schemaPath:"#/properties/head/properties/kind/enum",keyword:"enum",params:{allowedValues: schema82.properties.head.properties.kind.enum}};
+if(vErrors === null){
+vErrors = [err16];
+}
+else {
+vErrors.push(err16);
+}
+errors++;
+}
+}
+if(data8.into !== undefined){
+if(typeof data8.into !== "string"){
+const err17 = {instancePath:instancePath+"/head/into",schemaPath:"#/properties/head/properties/into/type",keyword:"type",params:{type: "string"}};
+if(vErrors === null){
+vErrors = [err17];
+}
+else {
+vErrors.push(err17);
+}
+errors++;
+}
+}
+if(data8.housing !== undefined){
+let data11 = data8.housing;
+if((typeof data11 !== "string") && (!((typeof data11 == "number") && (isFinite(data11))))){
+const err18 = {instancePath:instancePath+"/head/housing",schemaPath:"#/properties/head/properties/housing/type",keyword:"type",params:{type: schema82.properties.head.properties.housing.type}};
+if(vErrors === null){
+vErrors = [err18];
+}
+else {
+vErrors.push(err18);
+}
+errors++;
+}
+}
+}
+else {
+const err19 = {instancePath:instancePath+"/head",schemaPath:"#/properties/head/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err19];
+}
+else {
+vErrors.push(err19);
+}
+errors++;
+}
+}
+if(data.overhang !== undefined){
+let data12 = data.overhang;
+if(data12 && typeof data12 == "object" && !Array.isArray(data12)){
+for(const key3 in data12){
+if(!(((key3 === "eave") || (key3 === "rake")) || (key3 === "high"))){
+const err20 = {instancePath:instancePath+"/overhang",schemaPath:"#/properties/overhang/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key3}};
+if(vErrors === null){
+vErrors = [err20];
+}
+else {
+vErrors.push(err20);
+}
+errors++;
+}
+}
+if(data12.eave !== undefined){
+let data13 = data12.eave;
+if((typeof data13 !== "string") && (!((typeof data13 == "number") && (isFinite(data13))))){
+const err21 = {instancePath:instancePath+"/overhang/eave",schemaPath:"#/properties/overhang/properties/eave/type",keyword:"type",params:{type: schema82.properties.overhang.properties.eave.type}};
+if(vErrors === null){
+vErrors = [err21];
+}
+else {
+vErrors.push(err21);
+}
+errors++;
+}
+}
+if(data12.rake !== undefined){
+let data14 = data12.rake;
+if((typeof data14 !== "string") && (!((typeof data14 == "number") && (isFinite(data14))))){
+const err22 = {instancePath:instancePath+"/overhang/rake",schemaPath:"#/properties/overhang/properties/rake/type",keyword:"type",params:{type: schema82.properties.overhang.properties.rake.type}};
+if(vErrors === null){
+vErrors = [err22];
+}
+else {
+vErrors.push(err22);
+}
+errors++;
+}
+}
+if(data12.high !== undefined){
+let data15 = data12.high;
+if((typeof data15 !== "string") && (!((typeof data15 == "number") && (isFinite(data15))))){
+const err23 = {instancePath:instancePath+"/overhang/high",schemaPath:"#/properties/overhang/properties/high/type",keyword:"type",params:{type: schema82.properties.overhang.properties.high.type}};
+if(vErrors === null){
+vErrors = [err23];
+}
+else {
+vErrors.push(err23);
+}
+errors++;
+}
+}
+}
+else {
+const err24 = {instancePath:instancePath+"/overhang",schemaPath:"#/properties/overhang/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err24];
+}
+else {
+vErrors.push(err24);
+}
+errors++;
+}
+}
+if(data.fasten !== undefined){
+let data16 = data.fasten;
+if(data16 && typeof data16 == "object" && !Array.isArray(data16)){
+if(data16.kind === undefined){
+const err25 = {instancePath:instancePath+"/fasten",schemaPath:"#/properties/fasten/required",keyword:"required",params:{missingProperty: "kind"}};
+if(vErrors === null){
+vErrors = [err25];
+}
+else {
+vErrors.push(err25);
+}
+errors++;
+}
+if(data16.count === undefined){
+const err26 = {instancePath:instancePath+"/fasten",schemaPath:"#/properties/fasten/required",keyword:"required",params:{missingProperty: "count"}};
+if(vErrors === null){
+vErrors = [err26];
+}
+else {
+vErrors.push(err26);
+}
+errors++;
+}
+for(const key4 in data16){
+if(!((((key4 === "kind") || (key4 === "count")) || (key4 === "diameter")) || (key4 === "length"))){
+const err27 = {instancePath:instancePath+"/fasten",schemaPath:"#/properties/fasten/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key4}};
+if(vErrors === null){
+vErrors = [err27];
+}
+else {
+vErrors.push(err27);
+}
+errors++;
+}
+}
+if(data16.kind !== undefined){
+let data17 = data16.kind;
+if(typeof data17 !== "string"){
+const err28 = {instancePath:instancePath+"/fasten/kind",schemaPath:"#/properties/fasten/properties/kind/type",keyword:"type",params:{type: "string"}};
+if(vErrors === null){
+vErrors = [err28];
+}
+else {
+vErrors.push(err28);
+}
+errors++;
+}
+if(!((data17 === "screws") || (data17 === "nails"))){
+const err29 = {instancePath:instancePath+"/fasten/kind",schemaPath:"#/properties/fasten/properties/kind/enum",keyword:"enum",params:{allowedValues: schema82.properties.fasten.properties.kind.enum}};
+if(vErrors === null){
+vErrors = [err29];
+}
+else {
+vErrors.push(err29);
+}
+errors++;
+}
+}
+if(data16.count !== undefined){
+let data18 = data16.count;
+if(!(((typeof data18 == "number") && (!(data18 % 1) && !isNaN(data18))) && (isFinite(data18)))){
+const err30 = {instancePath:instancePath+"/fasten/count",schemaPath:"#/properties/fasten/properties/count/type",keyword:"type",params:{type: "integer"}};
+if(vErrors === null){
+vErrors = [err30];
+}
+else {
+vErrors.push(err30);
+}
+errors++;
+}
+if((typeof data18 == "number") && (isFinite(data18))){
+if(data18 < 1 || isNaN(data18)){
+const err31 = {instancePath:instancePath+"/fasten/count",schemaPath:"#/properties/fasten/properties/count/minimum",keyword:"minimum",params:{comparison: ">=", limit: 1}};
+if(vErrors === null){
+vErrors = [err31];
+}
+else {
+vErrors.push(err31);
+}
+errors++;
+}
+}
+}
+if(data16.diameter !== undefined){
+let data19 = data16.diameter;
+if((typeof data19 !== "string") && (!((typeof data19 == "number") && (isFinite(data19))))){
+const err32 = {instancePath:instancePath+"/fasten/diameter",schemaPath:"#/properties/fasten/properties/diameter/type",keyword:"type",params:{type: schema82.properties.fasten.properties.diameter.type}};
+if(vErrors === null){
+vErrors = [err32];
+}
+else {
+vErrors.push(err32);
+}
+errors++;
+}
+}
+if(data16.length !== undefined){
+let data20 = data16.length;
+if((typeof data20 !== "string") && (!((typeof data20 == "number") && (isFinite(data20))))){
+const err33 = {instancePath:instancePath+"/fasten/length",schemaPath:"#/properties/fasten/properties/length/type",keyword:"type",params:{type: schema82.properties.fasten.properties.length.type}};
+if(vErrors === null){
+vErrors = [err33];
+}
+else {
+vErrors.push(err33);
+}
+errors++;
+}
+}
+}
+else {
+const err34 = {instancePath:instancePath+"/fasten",schemaPath:"#/properties/fasten/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err34];
+}
+else {
+vErrors.push(err34);
+}
+errors++;
+}
+}
+}
+else {
+const err35 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err35];
+}
+else {
+vErrors.push(err35);
+}
+errors++;
+}
+validate363.errors = vErrors;
+return errors === 0;
+}
+validate363.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+
+const schema83 = {"description":"What lies on the rafters.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"boards across the rafters, structural panels, or purlins with gaps between.","type":"string","enum":["boards","panels","purlins"],"examples":["boards"]},"thickness":{"description":"Its thickness.","type":["string","number"],"x-quantity":"length","examples":["1 in"]},"spacing":{"description":"Of purlins, from center to center.","type":["string","number"],"x-quantity":"length","examples":["24 in"]}},"required":["kind"],"examples":["{kind: boards, thickness: 1 in}"]};
+
+function validate367(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate367.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(data && typeof data == "object" && !Array.isArray(data)){
+if(data.kind === undefined){
+const err0 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "kind"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+for(const key0 in data){
+if(!(((key0 === "kind") || (key0 === "thickness")) || (key0 === "spacing"))){
+const err1 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+}
+if(data.kind !== undefined){
+let data0 = data.kind;
+if(typeof data0 !== "string"){
+const err2 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/type",keyword:"type",params:{type: "string"}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+if(!(((data0 === "boards") || (data0 === "panels")) || (data0 === "purlins"))){
+const err3 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/enum",keyword:"enum",params:{allowedValues: schema83.properties.kind.enum}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+}
+if(data.thickness !== undefined){
+let data1 = data.thickness;
+if((typeof data1 !== "string") && (!((typeof data1 == "number") && (isFinite(data1))))){
+const err4 = {instancePath:instancePath+"/thickness",schemaPath:"#/properties/thickness/type",keyword:"type",params:{type: schema83.properties.thickness.type}};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+}
+if(data.spacing !== undefined){
+let data2 = data.spacing;
+if((typeof data2 !== "string") && (!((typeof data2 == "number") && (isFinite(data2))))){
+const err5 = {instancePath:instancePath+"/spacing",schemaPath:"#/properties/spacing/type",keyword:"type",params:{type: schema83.properties.spacing.type}};
+if(vErrors === null){
+vErrors = [err5];
+}
+else {
+vErrors.push(err5);
+}
+errors++;
+}
+}
+}
+else {
+const err6 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err6];
+}
+else {
+vErrors.push(err6);
+}
+errors++;
+}
+validate367.errors = vErrors;
+return errors === 0;
+}
+validate367.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+
+const schema84 = {"description":"What keeps the rain out.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The roof covering.","type":"string","enum":["standing-seam","ribbed-steel","corrugated-steel","asphalt-shingles","wood-shingles","wood-shakes","slate","clay-tile","roll-roofing"],"examples":["standing-seam"]},"coverage":{"description":"The width that one sheet covers.","type":["string","number"],"x-quantity":"length","examples":["16 in","36 in"]},"weight":{"description":"Its weight on the slope, where yours differs from the usual one.","type":["string","number"],"x-quantity":"pressure","examples":["1.5 psf"]}},"required":["kind"],"examples":["{kind: standing-seam, coverage: 16 in}"]};
+
+function validate369(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate369.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(data && typeof data == "object" && !Array.isArray(data)){
+if(data.kind === undefined){
+const err0 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "kind"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+for(const key0 in data){
+if(!(((key0 === "kind") || (key0 === "coverage")) || (key0 === "weight"))){
+const err1 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+}
+if(data.kind !== undefined){
+let data0 = data.kind;
+if(typeof data0 !== "string"){
+const err2 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/type",keyword:"type",params:{type: "string"}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+if(!(((((((((data0 === "standing-seam") || (data0 === "ribbed-steel")) || (data0 === "corrugated-steel")) || (data0 === "asphalt-shingles")) || (data0 === "wood-shingles")) || (data0 === "wood-shakes")) || (data0 === "slate")) || (data0 === "clay-tile")) || (data0 === "roll-roofing"))){
+const err3 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/enum",keyword:"enum",params:{allowedValues: schema84.properties.kind.enum}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+}
+if(data.coverage !== undefined){
+let data1 = data.coverage;
+if((typeof data1 !== "string") && (!((typeof data1 == "number") && (isFinite(data1))))){
+const err4 = {instancePath:instancePath+"/coverage",schemaPath:"#/properties/coverage/type",keyword:"type",params:{type: schema84.properties.coverage.type}};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+}
+if(data.weight !== undefined){
+let data2 = data.weight;
+if((typeof data2 !== "string") && (!((typeof data2 == "number") && (isFinite(data2))))){
+const err5 = {instancePath:instancePath+"/weight",schemaPath:"#/properties/weight/type",keyword:"type",params:{type: schema84.properties.weight.type}};
+if(vErrors === null){
+vErrors = [err5];
+}
+else {
+vErrors.push(err5);
+}
+errors++;
+}
+}
+}
+else {
+const err6 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err6];
+}
+else {
+vErrors.push(err6);
+}
+errors++;
+}
+validate369.errors = vErrors;
+return errors === 0;
+}
+validate369.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+
+
+function validate360(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate360.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(data && typeof data == "object" && !Array.isArray(data)){
+if(data.kind === undefined){
+const err0 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "kind"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+if(data.pitch === undefined){
+const err1 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "pitch"}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+for(const key0 in data){
+if(!(((((key0 === "kind") || (key0 === "pitch")) || (key0 === "rafters")) || (key0 === "deck")) || (key0 === "covering"))){
+const err2 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+}
+if(data.kind !== undefined){
+if("gable" !== data.kind){
+const err3 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/const",keyword:"const",params:{allowedValue: "gable"}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+}
+if(data.pitch !== undefined){
+if(!(validate361(data.pitch, {instancePath:instancePath+"/pitch",parentData:data,parentDataProperty:"pitch",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate361.errors : vErrors.concat(validate361.errors);
+errors = vErrors.length;
+}
+}
+if(data.rafters !== undefined){
+if(!(validate363(data.rafters, {instancePath:instancePath+"/rafters",parentData:data,parentDataProperty:"rafters",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate363.errors : vErrors.concat(validate363.errors);
+errors = vErrors.length;
+}
+}
+if(data.deck !== undefined){
+if(!(validate367(data.deck, {instancePath:instancePath+"/deck",parentData:data,parentDataProperty:"deck",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate367.errors : vErrors.concat(validate367.errors);
+errors = vErrors.length;
+}
+}
+if(data.covering !== undefined){
+if(!(validate369(data.covering, {instancePath:instancePath+"/covering",parentData:data,parentDataProperty:"covering",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate369.errors : vErrors.concat(validate369.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err4 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+validate360.errors = vErrors;
+return errors === 0;
+}
+validate360.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+
+const schema85 = {"description":"One slope, from a high wall to a low one.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"One slope, from a high wall to a low one.","const":"shed","examples":["shed"]},"pitch":{"$ref":"#/$defs/pitch"},"high":{"description":"The wall whose plate is higher.","type":"string","pattern":"^[A-Z]$","x-ref":["wall"],"examples":["A"]},"rafters":{"$ref":"#/$defs/rafters"},"deck":{"$ref":"#/$defs/deck"},"covering":{"$ref":"#/$defs/covering"}},"required":["kind","high"]};
+
+function validate371(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate371.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(data && typeof data == "object" && !Array.isArray(data)){
+if(data.kind === undefined){
+const err0 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "kind"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+if(data.high === undefined){
+const err1 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "high"}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+for(const key0 in data){
+if(!((((((key0 === "kind") || (key0 === "pitch")) || (key0 === "high")) || (key0 === "rafters")) || (key0 === "deck")) || (key0 === "covering"))){
+const err2 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+}
+if(data.kind !== undefined){
+if("shed" !== data.kind){
+const err3 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/const",keyword:"const",params:{allowedValue: "shed"}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+}
+if(data.pitch !== undefined){
+if(!(validate361(data.pitch, {instancePath:instancePath+"/pitch",parentData:data,parentDataProperty:"pitch",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate361.errors : vErrors.concat(validate361.errors);
+errors = vErrors.length;
+}
+}
+if(data.high !== undefined){
+let data2 = data.high;
+if(typeof data2 === "string"){
+if(!pattern6.test(data2)){
+const err4 = {instancePath:instancePath+"/high",schemaPath:"#/properties/high/pattern",keyword:"pattern",params:{pattern: "^[A-Z]$"}};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+}
+else {
+const err5 = {instancePath:instancePath+"/high",schemaPath:"#/properties/high/type",keyword:"type",params:{type: "string"}};
+if(vErrors === null){
+vErrors = [err5];
+}
+else {
+vErrors.push(err5);
+}
+errors++;
+}
+}
+if(data.rafters !== undefined){
+if(!(validate363(data.rafters, {instancePath:instancePath+"/rafters",parentData:data,parentDataProperty:"rafters",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate363.errors : vErrors.concat(validate363.errors);
+errors = vErrors.length;
+}
+}
+if(data.deck !== undefined){
+if(!(validate367(data.deck, {instancePath:instancePath+"/deck",parentData:data,parentDataProperty:"deck",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate367.errors : vErrors.concat(validate367.errors);
+errors = vErrors.length;
+}
+}
+if(data.covering !== undefined){
+if(!(validate369(data.covering, {instancePath:instancePath+"/covering",parentData:data,parentDataProperty:"covering",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate369.errors : vErrors.concat(validate369.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err6 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err6];
+}
+else {
+vErrors.push(err6);
+}
+errors++;
+}
+validate371.errors = vErrors;
+return errors === 0;
+}
+validate371.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+
+const schema86 = {"description":"A pier under a post or a beam.","type":"object","required":["kind"],"discriminator":{"propertyName":"kind"},"oneOf":[{"$ref":"#/$defs/pier-tube"},{"$ref":"#/$defs/pier-pad"}]};
+const schema87 = {"description":"A round concrete pier cast in a tube.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A round concrete pier cast in a tube.","const":"tube","examples":["tube"]},"diameter":{"description":"Inside diameter of the tube.","type":["string","number"],"x-quantity":"length","examples":["16 in"]},"under":{"$ref":"#/$defs/under"},"at":{"$ref":"#/$defs/places"},"depth":{"$ref":"#/$defs/pierDepth"},"top":{"$ref":"#/$defs/height","description":"The height of its top: a level or a length above the datum.","examples":["pier-top"]},"lateral":{"$ref":"#/$defs/lateral"},"anchor":{"$ref":"#/$defs/anchor"},"rebar":{"$ref":"#/$defs/rebar"},"footing":{"description":"A wider footing below.","type":"object","additionalProperties":false,"properties":{"diameter":{"description":"Its diameter.","type":["string","number"],"x-quantity":"length","examples":["24 in"]},"thickness":{"description":"Its thickness.","type":["string","number"],"x-quantity":"length","examples":["12 in"]}},"required":["diameter","thickness"],"examples":["{diameter: 24 in, thickness: 12 in}"]}},"required":["kind","diameter"]};
+const schema88 = {"description":"The timber it carries: an entry or a single stick.","type":"string","x-ref":["member","stick"],"examples":["post"]};
+
+function validate380(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate380.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(typeof data !== "string"){
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "string"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+validate380.errors = vErrors;
+return errors === 0;
+}
+validate380.evaluated = {"dynamicProps":false,"dynamicItems":false};
+
+const schema89 = {"description":"From the lowest ground that touches it to its own bottom; a footing lies below that.","type":["string","number"],"x-quantity":"length","examples":["50 in"]};
+
+function validate383(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate383.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if((typeof data !== "string") && (!((typeof data == "number") && (isFinite(data))))){
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema89.type}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+validate383.errors = vErrors;
+return errors === 0;
+}
+validate383.evaluated = {"dynamicProps":false,"dynamicItems":false};
+
+const schema90 = {"description":"Soil resistance sideways: the tabled value, or the doubled one where half an inch of movement at the ground does no harm (IBC 1806.3.4).","type":"string","enum":["single","doubled"],"examples":["single"],"default":"single","x-default-source":"common practice"};
+
+function validate386(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate386.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(typeof data !== "string"){
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "string"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+if(!((data === "single") || (data === "doubled"))){
+const err1 = {instancePath,schemaPath:"#/enum",keyword:"enum",params:{allowedValues: schema90.enum}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+validate386.errors = vErrors;
+return errors === 0;
+}
+validate386.evaluated = {"dynamicProps":false,"dynamicItems":false};
+
+const schema91 = {"description":"What ties the post to the pier.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A strap cast into the concrete, a post base bolted to it, or a dowel.","type":"string","enum":["embedded-strap","post-base","dowel"],"examples":["embedded-strap"]},"stand-off":{"description":"The gap between concrete and end grain.","type":["string","number"],"x-quantity":"length","examples":["1 in"]}},"required":["kind"],"examples":["{kind: embedded-strap, stand-off: 1 in}"]};
+
+function validate388(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate388.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(data && typeof data == "object" && !Array.isArray(data)){
+if(data.kind === undefined){
+const err0 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "kind"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+for(const key0 in data){
+if(!((key0 === "kind") || (key0 === "stand-off"))){
+const err1 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+}
+if(data.kind !== undefined){
+let data0 = data.kind;
+if(typeof data0 !== "string"){
+const err2 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/type",keyword:"type",params:{type: "string"}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+if(!(((data0 === "embedded-strap") || (data0 === "post-base")) || (data0 === "dowel"))){
+const err3 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/enum",keyword:"enum",params:{allowedValues: schema91.properties.kind.enum}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+}
+if(data["stand-off"] !== undefined){
+let data1 = data["stand-off"];
+if((typeof data1 !== "string") && (!((typeof data1 == "number") && (isFinite(data1))))){
+const err4 = {instancePath:instancePath+"/stand-off",schemaPath:"#/properties/stand-off/type",keyword:"type",params:{type: schema91.properties["stand-off"].type}};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+}
+}
+else {
+const err5 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err5];
+}
+else {
+vErrors.push(err5);
+}
+errors++;
+}
+validate388.errors = vErrors;
+return errors === 0;
+}
+validate388.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+
+const schema92 = {"description":"Upright bars in the pier.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many bars.","type":"integer","minimum":1,"examples":[3]},"size":{"description":"Bar number, in eighths of an inch.","type":"integer","minimum":3,"examples":[4],"maximum":11}},"required":["count","size"],"examples":["{count: 3, size: 4}"]};
+
+function validate390(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate390.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(data && typeof data == "object" && !Array.isArray(data)){
+if(data.count === undefined){
+const err0 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "count"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+if(data.size === undefined){
+const err1 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "size"}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+for(const key0 in data){
+if(!((key0 === "count") || (key0 === "size"))){
+const err2 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+}
+if(data.count !== undefined){
+let data0 = data.count;
+if(!(((typeof data0 == "number") && (!(data0 % 1) && !isNaN(data0))) && (isFinite(data0)))){
+const err3 = {instancePath:instancePath+"/count",schemaPath:"#/properties/count/type",keyword:"type",params:{type: "integer"}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+if((typeof data0 == "number") && (isFinite(data0))){
+if(data0 < 1 || isNaN(data0)){
+const err4 = {instancePath:instancePath+"/count",schemaPath:"#/properties/count/minimum",keyword:"minimum",params:{comparison: ">=", limit: 1}};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+}
+}
+if(data.size !== undefined){
+let data1 = data.size;
+if(!(((typeof data1 == "number") && (!(data1 % 1) && !isNaN(data1))) && (isFinite(data1)))){
+const err5 = {instancePath:instancePath+"/size",schemaPath:"#/properties/size/type",keyword:"type",params:{type: "integer"}};
+if(vErrors === null){
+vErrors = [err5];
+}
+else {
+vErrors.push(err5);
+}
+errors++;
+}
+if((typeof data1 == "number") && (isFinite(data1))){
+if(data1 > 11 || isNaN(data1)){
+const err6 = {instancePath:instancePath+"/size",schemaPath:"#/properties/size/maximum",keyword:"maximum",params:{comparison: "<=", limit: 11}};
+if(vErrors === null){
+vErrors = [err6];
+}
+else {
+vErrors.push(err6);
+}
+errors++;
+}
+if(data1 < 3 || isNaN(data1)){
+const err7 = {instancePath:instancePath+"/size",schemaPath:"#/properties/size/minimum",keyword:"minimum",params:{comparison: ">=", limit: 3}};
+if(vErrors === null){
+vErrors = [err7];
+}
+else {
+vErrors.push(err7);
+}
+errors++;
+}
+}
+}
+}
+else {
+const err8 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err8];
+}
+else {
+vErrors.push(err8);
+}
+errors++;
+}
+validate390.errors = vErrors;
+return errors === 0;
+}
+validate390.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+
+
+function validate379(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate379.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(data && typeof data == "object" && !Array.isArray(data)){
+if(data.kind === undefined){
+const err0 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "kind"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+if(data.diameter === undefined){
+const err1 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "diameter"}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+for(const key0 in data){
+if(!(func1.call(schema87.properties, key0))){
+const err2 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+}
+if(data.kind !== undefined){
+if("tube" !== data.kind){
+const err3 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/const",keyword:"const",params:{allowedValue: "tube"}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+}
+if(data.diameter !== undefined){
+let data1 = data.diameter;
+if((typeof data1 !== "string") && (!((typeof data1 == "number") && (isFinite(data1))))){
+const err4 = {instancePath:instancePath+"/diameter",schemaPath:"#/properties/diameter/type",keyword:"type",params:{type: schema87.properties.diameter.type}};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+}
+if(data.under !== undefined){
+if(!(validate380(data.under, {instancePath:instancePath+"/under",parentData:data,parentDataProperty:"under",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate380.errors : vErrors.concat(validate380.errors);
+errors = vErrors.length;
+}
+}
+if(data.at !== undefined){
+if(!(validate68(data.at, {instancePath:instancePath+"/at",parentData:data,parentDataProperty:"at",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate68.errors : vErrors.concat(validate68.errors);
+errors = vErrors.length;
+}
+}
+if(data.depth !== undefined){
+if(!(validate383(data.depth, {instancePath:instancePath+"/depth",parentData:data,parentDataProperty:"depth",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate383.errors : vErrors.concat(validate383.errors);
+errors = vErrors.length;
+}
+}
+if(data.top !== undefined){
+if(!(validate79(data.top, {instancePath:instancePath+"/top",parentData:data,parentDataProperty:"top",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors);
+errors = vErrors.length;
+}
+}
+if(data.lateral !== undefined){
+if(!(validate386(data.lateral, {instancePath:instancePath+"/lateral",parentData:data,parentDataProperty:"lateral",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate386.errors : vErrors.concat(validate386.errors);
+errors = vErrors.length;
+}
+}
+if(data.anchor !== undefined){
+if(!(validate388(data.anchor, {instancePath:instancePath+"/anchor",parentData:data,parentDataProperty:"anchor",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate388.errors : vErrors.concat(validate388.errors);
+errors = vErrors.length;
+}
+}
+if(data.rebar !== undefined){
+if(!(validate390(data.rebar, {instancePath:instancePath+"/rebar",parentData:data,parentDataProperty:"rebar",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate390.errors : vErrors.concat(validate390.errors);
+errors = vErrors.length;
+}
+}
+if(data.footing !== undefined){
+let data9 = data.footing;
+if(data9 && typeof data9 == "object" && !Array.isArray(data9)){
+if(data9.diameter === undefined){
+const err5 = {instancePath:instancePath+"/footing",schemaPath:"#/properties/footing/required",keyword:"required",params:{missingProperty: "diameter"}};
+if(vErrors === null){
+vErrors = [err5];
+}
+else {
+vErrors.push(err5);
+}
+errors++;
+}
+if(data9.thickness === undefined){
+const err6 = {instancePath:instancePath+"/footing",schemaPath:"#/properties/footing/required",keyword:"required",params:{missingProperty: "thickness"}};
+if(vErrors === null){
+vErrors = [err6];
+}
+else {
+vErrors.push(err6);
+}
+errors++;
+}
+for(const key1 in data9){
+if(!((key1 === "diameter") || (key1 === "thickness"))){
+const err7 = {instancePath:instancePath+"/footing",schemaPath:"#/properties/footing/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key1}};
+if(vErrors === null){
+vErrors = [err7];
+}
+else {
+vErrors.push(err7);
+}
+errors++;
+}
+}
+if(data9.diameter !== undefined){
+let data10 = data9.diameter;
+if((typeof data10 !== "string") && (!((typeof data10 == "number") && (isFinite(data10))))){
+const err8 = {instancePath:instancePath+"/footing/diameter",schemaPath:"#/properties/footing/properties/diameter/type",keyword:"type",params:{type: schema87.properties.footing.properties.diameter.type}};
+if(vErrors === null){
+vErrors = [err8];
+}
+else {
+vErrors.push(err8);
+}
+errors++;
+}
+}
+if(data9.thickness !== undefined){
+let data11 = data9.thickness;
+if((typeof data11 !== "string") && (!((typeof data11 == "number") && (isFinite(data11))))){
+const err9 = {instancePath:instancePath+"/footing/thickness",schemaPath:"#/properties/footing/properties/thickness/type",keyword:"type",params:{type: schema87.properties.footing.properties.thickness.type}};
+if(vErrors === null){
+vErrors = [err9];
+}
+else {
+vErrors.push(err9);
+}
+errors++;
+}
+}
+}
+else {
+const err10 = {instancePath:instancePath+"/footing",schemaPath:"#/properties/footing/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err10];
+}
+else {
+vErrors.push(err10);
+}
+errors++;
+}
+}
+}
+else {
+const err11 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err11];
+}
+else {
+vErrors.push(err11);
+}
+errors++;
+}
+validate379.errors = vErrors;
+return errors === 0;
+}
+validate379.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+
+const schema93 = {"description":"A square concrete pad.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A square concrete pad.","const":"pad","examples":["pad"]},"width":{"description":"The side of the square.","type":["string","number"],"x-quantity":"length","examples":["24 in"]},"under":{"$ref":"#/$defs/under"},"at":{"$ref":"#/$defs/places"},"depth":{"$ref":"#/$defs/pierDepth"},"top":{"$ref":"#/$defs/height","description":"The height of its top: a level or a length above the datum.","examples":["pier-top"]},"lateral":{"$ref":"#/$defs/lateral"},"anchor":{"$ref":"#/$defs/anchor"},"rebar":{"$ref":"#/$defs/rebar"}},"required":["kind","width"]};
+
+function validate392(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate392.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(data && typeof data == "object" && !Array.isArray(data)){
+if(data.kind === undefined){
+const err0 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "kind"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+if(data.width === undefined){
+const err1 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "width"}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+for(const key0 in data){
+if(!(func1.call(schema93.properties, key0))){
+const err2 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+}
+if(data.kind !== undefined){
+if("pad" !== data.kind){
+const err3 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/const",keyword:"const",params:{allowedValue: "pad"}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+}
+if(data.width !== undefined){
+let data1 = data.width;
+if((typeof data1 !== "string") && (!((typeof data1 == "number") && (isFinite(data1))))){
+const err4 = {instancePath:instancePath+"/width",schemaPath:"#/properties/width/type",keyword:"type",params:{type: schema93.properties.width.type}};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+}
+if(data.under !== undefined){
+if(!(validate380(data.under, {instancePath:instancePath+"/under",parentData:data,parentDataProperty:"under",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate380.errors : vErrors.concat(validate380.errors);
+errors = vErrors.length;
+}
+}
+if(data.at !== undefined){
+if(!(validate68(data.at, {instancePath:instancePath+"/at",parentData:data,parentDataProperty:"at",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate68.errors : vErrors.concat(validate68.errors);
+errors = vErrors.length;
+}
+}
+if(data.depth !== undefined){
+if(!(validate383(data.depth, {instancePath:instancePath+"/depth",parentData:data,parentDataProperty:"depth",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate383.errors : vErrors.concat(validate383.errors);
+errors = vErrors.length;
+}
+}
+if(data.top !== undefined){
+if(!(validate79(data.top, {instancePath:instancePath+"/top",parentData:data,parentDataProperty:"top",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors);
+errors = vErrors.length;
+}
+}
+if(data.lateral !== undefined){
+if(!(validate386(data.lateral, {instancePath:instancePath+"/lateral",parentData:data,parentDataProperty:"lateral",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate386.errors : vErrors.concat(validate386.errors);
+errors = vErrors.length;
+}
+}
+if(data.anchor !== undefined){
+if(!(validate388(data.anchor, {instancePath:instancePath+"/anchor",parentData:data,parentDataProperty:"anchor",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate388.errors : vErrors.concat(validate388.errors);
+errors = vErrors.length;
+}
+}
+if(data.rebar !== undefined){
+if(!(validate390(data.rebar, {instancePath:instancePath+"/rebar",parentData:data,parentDataProperty:"rebar",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate390.errors : vErrors.concat(validate390.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err5 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err5];
+}
+else {
+vErrors.push(err5);
+}
+errors++;
+}
+validate392.errors = vErrors;
+return errors === 0;
+}
+validate392.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+
+
+function validate378(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate378.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(data && typeof data == "object" && !Array.isArray(data)){
+if(data.kind === undefined){
+const err0 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "kind"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+const tag0 = data.kind;
+if(typeof tag0 == "string"){
+if(tag0 === "tube"){
+if(!(validate379(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate379.errors : vErrors.concat(validate379.errors);
+errors = vErrors.length;
+}
+var props0 = true;
+}
+else if(tag0 === "pad"){
+if(!(validate392(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate392.errors : vErrors.concat(validate392.errors);
+errors = vErrors.length;
+}
+if(props0 !== true){
+props0 = true;
+}
+}
+else {
+const err1 = {instancePath,schemaPath:"#/discriminator",keyword:"discriminator",params:{error: "mapping", tag: "kind", tagValue: tag0}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+}
+else {
+const err2 = {instancePath,schemaPath:"#/discriminator",keyword:"discriminator",params:{error: "tag", tag: "kind", tagValue: tag0}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+}
+else {
+const err3 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+validate378.errors = vErrors;
+evaluated0.props = props0;
+return errors === 0;
+}
+validate378.evaluated = {"dynamicProps":true,"dynamicItems":false};
+
+
+function validate52(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+/*# sourceURL="frame.schema.json" */;
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate52.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(data && typeof data == "object" && !Array.isArray(data)){
+if(data.grid === undefined){
+const err0 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "grid"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+if(data.timber === undefined){
+const err1 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "timber"}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+if(data.members === undefined){
+const err2 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "members"}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+for(const key0 in data){
+if(!(func1.call(schema19.properties, key0))){
+const err3 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+}
+if(data.frame !== undefined){
+if(typeof data.frame !== "string"){
+const err4 = {instancePath:instancePath+"/frame",schemaPath:"#/properties/frame/type",keyword:"type",params:{type: "string"}};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+}
+if(data.format !== undefined){
+let data1 = data.format;
+if(!(((typeof data1 == "number") && (!(data1 % 1) && !isNaN(data1))) && (isFinite(data1)))){
+const err5 = {instancePath:instancePath+"/format",schemaPath:"#/properties/format/type",keyword:"type",params:{type: "integer"}};
+if(vErrors === null){
+vErrors = [err5];
+}
+else {
+vErrors.push(err5);
+}
+errors++;
+}
+if(1 !== data1){
+const err6 = {instancePath:instancePath+"/format",schemaPath:"#/properties/format/const",keyword:"const",params:{allowedValue: 1}};
+if(vErrors === null){
+vErrors = [err6];
+}
+else {
+vErrors.push(err6);
+}
+errors++;
+}
+}
+if(data.units !== undefined){
+let data2 = data.units;
+if(typeof data2 !== "string"){
+const err7 = {instancePath:instancePath+"/units",schemaPath:"#/properties/units/type",keyword:"type",params:{type: "string"}};
+if(vErrors === null){
+vErrors = [err7];
+}
+else {
+vErrors.push(err7);
+}
+errors++;
+}
+if(!((data2 === "inch") || (data2 === "mm"))){
+const err8 = {instancePath:instancePath+"/units",schemaPath:"#/properties/units/enum",keyword:"enum",params:{allowedValues: schema19.properties.units.enum}};
+if(vErrors === null){
+vErrors = [err8];
+}
+else {
+vErrors.push(err8);
+}
+errors++;
+}
+}
+if(data.basis !== undefined){
+let data3 = data.basis;
+if(data3 && typeof data3 == "object" && !Array.isArray(data3)){
+for(const key1 in data3){
+if(!((key1 === "loads") || (key1 === "risk-category"))){
+const err9 = {instancePath:instancePath+"/basis",schemaPath:"#/properties/basis/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key1}};
+if(vErrors === null){
+vErrors = [err9];
+}
+else {
+vErrors.push(err9);
+}
+errors++;
+}
+}
+if(data3.loads !== undefined){
+let data4 = data3.loads;
+if(typeof data4 !== "string"){
+const err10 = {instancePath:instancePath+"/basis/loads",schemaPath:"#/properties/basis/properties/loads/type",keyword:"type",params:{type: "string"}};
+if(vErrors === null){
+vErrors = [err10];
+}
+else {
+vErrors.push(err10);
+}
+errors++;
+}
+if(!((data4 === "asce-7-16") || (data4 === "asce-7-22"))){
+const err11 = {instancePath:instancePath+"/basis/loads",schemaPath:"#/properties/basis/properties/loads/enum",keyword:"enum",params:{allowedValues: schema19.properties.basis.properties.loads.enum}};
+if(vErrors === null){
+vErrors = [err11];
+}
+else {
+vErrors.push(err11);
+}
+errors++;
+}
+}
+if(data3["risk-category"] !== undefined){
+let data5 = data3["risk-category"];
+if(typeof data5 !== "string"){
+const err12 = {instancePath:instancePath+"/basis/risk-category",schemaPath:"#/properties/basis/properties/risk-category/type",keyword:"type",params:{type: "string"}};
+if(vErrors === null){
+vErrors = [err12];
+}
+else {
+vErrors.push(err12);
+}
+errors++;
+}
+if(!((((data5 === "i") || (data5 === "ii")) || (data5 === "iii")) || (data5 === "iv"))){
+const err13 = {instancePath:instancePath+"/basis/risk-category",schemaPath:"#/properties/basis/properties/risk-category/enum",keyword:"enum",params:{allowedValues: schema19.properties.basis.properties["risk-category"].enum}};
+if(vErrors === null){
+vErrors = [err13];
+}
+else {
+vErrors.push(err13);
+}
+errors++;
+}
+}
+}
+else {
+const err14 = {instancePath:instancePath+"/basis",schemaPath:"#/properties/basis/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err14];
+}
+else {
+vErrors.push(err14);
+}
+errors++;
+}
+}
+if(data.site !== undefined){
+let data6 = data.site;
+if(data6 && typeof data6 == "object" && !Array.isArray(data6)){
+for(const key2 in data6){
+if(!(((((key2 === "snow") || (key2 === "wind")) || (key2 === "frost-depth")) || (key2 === "soil")) || (key2 === "ground"))){
+const err15 = {instancePath:instancePath+"/site",schemaPath:"#/properties/site/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key2}};
+if(vErrors === null){
+vErrors = [err15];
+}
+else {
+vErrors.push(err15);
+}
+errors++;
+}
+}
+if(data6.snow !== undefined){
+let data7 = data6.snow;
+if(data7 && typeof data7 == "object" && !Array.isArray(data7)){
+for(const key3 in data7){
+if(!((((key3 === "ground") || (key3 === "exposure")) || (key3 === "thermal")) || (key3 === "slides"))){
+const err16 = {instancePath:instancePath+"/site/snow",schemaPath:"#/properties/site/properties/snow/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key3}};
+if(vErrors === null){
+vErrors = [err16];
+}
+else {
+vErrors.push(err16);
+}
+errors++;
+}
+}
+if(data7.ground !== undefined){
+let data8 = data7.ground;
+if((typeof data8 !== "string") && (!((typeof data8 == "number") && (isFinite(data8))))){
+const err17 = {instancePath:instancePath+"/site/snow/ground",schemaPath:"#/properties/site/properties/snow/properties/ground/type",keyword:"type",params:{type: schema19.properties.site.properties.snow.properties.ground.type}};
+if(vErrors === null){
+vErrors = [err17];
+}
+else {
+vErrors.push(err17);
+}
+errors++;
+}
+}
+if(data7.exposure !== undefined){
+let data9 = data7.exposure;
+if(typeof data9 !== "string"){
+const err18 = {instancePath:instancePath+"/site/snow/exposure",schemaPath:"#/properties/site/properties/snow/properties/exposure/type",keyword:"type",params:{type: "string"}};
+if(vErrors === null){
+vErrors = [err18];
+}
+else {
+vErrors.push(err18);
+}
+errors++;
+}
+if(!(((data9 === "fully-exposed") || (data9 === "partially-exposed")) || (data9 === "sheltered"))){
+const err19 = {instancePath:instancePath+"/site/snow/exposure",schemaPath:"#/properties/site/properties/snow/properties/exposure/enum",keyword:"enum",params:{allowedValues: schema19.properties.site.properties.snow.properties.exposure.enum}};
+if(vErrors === null){
+vErrors = [err19];
+}
+else {
+vErrors.push(err19);
+}
+errors++;
+}
+}
+if(data7.thermal !== undefined){
+let data10 = data7.thermal;
+if(typeof data10 !== "string"){
+const err20 = {instancePath:instancePath+"/site/snow/thermal",schemaPath:"#/properties/site/properties/snow/properties/thermal/type",keyword:"type",params:{type: "string"}};
+if(vErrors === null){
+vErrors = [err20];
+}
+else {
+vErrors.push(err20);
+}
+errors++;
+}
+if(!(((((data10 === "open") || (data10 === "heated")) || (data10 === "cold-ventilated")) || (data10 === "freezer")) || (data10 === "greenhouse"))){
+const err21 = {instancePath:instancePath+"/site/snow/thermal",schemaPath:"#/properties/site/properties/snow/properties/thermal/enum",keyword:"enum",params:{allowedValues: schema19.properties.site.properties.snow.properties.thermal.enum}};
+if(vErrors === null){
+vErrors = [err21];
+}
+else {
+vErrors.push(err21);
+}
+errors++;
+}
+}
+if(data7.slides !== undefined){
+if(typeof data7.slides !== "boolean"){
+const err22 = {instancePath:instancePath+"/site/snow/slides",schemaPath:"#/properties/site/properties/snow/properties/slides/type",keyword:"type",params:{type: "boolean"}};
+if(vErrors === null){
+vErrors = [err22];
+}
+else {
+vErrors.push(err22);
+}
+errors++;
+}
+}
+}
+else {
+const err23 = {instancePath:instancePath+"/site/snow",schemaPath:"#/properties/site/properties/snow/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err23];
+}
+else {
+vErrors.push(err23);
+}
+errors++;
+}
+}
+if(data6.wind !== undefined){
+let data12 = data6.wind;
+if(data12 && typeof data12 == "object" && !Array.isArray(data12)){
+for(const key4 in data12){
+if(!(((key4 === "speed") || (key4 === "exposure")) || (key4 === "flow"))){
+const err24 = {instancePath:instancePath+"/site/wind",schemaPath:"#/properties/site/properties/wind/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key4}};
+if(vErrors === null){
+vErrors = [err24];
+}
+else {
+vErrors.push(err24);
+}
+errors++;
+}
+}
+if(data12.speed !== undefined){
+let data13 = data12.speed;
+if((typeof data13 !== "string") && (!((typeof data13 == "number") && (isFinite(data13))))){
+const err25 = {instancePath:instancePath+"/site/wind/speed",schemaPath:"#/properties/site/properties/wind/properties/speed/type",keyword:"type",params:{type: schema19.properties.site.properties.wind.properties.speed.type}};
+if(vErrors === null){
+vErrors = [err25];
+}
+else {
+vErrors.push(err25);
+}
+errors++;
+}
+}
+if(data12.exposure !== undefined){
+let data14 = data12.exposure;
+if(typeof data14 !== "string"){
+const err26 = {instancePath:instancePath+"/site/wind/exposure",schemaPath:"#/properties/site/properties/wind/properties/exposure/type",keyword:"type",params:{type: "string"}};
+if(vErrors === null){
+vErrors = [err26];
+}
+else {
+vErrors.push(err26);
+}
+errors++;
+}
+if(!(((data14 === "B") || (data14 === "C")) || (data14 === "D"))){
+const err27 = {instancePath:instancePath+"/site/wind/exposure",schemaPath:"#/properties/site/properties/wind/properties/exposure/enum",keyword:"enum",params:{allowedValues: schema19.properties.site.properties.wind.properties.exposure.enum}};
+if(vErrors === null){
+vErrors = [err27];
+}
+else {
+vErrors.push(err27);
+}
+errors++;
+}
+}
+if(data12.flow !== undefined){
+let data15 = data12.flow;
+if(typeof data15 !== "string"){
+const err28 = {instancePath:instancePath+"/site/wind/flow",schemaPath:"#/properties/site/properties/wind/properties/flow/type",keyword:"type",params:{type: "string"}};
+if(vErrors === null){
+vErrors = [err28];
+}
+else {
+vErrors.push(err28);
+}
+errors++;
+}
+if(!((data15 === "clear") || (data15 === "obstructed"))){
+const err29 = {instancePath:instancePath+"/site/wind/flow",schemaPath:"#/properties/site/properties/wind/properties/flow/enum",keyword:"enum",params:{allowedValues: schema19.properties.site.properties.wind.properties.flow.enum}};
+if(vErrors === null){
+vErrors = [err29];
+}
+else {
+vErrors.push(err29);
+}
+errors++;
+}
+}
+}
+else {
+const err30 = {instancePath:instancePath+"/site/wind",schemaPath:"#/properties/site/properties/wind/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err30];
+}
+else {
+vErrors.push(err30);
+}
+errors++;
+}
+}
+if(data6["frost-depth"] !== undefined){
+let data16 = data6["frost-depth"];
+if((typeof data16 !== "string") && (!((typeof data16 == "number") && (isFinite(data16))))){
+const err31 = {instancePath:instancePath+"/site/frost-depth",schemaPath:"#/properties/site/properties/frost-depth/type",keyword:"type",params:{type: schema19.properties.site.properties["frost-depth"].type}};
+if(vErrors === null){
+vErrors = [err31];
+}
+else {
+vErrors.push(err31);
+}
+errors++;
+}
+}
+if(data6.soil !== undefined){
+let data17 = data6.soil;
+if(typeof data17 !== "string"){
+const err32 = {instancePath:instancePath+"/site/soil",schemaPath:"#/properties/site/properties/soil/type",keyword:"type",params:{type: "string"}};
+if(vErrors === null){
+vErrors = [err32];
+}
+else {
+vErrors.push(err32);
+}
+errors++;
+}
+if(!(((((data17 === "sand") || (data17 === "gravel")) || (data17 === "clay")) || (data17 === "sedimentary-rock")) || (data17 === "bedrock"))){
+const err33 = {instancePath:instancePath+"/site/soil",schemaPath:"#/properties/site/properties/soil/enum",keyword:"enum",params:{allowedValues: schema19.properties.site.properties.soil.enum}};
+if(vErrors === null){
+vErrors = [err33];
+}
+else {
+vErrors.push(err33);
+}
+errors++;
+}
+}
+if(data6.ground !== undefined){
+let data18 = data6.ground;
+if(data18 && typeof data18 == "object" && !Array.isArray(data18)){
+for(const key5 in data18){
+if(!(pattern3.test(key5))){
+const err34 = {instancePath:instancePath+"/site/ground",schemaPath:"#/properties/site/properties/ground/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key5}};
+if(vErrors === null){
+vErrors = [err34];
+}
+else {
+vErrors.push(err34);
+}
+errors++;
+}
+}
+for(const key6 in data18){
+if(pattern3.test(key6)){
+let data19 = data18[key6];
+if((typeof data19 !== "string") && (!((typeof data19 == "number") && (isFinite(data19))))){
+const err35 = {instancePath:instancePath+"/site/ground/" + key6.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/site/properties/ground/patternProperties/%5E(%3F%3A%5B1-9%5D%5B0-9%5D*%7C%5BA-Z%5D(%3F%3A%5B1-9%5D%5B0-9%5D*)%3F)%24/type",keyword:"type",params:{type: schema19.properties.site.properties.ground.patternProperties["^(?:[1-9][0-9]*|[A-Z](?:[1-9][0-9]*)?)$"].type}};
+if(vErrors === null){
+vErrors = [err35];
+}
+else {
+vErrors.push(err35);
+}
+errors++;
+}
+}
+}
+}
+else {
+const err36 = {instancePath:instancePath+"/site/ground",schemaPath:"#/properties/site/properties/ground/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err36];
+}
+else {
+vErrors.push(err36);
+}
+errors++;
+}
+}
+}
+else {
+const err37 = {instancePath:instancePath+"/site",schemaPath:"#/properties/site/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err37];
+}
+else {
+vErrors.push(err37);
+}
+errors++;
+}
+}
+if(data.timber !== undefined){
+let data20 = data.timber;
+if(data20 && typeof data20 == "object" && !Array.isArray(data20)){
+if(Object.keys(data20).length < 1){
+const err38 = {instancePath:instancePath+"/timber",schemaPath:"#/properties/timber/minProperties",keyword:"minProperties",params:{limit: 1}};
+if(vErrors === null){
+vErrors = [err38];
+}
+else {
+vErrors.push(err38);
+}
+errors++;
+}
+for(const key7 in data20){
+const _errs50 = errors;
+if(typeof key7 === "string"){
+if(!pattern5.test(key7)){
+const err39 = {instancePath:instancePath+"/timber",schemaPath:"#/properties/timber/propertyNames/pattern",keyword:"pattern",params:{pattern: "^[\\p{L}][\\p{L}\\p{N}_-]*$"},propertyName:key7};
+if(vErrors === null){
+vErrors = [err39];
+}
+else {
+vErrors.push(err39);
+}
+errors++;
+}
+}
+var valid6 = _errs50 === errors;
+if(!valid6){
+const err40 = {instancePath:instancePath+"/timber",schemaPath:"#/properties/timber/propertyNames",keyword:"propertyNames",params:{propertyName: key7}};
+if(vErrors === null){
+vErrors = [err40];
+}
+else {
+vErrors.push(err40);
+}
+errors++;
+}
+}
+for(const key8 in data20){
+let data21 = data20[key8];
+if(data21 && typeof data21 == "object" && !Array.isArray(data21)){
+if(data21.species === undefined){
+const err41 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/timber/additionalProperties/required",keyword:"required",params:{missingProperty: "species"}};
+if(vErrors === null){
+vErrors = [err41];
+}
+else {
+vErrors.push(err41);
+}
+errors++;
+}
+for(const key9 in data21){
+if(!(((((((key9 === "species") || (key9 === "grade")) || (key9 === "seasoning")) || (key9 === "surface")) || (key9 === "values")) || (key9 === "because")) || (key9 === "weight"))){
+const err42 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/timber/additionalProperties/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key9}};
+if(vErrors === null){
+vErrors = [err42];
+}
+else {
+vErrors.push(err42);
+}
+errors++;
+}
+}
+if(data21.species !== undefined){
+if(!(validate53(data21.species, {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1")+"/species",parentData:data21,parentDataProperty:"species",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors);
+errors = vErrors.length;
+}
+}
+if(data21.grade !== undefined){
+if(typeof data21.grade !== "string"){
+const err43 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1")+"/grade",schemaPath:"#/properties/timber/additionalProperties/properties/grade/type",keyword:"type",params:{type: "string"}};
+if(vErrors === null){
+vErrors = [err43];
+}
+else {
+vErrors.push(err43);
+}
+errors++;
+}
+}
+if(data21.seasoning !== undefined){
+let data24 = data21.seasoning;
+if(typeof data24 !== "string"){
+const err44 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1")+"/seasoning",schemaPath:"#/properties/timber/additionalProperties/properties/seasoning/type",keyword:"type",params:{type: "string"}};
+if(vErrors === null){
+vErrors = [err44];
+}
+else {
+vErrors.push(err44);
+}
+errors++;
+}
+if(!((data24 === "green") || (data24 === "dry"))){
+const err45 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1")+"/seasoning",schemaPath:"#/properties/timber/additionalProperties/properties/seasoning/enum",keyword:"enum",params:{allowedValues: schema19.properties.timber.additionalProperties.properties.seasoning.enum}};
+if(vErrors === null){
+vErrors = [err45];
+}
+else {
+vErrors.push(err45);
+}
+errors++;
+}
+}
+if(data21.surface !== undefined){
+let data25 = data21.surface;
+if(typeof data25 !== "string"){
+const err46 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1")+"/surface",schemaPath:"#/properties/timber/additionalProperties/properties/surface/type",keyword:"type",params:{type: "string"}};
+if(vErrors === null){
+vErrors = [err46];
+}
+else {
+vErrors.push(err46);
+}
+errors++;
+}
+if(!((data25 === "rough") || (data25 === "planed"))){
+const err47 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1")+"/surface",schemaPath:"#/properties/timber/additionalProperties/properties/surface/enum",keyword:"enum",params:{allowedValues: schema19.properties.timber.additionalProperties.properties.surface.enum}};
+if(vErrors === null){
+vErrors = [err47];
+}
+else {
+vErrors.push(err47);
+}
+errors++;
+}
+}
+if(data21.values !== undefined){
+let data26 = data21.values;
+if(data26 && typeof data26 == "object" && !Array.isArray(data26)){
+if(Object.keys(data26).length < 1){
+const err48 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1")+"/values",schemaPath:"#/properties/timber/additionalProperties/properties/values/minProperties",keyword:"minProperties",params:{limit: 1}};
+if(vErrors === null){
+vErrors = [err48];
+}
+else {
+vErrors.push(err48);
+}
+errors++;
+}
+for(const key10 in data26){
+if(!((((((((key10 === "Fb") || (key10 === "Ft")) || (key10 === "Fv")) || (key10 === "Fc-perp")) || (key10 === "Fc")) || (key10 === "E")) || (key10 === "E-min")) || (key10 === "G"))){
+const err49 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1")+"/values",schemaPath:"#/properties/timber/additionalProperties/properties/values/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key10}};
+if(vErrors === null){
+vErrors = [err49];
+}
+else {
+vErrors.push(err49);
+}
+errors++;
+}
+}
+if(data26.Fb !== undefined){
+let data27 = data26.Fb;
+if((typeof data27 !== "string") && (!((typeof data27 == "number") && (isFinite(data27))))){
+const err50 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1")+"/values/Fb",schemaPath:"#/properties/timber/additionalProperties/properties/values/properties/Fb/type",keyword:"type",params:{type: schema19.properties.timber.additionalProperties.properties.values.properties.Fb.type}};
+if(vErrors === null){
+vErrors = [err50];
+}
+else {
+vErrors.push(err50);
+}
+errors++;
+}
+}
+if(data26.Ft !== undefined){
+let data28 = data26.Ft;
+if((typeof data28 !== "string") && (!((typeof data28 == "number") && (isFinite(data28))))){
+const err51 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1")+"/values/Ft",schemaPath:"#/properties/timber/additionalProperties/properties/values/properties/Ft/type",keyword:"type",params:{type: schema19.properties.timber.additionalProperties.properties.values.properties.Ft.type}};
+if(vErrors === null){
+vErrors = [err51];
+}
+else {
+vErrors.push(err51);
+}
+errors++;
+}
+}
+if(data26.Fv !== undefined){
+let data29 = data26.Fv;
+if((typeof data29 !== "string") && (!((typeof data29 == "number") && (isFinite(data29))))){
+const err52 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1")+"/values/Fv",schemaPath:"#/properties/timber/additionalProperties/properties/values/properties/Fv/type",keyword:"type",params:{type: schema19.properties.timber.additionalProperties.properties.values.properties.Fv.type}};
+if(vErrors === null){
+vErrors = [err52];
+}
+else {
+vErrors.push(err52);
+}
+errors++;
+}
+}
+if(data26["Fc-perp"] !== undefined){
+let data30 = data26["Fc-perp"];
+if((typeof data30 !== "string") && (!((typeof data30 == "number") && (isFinite(data30))))){
+const err53 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1")+"/values/Fc-perp",schemaPath:"#/properties/timber/additionalProperties/properties/values/properties/Fc-perp/type",keyword:"type",params:{type: schema19.properties.timber.additionalProperties.properties.values.properties["Fc-perp"].type}};
+if(vErrors === null){
+vErrors = [err53];
+}
+else {
+vErrors.push(err53);
+}
+errors++;
+}
+}
+if(data26.Fc !== undefined){
+let data31 = data26.Fc;
+if((typeof data31 !== "string") && (!((typeof data31 == "number") && (isFinite(data31))))){
+const err54 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1")+"/values/Fc",schemaPath:"#/properties/timber/additionalProperties/properties/values/properties/Fc/type",keyword:"type",params:{type: schema19.properties.timber.additionalProperties.properties.values.properties.Fc.type}};
+if(vErrors === null){
+vErrors = [err54];
+}
+else {
+vErrors.push(err54);
+}
+errors++;
+}
+}
+if(data26.E !== undefined){
+let data32 = data26.E;
+if((typeof data32 !== "string") && (!((typeof data32 == "number") && (isFinite(data32))))){
+const err55 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1")+"/values/E",schemaPath:"#/properties/timber/additionalProperties/properties/values/properties/E/type",keyword:"type",params:{type: schema19.properties.timber.additionalProperties.properties.values.properties.E.type}};
+if(vErrors === null){
+vErrors = [err55];
+}
+else {
+vErrors.push(err55);
+}
+errors++;
+}
+}
+if(data26["E-min"] !== undefined){
+let data33 = data26["E-min"];
+if((typeof data33 !== "string") && (!((typeof data33 == "number") && (isFinite(data33))))){
+const err56 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1")+"/values/E-min",schemaPath:"#/properties/timber/additionalProperties/properties/values/properties/E-min/type",keyword:"type",params:{type: schema19.properties.timber.additionalProperties.properties.values.properties["E-min"].type}};
+if(vErrors === null){
+vErrors = [err56];
+}
+else {
+vErrors.push(err56);
+}
+errors++;
+}
+}
+if(data26.G !== undefined){
+let data34 = data26.G;
+if((typeof data34 == "number") && (isFinite(data34))){
+if(data34 > 1.5 || isNaN(data34)){
+const err57 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1")+"/values/G",schemaPath:"#/properties/timber/additionalProperties/properties/values/properties/G/maximum",keyword:"maximum",params:{comparison: "<=", limit: 1.5}};
+if(vErrors === null){
+vErrors = [err57];
+}
+else {
+vErrors.push(err57);
+}
+errors++;
+}
+if(data34 <= 0 || isNaN(data34)){
+const err58 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1")+"/values/G",schemaPath:"#/properties/timber/additionalProperties/properties/values/properties/G/exclusiveMinimum",keyword:"exclusiveMinimum",params:{comparison: ">", limit: 0}};
+if(vErrors === null){
+vErrors = [err58];
+}
+else {
+vErrors.push(err58);
+}
+errors++;
+}
+}
+else {
+const err59 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1")+"/values/G",schemaPath:"#/properties/timber/additionalProperties/properties/values/properties/G/type",keyword:"type",params:{type: "number"}};
+if(vErrors === null){
+vErrors = [err59];
+}
+else {
+vErrors.push(err59);
+}
+errors++;
+}
+}
+}
+else {
+const err60 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1")+"/values",schemaPath:"#/properties/timber/additionalProperties/properties/values/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err60];
+}
+else {
+vErrors.push(err60);
+}
+errors++;
+}
+}
+if(data21.because !== undefined){
+if(typeof data21.because !== "string"){
+const err61 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1")+"/because",schemaPath:"#/properties/timber/additionalProperties/properties/because/type",keyword:"type",params:{type: "string"}};
+if(vErrors === null){
+vErrors = [err61];
+}
+else {
+vErrors.push(err61);
+}
+errors++;
+}
+}
+if(data21.weight !== undefined){
+let data36 = data21.weight;
+if((typeof data36 !== "string") && (!((typeof data36 == "number") && (isFinite(data36))))){
+const err62 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1")+"/weight",schemaPath:"#/properties/timber/additionalProperties/properties/weight/type",keyword:"type",params:{type: schema19.properties.timber.additionalProperties.properties.weight.type}};
+if(vErrors === null){
+vErrors = [err62];
+}
+else {
+vErrors.push(err62);
+}
+errors++;
+}
+}
+if(data21.values !== undefined){
+if(data21.because === undefined){
+const err63 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/timber/additionalProperties/dependentRequired",keyword:"dependentRequired",params:{property: "values",
+    missingProperty: "because",
+    depsCount: 1,
+    deps: "because"}};
+if(vErrors === null){
+vErrors = [err63];
+}
+else {
+vErrors.push(err63);
+}
+errors++;
+}
+}
+}
+else {
+const err64 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/timber/additionalProperties/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err64];
+}
+else {
+vErrors.push(err64);
+}
+errors++;
+}
+}
+}
+else {
+const err65 = {instancePath:instancePath+"/timber",schemaPath:"#/properties/timber/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err65];
+}
+else {
+vErrors.push(err65);
+}
+errors++;
+}
+}
+if(data.mill !== undefined){
+let data37 = data.mill;
+if(data37 && typeof data37 == "object" && !Array.isArray(data37)){
+for(const key11 in data37){
+if(!(((key11 === "longest-cut") || (key11 === "kerf")) || (key11 === "logs"))){
+const err66 = {instancePath:instancePath+"/mill",schemaPath:"#/properties/mill/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key11}};
+if(vErrors === null){
+vErrors = [err66];
+}
+else {
+vErrors.push(err66);
+}
+errors++;
+}
+}
+if(data37["longest-cut"] !== undefined){
+let data38 = data37["longest-cut"];
+if((typeof data38 !== "string") && (!((typeof data38 == "number") && (isFinite(data38))))){
+const err67 = {instancePath:instancePath+"/mill/longest-cut",schemaPath:"#/properties/mill/properties/longest-cut/type",keyword:"type",params:{type: schema19.properties.mill.properties["longest-cut"].type}};
+if(vErrors === null){
+vErrors = [err67];
+}
+else {
+vErrors.push(err67);
+}
+errors++;
+}
+}
+if(data37.kerf !== undefined){
+let data39 = data37.kerf;
+if((typeof data39 !== "string") && (!((typeof data39 == "number") && (isFinite(data39))))){
+const err68 = {instancePath:instancePath+"/mill/kerf",schemaPath:"#/properties/mill/properties/kerf/type",keyword:"type",params:{type: schema19.properties.mill.properties.kerf.type}};
+if(vErrors === null){
+vErrors = [err68];
+}
+else {
+vErrors.push(err68);
+}
+errors++;
+}
+}
+if(data37.logs !== undefined){
+let data40 = data37.logs;
+if(Array.isArray(data40)){
+const len0 = data40.length;
+for(let i0=0; i0<len0; i0++){
+let data41 = data40[i0];
+if(data41 && typeof data41 == "object" && !Array.isArray(data41)){
+if(data41["small-end"] === undefined){
+const err69 = {instancePath:instancePath+"/mill/logs/" + i0,schemaPath:"#/properties/mill/properties/logs/items/required",keyword:"required",params:{missingProperty: "small-end"}};
+if(vErrors === null){
+vErrors = [err69];
+}
+else {
+vErrors.push(err69);
+}
+errors++;
+}
+if(data41.length === undefined){
+const err70 = {instancePath:instancePath+"/mill/logs/" + i0,schemaPath:"#/properties/mill/properties/logs/items/required",keyword:"required",params:{missingProperty: "length"}};
+if(vErrors === null){
+vErrors = [err70];
+}
+else {
+vErrors.push(err70);
+}
+errors++;
+}
+if(data41.count === undefined){
+const err71 = {instancePath:instancePath+"/mill/logs/" + i0,schemaPath:"#/properties/mill/properties/logs/items/required",keyword:"required",params:{missingProperty: "count"}};
+if(vErrors === null){
+vErrors = [err71];
+}
+else {
+vErrors.push(err71);
+}
+errors++;
+}
+for(const key12 in data41){
+if(!((((key12 === "species") || (key12 === "small-end")) || (key12 === "length")) || (key12 === "count"))){
+const err72 = {instancePath:instancePath+"/mill/logs/" + i0,schemaPath:"#/properties/mill/properties/logs/items/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key12}};
+if(vErrors === null){
+vErrors = [err72];
+}
+else {
+vErrors.push(err72);
+}
+errors++;
+}
+}
+if(data41.species !== undefined){
+if(!(validate53(data41.species, {instancePath:instancePath+"/mill/logs/" + i0+"/species",parentData:data41,parentDataProperty:"species",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors);
+errors = vErrors.length;
+}
+}
+if(data41["small-end"] !== undefined){
+let data43 = data41["small-end"];
+if((typeof data43 !== "string") && (!((typeof data43 == "number") && (isFinite(data43))))){
+const err73 = {instancePath:instancePath+"/mill/logs/" + i0+"/small-end",schemaPath:"#/properties/mill/properties/logs/items/properties/small-end/type",keyword:"type",params:{type: schema19.properties.mill.properties.logs.items.properties["small-end"].type}};
+if(vErrors === null){
+vErrors = [err73];
+}
+else {
+vErrors.push(err73);
+}
+errors++;
+}
+}
+if(data41.length !== undefined){
+let data44 = data41.length;
+if((typeof data44 !== "string") && (!((typeof data44 == "number") && (isFinite(data44))))){
+const err74 = {instancePath:instancePath+"/mill/logs/" + i0+"/length",schemaPath:"#/properties/mill/properties/logs/items/properties/length/type",keyword:"type",params:{type: schema19.properties.mill.properties.logs.items.properties.length.type}};
+if(vErrors === null){
+vErrors = [err74];
+}
+else {
+vErrors.push(err74);
+}
+errors++;
+}
+}
+if(data41.count !== undefined){
+let data45 = data41.count;
+if(!(((typeof data45 == "number") && (!(data45 % 1) && !isNaN(data45))) && (isFinite(data45)))){
+const err75 = {instancePath:instancePath+"/mill/logs/" + i0+"/count",schemaPath:"#/properties/mill/properties/logs/items/properties/count/type",keyword:"type",params:{type: "integer"}};
+if(vErrors === null){
+vErrors = [err75];
+}
+else {
+vErrors.push(err75);
+}
+errors++;
+}
+if((typeof data45 == "number") && (isFinite(data45))){
+if(data45 < 1 || isNaN(data45)){
+const err76 = {instancePath:instancePath+"/mill/logs/" + i0+"/count",schemaPath:"#/properties/mill/properties/logs/items/properties/count/minimum",keyword:"minimum",params:{comparison: ">=", limit: 1}};
+if(vErrors === null){
+vErrors = [err76];
+}
+else {
+vErrors.push(err76);
+}
+errors++;
+}
+}
+}
+}
+else {
+const err77 = {instancePath:instancePath+"/mill/logs/" + i0,schemaPath:"#/properties/mill/properties/logs/items/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err77];
+}
+else {
+vErrors.push(err77);
+}
+errors++;
+}
+}
+}
+else {
+const err78 = {instancePath:instancePath+"/mill/logs",schemaPath:"#/properties/mill/properties/logs/type",keyword:"type",params:{type: "array"}};
+if(vErrors === null){
+vErrors = [err78];
+}
+else {
+vErrors.push(err78);
+}
+errors++;
+}
+}
+}
+else {
+const err79 = {instancePath:instancePath+"/mill",schemaPath:"#/properties/mill/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err79];
+}
+else {
+vErrors.push(err79);
+}
+errors++;
+}
+}
+if(data.grid !== undefined){
+let data46 = data.grid;
+if(data46 && typeof data46 == "object" && !Array.isArray(data46)){
+if(data46.walls === undefined){
+const err80 = {instancePath:instancePath+"/grid",schemaPath:"#/properties/grid/required",keyword:"required",params:{missingProperty: "walls"}};
+if(vErrors === null){
+vErrors = [err80];
+}
+else {
+vErrors.push(err80);
+}
+errors++;
+}
+if(data46.bents === undefined){
+const err81 = {instancePath:instancePath+"/grid",schemaPath:"#/properties/grid/required",keyword:"required",params:{missingProperty: "bents"}};
+if(vErrors === null){
+vErrors = [err81];
+}
+else {
+vErrors.push(err81);
+}
+errors++;
+}
+for(const key13 in data46){
+if(!(((key13 === "walls") || (key13 === "bents")) || (key13 === "levels"))){
+const err82 = {instancePath:instancePath+"/grid",schemaPath:"#/properties/grid/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key13}};
+if(vErrors === null){
+vErrors = [err82];
+}
+else {
+vErrors.push(err82);
+}
+errors++;
+}
+}
+if(data46.walls !== undefined){
+let data47 = data46.walls;
+if(data47 && typeof data47 == "object" && !Array.isArray(data47)){
+if(Object.keys(data47).length < 1){
+const err83 = {instancePath:instancePath+"/grid/walls",schemaPath:"#/properties/grid/properties/walls/minProperties",keyword:"minProperties",params:{limit: 1}};
+if(vErrors === null){
+vErrors = [err83];
+}
+else {
+vErrors.push(err83);
+}
+errors++;
+}
+for(const key14 in data47){
+if(!(pattern6.test(key14))){
+const err84 = {instancePath:instancePath+"/grid/walls",schemaPath:"#/properties/grid/properties/walls/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key14}};
+if(vErrors === null){
+vErrors = [err84];
+}
+else {
+vErrors.push(err84);
+}
+errors++;
+}
+}
+for(const key15 in data47){
+if(pattern6.test(key15)){
+if(!(validate56(data47[key15], {instancePath:instancePath+"/grid/walls/" + key15.replace(/~/g, "~0").replace(/\//g, "~1"),parentData:data47,parentDataProperty:key15,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors);
+errors = vErrors.length;
+}
+}
+}
+}
+else {
+const err85 = {instancePath:instancePath+"/grid/walls",schemaPath:"#/properties/grid/properties/walls/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err85];
+}
+else {
+vErrors.push(err85);
+}
+errors++;
+}
+}
+if(data46.bents !== undefined){
+let data49 = data46.bents;
+if(data49 && typeof data49 == "object" && !Array.isArray(data49)){
+if(Object.keys(data49).length < 1){
+const err86 = {instancePath:instancePath+"/grid/bents",schemaPath:"#/properties/grid/properties/bents/minProperties",keyword:"minProperties",params:{limit: 1}};
+if(vErrors === null){
+vErrors = [err86];
+}
+else {
+vErrors.push(err86);
+}
+errors++;
+}
+for(const key16 in data49){
+if(!(pattern8.test(key16))){
+const err87 = {instancePath:instancePath+"/grid/bents",schemaPath:"#/properties/grid/properties/bents/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key16}};
+if(vErrors === null){
+vErrors = [err87];
+}
+else {
+vErrors.push(err87);
+}
+errors++;
+}
+}
+for(const key17 in data49){
+if(pattern8.test(key17)){
+if(!(validate58(data49[key17], {instancePath:instancePath+"/grid/bents/" + key17.replace(/~/g, "~0").replace(/\//g, "~1"),parentData:data49,parentDataProperty:key17,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors);
+errors = vErrors.length;
+}
+}
+}
+}
+else {
+const err88 = {instancePath:instancePath+"/grid/bents",schemaPath:"#/properties/grid/properties/bents/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err88];
+}
+else {
+vErrors.push(err88);
+}
+errors++;
+}
+}
+if(data46.levels !== undefined){
+let data51 = data46.levels;
+if(data51 && typeof data51 == "object" && !Array.isArray(data51)){
+for(const key18 in data51){
+const _errs117 = errors;
+if(typeof key18 === "string"){
+if(!pattern5.test(key18)){
+const err89 = {instancePath:instancePath+"/grid/levels",schemaPath:"#/properties/grid/properties/levels/propertyNames/pattern",keyword:"pattern",params:{pattern: "^[\\p{L}][\\p{L}\\p{N}_-]*$"},propertyName:key18};
+if(vErrors === null){
+vErrors = [err89];
+}
+else {
+vErrors.push(err89);
+}
+errors++;
+}
+}
+var valid17 = _errs117 === errors;
+if(!valid17){
+const err90 = {instancePath:instancePath+"/grid/levels",schemaPath:"#/properties/grid/properties/levels/propertyNames",keyword:"propertyNames",params:{propertyName: key18}};
+if(vErrors === null){
+vErrors = [err90];
+}
+else {
+vErrors.push(err90);
+}
+errors++;
+}
+}
+for(const key19 in data51){
+let data52 = data51[key19];
+if((typeof data52 !== "string") && (!((typeof data52 == "number") && (isFinite(data52))))){
+const err91 = {instancePath:instancePath+"/grid/levels/" + key19.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/grid/properties/levels/additionalProperties/type",keyword:"type",params:{type: schema19.properties.grid.properties.levels.additionalProperties.type}};
+if(vErrors === null){
+vErrors = [err91];
+}
+else {
+vErrors.push(err91);
+}
+errors++;
+}
+}
+}
+else {
+const err92 = {instancePath:instancePath+"/grid/levels",schemaPath:"#/properties/grid/properties/levels/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err92];
+}
+else {
+vErrors.push(err92);
+}
+errors++;
+}
+}
+}
+else {
+const err93 = {instancePath:instancePath+"/grid",schemaPath:"#/properties/grid/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err93];
+}
+else {
+vErrors.push(err93);
+}
+errors++;
+}
+}
+if(data.members !== undefined){
+let data53 = data.members;
+if(data53 && typeof data53 == "object" && !Array.isArray(data53)){
+if(Object.keys(data53).length < 1){
+const err94 = {instancePath:instancePath+"/members",schemaPath:"#/properties/members/minProperties",keyword:"minProperties",params:{limit: 1}};
+if(vErrors === null){
+vErrors = [err94];
+}
+else {
+vErrors.push(err94);
+}
+errors++;
+}
+for(const key20 in data53){
+const _errs123 = errors;
+if(typeof key20 === "string"){
+if(!pattern5.test(key20)){
+const err95 = {instancePath:instancePath+"/members",schemaPath:"#/properties/members/propertyNames/pattern",keyword:"pattern",params:{pattern: "^[\\p{L}][\\p{L}\\p{N}_-]*$"},propertyName:key20};
+if(vErrors === null){
+vErrors = [err95];
+}
+else {
+vErrors.push(err95);
+}
+errors++;
+}
+}
+var valid19 = _errs123 === errors;
+if(!valid19){
+const err96 = {instancePath:instancePath+"/members",schemaPath:"#/properties/members/propertyNames",keyword:"propertyNames",params:{propertyName: key20}};
+if(vErrors === null){
+vErrors = [err96];
+}
+else {
+vErrors.push(err96);
+}
+errors++;
+}
+}
+for(const key21 in data53){
+if(!(validate60(data53[key21], {instancePath:instancePath+"/members/" + key21.replace(/~/g, "~0").replace(/\//g, "~1"),parentData:data53,parentDataProperty:key21,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate60.errors : vErrors.concat(validate60.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err97 = {instancePath:instancePath+"/members",schemaPath:"#/properties/members/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err97];
+}
+else {
+vErrors.push(err97);
+}
+errors++;
+}
+}
+if(data.joints !== undefined){
+let data55 = data.joints;
+if(data55 && typeof data55 == "object" && !Array.isArray(data55)){
+for(const key22 in data55){
+const _errs128 = errors;
+if(typeof key22 === "string"){
+if(!pattern5.test(key22)){
+const err98 = {instancePath:instancePath+"/joints",schemaPath:"#/properties/joints/propertyNames/pattern",keyword:"pattern",params:{pattern: "^[\\p{L}][\\p{L}\\p{N}_-]*$"},propertyName:key22};
+if(vErrors === null){
+vErrors = [err98];
+}
+else {
+vErrors.push(err98);
+}
+errors++;
+}
+}
+var valid21 = _errs128 === errors;
+if(!valid21){
+const err99 = {instancePath:instancePath+"/joints",schemaPath:"#/properties/joints/propertyNames",keyword:"propertyNames",params:{propertyName: key22}};
+if(vErrors === null){
+vErrors = [err99];
+}
+else {
+vErrors.push(err99);
+}
+errors++;
+}
+}
+for(const key23 in data55){
+if(!(validate292(data55[key23], {instancePath:instancePath+"/joints/" + key23.replace(/~/g, "~0").replace(/\//g, "~1"),parentData:data55,parentDataProperty:key23,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate292.errors : vErrors.concat(validate292.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err100 = {instancePath:instancePath+"/joints",schemaPath:"#/properties/joints/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err100];
+}
+else {
+vErrors.push(err100);
+}
+errors++;
+}
+}
+if(data.roof !== undefined){
+let data57 = data.roof;
+if(data57 && typeof data57 == "object" && !Array.isArray(data57)){
+if(data57.kind === undefined){
+const err101 = {instancePath:instancePath+"/roof",schemaPath:"#/properties/roof/required",keyword:"required",params:{missingProperty: "kind"}};
+if(vErrors === null){
+vErrors = [err101];
+}
+else {
+vErrors.push(err101);
+}
+errors++;
+}
+const tag0 = data57.kind;
+if(typeof tag0 == "string"){
+if(tag0 === "gable"){
+if(!(validate360(data57, {instancePath:instancePath+"/roof",parentData:data,parentDataProperty:"roof",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate360.errors : vErrors.concat(validate360.errors);
+errors = vErrors.length;
+}
+var props2 = true;
+}
+else if(tag0 === "shed"){
+if(!(validate371(data57, {instancePath:instancePath+"/roof",parentData:data,parentDataProperty:"roof",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate371.errors : vErrors.concat(validate371.errors);
+errors = vErrors.length;
+}
+if(props2 !== true){
+props2 = true;
+}
+}
+else {
+const err102 = {instancePath:instancePath+"/roof",schemaPath:"#/properties/roof/discriminator",keyword:"discriminator",params:{error: "mapping", tag: "kind", tagValue: tag0}};
+if(vErrors === null){
+vErrors = [err102];
+}
+else {
+vErrors.push(err102);
+}
+errors++;
+}
+}
+else {
+const err103 = {instancePath:instancePath+"/roof",schemaPath:"#/properties/roof/discriminator",keyword:"discriminator",params:{error: "tag", tag: "kind", tagValue: tag0}};
+if(vErrors === null){
+vErrors = [err103];
+}
+else {
+vErrors.push(err103);
+}
+errors++;
+}
+}
+else {
+const err104 = {instancePath:instancePath+"/roof",schemaPath:"#/properties/roof/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err104];
+}
+else {
+vErrors.push(err104);
+}
+errors++;
+}
+}
+if(data.piers !== undefined){
+let data58 = data.piers;
+if(data58 && typeof data58 == "object" && !Array.isArray(data58)){
+for(const key24 in data58){
+const _errs138 = errors;
+if(typeof key24 === "string"){
+if(!pattern5.test(key24)){
+const err105 = {instancePath:instancePath+"/piers",schemaPath:"#/properties/piers/propertyNames/pattern",keyword:"pattern",params:{pattern: "^[\\p{L}][\\p{L}\\p{N}_-]*$"},propertyName:key24};
+if(vErrors === null){
+vErrors = [err105];
+}
+else {
+vErrors.push(err105);
+}
+errors++;
+}
+}
+var valid26 = _errs138 === errors;
+if(!valid26){
+const err106 = {instancePath:instancePath+"/piers",schemaPath:"#/properties/piers/propertyNames",keyword:"propertyNames",params:{propertyName: key24}};
+if(vErrors === null){
+vErrors = [err106];
+}
+else {
+vErrors.push(err106);
+}
+errors++;
+}
+}
+for(const key25 in data58){
+if(!(validate378(data58[key25], {instancePath:instancePath+"/piers/" + key25.replace(/~/g, "~0").replace(/\//g, "~1"),parentData:data58,parentDataProperty:key25,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate378.errors : vErrors.concat(validate378.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err107 = {instancePath:instancePath+"/piers",schemaPath:"#/properties/piers/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err107];
+}
+else {
+vErrors.push(err107);
+}
+errors++;
+}
+}
+if(data.floors !== undefined){
+let data60 = data.floors;
+if(data60 && typeof data60 == "object" && !Array.isArray(data60)){
+for(const key26 in data60){
+const _errs143 = errors;
+if(typeof key26 === "string"){
+if(!pattern5.test(key26)){
+const err108 = {instancePath:instancePath+"/floors",schemaPath:"#/properties/floors/propertyNames/pattern",keyword:"pattern",params:{pattern: "^[\\p{L}][\\p{L}\\p{N}_-]*$"},propertyName:key26};
+if(vErrors === null){
+vErrors = [err108];
+}
+else {
+vErrors.push(err108);
+}
+errors++;
+}
+}
+var valid28 = _errs143 === errors;
+if(!valid28){
+const err109 = {instancePath:instancePath+"/floors",schemaPath:"#/properties/floors/propertyNames",keyword:"propertyNames",params:{propertyName: key26}};
+if(vErrors === null){
+vErrors = [err109];
+}
+else {
+vErrors.push(err109);
+}
+errors++;
+}
+}
+for(const key27 in data60){
+let data61 = data60[key27];
+if(data61 && typeof data61 == "object" && !Array.isArray(data61)){
+if(data61.on === undefined){
+const err110 = {instancePath:instancePath+"/floors/" + key27.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/floors/additionalProperties/required",keyword:"required",params:{missingProperty: "on"}};
+if(vErrors === null){
+vErrors = [err110];
+}
+else {
+vErrors.push(err110);
+}
+errors++;
+}
+if(data61.live === undefined){
+const err111 = {instancePath:instancePath+"/floors/" + key27.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/floors/additionalProperties/required",keyword:"required",params:{missingProperty: "live"}};
+if(vErrors === null){
+vErrors = [err111];
+}
+else {
+vErrors.push(err111);
+}
+errors++;
+}
+for(const key28 in data61){
+if(!((key28 === "on") || (key28 === "live"))){
+const err112 = {instancePath:instancePath+"/floors/" + key27.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/floors/additionalProperties/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key28}};
+if(vErrors === null){
+vErrors = [err112];
+}
+else {
+vErrors.push(err112);
+}
+errors++;
+}
+}
+if(data61.on !== undefined){
+if(typeof data61.on !== "string"){
+const err113 = {instancePath:instancePath+"/floors/" + key27.replace(/~/g, "~0").replace(/\//g, "~1")+"/on",schemaPath:"#/properties/floors/additionalProperties/properties/on/type",keyword:"type",params:{type: "string"}};
+if(vErrors === null){
+vErrors = [err113];
+}
+else {
+vErrors.push(err113);
+}
+errors++;
+}
+}
+if(data61.live !== undefined){
+let data63 = data61.live;
+if((typeof data63 !== "string") && (!((typeof data63 == "number") && (isFinite(data63))))){
+const err114 = {instancePath:instancePath+"/floors/" + key27.replace(/~/g, "~0").replace(/\//g, "~1")+"/live",schemaPath:"#/properties/floors/additionalProperties/properties/live/type",keyword:"type",params:{type: schema19.properties.floors.additionalProperties.properties.live.type}};
+if(vErrors === null){
+vErrors = [err114];
+}
+else {
+vErrors.push(err114);
+}
+errors++;
+}
+}
+}
+else {
+const err115 = {instancePath:instancePath+"/floors/" + key27.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/floors/additionalProperties/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err115];
+}
+else {
+vErrors.push(err115);
+}
+errors++;
+}
+}
+}
+else {
+const err116 = {instancePath:instancePath+"/floors",schemaPath:"#/properties/floors/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err116];
+}
+else {
+vErrors.push(err116);
+}
+errors++;
+}
+}
+if(data.crew !== undefined){
+let data64 = data.crew;
+if(data64 && typeof data64 == "object" && !Array.isArray(data64)){
+for(const key29 in data64){
+if(!(((key29 === "people") || (key29 === "each")) || (key29 === "machine"))){
+const err117 = {instancePath:instancePath+"/crew",schemaPath:"#/properties/crew/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key29}};
+if(vErrors === null){
+vErrors = [err117];
+}
+else {
+vErrors.push(err117);
+}
+errors++;
+}
+}
+if(data64.people !== undefined){
+let data65 = data64.people;
+if(!(((typeof data65 == "number") && (!(data65 % 1) && !isNaN(data65))) && (isFinite(data65)))){
+const err118 = {instancePath:instancePath+"/crew/people",schemaPath:"#/properties/crew/properties/people/type",keyword:"type",params:{type: "integer"}};
+if(vErrors === null){
+vErrors = [err118];
+}
+else {
+vErrors.push(err118);
+}
+errors++;
+}
+if((typeof data65 == "number") && (isFinite(data65))){
+if(data65 < 1 || isNaN(data65)){
+const err119 = {instancePath:instancePath+"/crew/people",schemaPath:"#/properties/crew/properties/people/minimum",keyword:"minimum",params:{comparison: ">=", limit: 1}};
+if(vErrors === null){
+vErrors = [err119];
+}
+else {
+vErrors.push(err119);
+}
+errors++;
+}
+}
+}
+if(data64.each !== undefined){
+let data66 = data64.each;
+if((typeof data66 !== "string") && (!((typeof data66 == "number") && (isFinite(data66))))){
+const err120 = {instancePath:instancePath+"/crew/each",schemaPath:"#/properties/crew/properties/each/type",keyword:"type",params:{type: schema19.properties.crew.properties.each.type}};
+if(vErrors === null){
+vErrors = [err120];
+}
+else {
+vErrors.push(err120);
+}
+errors++;
+}
+}
+if(data64.machine !== undefined){
+let data67 = data64.machine;
+if(data67 && typeof data67 == "object" && !Array.isArray(data67)){
+if(data67.kind === undefined){
+const err121 = {instancePath:instancePath+"/crew/machine",schemaPath:"#/properties/crew/properties/machine/required",keyword:"required",params:{missingProperty: "kind"}};
+if(vErrors === null){
+vErrors = [err121];
+}
+else {
+vErrors.push(err121);
+}
+errors++;
+}
+for(const key30 in data67){
+if(!((key30 === "kind") || (key30 === "limit"))){
+const err122 = {instancePath:instancePath+"/crew/machine",schemaPath:"#/properties/crew/properties/machine/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key30}};
+if(vErrors === null){
+vErrors = [err122];
+}
+else {
+vErrors.push(err122);
+}
+errors++;
+}
+}
+if(data67.kind !== undefined){
+let data68 = data67.kind;
+if(typeof data68 !== "string"){
+const err123 = {instancePath:instancePath+"/crew/machine/kind",schemaPath:"#/properties/crew/properties/machine/properties/kind/type",keyword:"type",params:{type: "string"}};
+if(vErrors === null){
+vErrors = [err123];
+}
+else {
+vErrors.push(err123);
+}
+errors++;
+}
+if(!((((data68 === "forks") || (data68 === "crane")) || (data68 === "hoist")) || (data68 === "gin-pole"))){
+const err124 = {instancePath:instancePath+"/crew/machine/kind",schemaPath:"#/properties/crew/properties/machine/properties/kind/enum",keyword:"enum",params:{allowedValues: schema19.properties.crew.properties.machine.properties.kind.enum}};
+if(vErrors === null){
+vErrors = [err124];
+}
+else {
+vErrors.push(err124);
+}
+errors++;
+}
+}
+if(data67.limit !== undefined){
+let data69 = data67.limit;
+if((typeof data69 !== "string") && (!((typeof data69 == "number") && (isFinite(data69))))){
+const err125 = {instancePath:instancePath+"/crew/machine/limit",schemaPath:"#/properties/crew/properties/machine/properties/limit/type",keyword:"type",params:{type: schema19.properties.crew.properties.machine.properties.limit.type}};
+if(vErrors === null){
+vErrors = [err125];
+}
+else {
+vErrors.push(err125);
+}
+errors++;
+}
+}
+}
+else {
+const err126 = {instancePath:instancePath+"/crew/machine",schemaPath:"#/properties/crew/properties/machine/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err126];
+}
+else {
+vErrors.push(err126);
+}
+errors++;
+}
+}
+}
+else {
+const err127 = {instancePath:instancePath+"/crew",schemaPath:"#/properties/crew/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err127];
+}
+else {
+vErrors.push(err127);
+}
+errors++;
+}
+}
+if(data.prices !== undefined){
+let data70 = data.prices;
+if(data70 && typeof data70 == "object" && !Array.isArray(data70)){
+for(const key31 in data70){
+let data71 = data70[key31];
+if((typeof data71 == "number") && (isFinite(data71))){
+if(data71 < 0 || isNaN(data71)){
+const err128 = {instancePath:instancePath+"/prices/" + key31.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/prices/additionalProperties/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0}};
+if(vErrors === null){
+vErrors = [err128];
+}
+else {
+vErrors.push(err128);
+}
+errors++;
+}
+}
+else {
+const err129 = {instancePath:instancePath+"/prices/" + key31.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/prices/additionalProperties/type",keyword:"type",params:{type: "number"}};
+if(vErrors === null){
+vErrors = [err129];
+}
+else {
+vErrors.push(err129);
+}
+errors++;
+}
+}
+}
+else {
+const err130 = {instancePath:instancePath+"/prices",schemaPath:"#/properties/prices/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err130];
+}
+else {
+vErrors.push(err130);
+}
+errors++;
+}
+}
+if(data.accept !== undefined){
+let data72 = data.accept;
+if(Array.isArray(data72)){
+const len1 = data72.length;
+for(let i1=0; i1<len1; i1++){
+let data73 = data72[i1];
+if(data73 && typeof data73 == "object" && !Array.isArray(data73)){
+if(data73.check === undefined){
+const err131 = {instancePath:instancePath+"/accept/" + i1,schemaPath:"#/properties/accept/items/required",keyword:"required",params:{missingProperty: "check"}};
+if(vErrors === null){
+vErrors = [err131];
+}
+else {
+vErrors.push(err131);
+}
+errors++;
+}
+if(data73.because === undefined){
+const err132 = {instancePath:instancePath+"/accept/" + i1,schemaPath:"#/properties/accept/items/required",keyword:"required",params:{missingProperty: "because"}};
+if(vErrors === null){
+vErrors = [err132];
+}
+else {
+vErrors.push(err132);
+}
+errors++;
+}
+for(const key32 in data73){
+if(!(((key32 === "check") || (key32 === "at")) || (key32 === "because"))){
+const err133 = {instancePath:instancePath+"/accept/" + i1,schemaPath:"#/properties/accept/items/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key32}};
+if(vErrors === null){
+vErrors = [err133];
+}
+else {
+vErrors.push(err133);
+}
+errors++;
+}
+}
+if(data73.check !== undefined){
+if(typeof data73.check !== "string"){
+const err134 = {instancePath:instancePath+"/accept/" + i1+"/check",schemaPath:"#/properties/accept/items/properties/check/type",keyword:"type",params:{type: "string"}};
+if(vErrors === null){
+vErrors = [err134];
+}
+else {
+vErrors.push(err134);
+}
+errors++;
+}
+}
+if(data73.at !== undefined){
+if(typeof data73.at !== "string"){
+const err135 = {instancePath:instancePath+"/accept/" + i1+"/at",schemaPath:"#/properties/accept/items/properties/at/type",keyword:"type",params:{type: "string"}};
+if(vErrors === null){
+vErrors = [err135];
+}
+else {
+vErrors.push(err135);
+}
+errors++;
+}
+}
+if(data73.because !== undefined){
+if(typeof data73.because !== "string"){
+const err136 = {instancePath:instancePath+"/accept/" + i1+"/because",schemaPath:"#/properties/accept/items/properties/because/type",keyword:"type",params:{type: "string"}};
+if(vErrors === null){
+vErrors = [err136];
+}
+else {
+vErrors.push(err136);
+}
+errors++;
+}
+}
+}
+else {
+const err137 = {instancePath:instancePath+"/accept/" + i1,schemaPath:"#/properties/accept/items/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err137];
+}
+else {
+vErrors.push(err137);
+}
+errors++;
+}
+}
+}
+else {
+const err138 = {instancePath:instancePath+"/accept",schemaPath:"#/properties/accept/type",keyword:"type",params:{type: "array"}};
+if(vErrors === null){
+vErrors = [err138];
+}
+else {
+vErrors.push(err138);
+}
+errors++;
+}
+}
+}
+else {
+const err139 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err139];
+}
+else {
+vErrors.push(err139);
+}
+errors++;
+}
+validate52.errors = vErrors;
+return errors === 0;
+}
+validate52.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+

@@ -1,0 +1,56 @@
+/** Tree → frame values. Lenient: every part that can be read is there, every part that cannot is a fact. */
+import type { SourceFact } from "../core/checks/source-facts.ts";
+import type { Frame } from "../core/frame/frame.ts";
+import { type Context, Cursor } from "./cursor.ts";
+import { readGrid } from "./frame-grid.ts";
+import { readJoints } from "./frame-joints.ts";
+import { readMembers } from "./frame-members.ts";
+import { readPiers } from "./frame-piers.ts";
+import { readRoof } from "./frame-roof.ts";
+import {
+  readAccepted,
+  readBasis,
+  readClasses,
+  readCrew,
+  readFloors,
+  readMill,
+  readPrices,
+  readSite,
+} from "./frame-site.ts";
+import { type Tree, valueOf } from "./tree.ts";
+
+/**
+ * @param root the file's tree; anything but a map gives an empty frame
+ * @param names that lines which cannot be read may define
+ */
+export function toFrame(
+  root: Tree,
+  names: readonly string[],
+): { readonly frame: Frame; readonly facts: readonly SourceFact[] } {
+  const units = valueOf(root, "units");
+  const context: Context = {
+    units: units?.kind === "scalar" && units.text === "mm" ? "mm" : "inch",
+    facts: [],
+    unread: new Set(names),
+  };
+  const at = new Cursor(context, "", root);
+  const frame: Frame = {
+    name: at.at("frame").text() ?? "",
+    units: context.units,
+    basis: readBasis(at.at("basis")),
+    site: readSite(at.at("site")),
+    classes: readClasses(at.at("timber")),
+    mill: readMill(at.at("mill")),
+    grid: readGrid(at.at("grid")),
+    members: readMembers(at.at("members")),
+    joints: readJoints(at.at("joints")),
+    roof: readRoof(at.at("roof")),
+    piers: readPiers(at.at("piers")),
+    floors: readFloors(at.at("floors")),
+    crew: readCrew(at.at("crew")),
+    prices: readPrices(at.at("prices")),
+    accepted: readAccepted(at.at("accept")),
+    unread: context.unread,
+  };
+  return { frame, facts: context.facts };
+}
