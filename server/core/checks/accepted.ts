@@ -41,11 +41,20 @@ export function idleFindings(idle: readonly Accepted[], known: readonly string[]
     const path = exists ? a.path : `${a.path}/check`;
     const message = exists
       ? a.at === undefined
-        ? say.text("There is no finding of {check} any more. Remove this entry, so that it cannot hide the next one.", { check: a.check })
-        : say.text("There is no finding of {check} at {at}. Remove this entry, or correct its place.", { check: a.check, at: a.at })
+        ? say.text(
+            "There is no finding of {check} any more. Remove this entry, so that it cannot hide the next one.",
+            { check: a.check },
+          )
+        : say.text("There is no finding of {check} at {at}. Remove this entry, or correct its place.", {
+            check: a.check,
+            at: a.at,
+          })
       : meant === undefined
         ? say.text("There is no check called {check}, so this entry accepts nothing.", { check: a.check })
-        : say.text("There is no check called {check}, so this entry accepts nothing. Did you mean {meant}?", { check: a.check, meant });
+        : say.text("There is no check called {check}, so this entry accepts nothing. Did you mean {meant}?", {
+            check: a.check,
+            meant,
+          });
     return {
       check: ACCEPT_IDLE.id,
       level: ACCEPT_IDLE.level,

@@ -2,19 +2,28 @@
  * What a check is. One check is one file under `checks/`: metadata, a pure function from its input to structured
  * findings, wording, and where possible a fix. `registry.ts` lists them, `run.ts` runs them.
  */
-import type { Frame, Pointer } from '../frame/frame.ts';
-import type { Model } from '../model/model.ts';
-import type { Results } from '../results.ts';
-import type { Say } from './say.ts';
-import type { SourceFacts } from './source-facts.ts';
+import type { Frame, Pointer } from "../frame/frame.ts";
+import type { Model } from "../model/model.ts";
+import type { Results } from "../results.ts";
+import type { Say } from "./say.ts";
+import type { SourceFacts } from "./source-facts.ts";
 
 /** error: cannot be built or is unsafe by the stated rule; warning: short of a rule or of good practice; note: worth knowing. */
-export type Level = 'error' | 'warning' | 'note';
+export type Level = "error" | "warning" | "note";
 
-export type Area = 'file' | 'geometry' | 'timber' | 'loads' | 'members' | 'joinery' | 'ground' | 'roof' | 'raising';
+export type Area =
+  | "file"
+  | "geometry"
+  | "timber"
+  | "loads"
+  | "members"
+  | "joinery"
+  | "ground"
+  | "roof"
+  | "raising";
 
 /** How well the rule behind a check or a value is known. */
-export type SourceStatus = 'published' | 'derived' | 'memory' | 'common-practice' | 'file-format';
+export type SourceStatus = "published" | "derived" | "memory" | "common-practice" | "file-format";
 
 export interface CheckMeta {
   /** stable kebab-case name; what tests, settings, fixes and `accept` use */
@@ -43,7 +52,7 @@ export interface CheckInputs {
   readonly whole: { readonly source: SourceFacts; readonly model: Model };
 }
 
-export type Unit = 'in' | 'lb' | 'psi' | 'psf' | 'deg' | 'ratio' | 'count';
+export type Unit = "in" | "lb" | "psi" | "psf" | "deg" | "ratio" | "count";
 
 /** UTF-16 offsets in the text of the file, `end` exclusive. */
 export interface Span {
@@ -77,11 +86,11 @@ export interface Found<D> {
 
 /** A change of the file: set the value at `path` to `text` (written as is), or add a key. */
 export type Edit =
-  | { readonly kind: 'replace'; readonly path: Pointer; readonly text: string }
-  | { readonly kind: 'rename-key'; readonly path: Pointer; readonly text: string }
-  | { readonly kind: 'add'; readonly path: Pointer; readonly key: string; readonly text: string }
+  | { readonly kind: "replace"; readonly path: Pointer; readonly text: string }
+  | { readonly kind: "rename-key"; readonly path: Pointer; readonly text: string }
+  | { readonly kind: "add"; readonly path: Pointer; readonly key: string; readonly text: string }
   /** replace characters of the file itself, by offset: only for findings about the writing, not the frame */
-  | { readonly kind: 'characters'; readonly start: number; readonly end: number; readonly text: string };
+  | { readonly kind: "characters"; readonly start: number; readonly end: number; readonly text: string };
 
 export interface Fix {
   readonly title: string;

@@ -1,6 +1,7 @@
 /** Runs checks over their inputs: catches their faults by name, words their findings, folds the same path into one. */
-import type { Accepted } from "../frame/frame.ts";
+
 import { groupBy } from "../collect.ts";
+import type { Accepted } from "../frame/frame.ts";
 import type { Check, CheckInputs, Finding, Found, Level } from "./check.ts";
 import type { Say } from "./say.ts";
 
@@ -41,7 +42,14 @@ function findings<I extends keyof CheckInputs, D>(
     by: own.find((a) => a.at === undefined || a.at === f.place),
   }));
   const groups = groupBy(found, ({ f, by }) =>
-    [f.level ?? check.meta.level, f.onKey ? "key" : "", f.path, f.part?.from ?? f.span?.start ?? "", f.apart ?? "", by ? own.indexOf(by) : ""].join(" "),
+    [
+      f.level ?? check.meta.level,
+      f.onKey ? "key" : "",
+      f.path,
+      f.part?.from ?? f.span?.start ?? "",
+      f.apart ?? "",
+      by ? own.indexOf(by) : "",
+    ].join(" "),
   );
   return [...groups.values()].flatMap((group) => {
     const sorted = [...group].sort((a, b) => (b.f.severity ?? 0) - (a.f.severity ?? 0));

@@ -11,7 +11,9 @@ import { boxGap, solidOf } from "./solid.ts";
 const MOST_PAIRS = 20_000;
 
 function sticksFor(p: Placer, sticks: ReadonlyMap<string, readonly Timber[]>, ref: Ref): Timber[] {
-  return [...sticks.values()].flat().filter((t) => closeness(ref.text, t) > 0 && !p.frame.unread.has(t.member));
+  return [...sticks.values()]
+    .flat()
+    .filter((t) => closeness(ref.text, t) > 0 && !p.frame.unread.has(t.member));
 }
 
 function nearest(

@@ -1,7 +1,8 @@
 /** Piers: one under each post or place of their entry, from the tube's top down to the footing's underside. */
 import type { GridPlace, PierEntry } from "../frame/frame.ts";
 import { inches } from "../quantity/length.ts";
-import { placeLines, spanAcross } from "./grid.ts";
+import { middleOf } from "./box.ts";
+import { type Line, placeLines, spanAcross } from "./grid.ts";
 import type { GroundPlan } from "./ground.ts";
 import type { Pier, Timber } from "./model.ts";
 import { standOffOf } from "./place-upright.ts";
@@ -69,14 +70,14 @@ function placePier(
   const diameter = entry.diameter === undefined ? undefined : inches(entry.diameter);
   if (!lines) return p.unknown({ text: place.text, path: place.path }, "place", []);
   if (diameter === undefined || entry.depth === undefined) return undefined;
-  const rough = spanAcross(lines.wall, 8);
-  const guessX =
-    lines.x ?? (lines.bent ? (spanAcross(lines.bent, 8)[0] + spanAcross(lines.bent, 8)[1]) / 2 : 0);
-  const timber = over(sticks, place, guessX, (rough[0] + rough[1]) / 2);
+  const middle = (line: Line, breadth: number): number => middleOf(spanAcross(line, breadth));
+  const xOf = (breadth: number): number => lines.x ?? (lines.bent ? middle(lines.bent, breadth) : 0);
+  const timber = over(sticks, place, xOf(diameter), middle(lines.wall, 0));
   const solid = timber && solidOf(timber);
   const upright = timber !== undefined && Math.abs(timber.axis[2]) > 0.5;
-  const x = solid && upright ? (solid.low[0] + solid.high[0]) / 2 : guessX;
-  const y = solid ? (solid.low[1] + solid.high[1]) / 2 : (rough[0] + rough[1]) / 2;
+  // under a lying timber the pier stands where a post of the timber's own breadth would
+  const x = solid && upright ? (solid.low[0] + solid.high[0]) / 2 : xOf(timber?.width ?? diameter);
+  const y = solid ? (solid.low[1] + solid.high[1]) / 2 : middle(lines.wall, diameter);
   const typed = p.height(entry.top);
   const top = solid ? solid.low[2] - standOffOf(entry) : typed;
   if (top === undefined) return undefined;

@@ -128,9 +128,7 @@ function highPlateWidth(p: Placer, planes: RoofPlanes): number {
 }
 
 /** The rafters of `roof.rafters`, evenly between the rake rafters: `rafter@A.4`, numbered from bent 1. */
-export function placeRoofRafters(
-  p: Placer,
-): {
+export function placeRoofRafters(p: Placer): {
   readonly plane: SlopePlane;
   readonly sticks: Timber[];
   readonly spacing: number;

@@ -2,6 +2,7 @@
  * From meetings to joints: which entry holds at each place, which timber joins into which, where shoulders come to lie.
  * Two passes: with timbers as placed to learn their shoulders, then again with their true ends.
  */
+import { groupBy } from "../collect.ts";
 import type { Frame, JointEntry, JointSpec, Pointer } from "../frame/frame.ts";
 import { receivingFace } from "../joinery/face.ts";
 import type { Joint, JointEnd, JointPlace } from "../joinery/joint.ts";
@@ -38,6 +39,9 @@ const bare = (kind: JointSpec["kind"]): JointSpec => ({
   seat: undefined,
   lap: undefined,
 });
+
+/** Entry name of the sticks of `roof.rafters`. */
+const ROOF_RAFTER = "rafter";
 
 interface Side {
   readonly of: Timber;
@@ -99,7 +103,7 @@ function named(frame: Frame, m: Meeting): Chosen | undefined {
 /** The roof's own seats and heads, from `roof.rafters`. */
 function fromRoof(frame: Frame, m: Meeting): Chosen | undefined {
   const rafters = frame.roof?.rafters;
-  const side = readings(m).find((s) => s.of.member === "rafter" && s.of.path === rafters?.path);
+  const side = readings(m).find((s) => s.of.member === ROOF_RAFTER && s.of.path === rafters?.path);
   if (!rafters || !side || side.into.kind === "rafter") return undefined;
   if (side.into.kind === "ridge" && side.end === "head") {
     const { head } = rafters;
@@ -152,13 +156,31 @@ function suffix(stick: Timber): string {
   return stick.id.split("@").slice(1).join("@");
 }
 
-/** The grid place a joint stands at: the joined post's, the receiving post's, else the stick's own with its end. */
+/** The grid place a joint stands at: the joined post's, the receiving post's, else the joined stick's own. */
 function placeName(seat: Omit<Chosen, "rival">): string {
-  const { of, into, end } = seat.side;
+  const { of, into } = seat.side;
+  // a shed's rafter sits twice: the seat on the far wall says which wall
+  if (of.member === ROOF_RAFTER && into.walls[0] !== undefined && into.walls[0] !== of.walls[0])
+    return `${suffix(of)}-${into.walls[0]}`;
   const post = [of, into].find((t) => t.kind === "post");
-  if (of.kind !== "brace" && of.kind !== "strut" && post) return suffix(post);
-  const own = suffix(of) || suffix(into) || of.id;
-  return end === "side" ? own : `${own}.${end}`;
+  if (of.kind !== "brace" && of.kind !== "strut" && of.member !== ROOF_RAFTER && post) return suffix(post);
+  return suffix(of) || suffix(into) || of.id;
+}
+
+/** Unique names: `post-head@A1`; with the end where one stick has two such joints, and a number where that is not enough. */
+function names(chosen: readonly Chosen[]): string[] {
+  const plain = chosen.map((c) => `${c.name}@${placeName(c)}`);
+  const times = groupBy(plain, (id) => id);
+  const ended = plain.map((id, i) => {
+    const end = chosen[i]?.side.end;
+    return (times.get(id)?.length ?? 0) > 1 && end !== "side" ? `${id}.${end}` : id;
+  });
+  const used = new Map<string, number>();
+  return ended.map((id) => {
+    const n = (used.get(id) ?? 0) + 1;
+    used.set(id, n);
+    return n === 1 ? id : `${id}.${n}`;
+  });
 }
 
 export interface Seats {
@@ -169,28 +191,23 @@ export interface Seats {
 /** Chooses the joint of every meeting and gives each place its name. */
 export function seatJoints(frame: Frame, meetings: readonly Meeting[]): Seats {
   const problems: ModelProblem[] = [];
-  const used = new Map<string, number>();
-  const seats = meetings.flatMap((meeting) => {
+  const found = meetings.flatMap((meeting) => {
     const chosen = named(frame, meeting) ?? fromRoof(frame, meeting) ?? assumedFor(meeting);
-    if (!chosen) return [];
-    const shortName =
-      chosen.name === "rafter-seat" || chosen.name === "rafter-head"
-        ? suffix(chosen.side.of)
-        : placeName(chosen);
-    const wanted = `${chosen.name}@${shortName}`;
-    const times = (used.get(wanted) ?? 0) + 1;
-    used.set(wanted, times);
-    const id = times === 1 ? wanted : `${wanted}.${times}`;
-    if (chosen.rival)
+    return chosen ? [{ meeting, chosen }] : [];
+  });
+  const ids = names(found.map((f) => f.chosen));
+  const seats = found.map(({ meeting, chosen }, i) => {
+    const { side, rival, ...rest } = chosen;
+    const id = ids[i] ?? chosen.name;
+    if (rival)
       problems.push({
         kind: "joint-twice",
         path: chosen.path,
-        other: chosen.rival.path,
+        other: rival.path,
         place: id,
-        names: [chosen.name, chosen.rival.name],
+        names: [chosen.name, rival.name],
       });
-    const { side, ...rest } = chosen;
-    return [{ ...side, ...rest, meeting, id }];
+    return { ...side, ...rest, meeting, id };
   });
   return { seats, problems };
 }

@@ -14,7 +14,7 @@ export const duplicateId = defineCheck<"whole", Data>({
     area: "file",
     source: { text: "the frame language of this program", status: "file-format" },
     explanation: {
-      what: "Two keys of one map are the same, or a level, a member and a joint share a name. 1 and \"1\" are the same key.",
+      what: 'Two keys of one map are the same, or a level, a member and a joint share a name. 1 and "1" are the same key.',
       why: "Only one of the two could count, and nobody could tell which one the rest of the file means.",
       remedy: "Give the second one a name of its own.",
     },
@@ -40,7 +40,9 @@ export const duplicateId = defineCheck<"whole", Data>({
   },
   words: (d, say) =>
     d.sort === "key"
-      ? say.text("“{name}” is written twice in this map, and only the first counts. Rename or remove one.", { name: d.name })
+      ? say.text("“{name}” is written twice in this map, and only the first counts. Rename or remove one.", {
+          name: d.name,
+        })
       : say.text(
           "“{name}” already names a level, a member or a joint, so references to it could mean either. Give this one another name.",
           { name: d.name },

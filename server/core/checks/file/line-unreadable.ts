@@ -15,7 +15,8 @@ const ADVICE: Readonly<Record<string, string>> = {
   UNEXPECTED_TOKEN: "A character stands here that does not belong; quote the value if it is meant.",
   KEY_OVER_1024_CHARS: "This key is far too long; a colon or a line break may be missing.",
   BAD_SCALAR_START: "Values that begin with this character need quotes.",
-  BAD_ALIAS: "The * begins a reference to a name that is not defined; quote the value if it is meant as text.",
+  BAD_ALIAS:
+    "The * begins a reference to a name that is not defined; quote the value if it is meant as text.",
   MULTIPLE_DOCS: "A file holds one frame; remove the line of dashes.",
   MULTIPLE_ANCHORS: "One value can have one anchor.",
   TAG_RESOLVE_FAILED: "Tags (!) have no meaning here.",
@@ -31,20 +32,26 @@ export const lineUnreadable = defineCheck<"source", Fact>({
     explanation: {
       what: "The way a line is written breaks the rules of the file format: indentation, colons, brackets, tabs, directives or references.",
       why: "The line is left out; the rest of the file is read and checked.",
-      remedy: "Indent with spaces, one key and its colon on a line, brackets closed on the line, and no % directives.",
+      remedy:
+        "Indent with spaces, one key and its colon on a line, brackets closed on the line, and no % directives.",
     },
   },
   input: "source",
   find: (source) =>
-    [...factsOf(source, "yaml"), ...factsOf(source, "directive"), ...factsOf(source, "alias-limit")].map((data) => ({
-      path: "",
-      span: { start: data.start, end: data.end },
-      data,
-    })),
+    [...factsOf(source, "yaml"), ...factsOf(source, "directive"), ...factsOf(source, "alias-limit")].map(
+      (data) => ({
+        path: "",
+        span: { start: data.start, end: data.end },
+        data,
+      }),
+    ),
   words: (d, say) => {
-    if (d.kind === "directive") return say.text("Lines that begin with % have no meaning in a frame file. Remove this one.");
+    if (d.kind === "directive")
+      return say.text("Lines that begin with % have no meaning in a frame file. Remove this one.");
     if (d.kind === "alias-limit")
-      return say.text("References (*) are used so often here that they would swell the file beyond measure; the rest is left out. Write the values out.");
+      return say.text(
+        "References (*) are used so often here that they would swell the file beyond measure; the rest is left out. Write the values out.",
+      );
     return say.text("This line cannot be read, so it is left out. {advice}", {
       advice: ADVICE[d.code] ?? "Look at its indentation, colons and brackets.",
     });

@@ -22,8 +22,11 @@ export const missingKey = defineCheck<"source", Fact>({
   words: (d, say) =>
     d.example === undefined
       ? say.text("“{key}” is missing here, and this entry cannot do without it. Add it.", { key: d.key })
-      : say.text("“{key}” is missing here, and this entry cannot do without it. Add it, for example “{key}: {example}”.", {
-          key: d.key,
-          example: d.example,
-        }),
+      : say.text(
+          "“{key}” is missing here, and this entry cannot do without it. Add it, for example “{key}: {example}”.",
+          {
+            key: d.key,
+            example: d.example,
+          },
+        ),
 });

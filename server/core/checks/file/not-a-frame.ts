@@ -19,21 +19,32 @@ export const notAFrame = defineCheck<"source", Fact>({
   },
   input: "source",
   find: (source) =>
-    [...factsOf(source, "empty"), ...factsOf(source, "not-a-frame"), ...factsOf(source, "too-large")].map((data) => ({
-      path: "",
-      data,
-      ...(data.kind === "too-large" ? { value: data.size, limit: data.limit, unit: "count" as const } : {}),
-    })),
+    [...factsOf(source, "empty"), ...factsOf(source, "not-a-frame"), ...factsOf(source, "too-large")].map(
+      (data) => ({
+        path: "",
+        data,
+        ...(data.kind === "too-large" ? { value: data.size, limit: data.limit, unit: "count" as const } : {}),
+      }),
+    ),
   words: (d, say) => {
-    if (d.kind === "empty") return say.text("This file is empty, so there is nothing to check. Begin with “frame:” and the frame’s name.");
+    if (d.kind === "empty")
+      return say.text(
+        "This file is empty, so there is nothing to check. Begin with “frame:” and the frame’s name.",
+      );
     if (d.kind === "not-a-frame")
-      return say.text("This file is {got}, not a map of keys, so nothing in it can be placed. Begin with “frame:” and the frame’s name.", {
-        got: d.got === "list" ? "a list" : "plain text",
-      });
-    return say.text("This file has {size} {what}, more than the {limit} that a frame may have, so it is not read.", {
-      size: d.size,
-      limit: d.limit,
-      what: d.what === "depth" ? "levels of nesting" : d.what,
-    });
+      return say.text(
+        "This file is {got}, not a map of keys, so nothing in it can be placed. Begin with “frame:” and the frame’s name.",
+        {
+          got: d.got === "list" ? "a list" : "plain text",
+        },
+      );
+    return say.text(
+      "This file has {size} {what}, more than the {limit} that a frame may have, so it is not read.",
+      {
+        size: d.size,
+        limit: d.limit,
+        what: d.what === "depth" ? "levels of nesting" : d.what,
+      },
+    );
   },
 });

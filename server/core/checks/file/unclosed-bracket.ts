@@ -19,7 +19,11 @@ export const unclosedBracket = defineCheck<"source", Fact>({
   },
   input: "source",
   find: (source) =>
-    factsOf(source, "unclosed-bracket").map((data) => ({ path: "", span: { start: data.start, end: data.end }, data })),
+    factsOf(source, "unclosed-bracket").map((data) => ({
+      path: "",
+      span: { start: data.start, end: data.end },
+      data,
+    })),
   words: (d, say) =>
     say.text("This {bracket} is never closed; it is read as if it ended with its line. Add {partner}.", {
       bracket: d.bracket,

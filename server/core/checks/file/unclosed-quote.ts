@@ -19,7 +19,11 @@ export const unclosedQuote = defineCheck<"source", Fact>({
   },
   input: "source",
   find: (source) =>
-    factsOf(source, "unclosed-quote").map((data) => ({ path: "", data, span: { start: data.start, end: data.end } })),
+    factsOf(source, "unclosed-quote").map((data) => ({
+      path: "",
+      data,
+      span: { start: data.start, end: data.end },
+    })),
   words: (d, say) =>
     say.text(
       "This {quote} opens a text that is never closed, so its value is left out. Close it; lengths need no quotes (8 ft 6 in).",

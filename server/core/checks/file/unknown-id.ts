@@ -1,6 +1,6 @@
-import { nearest } from "../../text/nearest.ts";
-import type { IdSort } from "../../model/problems.ts";
 import type { Model } from "../../model/model.ts";
+import type { IdSort } from "../../model/problems.ts";
+import { nearest } from "../../text/nearest.ts";
 import { gradeIds } from "../../wood/design-values.ts";
 import { findSpecies, speciesIds } from "../../wood/species.ts";
 import { defineCheck, type Found } from "../check.ts";
@@ -72,23 +72,37 @@ export const unknownId = defineCheck<"model", Data>({
       ? say.text("“{text}” is not {sort} of this file, so what refers to it is left out. Known: {known}.", {
           text: d.text,
           sort: SORTS[d.sort],
-          known: d.known.length === 0 ? "none" : d.known.slice(0, LISTED).join(", ") + (d.known.length > LISTED ? " …" : ""),
+          known:
+            d.known.length === 0
+              ? "none"
+              : d.known.slice(0, LISTED).join(", ") + (d.known.length > LISTED ? " …" : ""),
         })
-      : say.text("“{text}” is not {sort} of this file, so what refers to it is left out. Did you mean “{nearest}”?", {
-          text: d.text,
-          sort: SORTS[d.sort],
-          nearest: d.nearest,
-        }),
+      : say.text(
+          "“{text}” is not {sort} of this file, so what refers to it is left out. Did you mean “{nearest}”?",
+          {
+            text: d.text,
+            sort: SORTS[d.sort],
+            nearest: d.nearest,
+          },
+        ),
   fixes: (d, say, model) => {
     const at = [...model.problems].find((p) => p.kind === "unknown-id" && p.text === d.text);
     const path = at?.path ?? pathOfWood(model, d.text);
     return d.nearest === undefined || path === undefined
       ? []
-      : [{ title: say.text("Change to “{nearest}”", { nearest: d.nearest }), edits: [{ kind: "replace", path, text: d.nearest }] }];
+      : [
+          {
+            title: say.text("Change to “{nearest}”", { nearest: d.nearest }),
+            edits: [{ kind: "replace", path, text: d.nearest }],
+          },
+        ];
   },
 });
 
 function pathOfWood(model: Model, text: string): string | undefined {
-  const refs = [...model.frame.classes.flatMap((c) => [c.species, c.grade]), ...model.frame.mill.logs.map((l) => l.species)];
+  const refs = [
+    ...model.frame.classes.flatMap((c) => [c.species, c.grade]),
+    ...model.frame.mill.logs.map((l) => l.species),
+  ];
   return refs.find((r) => r?.text === text)?.path;
 }

@@ -31,11 +31,15 @@ export const unreadableQuantity = defineCheck<"source", Fact>({
     },
   },
   input: "source",
-  find: (source) => factsOf(source, "unreadable-quantity").map((data) => ({ path: data.path, data, severity: 0 })),
+  find: (source) =>
+    factsOf(source, "unreadable-quantity").map((data) => ({ path: data.path, data, severity: 0 })),
   words: (d, say) =>
-    say.text("“{text}” cannot be read as {what}, so what depends on it is not checked. Write it like {examples}.", {
-      text: d.text,
-      what: NAMES[d.dimension] ?? "a quantity",
-      examples: d.examples.slice(0, 3).join(" or "),
-    }),
+    say.text(
+      "“{text}” cannot be read as {what}, so what depends on it is not checked. Write it like {examples}.",
+      {
+        text: d.text,
+        what: NAMES[d.dimension] ?? "a quantity",
+        examples: d.examples.slice(0, 3).join(" or "),
+      },
+    ),
 });

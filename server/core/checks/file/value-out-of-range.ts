@@ -19,7 +19,10 @@ export const valueOutOfRange = defineCheck<"source", Fact>({
   },
   input: "source",
   find: (source) =>
-    [...factsOf(source, "value-out-of-range"), ...factsOf(source, "inch-section-in-mm")].map((data) => ({ path: data.path, data })),
+    [...factsOf(source, "value-out-of-range"), ...factsOf(source, "inch-section-in-mm")].map((data) => ({
+      path: data.path,
+      data,
+    })),
   words: (d, say) => {
     if (d.kind === "inch-section-in-mm")
       return say.text(
@@ -33,10 +36,13 @@ export const valueOutOfRange = defineCheck<"source", Fact>({
         : least !== undefined
           ? say.text("above {least}", { least })
           : say.text("below {most}", { most: most ?? 0 });
-    return say.text("“{text}” is outside what makes sense here ({range}), so it is left out. Correct the number or its unit.", {
-      text: d.text,
-      range,
-    });
+    return say.text(
+      "“{text}” is outside what makes sense here ({range}), so it is left out. Correct the number or its unit.",
+      {
+        text: d.text,
+        range,
+      },
+    );
   },
   fixes: (d, say) =>
     d.kind === "inch-section-in-mm"

@@ -27,5 +27,8 @@ export const wrongShape = defineCheck<"source", Fact>({
   input: "source",
   find: (source) => factsOf(source, "wrong-shape").map((data) => ({ path: data.path, onKey: true, data })),
   words: (d, say) =>
-    say.text("Here stands {got} where {expected} is expected, so it is left out.", { got: GOT[d.got], expected: d.expected }),
+    say.text("Here stands {got} where {expected} is expected, so it is left out.", {
+      got: GOT[d.got],
+      expected: d.expected,
+    }),
 });

@@ -25,7 +25,10 @@ export const wrongValue = defineCheck<"source", Fact>({
       hint:
         d.nearest === undefined
           ? say.text("Use {allowed}.", { allowed: d.allowed.join(", ") })
-          : say.text("Did you mean “{nearest}”? Allowed: {allowed}.", { nearest: d.nearest, allowed: d.allowed.join(", ") }),
+          : say.text("Did you mean “{nearest}”? Allowed: {allowed}.", {
+              nearest: d.nearest,
+              allowed: d.allowed.join(", "),
+            }),
     }),
   fixes: (d, say) =>
     d.nearest === undefined

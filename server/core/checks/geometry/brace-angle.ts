@@ -18,7 +18,10 @@ export const braceAngle = defineCheck<"model", Data>({
     title: "A brace too flat or too steep",
     level: "warning",
     area: "geometry",
-    source: { text: "common practice, no source: braces stand between 30° and 60°", status: "common-practice" },
+    source: {
+      text: "common practice, no source: braces stand between 30° and 60°",
+      status: "common-practice",
+    },
     explanation: {
       what: "A brace meets one of its timbers at less than 30° or more than 60°.",
       why: "A flat brace pushes its timbers apart more than it stiffens the corner, and its tenon has little wood to bear on.",
@@ -50,6 +53,12 @@ export const braceAngle = defineCheck<"model", Data>({
   words: (d, say) =>
     say.text(
       "{stick} stands at {angle} to {timber}, outside {least} to {most}: it stiffens the corner little and its tenon bears badly. Make its legs more alike.",
-      { stick: d.stick, timber: d.timber, angle: say.angle(d.angle), least: say.angle(LEAST), most: say.angle(MOST) },
+      {
+        stick: d.stick,
+        timber: d.timber,
+        angle: say.angle(d.angle),
+        least: say.angle(LEAST),
+        most: say.angle(MOST),
+      },
     ),
 });

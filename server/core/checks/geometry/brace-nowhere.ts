@@ -9,7 +9,10 @@ export const braceNowhere = defineCheck<"model", Data>({
     title: "A brace that fits in no corner",
     level: "error",
     area: "geometry",
-    source: { text: "placement rule of this program: a brace stands wherever its legs fit", status: "file-format" },
+    source: {
+      text: "placement rule of this program: a brace stands wherever its legs fit",
+      status: "file-format",
+    },
     explanation: {
       what: "An entry of braces fits in no corner of its two timbers.",
       why: "There is no such brace in the frame, although the file speaks of it.",
@@ -31,10 +34,16 @@ export const braceNowhere = defineCheck<"model", Data>({
   },
   words: (d, say) =>
     d.longest === undefined || d.longest <= 0
-      ? say.text("{member} fits in no corner, so the frame has no such brace: its two timbers do not cross. Check “between”.", d)
-      : say.text("{member} fits in no corner, so the frame has no such brace: a leg of {leg} needs more timber than there is. The longest that fits is {longest}.", {
-          member: d.member,
-          leg: say.length(d.leg),
-          longest: say.length(d.longest),
-        }),
+      ? say.text(
+          "{member} fits in no corner, so the frame has no such brace: its two timbers do not cross. Check “between”.",
+          { member: d.member },
+        )
+      : say.text(
+          "{member} fits in no corner, so the frame has no such brace: a leg of {leg} needs more timber than there is. The longest that fits is {longest}.",
+          {
+            member: d.member,
+            leg: say.length(d.leg),
+            longest: say.length(d.longest),
+          },
+        ),
 });

@@ -21,16 +21,28 @@ export const derivedDiffers = defineCheck<"model", Data>({
   *find(model) {
     for (const p of model.problems)
       if (p.kind === "derived-differs")
-        yield { path: p.path, data: p, value: p.typed, limit: p.derived, unit: p.what === "pitch" ? "ratio" : "in" };
+        yield {
+          path: p.path,
+          data: p,
+          value: p.typed,
+          limit: p.derived,
+          unit: p.what === "pitch" ? "ratio" : "in",
+        };
   },
   words: (d, say) =>
     d.what === "pitch"
-      ? say.text("The pitch is typed as {typed}:12, but the plates make it {derived}:12, and that is what is drawn. Correct one, or leave the pitch out.", {
-          typed: say.number(d.typed * 12, 2),
-          derived: say.number(d.derived * 12, 2),
-        })
-      : say.text("The pier’s top is typed as {typed}, but the post above starts from {derived}. Correct one, or leave the top out.", {
-          typed: say.length(d.typed),
-          derived: say.length(d.derived),
-        }),
+      ? say.text(
+          "The pitch is typed as {typed}:12, but the plates make it {derived}:12, and that is what is drawn. Correct one, or leave the pitch out.",
+          {
+            typed: say.number(d.typed * 12, 2),
+            derived: say.number(d.derived * 12, 2),
+          },
+        )
+      : say.text(
+          "The pier’s top is typed as {typed}, but the post above starts from {derived}. Correct one, or leave the top out.",
+          {
+            typed: say.length(d.typed),
+            derived: say.length(d.derived),
+          },
+        ),
 });

@@ -15,7 +15,10 @@ export const gridOrder = defineCheck<"frame", Data>({
     title: "Grid lines out of order",
     level: "warning",
     area: "geometry",
-    source: { text: "common practice, no source: bents and walls are named in order", status: "common-practice" },
+    source: {
+      text: "common practice, no source: bents and walls are named in order",
+      status: "common-practice",
+    },
     explanation: {
       what: "A bent or wall stands at or before the one that is named before it.",
       why: "Which line is an outer one follows from the distances; names that run otherwise invite a timber cut for the wrong place.",
@@ -40,10 +43,13 @@ export const gridOrder = defineCheck<"frame", Data>({
     }
   },
   words: (d, say) =>
-    say.text("Line {line} stands at {at}, not beyond line {before} at {beforeAt}: names and places run against each other. Give rising distances.", {
-      line: d.line,
-      before: d.before,
-      at: say.length(d.at),
-      beforeAt: say.length(d.beforeAt),
-    }),
+    say.text(
+      "Line {line} stands at {at}, not beyond line {before} at {beforeAt}: names and places run against each other. Give rising distances.",
+      {
+        line: d.line,
+        before: d.before,
+        at: say.length(d.at),
+        beforeAt: say.length(d.beforeAt),
+      },
+    ),
 });

@@ -1,5 +1,5 @@
-import { LEAST_CONTACT } from "../../model/solid.ts";
 import type { ModelProblem } from "../../model/problems.ts";
+import { LEAST_CONTACT } from "../../model/solid.ts";
 import { defineCheck } from "../check.ts";
 
 type Data = Extract<ModelProblem, { kind: "joint-apart" }>;
@@ -10,7 +10,10 @@ export const jointApart = defineCheck<"model", Data>({
     title: "A joint names timbers that do not meet",
     level: "error",
     area: "geometry",
-    source: { text: "placement rule of this program: within 1/16 in over at least one square inch", status: "file-format" },
+    source: {
+      text: "placement rule of this program: within 1/16 in over at least one square inch",
+      status: "file-format",
+    },
     explanation: {
       what: "A joint entry names two timbers that come together nowhere, or not with the end that the joint needs.",
       why: "The joint would not be cut anywhere, and the load it should carry has no path.",
@@ -21,11 +24,20 @@ export const jointApart = defineCheck<"model", Data>({
   *find(model) {
     for (const p of model.problems)
       if (p.kind === "joint-apart")
-        yield { path: p.path, data: p, ...(p.gap === undefined ? {} : { value: p.gap, limit: 1 / 16, unit: "in" as const }) };
+        yield {
+          path: p.path,
+          data: p,
+          ...(p.gap === undefined ? {} : { value: p.gap, limit: 1 / 16, unit: "in" as const }),
+        };
   },
   words: (d, say) => {
-    const start = say.text("No end of {of} meets {into}, so {joint} is cut nowhere and carries nothing.", d);
-    if (d.gap === undefined || !d.nearest) return say.text("{start} Correct the names or the placement.", { start });
+    const start = say.text("No end of {of} meets {into}, so {joint} is cut nowhere and carries nothing.", {
+      of: d.of,
+      into: d.into,
+      joint: d.joint,
+    });
+    if (d.gap === undefined || !d.nearest)
+      return say.text("{start} Correct the names or the placement.", { start });
     const [a, b] = d.nearest;
     return d.gap > 1 / 16
       ? say.text("{start} The nearest are {a} and {b}, {gap} apart. Correct the names or move one of them.", {
@@ -34,11 +46,14 @@ export const jointApart = defineCheck<"model", Data>({
           b,
           gap: say.length(d.gap),
         })
-      : say.text("{start} {a} and {b} pass or graze each other with less than {least} square inch of contact at an end. Correct the names or the placement.", {
-          start,
-          a,
-          b,
-          least: LEAST_CONTACT,
-        });
+      : say.text(
+          "{start} {a} and {b} pass or graze each other with less than {least} square inch of contact at an end. Correct the names or the placement.",
+          {
+            start,
+            a,
+            b,
+            least: LEAST_CONTACT,
+          },
+        );
   },
 });

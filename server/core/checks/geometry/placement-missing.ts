@@ -19,13 +19,17 @@ export const placementMissing = defineCheck<"model", Data>({
   input: "model",
   *find(model) {
     for (const p of model.problems)
-      if (p.kind === "placement-missing" || p.kind === "placement-circular") yield { path: p.path, onKey: true, data: p };
+      if (p.kind === "placement-missing" || p.kind === "placement-circular")
+        yield { path: p.path, onKey: true, data: p };
   },
   words: (d, say) =>
     d.kind === "placement-circular"
-      ? say.text("{chain}: each waits for the next to know where it stands, so none is placed. Give one of them a level.", {
-          chain: d.chain.join(" → "),
-        })
+      ? say.text(
+          "{chain}: each waits for the next to know where it stands, so none is placed. Give one of them a level.",
+          {
+            chain: d.chain.join(" → "),
+          },
+        )
       : say.text("{member} cannot be placed, so nothing about it is checked: it needs {needs}.", {
           member: d.member,
           needs: d.needs.map((n) => `“${n}”`).join(" or "),

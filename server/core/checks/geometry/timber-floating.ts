@@ -29,7 +29,10 @@ export const timberFloating = defineCheck<"model", Data>({
       if (!held.has(t.id)) yield { path: t.path, onKey: true, place: t.id, data: { stick: t.id } };
   },
   words: (d, say) =>
-    say.text("{stick} meets no other timber and no pier, so nothing holds it up. Check its level, line and ends.", {
-      stick: d.stick,
-    }),
+    say.text(
+      "{stick} meets no other timber and no pier, so nothing holds it up. Check its level, line and ends.",
+      {
+        stick: d.stick,
+      },
+    ),
 });

@@ -20,11 +20,22 @@ export const timberNoLength = defineCheck<"model", Data>({
   *find(model) {
     for (const p of model.problems)
       if (p.kind === "no-length")
-        yield { path: p.path, onKey: true, place: p.stick, data: p, value: p.length, limit: 1 / 16, unit: "in" };
+        yield {
+          path: p.path,
+          onKey: true,
+          place: p.stick,
+          data: p,
+          value: p.length,
+          limit: 1 / 16,
+          unit: "in",
+        };
   },
   words: (d, say) =>
-    say.text("{stick} would be {length} long: its ends are at or past each other. Check the levels or lines it runs between.", {
-      stick: d.stick,
-      length: say.length(d.length),
-    }),
+    say.text(
+      "{stick} would be {length} long: its ends are at or past each other. Check the levels or lines it runs between.",
+      {
+        stick: d.stick,
+        length: say.length(d.length),
+      },
+    ),
 });

@@ -18,11 +18,15 @@ export const twoReadings = defineCheck<"model", Data>({
   },
   input: "model",
   *find(model) {
-    for (const p of model.problems) if (p.kind === "two-readings") yield { path: p.path, onKey: true, data: p };
+    for (const p of model.problems)
+      if (p.kind === "two-readings") yield { path: p.path, onKey: true, data: p };
   },
   words: (d, say) =>
-    say.text("The ground is given along {first} and along {second}, which may disagree between them; the bents are used. Keep one, and give single places by their own key (A3).", {
-      first: d.readings[0] ?? "bents",
-      second: d.readings[1] ?? "walls",
-    }),
+    say.text(
+      "The ground is given along {first} and along {second}, which may disagree between them; the bents are used. Keep one, and give single places by their own key (A3).",
+      {
+        first: d.readings[0] ?? "bents",
+        second: d.readings[1] ?? "walls",
+      },
+    ),
 });

@@ -17,12 +17,17 @@ export const pierAboveFrost = defineCheck<"model", Data>({
     title: "A pier that ends above the frost",
     level: "error",
     area: "ground",
-    source: { text: "IRC 2021 R403.1.4: below the frost line, at least 12 in below undisturbed ground", status: "published" },
+    source: {
+      text: "IRC 2021 R403.1.4: below the frost line, at least 12 in below undisturbed ground",
+      status: "published",
+    },
     explanation: {
       what: "The underside of a pier or of its footing is not as deep as the frost goes.",
       why: "Ground that freezes under it lifts the post, every winter a little, and racks the frame.",
-      formula: "depth of the tube + footing, below the lowest ground that touches it ≥ max(frost depth, 12 in)",
-      remedy: "Dig deeper; local code may know exceptions for small buildings, which this check does not apply.",
+      formula:
+        "depth of the tube + footing, below the lowest ground that touches it ≥ max(frost depth, 12 in)",
+      remedy:
+        "Dig deeper; local code may know exceptions for small buildings, which this check does not apply.",
     },
   },
   input: "model",
@@ -41,15 +46,20 @@ export const pierAboveFrost = defineCheck<"model", Data>({
         limit: frost,
         unit: "in",
         severity: frost - depth,
-        related: [{ path: `${model.frame.site.path}/frost-depth`, message: (say) => say.text("frost depth") }],
+        related: [
+          { path: `${model.frame.site.path}/frost-depth`, message: (say) => say.text("frost depth") },
+        ],
       };
     }
   },
   words: (d, say) =>
-    say.text("{pier} ends {depth} below the lowest ground beside it, and frost goes to {frost}: freezing ground would lift it. Go {more} deeper.", {
-      pier: d.pier,
-      depth: say.length(d.depth),
-      frost: say.length(d.frost),
-      more: say.length(d.frost - d.depth),
-    }),
+    say.text(
+      "{pier} ends {depth} below the lowest ground beside it, and frost goes to {frost}: freezing ground would lift it. Go {more} deeper.",
+      {
+        pier: d.pier,
+        depth: say.length(d.depth),
+        frost: say.length(d.frost),
+        more: say.length(d.frost - d.depth),
+      },
+    ),
 });

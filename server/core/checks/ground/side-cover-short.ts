@@ -17,7 +17,10 @@ export const sideCoverShort = defineCheck<"model", Data>({
     title: "Too little concrete beside the anchor",
     level: "warning",
     area: "ground",
-    source: { text: "habit of connector makers, 2 to 3 in beside a cast-in strap (figures uncertain); the maker’s own sheet governs", status: "common-practice" },
+    source: {
+      text: "habit of connector makers, 2 to 3 in beside a cast-in strap (figures uncertain); the maker’s own sheet governs",
+      status: "common-practice",
+    },
     explanation: {
       what: "The pier is so slim that less than 3 in of concrete stand beside the anchor’s straps.",
       why: "A strap near the edge breaks the concrete out long before it reaches its rated uplift.",
@@ -47,14 +50,17 @@ export const sideCoverShort = defineCheck<"model", Data>({
     }
   },
   words: (d, say) =>
-    say.text("{pier}: {tube} across leaves {cover} of concrete beside the straps of a {timber} timber, less than {wanted}: the concrete breaks out under uplift. Take {better} or more.", {
-      pier: d.pier,
-      tube: say.length(d.tube),
-      cover: say.length(Math.max(0, d.cover)),
-      timber: say.length(d.timber),
-      wanted: say.length(WANTED),
-      better: say.length(nextTube(d.timber + 2 * WANTED)),
-    }),
+    say.text(
+      "{pier}: {tube} across leaves {cover} of concrete beside the straps of a {timber} timber, less than {wanted}: the concrete breaks out under uplift. Take {better} or more.",
+      {
+        pier: d.pier,
+        tube: say.length(d.tube),
+        cover: say.length(Math.max(0, d.cover)),
+        timber: say.length(d.timber),
+        wanted: say.length(WANTED),
+        better: say.length(nextTube(d.timber + 2 * WANTED)),
+      },
+    ),
 });
 
 /** Tubes are sold in steps of 2 in. */

@@ -1,6 +1,6 @@
+import { groupBy } from "../../collect.ts";
 import type { Joint } from "../../joinery/joint.ts";
 import { jointKindOf } from "../../joinery/kinds/index.ts";
-import { groupBy } from "../../collect.ts";
 import { defineCheck } from "../check.ts";
 
 interface Data {
@@ -17,7 +17,10 @@ export const jointAssumed = defineCheck<"model", Data>({
     title: "A joint is assumed",
     level: "note",
     area: "joinery",
-    source: { text: "common practice, no source: the usual joint between timbers of these kinds", status: "common-practice" },
+    source: {
+      text: "common practice, no source: the usual joint between timbers of these kinds",
+      status: "common-practice",
+    },
     explanation: {
       what: "Two timbers meet, and the file names no joint there. The usual kind with usual sizes is taken.",
       why: "Sizes that nobody chose get cut; naming the joint makes them yours and lets them be checked.",
@@ -48,17 +51,25 @@ export const jointAssumed = defineCheck<"model", Data>({
     }
   },
   words: (d, say) =>
-    say.text("{of} meets {into} at {count} places without a named joint; a {kind} of usual sizes is assumed there. Name it to choose its sizes.", {
-      of: d.of,
-      into: d.into,
-      count: d.count,
-      kind: jointKindOf(d.kind).title.toLowerCase(),
-    }),
+    say.text(
+      "{of} meets {into} at {count} places without a named joint; a {kind} of usual sizes is assumed there. Name it to choose its sizes.",
+      {
+        of: d.of,
+        into: d.into,
+        count: d.count,
+        kind: jointKindOf(d.kind).title.toLowerCase(),
+      },
+    ),
   fixes: (d, say) => [
     {
       title: say.text("Write this joint into the file"),
       edits: [
-        { kind: "add", path: "/joints", key: d.name, text: `{kind: ${d.kind}, of: ${d.of}, into: ${d.into}}` },
+        {
+          kind: "add",
+          path: "/joints",
+          key: d.name,
+          text: `{kind: ${d.kind}, of: ${d.of}, into: ${d.into}}`,
+        },
       ],
     },
   ],

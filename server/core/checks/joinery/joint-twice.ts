@@ -9,7 +9,10 @@ export const jointTwice = defineCheck<"model", Data>({
     title: "Two joints claim the same place",
     level: "error",
     area: "joinery",
-    source: { text: "placement rule of this program: place before stick before entry before kind", status: "file-format" },
+    source: {
+      text: "placement rule of this program: place before stick before entry before kind",
+      status: "file-format",
+    },
     explanation: {
       what: "Two joint entries hold at the same place with equal right.",
       why: "Only one can be cut; which one is not clear from the file.",
@@ -29,9 +32,12 @@ export const jointTwice = defineCheck<"model", Data>({
         };
   },
   words: (d, say) =>
-    say.text("{first} and {second} both hold at {place} with equal right, and only one can be cut; {first} is drawn. Name the stick (post@A1) in one of them.", {
-      first: d.names[0],
-      second: d.names[1],
-      place: d.place,
-    }),
+    say.text(
+      "{first} and {second} both hold at {place} with equal right, and only one can be cut; {first} is drawn. Name the stick (post@A1) in one of them.",
+      {
+        first: d.names[0],
+        second: d.names[1],
+        place: d.place,
+      },
+    ),
 });

@@ -15,7 +15,10 @@ export const mortiseWallThin = defineCheck<"model", Data>({
     title: "The wood beside a mortise is too thin",
     level: "warning",
     area: "joinery",
-    source: { text: "common practice, no source: a mortise wall is at least as thick as the tenon", status: "common-practice" },
+    source: {
+      text: "common practice, no source: a mortise wall is at least as thick as the tenon",
+      status: "common-practice",
+    },
     explanation: {
       what: "A wall of a mortise is thinner than the tenon in it.",
       why: "The peg shears out of a thin wall, and the wall splits when the tenon is driven home.",
@@ -33,7 +36,9 @@ export const mortiseWallThin = defineCheck<"model", Data>({
       if (wall >= thickness - 1e-3) continue;
       const setIn = tenon.setIn.from === "file" && tenon.thickness.from !== "file";
       yield {
-        ...(setIn ? sizePath(j, "tenon/set-in", tenon.setIn) : sizePath(j, "tenon/thickness", tenon.thickness)),
+        ...(setIn
+          ? sizePath(j, "tenon/set-in", tenon.setIn)
+          : sizePath(j, "tenon/thickness", tenon.thickness)),
         place: j.id,
         ...(wall <= 0 ? { level: "error" as const } : {}),
         data: { joint: j.id, into: j.into.id, wall, thickness, outside: wall <= 0 },
@@ -46,11 +51,20 @@ export const mortiseWallThin = defineCheck<"model", Data>({
   },
   words: (d, say) =>
     d.outside
-      ? say.text("The mortise of {joint} breaks out of {into}’s side: with this thickness and set-in there is no wood beside it. Make the tenon thinner or move it.", d)
-      : say.text("A wall of the mortise at {joint} is {wall} thick in {into}, thinner than the {thickness} tenon: the peg shears out of it. Make the tenon thinner or move it.", {
-          joint: d.joint,
-          into: d.into,
-          wall: say.length(d.wall),
-          thickness: say.length(d.thickness),
-        }),
+      ? say.text(
+          "The mortise of {joint} breaks out of {into}’s side: with this thickness and set-in there is no wood beside it. Make the tenon thinner or move it.",
+          {
+            joint: d.joint,
+            into: d.into,
+          },
+        )
+      : say.text(
+          "A wall of the mortise at {joint} is {wall} thick in {into}, thinner than the {thickness} tenon: the peg shears out of it. Make the tenon thinner or move it.",
+          {
+            joint: d.joint,
+            into: d.into,
+            wall: say.length(d.wall),
+            thickness: say.length(d.thickness),
+          },
+        ),
 });

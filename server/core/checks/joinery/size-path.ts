@@ -1,6 +1,12 @@
 import type { Joint, Sized } from "../../joinery/joint.ts";
 
 /** Where a finding about a size of a joint points: the value when the file gives it, else the entry's key. */
-export function sizePath(joint: Joint, key: string, size: Sized | undefined): { readonly path: string; readonly onKey?: true } {
-  return joint.entry && size?.from === "file" ? { path: `${joint.path}/${key}` } : { path: joint.path, onKey: true };
+export function sizePath(
+  joint: Joint,
+  key: string,
+  size: Sized | undefined,
+): { readonly path: string; readonly onKey?: true } {
+  return joint.entry && size?.from === "file"
+    ? { path: `${joint.path}/${key}` }
+    : { path: joint.path, onKey: true };
 }

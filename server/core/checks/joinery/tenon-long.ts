@@ -16,11 +16,15 @@ export const tenonLong = defineCheck<"model", Data>({
     title: "A tenon too long for its timber",
     level: "warning",
     area: "joinery",
-    source: { text: "common practice, no source: a blind mortise keeps 1 in of wood behind it; opposite tenons share the wood", status: "common-practice" },
+    source: {
+      text: "common practice, no source: a blind mortise keeps 1 in of wood behind it; opposite tenons share the wood",
+      status: "common-practice",
+    },
     explanation: {
       what: "A blind tenon is longer than the timber it enters leaves room for.",
       why: "It would come out on the far side, meet another tenon, or leave a skin of wood that breaks out.",
-      formula: "length ≤ thickness of the timber − housing − 1 in; with an opposite joint at most half the wood between the housings",
+      formula:
+        "length ≤ thickness of the timber − housing − 1 in; with an opposite joint at most half the wood between the housings",
       remedy: "Shorten the tenon, or make it a through tenon (through: true).",
     },
   },
@@ -51,7 +55,13 @@ export const tenonLong = defineCheck<"model", Data>({
       d.pierces
         ? "The tenon at {joint} is {length} long, and {into} has {wood} of wood there: it comes out on the far side. Shorten it to {room}, or make it a through tenon."
         : "The tenon at {joint} is {length} long, and {into} has room for {room}: what is left behind it breaks out or another tenon is in the way. Shorten it to {room}.",
-      { joint: d.joint, into: d.into, length: say.length(d.length), room: say.length(Math.max(0, d.room)), wood: say.length(d.wood) },
+      {
+        joint: d.joint,
+        into: d.into,
+        length: say.length(d.length),
+        room: say.length(Math.max(0, d.room)),
+        wood: say.length(d.wood),
+      },
     ),
   fixes: (d, say, model) => {
     const j = model.joints.find((x) => x.id === d.joint);
@@ -62,7 +72,13 @@ export const tenonLong = defineCheck<"model", Data>({
       : [
           {
             title: say.text("Shorten the tenon to {length}", { length: say.length(to) }),
-            edits: [{ kind: "replace", path: `${j.path}/tenon/length`, text: say.metric ? `${Math.round(to * 25.4)} mm` : `${to} in` }],
+            edits: [
+              {
+                kind: "replace",
+                path: `${j.path}/tenon/length`,
+                text: say.metric ? `${Math.round(to * 25.4)} mm` : `${to} in`,
+              },
+            ],
           },
         ];
   },

@@ -15,7 +15,10 @@ export const tenonThin = defineCheck<"model", Data>({
     title: "A tenon too thin",
     level: "warning",
     area: "joinery",
-    source: { text: "common practice, no source: tenons of 1 1/2 to 2 in in 6 to 8 in timbers, none below 1 1/4 in", status: "common-practice" },
+    source: {
+      text: "common practice, no source: tenons of 1 1/2 to 2 in in 6 to 8 in timbers, none below 1 1/4 in",
+      status: "common-practice",
+    },
     explanation: {
       what: "A tenon is thinner than 1 1/4 in.",
       why: "It splits at the peg and breaks when the frame is raised; a peg bends in it before it bears.",
@@ -39,10 +42,13 @@ export const tenonThin = defineCheck<"model", Data>({
     }
   },
   words: (d, say) =>
-    say.text("The tenon at {joint} is {thickness} thick, less than {least}: it splits at the peg and breaks in raising. Make it {better} or more.", {
-      joint: d.joint,
-      thickness: say.length(d.thickness),
-      least: say.length(LEAST),
-      better: say.length(1.5),
-    }),
+    say.text(
+      "The tenon at {joint} is {thickness} thick, less than {least}: it splits at the peg and breaks in raising. Make it {better} or more.",
+      {
+        joint: d.joint,
+        thickness: say.length(d.thickness),
+        least: say.length(LEAST),
+        better: say.length(1.5),
+      },
+    ),
 });

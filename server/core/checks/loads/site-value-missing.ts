@@ -1,23 +1,67 @@
 import type { Frame } from "../../frame/frame.ts";
 import { defineCheck } from "../check.ts";
 
-type Missing = "snow" | "snow-exposure" | "snow-thermal" | "wind" | "wind-exposure" | "wind-flow" | "frost-depth" | "soil" | "basis-loads" | "risk-category";
+type Missing =
+  | "snow"
+  | "snow-exposure"
+  | "snow-thermal"
+  | "wind"
+  | "wind-exposure"
+  | "wind-flow"
+  | "frost-depth"
+  | "soil"
+  | "basis-loads"
+  | "risk-category";
 
 interface Data {
   readonly missing: Missing;
 }
 
-const WORDS: Readonly<Record<Missing, { readonly what: string; readonly key: string; readonly whom: string }>> = {
-  snow: { what: "the ground snow load", key: "site: {snow: {ground: 45 psf}}", whom: "the building department or the hazard map of the load standard" },
-  "snow-exposure": { what: "how exposed the roof is to wind that clears snow", key: "exposure: partially-exposed", whom: "your own look at the site" },
+const WORDS: Readonly<
+  Record<Missing, { readonly what: string; readonly key: string; readonly whom: string }>
+> = {
+  snow: {
+    what: "the ground snow load",
+    key: "site: {snow: {ground: 45 psf}}",
+    whom: "the building department or the hazard map of the load standard",
+  },
+  "snow-exposure": {
+    what: "how exposed the roof is to wind that clears snow",
+    key: "exposure: partially-exposed",
+    whom: "your own look at the site",
+  },
   "snow-thermal": { what: "whether the roof is heated or open", key: "thermal: open", whom: "your own plan" },
-  wind: { what: "the wind speed", key: "site: {wind: {speed: 107 mph}}", whom: "the building department or the hazard map of the load standard" },
-  "wind-exposure": { what: "the exposure category (B woods and suburbs, C open, D shore)", key: "exposure: C", whom: "your own look at the site" },
-  "wind-flow": { what: "whether wind passes freely under the open roof", key: "flow: clear", whom: "your own plan: goods stacked over half the opening obstruct it" },
+  wind: {
+    what: "the wind speed",
+    key: "site: {wind: {speed: 107 mph}}",
+    whom: "the building department or the hazard map of the load standard",
+  },
+  "wind-exposure": {
+    what: "the exposure category (B woods and suburbs, C open, D shore)",
+    key: "exposure: C",
+    whom: "your own look at the site",
+  },
+  "wind-flow": {
+    what: "whether wind passes freely under the open roof",
+    key: "flow: clear",
+    whom: "your own plan: goods stacked over half the opening obstruct it",
+  },
   "frost-depth": { what: "the frost depth", key: "frost-depth: 32 in", whom: "the building department" },
-  soil: { what: "the soil under the piers", key: "soil: sand", whom: "a test pit or the building department" },
-  "basis-loads": { what: "which edition of ASCE 7 the snow and wind values belong to", key: "basis: {loads: asce-7-16}", whom: "the source of the values: 7-16 and 7-22 must not be mixed" },
-  "risk-category": { what: "the risk category", key: "basis: {risk-category: i}", whom: "the load standard: i for barns and sheds, ii for dwellings" },
+  soil: {
+    what: "the soil under the piers",
+    key: "soil: sand",
+    whom: "a test pit or the building department",
+  },
+  "basis-loads": {
+    what: "which edition of ASCE 7 the snow and wind values belong to",
+    key: "basis: {loads: asce-7-16}",
+    whom: "the source of the values: 7-16 and 7-22 must not be mixed",
+  },
+  "risk-category": {
+    what: "the risk category",
+    key: "basis: {risk-category: i}",
+    whom: "the load standard: i for barns and sheds, ii for dwellings",
+  },
 };
 
 /** What only the site can give and the frame needs: loads with a roof, frost and soil with piers. */
@@ -49,7 +93,10 @@ export const siteValueMissing = defineCheck<"frame", Data>({
     title: "What only the site can give is missing",
     level: "warning",
     area: "loads",
-    source: { text: "ASCE/SEI 7-16 and 7-22, chapters 7 and 26; IRC R403.1.4: site values have no default", status: "memory" },
+    source: {
+      text: "ASCE/SEI 7-16 and 7-22, chapters 7 and 26; IRC R403.1.4: site values have no default",
+      status: "memory",
+    },
     explanation: {
       what: "A value that depends on the place is not given: snow, wind, frost depth, soil, or the edition they belong to.",
       why: "It is never taken as zero: what depends on it is not checked until it is there.",
@@ -58,10 +105,14 @@ export const siteValueMissing = defineCheck<"frame", Data>({
   },
   input: "frame",
   *find(frame) {
-    for (const m of missing(frame)) yield { path: m.path, onKey: true, apart: m.missing, data: { missing: m.missing } };
+    for (const m of missing(frame))
+      yield { path: m.path, onKey: true, apart: m.missing, data: { missing: m.missing } };
   },
   words: (d, say) => {
     const w = WORDS[d.missing];
-    return say.text("The file does not give {what}, so what depends on it is not checked. Ask {whom} and write “{key}”.", w);
+    return say.text(
+      "The file does not give {what}, so what depends on it is not checked. Ask {whom} and write “{key}”.",
+      w,
+    );
   },
 });

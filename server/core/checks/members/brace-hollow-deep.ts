@@ -15,7 +15,10 @@ export const braceHollowDeep = defineCheck<"model", Data>({
     title: "A curved brace cut too slim",
     level: "warning",
     area: "members",
-    source: { text: "common practice, no source: a curved brace keeps half its depth", status: "common-practice" },
+    source: {
+      text: "common practice, no source: a curved brace keeps half its depth",
+      status: "common-practice",
+    },
     explanation: {
       what: "The hollow of a curved brace leaves less than half its depth at the middle.",
       why: "The force runs straight from end to end, outside the wood that is left, and bends it; the short grain breaks.",
@@ -44,9 +47,12 @@ export const braceHollowDeep = defineCheck<"model", Data>({
     }
   },
   words: (d, say) =>
-    say.text("The hollow of {stick} leaves {left} of its {depth} at the middle, less than half: the force passes outside the wood. Take a larger radius or a deeper blank.", {
-      stick: d.stick,
-      left: say.length(Math.max(0, d.left)),
-      depth: say.length(d.depth),
-    }),
+    say.text(
+      "The hollow of {stick} leaves {left} of its {depth} at the middle, less than half: the force passes outside the wood. Take a larger radius or a deeper blank.",
+      {
+        stick: d.stick,
+        left: say.length(Math.max(0, d.left)),
+        depth: say.length(d.depth),
+      },
+    ),
 });

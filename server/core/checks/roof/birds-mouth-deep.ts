@@ -17,12 +17,16 @@ export const birdsMouthDeep = defineCheck<"model", Data>({
     title: "A bird’s mouth cut too deep",
     level: "warning",
     area: "roof",
-    source: { text: "NDS 2018 4.4.3 and IRC R802.7.1: a notch at an end takes at most a quarter of the depth", status: "memory" },
+    source: {
+      text: "NDS 2018 4.4.3 and IRC R802.7.1: a notch at an end takes at most a quarter of the depth",
+      status: "memory",
+    },
     explanation: {
       what: "The seat of a bird’s mouth cuts more than a quarter of the rafter’s depth away.",
       why: "The rafter splits at the corner of the notch, and the overhang hangs on what is left.",
       formula: "seat × sin θ ≤ depth ÷ 4",
-      remedy: "Shorten the seat, take a deeper rafter, or leave the seat out: the longest allowed one is then taken.",
+      remedy:
+        "Shorten the seat, take a deeper rafter, or leave the seat out: the longest allowed one is then taken.",
     },
   },
   input: "model",
@@ -37,7 +41,13 @@ export const birdsMouthDeep = defineCheck<"model", Data>({
         path: given ? `${j.path}/seat` : j.path,
         ...(given ? {} : { onKey: true as const }),
         place: j.id,
-        data: { joint: j.id, seat: seat.level.value, notch: seat.depth, limit, longest: limit / Math.sin((seat.angle * Math.PI) / 180) },
+        data: {
+          joint: j.id,
+          seat: seat.level.value,
+          notch: seat.depth,
+          limit,
+          longest: limit / Math.sin((seat.angle * Math.PI) / 180),
+        },
         value: seat.depth,
         limit,
         unit: "in",
@@ -46,11 +56,14 @@ export const birdsMouthDeep = defineCheck<"model", Data>({
     }
   },
   words: (d, say) =>
-    say.text("A seat of {seat} cuts {notch} into the rafter at {joint}, more than a quarter of its depth ({limit}): it splits there. Seat at most {longest}.", {
-      joint: d.joint,
-      seat: say.length(d.seat),
-      notch: say.length(d.notch),
-      limit: say.length(d.limit),
-      longest: say.length(d.longest),
-    }),
+    say.text(
+      "A seat of {seat} cuts {notch} into the rafter at {joint}, more than a quarter of its depth ({limit}): it splits there. Seat at most {longest}.",
+      {
+        joint: d.joint,
+        seat: say.length(d.seat),
+        notch: say.length(d.notch),
+        limit: say.length(d.limit),
+        longest: say.length(d.longest),
+      },
+    ),
 });

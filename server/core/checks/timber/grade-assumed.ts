@@ -11,7 +11,10 @@ export const gradeAssumed = defineCheck<"frame", Data>({
     title: "No grade is given, so No.2 is taken",
     level: "note",
     area: "timber",
-    source: { text: "common practice, no source: own-sawn timber without a stamp counts as No.2", status: "common-practice" },
+    source: {
+      text: "common practice, no source: own-sawn timber without a stamp counts as No.2",
+      status: "common-practice",
+    },
     explanation: {
       what: "A timber class names no grade.",
       why: "Design values depend on the grade; own-sawn timber without a stamp is taken as No.2.",
@@ -21,11 +24,15 @@ export const gradeAssumed = defineCheck<"frame", Data>({
   input: "frame",
   *find(frame) {
     for (const c of frame.classes)
-      if (!c.grade && c.name !== "pegs" && c.values.size === 0) yield { path: c.path, onKey: true, data: { name: c.name } };
+      if (!c.grade && c.name !== "pegs" && c.values.size === 0)
+        yield { path: c.path, onKey: true, data: { name: c.name } };
   },
   words: (d, say) =>
-    say.text("{name} names no grade, so {grade} is taken for its strength. Name the grade once the timbers are graded.", {
-      name: d.name,
-      grade: ASSUMED_GRADE === "no-2" ? "No.2" : ASSUMED_GRADE,
-    }),
+    say.text(
+      "{name} names no grade, so {grade} is taken for its strength. Name the grade once the timbers are graded.",
+      {
+        name: d.name,
+        grade: ASSUMED_GRADE === "no-2" ? "No.2" : ASSUMED_GRADE,
+      },
+    ),
 });

@@ -18,7 +18,10 @@ export const largerThanLogs = defineCheck<"model", Data>({
     title: "A timber larger than any log",
     level: "error",
     area: "timber",
-    source: { text: "plane geometry: a full-edged timber fits the circle of the small end when its diagonal does", status: "derived" },
+    source: {
+      text: "plane geometry: a full-edged timber fits the circle of the small end when its diagonal does",
+      status: "derived",
+    },
     explanation: {
       what: "No log of the species in the file is thick and long enough for a timber.",
       why: "It cannot be sawn with full edges from what is there.",
@@ -34,7 +37,8 @@ export const largerThanLogs = defineCheck<"model", Data>({
       if (!ownSawn(model, t)) continue;
       const own = logs.filter((l) => l.species === undefined || l.species.text === t.class?.species?.text);
       const needs = Math.hypot(t.width, t.depth);
-      if (own.some((l) => inches(l.smallEnd) >= needs - 1e-6 && inches(l.length) >= t.length - 1e-6)) continue;
+      if (own.some((l) => inches(l.smallEnd) >= needs - 1e-6 && inches(l.length) >= t.length - 1e-6))
+        continue;
       const largest = Math.max(...own.map((l) => inches(l.smallEnd)));
       const longEnough = largest < needs - 1e-6;
       yield {
@@ -52,17 +56,23 @@ export const largerThanLogs = defineCheck<"model", Data>({
   },
   words: (d, say) =>
     d.longEnough
-      ? say.text("{stick}, {width} × {depth}, needs a log of {needs} at the small end, and the largest is {largest}: it would have waney edges. Choose a smaller section or a larger log.", {
-          stick: d.stick,
-          width: say.length(d.width),
-          depth: say.length(d.depth),
-          needs: say.length(d.needs),
-          largest: say.length(d.largest),
-        })
-      : say.text("{stick}, {width} × {depth} and {length} long, fits no log that is both thick and long enough. Choose a smaller section, splice it, or list a longer log.", {
-          stick: d.stick,
-          width: say.length(d.width),
-          depth: say.length(d.depth),
-          length: say.length(d.length),
-        }),
+      ? say.text(
+          "{stick}, {width} × {depth}, needs a log of {needs} at the small end, and the largest is {largest}: it would have waney edges. Choose a smaller section or a larger log.",
+          {
+            stick: d.stick,
+            width: say.length(d.width),
+            depth: say.length(d.depth),
+            needs: say.length(d.needs),
+            largest: say.length(d.largest),
+          },
+        )
+      : say.text(
+          "{stick}, {width} × {depth} and {length} long, fits no log that is both thick and long enough. Choose a smaller section, splice it, or list a longer log.",
+          {
+            stick: d.stick,
+            width: say.length(d.width),
+            depth: say.length(d.depth),
+            length: say.length(d.length),
+          },
+        ),
 });

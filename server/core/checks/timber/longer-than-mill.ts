@@ -19,7 +19,8 @@ export const longerThanMill = defineCheck<"model", Data>({
       what: "A timber with its tenons is longer than the longest cut of the mill.",
       why: "It cannot be sawn in one piece.",
       formula: "true length (longest point to longest point, tenons included) ≤ longest-cut",
-      remedy: "Splice it over a support, bring the bents closer, or have it sawn elsewhere and name another timber class.",
+      remedy:
+        "Splice it over a support, bring the bents closer, or have it sawn elsewhere and name another timber class.",
     },
   },
   input: "model",
@@ -38,13 +39,21 @@ export const longerThanMill = defineCheck<"model", Data>({
           limit: longest,
           unit: "in",
           severity: t.length,
-          related: [{ path: `${model.frame.mill.path}/longest-cut`, message: (say) => say.text("the mill’s longest cut") }],
+          related: [
+            {
+              path: `${model.frame.mill.path}/longest-cut`,
+              message: (say) => say.text("the mill’s longest cut"),
+            },
+          ],
         };
   },
   words: (d, say) =>
-    say.text("{stick} is {length} long with its tenons, and the mill cuts at most {longest}, so it cannot be sawn in one piece. Splice it over a support or shorten it.", {
-      stick: d.stick,
-      length: say.length(d.length),
-      longest: say.length(d.longest),
-    }),
+    say.text(
+      "{stick} is {length} long with its tenons, and the mill cuts at most {longest}, so it cannot be sawn in one piece. Splice it over a support or shorten it.",
+      {
+        stick: d.stick,
+        length: say.length(d.length),
+        longest: say.length(d.longest),
+      },
+    ),
 });

@@ -8,5 +8,7 @@ export function ownSawn(model: Model, timber: Timber): boolean {
   const { logs } = model.frame.mill;
   if (logs.length === 0) return true;
   const species = timber.class?.species?.text;
-  return species !== undefined && logs.some((log) => log.species === undefined || log.species.text === species);
+  return (
+    species !== undefined && logs.some((log) => log.species === undefined || log.species.text === species)
+  );
 }
