@@ -16,7 +16,7 @@ import { drawPier } from "./piers.ts";
 import { drawPitch, drawRoof } from "./roof.ts";
 import { bodiesOf, jointsOf, piersOf } from "./select.ts";
 import { drawTimbers } from "./timbers.ts";
-import { type Sight, sightOf } from "./views.ts";
+import { nearness, type Sight, sightOf } from "./views.ts";
 
 /** how many ems of text the larger side of the frame measures: readable in a narrow panel, small beside the wood */
 const EMS = 48;
@@ -102,6 +102,9 @@ function nothing(layout: Layout, around: Box): DrawingElement[] {
   return layout.write(layout.say.text("No timber to draw here yet"), [{ x, y, anchor: "middle" }], ["label"]);
 }
 
+/** A joint this far (inches) behind the near end of a timber is not shown through it: the nearest one stands for it. */
+const DEEP = 24;
+
 /** Each joint is drawn on top of its two timbers, and under whatever is nearer than both. */
 function withJoints(
   sight: Sight,
@@ -113,7 +116,10 @@ function withJoints(
   const place = new Map(painted.map((body, i) => [body.timber.id, i]));
   const after: Joint[][] = painted.map(() => []);
   for (const joint of joints) {
-    after[Math.max(place.get(joint.of.id) ?? 0, place.get(joint.into.id) ?? 0)]?.push(joint);
+    const [a, b] = [place.get(joint.of.id) ?? 0, place.get(joint.into.id) ?? 0];
+    const over = painted[Math.max(a, b)];
+    const deep = over !== undefined && !over.cut && over.near - nearness(sight, joint.meeting.point) > DEEP;
+    after[deep ? Math.min(a, b) : Math.max(a, b)]?.push(joint);
   }
   return timbers.flatMap((timber, i) => [
     timber,
@@ -165,7 +171,7 @@ function measure(model: Model, sight: Sight, bodies: readonly Body[], layout: La
     bodies.length === 0 ? [] : uprightChain(layout, [lowest, wood.top], beside, () => beside - s).elements;
 
   return {
-    behind: [...grid.elements, ...drawLevels(layout, levels, around.left)],
+    behind: [...grid.elements, ...drawLevels(layout, levels, grid.left)],
     before: [...spacing, ...overall, ...over, ...heights.elements, ...height],
   };
 }

@@ -8,6 +8,8 @@ export interface GridDrawing {
   readonly elements: DrawingElement[];
   /** lower end of the lowest circle */
   readonly bottom: number;
+  /** left end of the leftmost circle */
+  readonly left: number;
 }
 
 /**
@@ -42,7 +44,11 @@ export function drawGrid(layout: Layout, lines: readonly GridAt[], around: Box, 
       },
     ];
   });
-  return { elements, bottom: lines.length > 0 ? y - radius : around.bottom };
+  return {
+    elements,
+    bottom: lines.length > 0 ? y - radius : around.bottom,
+    left: Math.min(around.left, ...shifted.map((x) => x - radius)),
+  };
 }
 
 /** The center line of a ridge seen end-on, down through the king-post that stands under it. */

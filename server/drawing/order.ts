@@ -10,6 +10,9 @@ import type { Sight } from "./views.ts";
 /** wood that touches or is let in by less than a scribe line does not overlap */
 const TOUCH = 0.07;
 
+/** a face let in that leans this much (cosine) to the eye still tells before from behind: a rafter on its plate */
+const LEANS = 0.02;
+
 function reach(corners: readonly Vec3[], axis: Vec3): readonly [number, number] {
   let [low, high] = [Infinity, -Infinity];
   for (const p of corners) {
@@ -51,7 +54,7 @@ function hides(a: Body, b: Body, toward: Vec3, lets: ReadonlySet<string>): -1 | 
     if (better) best = { facing, apart, gap };
   }
   if (best.apart) return Math.abs(best.facing) < 1e-6 ? 0 : best.facing > 0 ? 1 : -1;
-  if (Math.abs(best.facing) > 0.5) return best.facing > 0 ? 1 : -1;
+  if (Math.abs(best.facing) > LEANS) return best.facing > 0 ? 1 : -1;
   if (lets.has(`${s.id}\n${t.id}`)) return 1;
   if (lets.has(`${t.id}\n${s.id}`)) return -1;
   return Math.abs(a.near - b.near) < TOUCH ? 0 : a.near < b.near ? 1 : -1;

@@ -85,20 +85,11 @@ function showingEdges(sight: Sight, body: Body): DrawingElement[] {
   });
 }
 
-/** `post@A1, 8 in × 8 in, 7'-10 1/2" long`, and the length over its tenons where it has some. */
-function titleOf(body: Body, joints: readonly Joint[], say: Say): string {
-  const { timber } = body;
-  const tenons = joints.reduce((sum, joint) => (joint.end === "side" ? sum : sum + joint.extension), 0);
-  const words = {
-    id: timber.id,
-    width: say.length(timber.width),
-    depth: say.length(timber.depth),
-    length: say.length(timber.span),
-    overall: say.length(timber.span + tenons),
-  };
-  return tenons > 1 / 32
-    ? say.text("{id}, {width} × {depth}, {length} long, {overall} over its tenons", words)
-    : say.text("{id}, {width} × {depth}, {length} long", words);
+/** `post@A1, 8 in × 8 in, 7'-10 1/2" long`: the stick as it is cut, tenons included. */
+function titleOf(body: Body, say: Say): string {
+  const { id, width, depth, length } = body.timber;
+  const words = { id, width: say.length(width), depth: say.length(depth), length: say.length(length) };
+  return say.text("{id}, {width} × {depth}, {length} long", words);
 }
 
 /**
@@ -136,7 +127,7 @@ export function drawTimbers(
       classes: ["timber", `kind-${body.timber.kind}`, ...(body.cut ? ["section"] : [])],
       id: body.timber.id,
       path: body.timber.path,
-      title: titleOf(body, own, say),
+      title: titleOf(body, say),
       covered: isCovered(body, bodies.slice(i + 1)),
       children: [{ type: "poly", points, closed: true }, ...lines],
     };

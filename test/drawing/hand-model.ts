@@ -317,6 +317,7 @@ export function post(given: Partial<Omit<Timber, "length">> = {}): Timber {
     widthDir: [1, 0, 0],
     depthDir: [0, 1, 0],
     span: 96,
+    length: 96,
     foot: { point: [4, 4, 0], normal: [0, 0, -1] },
     head: { point: [4, 4, 96], normal: [0, 0, 1] },
     reference: { width: -1, depth: -1 },
