@@ -165,6 +165,13 @@ export function driftHeight22(ground: number, fetch: number, winterWind: number)
   );
 }
 
+/** From 1/2 on 12 to 7 on 12, both included; compared as pitches because 7 on 12 is the limit, not 30.26°. */
+export function unbalancedPitch(pitch: Pitch): boolean {
+  const rise = pitch.rise * 12;
+  const slack = 1e-9 * pitch.run;
+  return rise >= 0.5 * pitch.run - slack && rise <= 7 * pitch.run + slack;
+}
+
 /** @returns degrees */
 export function slopeOf(pitch: Pitch): number {
   return (Math.atan2(pitch.rise, pitch.run) * 180) / Math.PI;

@@ -9,6 +9,7 @@ import {
   editionName,
   type Pitch,
   snowDensity,
+  unbalancedPitch,
 } from "./snow-factors.ts";
 
 export interface UnbalancedInput {
@@ -56,16 +57,9 @@ const SHORT_ROOF = 20;
 /** the largest winter wind parameter of the 7-22 map, from memory */
 const LARGEST_WINTER_WIND = 0.65;
 
-/** From 1/2 on 12 to 7 on 12, both included; compared as pitches because 7 on 12 is the limit, not 30.26°. */
-export function unbalancedApplies(pitch: Pitch): boolean {
-  const rise = pitch.rise * 12;
-  const slack = 1e-9 * pitch.run;
-  return rise >= 0.5 * pitch.run - slack && rise <= 7 * pitch.run + slack;
-}
-
 /** @returns undefined where the pitch asks for none */
 export function unbalancedSnow(input: UnbalancedInput): UnbalancedSnow | undefined {
-  if (!unbalancedApplies(input.pitch)) return undefined;
+  if (!unbalancedPitch(input.pitch)) return undefined;
   const source = `${editionName(input.edition)} section 7.6.1`;
   if (input.simpleRafters && input.eaveToRidge <= SHORT_ROOF) {
     return {

@@ -1,0 +1,24 @@
+/**
+ * Bearing across the grain, NDS 3.10.
+ */
+import type { Factor } from "../sourced.ts";
+
+/**
+ * C_b = (l_b + 3/8)/l_b for bearing shorter than 6 in along the grain and 3 in or more from the end (NDS 3.10.4); a round
+ * washer counts with its diameter.
+ * @param length l_b, in; @param fromEnd in, from the bearing's edge to the end of the member
+ */
+export function bearingAreaFactor(length: number, fromEnd: number): Factor {
+  const applies = length > 0 && length < 6 && fromEnd >= 3 - 1e-6;
+  return {
+    symbol: "C_b",
+    value: applies ? (length + 0.375) / length : 1,
+    status: "published",
+    source: "NDS 3.10.4",
+    note: applies
+      ? "short bearing away from the end"
+      : length < 6
+        ? "nearer than 3 in to the end"
+        : "6 in or longer",
+  };
+}
