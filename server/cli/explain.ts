@@ -1,7 +1,9 @@
 /** `bentwright explain`: what a check is about. */
+
+import { ACCEPT_IDLE, CHECK_FAILED } from "../core/checks/accepted.ts";
 import type { CheckMeta, SourceStatus } from "../core/checks/check.ts";
-import { checks } from "../core/checks/registry.ts";
-import { nearest } from "../core/nearest.ts";
+import { CHECKS } from "../core/checks/registry.ts";
+import { nearest } from "../core/text/nearest.ts";
 import { type Command, EXIT, readArguments, type Surroundings, WrongCall } from "./command.ts";
 
 const HELP = `Usage: bentwright explain [CHECK]
@@ -28,7 +30,7 @@ export const explain: Command = {
     const { positionals } = readArguments(args, {});
     const [id, ...others] = positionals;
     if (others.length > 0) throw new WrongCall("Name one check.");
-    const metas = checks.map(({ meta }) => meta);
+    const metas = [...CHECKS.map(({ meta }) => meta), ACCEPT_IDLE, CHECK_FAILED];
     if (id === undefined) {
       list(metas, around);
       return EXIT.fine;

@@ -1,5 +1,5 @@
 /** Finds the command that is asked for, and answers calls that cannot be carried out. */
-import { nearest } from "../core/nearest.ts";
+import { nearest } from "../core/text/nearest.ts";
 import { createFrameService } from "../language/frame-service.ts";
 import { VERSION } from "../version.ts";
 import { check } from "./check.ts";

@@ -1,4 +1,5 @@
 /** A fault of our own, told to the reader as a finding instead of a crash. */
+import { CHECK_FAILED } from "../core/checks/accepted.ts";
 import type { Finding } from "../core/checks/check.ts";
 import type { Say } from "../core/checks/say.ts";
 
@@ -8,13 +9,10 @@ export interface Fault {
   readonly error: unknown;
 }
 
-/** The check id under which faults are reported. */
-export const CHECK_FAILED = "check-failed";
-
 /** @returns an error: what was not checked must not look sound */
 export function faultFinding(fault: Fault, say: Say): Finding {
   return {
-    check: CHECK_FAILED,
+    check: CHECK_FAILED.id,
     level: "error",
     path: "",
     onKey: false,

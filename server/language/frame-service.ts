@@ -113,9 +113,9 @@ export function createFrameService(translate?: Translate, stages: Partial<Stages
     const reading =
       known?.reading?.text === text ? known.reading : guarded("reading the file", () => read(text));
     yield;
-    const evaluation = reading && guarded("checking the frame", () => evaluation_(reading, known));
-    yield;
     const say = makeSay(reading?.frame.units ?? "inch", translate);
+    const evaluation = reading && guarded("checking the frame", () => judgeAgain(reading, known, say));
+    yield;
     const located = guarded("placing the findings", () =>
       locate(document, reading, evaluation?.findings ?? []),
     );
@@ -138,14 +138,12 @@ export function createFrameService(translate?: Translate, stages: Partial<Stages
     return snapshot;
   }
 
-  function evaluation_(reading: Reading, known: Snapshot | undefined): Evaluation {
+  /** What was found before stands while the frame and the facts are equal; the model stands while the frame is. */
+  function judgeAgain(reading: Reading, known: Snapshot | undefined, say: Say): Evaluation {
     const last = known?.evaluation;
-    const unchanged =
-      last !== undefined &&
-      known?.reading !== undefined &&
-      same(known.reading.frame, reading.frame) &&
-      same(known.reading.source, reading.source);
-    return unchanged ? last : judge(reading.frame, reading.source, last);
+    if (!last || !known?.reading || !same(known.reading.frame, reading.frame))
+      return judge(reading.frame, reading.source, undefined, say);
+    return same(known.reading.source, reading.source) ? last : judge(last.frame, reading.source, last, say);
   }
 
   function keep(snapshot: Snapshot): Snapshot {

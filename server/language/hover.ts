@@ -114,6 +114,6 @@ function isEntry(keys: readonly string[]): boolean {
 /** The key of a value; for an item of a list, that of the list. */
 function keyOf({ reading }: Snapshot, spot: Spot): string {
   const keys = keysOf(spot.path);
-  const own = reading?.index.keyRange(spot.path) ? keys.at(-1) : keys.findLast((key) => !/^\d+$/.test(key));
+  const own = reading?.index.entry(spot.path) ? keys.at(-1) : keys.at(-2);
   return own ?? "";
 }

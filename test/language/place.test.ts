@@ -18,7 +18,10 @@ const text = [
 
 const { index } = readFrame(text);
 
-function shown(path: string, more: { onKey?: boolean; part?: { from: number; to: number } } = {}): string {
+function shown(
+  path: string,
+  more: { onKey?: boolean; part?: { from: number; to: number }; span?: { start: number; end: number } } = {},
+): string {
   const { start, end } = placeOfFinding(text, index, { path, onKey: false, ...more });
   return text.slice(start, end);
 }
@@ -35,15 +38,11 @@ describe("where a finding stands", () => {
     expect(shown("/members/tie/top")).toBe("tie"));
   test("what lies deeper than anything in the text", () =>
     expect(shown("/members/tie/curve/radius/x")).toBe("curve"));
-  test("the whole file, by the first line that says something", () => expect(shown("")).toBe("frame: Shed"));
-  test("characters of the file", () => expect(shown("", { part: { from: 2, to: 8 } })).toBe("a shed"));
+  test("the whole file, by its first key", () => expect(shown("")).toBe("frame"));
+  test("characters of the file", () => expect(shown("", { span: { start: 2, end: 8 } })).toBe("a shed"));
   test("characters past a line's end stop there", () =>
-    expect(shown("", { part: { from: 2, to: 20 } })).toBe("a shed"));
-  test("characters outside the file", () =>
-    expect(placeOfFinding(text, index, { path: "", onKey: false, part: { from: 9e9, to: 1e10 } })).toEqual({
-      start: text.length,
-      end: text.length,
-    }));
+    expect(shown("", { span: { start: 2, end: 20 } })).toBe("a shed"));
+  test("characters outside the file", () => expect(shown("", { span: { start: 9e9, end: 1e10 } })).toBe("]"));
   test("a text that could not be read", () =>
     expect(placeOfFinding(text, undefined, { path: "/members", onKey: false })).toEqual({
       start: 9,

@@ -1,0 +1,260 @@
+import { describe, expect, test } from "vitest";
+import { createFrameService } from "../../server/language/frame-service.ts";
+import type { AtCursorResult, DrawingResult, LocateResult } from "../../server/protocol.ts";
+import { SHED } from "../shed.ts";
+import { inMemory, type Session } from "./session.ts";
+
+const URI = "file:///shed.frame.yaml";
+const BROKEN = SHED.replace("section: 8x10", "section: 8x");
+
+async function started(...args: Parameters<typeof inMemory>): Promise<Session> {
+  const session = inMemory(...args);
+  await session.start();
+  return session;
+}
+
+function positionOf(text: string, words: string): { line: number; character: number } {
+  const offset = text.indexOf(words);
+  expect(offset, `${words} is in the text`).toBeGreaterThanOrEqual(0);
+  const before = text.slice(0, offset).split("\n");
+  return { line: before.length - 1, character: before.at(-1)?.length ?? 0 };
+}
+
+test("says what it can do", async () => {
+  const { capabilities, serverInfo } = await inMemory().start();
+  expect(capabilities).toMatchObject({
+    positionEncoding: "utf-16",
+    textDocumentSync: { openClose: true, change: 2, save: { includeText: false } },
+    hoverProvider: true,
+  });
+  expect(serverInfo).toEqual({ name: "bentwright", version: expect.stringMatching(/^\d+\.\d+\.\d+/) });
+});
+
+describe("findings", () => {
+  test("come after opening, with the version, whatever the language is called", async () => {
+    const session = await started();
+    await session.open(URI, BROKEN, 7, "plaintext");
+    const { diagnostics } = await session.diagnosticsOf(URI, 7);
+    const found = diagnostics.find(({ code }) => code === "unreadable-quantity");
+    const { line, character } = positionOf(BROKEN, "8x,");
+    expect(found).toMatchObject({
+      severity: 1,
+      source: "bentwright",
+      range: { start: { line }, end: { line, character: character + 2 } },
+    });
+  });
+
+  test("a count follows them", async () => {
+    const session = await started();
+    await session.open(URI, BROKEN);
+    const checked = await session.until(() => session.checked[0], "the count");
+    const { diagnostics } = await session.diagnosticsOf(URI, 1);
+    const count = (severity: number): number => diagnostics.filter((one) => one.severity === severity).length;
+    expect(checked).toEqual({
+      uri: URI,
+      version: 1,
+      errors: count(1),
+      warnings: count(2),
+      notes: count(3),
+      milliseconds: expect.any(Number),
+    });
+    expect(checked.errors).toBeGreaterThan(0);
+  });
+
+  test("of quick changes only the newest is published", async () => {
+    const session = await started();
+    await session.open(URI, SHED);
+    await session.diagnosticsOf(URI, 1);
+    const end = positionOf(`${SHED}\0`, "\0");
+    for (let version = 2; version <= 10; version++) {
+      const at = { line: end.line, character: version - 2 };
+      await session.change(URI, version, "#", { start: at, end: at });
+    }
+    const { line, character } = positionOf(SHED, "8x10");
+    const ten = { start: { line, character: character + 2 }, end: { line, character: character + 4 } };
+    await session.change(URI, 11, "", ten);
+    const { diagnostics } = await session.diagnosticsOf(URI, 11);
+    expect(diagnostics.map(({ code }) => code)).toContain("unreadable-quantity");
+    expect(session.published.map(({ version }) => version)).toEqual([1, 11]);
+  });
+
+  test("saving checks at once", async () => {
+    const session = await started();
+    await session.open(URI, SHED);
+    await session.diagnosticsOf(URI, 1);
+    await session.change(URI, 2, BROKEN);
+    await session.save(URI);
+    await session.diagnosticsOf(URI, 2);
+    await new Promise((resolve) => setTimeout(resolve, 150));
+    expect(session.published.map(({ version }) => version)).toEqual([1, 2]);
+  });
+
+  test("none are left when the document is closed, and nothing comes after that", async () => {
+    const session = await started();
+    await session.open(URI, BROKEN);
+    await session.diagnosticsOf(URI, 1);
+    await session.change(URI, 2, SHED);
+    await session.close(URI);
+    await session.until(() => session.published.find((one) => one.version === undefined), "cleared findings");
+    await new Promise((resolve) => setTimeout(resolve, 150));
+    expect(session.published.at(-1)).toEqual({ uri: URI, diagnostics: [] });
+  });
+
+  test("are never empty in between", async () => {
+    const session = await started();
+    await session.open(URI, BROKEN);
+    await session.diagnosticsOf(URI, 1);
+    await session.change(URI, 2, `${BROKEN}\n`);
+    await session.diagnosticsOf(URI, 2);
+    expect(session.published.every(({ diagnostics }) => diagnostics.length > 0)).toBe(true);
+  });
+
+  test("two documents do not mix", async () => {
+    const session = await started();
+    const other = "untitled:Untitled-1";
+    await session.open(URI, BROKEN);
+    await session.open(other, "frame: Nothing yet\n");
+    const first = await session.diagnosticsOf(URI, 1);
+    const second = await session.diagnosticsOf(other, 1);
+    expect(first.diagnostics.map(({ code }) => code)).toContain("unreadable-quantity");
+    expect(second.diagnostics.map(({ code }) => code)).not.toContain("unreadable-quantity");
+  });
+});
+
+describe("questions", () => {
+  test("a hover", async () => {
+    const session = await started();
+    await session.open(URI, SHED);
+    const hover = await session.request<{ contents: { kind: string; value: string } } | null>(
+      "textDocument/hover",
+      { textDocument: { uri: URI }, position: positionOf(SHED, "post-head:") },
+    );
+    expect(hover?.contents.kind).toBe("markdown");
+    expect(hover?.contents.value).toContain("tenon thickness");
+  });
+
+  test("no hover where nothing is, nor in a document that is not open", async () => {
+    const session = await started();
+    await session.open(URI, SHED);
+    const ask = (uri: string, line: number): Promise<unknown> =>
+      session.request("textDocument/hover", { textDocument: { uri }, position: { line, character: 0 } });
+    expect(await ask(URI, 9999)).toBeNull();
+    expect(await ask("file:///other.frame.yaml", 0)).toBeNull();
+  });
+
+  test("a drawing, and the views there are", async () => {
+    const session = await started();
+    await session.open(URI, SHED, 3);
+    const drawn = await session.request<DrawingResult>("bentwright/drawing", { uri: URI, view: "1" });
+    expect(drawn).toMatchObject({ version: 3, stale: false, view: "1" });
+    expect(drawn.views.map(({ id }) => id)).toEqual(["front", "side", "1", "2", "A", "B"]);
+    expect(drawn.svg).toContain('data-id="post@A1"');
+  });
+
+  test("a view that is not there gives the first", async () => {
+    const session = await started();
+    await session.open(URI, SHED);
+    expect(await session.request("bentwright/drawing", { uri: URI, view: "9" })).toMatchObject({
+      view: "front",
+    });
+  });
+
+  test("an older drawing while a line is half typed", async () => {
+    const session = await started();
+    await session.open(URI, SHED);
+    const before = await session.request<DrawingResult>("bentwright/drawing", { uri: URI, view: "front" });
+    await session.change(URI, 2, BROKEN);
+    const after = await session.request<DrawingResult>("bentwright/drawing", { uri: URI, view: "front" });
+    expect(after).toEqual({ ...before, stale: true });
+    await session.change(URI, 3, SHED);
+    const again = await session.request<DrawingResult>("bentwright/drawing", { uri: URI, view: "front" });
+    expect(again).toMatchObject({ stale: false, version: 3 });
+  });
+
+  test("no drawing yet", async () => {
+    const session = await started();
+    await session.open(URI, "");
+    expect(await session.request("bentwright/drawing", { uri: URI, view: "front" })).toMatchObject({
+      svg: null,
+      stale: false,
+    });
+  });
+
+  test("where the drawn thing stands in the text", async () => {
+    const session = await started();
+    await session.open(URI, SHED);
+    const start = positionOf(SHED, "tie:");
+    expect(
+      await session.request<LocateResult>("bentwright/locate", { uri: URI, path: "/members/tie" }),
+    ).toEqual({
+      start,
+      end: { ...start, character: start.character + 3 },
+    });
+    expect(await session.request("bentwright/locate", { uri: URI, path: "/members/none" })).toBeNull();
+  });
+
+  test("what the cursor lights", async () => {
+    const session = await started();
+    await session.open(URI, SHED);
+    const at = async (words: string, past = 0): Promise<readonly string[]> => {
+      const { line, character } = positionOf(SHED, words);
+      const params = { uri: URI, position: { line, character: character + past } };
+      return (await session.request<AtCursorResult>("bentwright/at-cursor", params)).ids;
+    };
+    expect(await at("tie:")).toEqual(["tie@1", "tie@2"]);
+    expect(await at("A2, B1")).toEqual(["post@A2"]);
+    expect(await at("of: post", 5)).toEqual(["post@A1", "post@A2", "post@B1", "post@B2"]);
+    expect(await at("post-head")).toEqual(["post-head@A1", "post-head@A2", "post-head@B1", "post-head@B2"]);
+    expect(await at("all:")).toEqual(["all@A1", "all@A2", "all@B1", "all@B2"]);
+    expect(await at("frame: Wood")).toEqual([]);
+  });
+});
+
+describe("nothing ends the server", () => {
+  test.each([
+    ["textDocument/hover", undefined],
+    ["textDocument/hover", { textDocument: null }],
+    ["bentwright/drawing", undefined],
+    ["bentwright/drawing", { uri: 3, view: [] }],
+    ["bentwright/locate", { uri: URI }],
+    ["bentwright/at-cursor", { uri: URI, position: "here" }],
+    ["bentwright/nothing-like-this", {}],
+  ])("a bad question: %s %j", async (method, params) => {
+    const session = await started();
+    await session.open(URI, SHED);
+    await expect(session.request(method, params)).rejects.toThrow();
+    expect(await session.request("bentwright/locate", { uri: URI, path: "/members" })).not.toBeNull();
+  });
+
+  test("bad notifications", async () => {
+    const session = await started();
+    await session.connection.sendNotification("textDocument/didOpen", { textDocument: null });
+    await session.connection.sendNotification("textDocument/didChange", { contentChanges: 4 });
+    await session.change("file:///never-opened.frame.yaml", 2, "");
+    await session.close("file:///never-opened.frame.yaml");
+    await session.open(URI, BROKEN);
+    expect((await session.diagnosticsOf(URI, 1)).diagnostics.length).toBeGreaterThan(0);
+  });
+
+  test("a part of it that breaks down is a finding and is logged", async () => {
+    const service = createFrameService(undefined, {
+      evaluate: () => {
+        throw new Error("no such beam");
+      },
+    });
+    const session = await started(service);
+    await session.open(URI, SHED);
+    const { diagnostics } = await session.diagnosticsOf(URI, 1);
+    expect(diagnostics).toMatchObject([{ code: "check-failed", severity: 1 }]);
+    expect(diagnostics[0]?.message).toContain("checking the frame");
+    expect(diagnostics[0]?.message).toContain("no such beam");
+    expect(await session.until(() => session.log[0], "the log")).toContain("no such beam");
+  });
+
+  test("a sound frame logs nothing", async () => {
+    const session = await started();
+    await session.open(URI, SHED);
+    await session.diagnosticsOf(URI, 1);
+    expect(session.log).toEqual([]);
+  });
+});
