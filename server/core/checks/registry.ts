@@ -31,6 +31,7 @@ import { tenonThin } from "./joinery/tenon-thin.ts";
 import { siteValueMissing } from "./loads/site-value-missing.ts";
 import { braceHollowDeep } from "./members/brace-hollow-deep.ts";
 import { birdsMouthDeep } from "./roof/birds-mouth-deep.ts";
+import { rafterOverspanned } from "./roof/rafter-overspanned.ts";
 import { type AnyCheck, anyCheck } from "./run.ts";
 import { gradeAssumed } from "./timber/grade-assumed.ts";
 import { largerThanLogs } from "./timber/larger-than-logs.ts";
@@ -72,4 +73,5 @@ export const CHECKS: readonly AnyCheck[] = [
   anyCheck(sideCoverShort),
   anyCheck(pierAboveFrost),
   anyCheck(birdsMouthDeep),
+  anyCheck(rafterOverspanned),
 ];

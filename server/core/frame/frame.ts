@@ -3,7 +3,7 @@
  * `document/` makes it from text; `model/` places it in space.
  * Lengths are whole nanometres; loads psf; speeds mph; weights lb; angles degrees.
  */
-import type { Length } from '../quantity/length.ts';
+import type { Length } from "../quantity/length.ts";
 
 /** JSON Pointer (RFC 6901) into the file, keys as they are written. `''` is the whole file. */
 export type Pointer = string;
@@ -14,7 +14,7 @@ export interface Ref {
   readonly path: Pointer;
 }
 
-export type Units = 'inch' | 'mm';
+export type Units = "inch" | "mm";
 
 export interface Frame {
   readonly name: string;
@@ -41,14 +41,14 @@ export interface Frame {
 
 export interface Basis {
   readonly path: Pointer;
-  readonly loads: 'asce-7-16' | 'asce-7-22' | undefined;
-  readonly riskCategory: 'i' | 'ii' | 'iii' | 'iv' | undefined;
+  readonly loads: "asce-7-16" | "asce-7-22" | undefined;
+  readonly riskCategory: "i" | "ii" | "iii" | "iv" | undefined;
 }
 
-export type SnowExposure = 'fully-exposed' | 'partially-exposed' | 'sheltered';
-export type Thermal = 'heated' | 'cold-ventilated' | 'open' | 'freezer' | 'greenhouse';
-export type WindExposure = 'B' | 'C' | 'D';
-export type Soil = 'bedrock' | 'sedimentary-rock' | 'gravel' | 'sand' | 'clay';
+export type SnowExposure = "fully-exposed" | "partially-exposed" | "sheltered";
+export type Thermal = "heated" | "cold-ventilated" | "open" | "freezer" | "greenhouse";
+export type WindExposure = "B" | "C" | "D";
+export type Soil = "bedrock" | "sedimentary-rock" | "gravel" | "sand" | "clay";
 
 export interface Site {
   readonly path: Pointer;
@@ -69,7 +69,7 @@ export interface Site {
         /** mph, three-second gust of the risk category's map */
         readonly speed: number | undefined;
         readonly exposure: WindExposure | undefined;
-        readonly flow: 'clear' | 'obstructed' | undefined;
+        readonly flow: "clear" | "obstructed" | undefined;
       }
     | undefined;
   readonly frostDepth: Length | undefined;
@@ -84,8 +84,8 @@ export interface TimberClass {
   readonly species: Ref | undefined;
   /** undefined = not stated: an own-sawn timber without a stamp counts as No.2 */
   readonly grade: Ref | undefined;
-  readonly seasoning: 'green' | 'dry';
-  readonly surface: 'rough' | 'planed';
+  readonly seasoning: "green" | "dry";
+  readonly surface: "rough" | "planed";
   /** reference design values (psi) that the file gives itself, with the reason */
   readonly values: ReadonlyMap<DesignValueKey, number>;
   readonly because: string | undefined;
@@ -93,7 +93,7 @@ export interface TimberClass {
   readonly weight: number | undefined;
 }
 
-export type DesignValueKey = 'Fb' | 'Ft' | 'Fv' | 'Fc-perp' | 'Fc' | 'E' | 'E-min' | 'G';
+export type DesignValueKey = "Fb" | "Ft" | "Fv" | "Fc-perp" | "Fc" | "E" | "E-min" | "G";
 
 export interface Mill {
   readonly path: Pointer;
@@ -109,7 +109,7 @@ export interface Mill {
 }
 
 /** Which face of a timber lies on its grid line; undefined = by the rule (outer lines outward, inner ones center). */
-export type GridReference = 'center' | 'outward' | 'toward-1' | 'toward-a' | undefined;
+export type GridReference = "center" | "outward" | "toward-1" | "toward-a" | undefined;
 
 export interface GridLine {
   readonly id: string;
@@ -133,19 +133,19 @@ export interface Grid {
 }
 
 export type MemberKind =
-  | 'post'
-  | 'plate'
-  | 'sill'
-  | 'girt'
-  | 'tie'
-  | 'beam'
-  | 'joist'
-  | 'purlin'
-  | 'king-post'
-  | 'strut'
-  | 'brace'
-  | 'ridge'
-  | 'rafter';
+  | "post"
+  | "plate"
+  | "sill"
+  | "girt"
+  | "tie"
+  | "beam"
+  | "joist"
+  | "purlin"
+  | "king-post"
+  | "strut"
+  | "brace"
+  | "ridge"
+  | "rafter";
 
 export interface Section {
   readonly width: Length;
@@ -189,11 +189,13 @@ export interface Member {
   readonly legs: readonly { readonly along: Ref; readonly length: Length }[] | undefined;
   readonly curve: { readonly path: Pointer; readonly radius?: Length; readonly rise?: Length } | undefined;
   readonly above: boolean;
-  readonly face: 'reference' | 'center';
+  readonly face: "reference" | "center";
   readonly spacing: Length | undefined;
   readonly count: number | undefined;
-  readonly layout: 'even' | 'fixed';
-  readonly splice: { readonly path: Pointer; readonly at: Ref; readonly kind: string | undefined } | undefined;
+  readonly layout: "even" | "fixed";
+  readonly splice:
+    | { readonly path: Pointer; readonly at: Ref; readonly kind: string | undefined }
+    | undefined;
   readonly ends: readonly [EndPlace, EndPlace] | undefined;
   /** the stick that carries it like a gate leaf */
   readonly hungOn?: Ref;
@@ -207,15 +209,15 @@ export interface EndPlace {
 }
 
 export type JointKindName =
-  | 'mortise-and-tenon'
-  | 'wedged-half-dovetail'
-  | 'brace-tenon'
-  | 'birds-mouth'
-  | 'housed'
-  | 'housed-dovetail'
-  | 'pocket'
-  | 'corner-half-lap'
-  | 'half-lap-scarf';
+  | "mortise-and-tenon"
+  | "wedged-half-dovetail"
+  | "brace-tenon"
+  | "birds-mouth"
+  | "housed"
+  | "housed-dovetail"
+  | "pocket"
+  | "corner-half-lap"
+  | "half-lap-scarf";
 
 export interface PegSpec {
   readonly path: Pointer;
@@ -241,11 +243,15 @@ export interface JointSpec {
   readonly tenon: TenonSpec | undefined;
   readonly pegs: PegSpec | undefined;
   readonly drop: Length | undefined;
-  readonly wedge: { readonly path: Pointer; readonly species: Ref | undefined; readonly slope: number | undefined } | undefined;
+  readonly wedge:
+    | { readonly path: Pointer; readonly species: Ref | undefined; readonly slope: number | undefined }
+    | undefined;
   /** length past the far face of a through tenon */
   readonly tail: Length | undefined;
   /** housed dovetail: depth of the dovetail, its length into the beam, widening on each side */
-  readonly dovetail: { readonly path: Pointer; readonly length?: Length; readonly depth?: Length; readonly flare?: Length } | undefined;
+  readonly dovetail:
+    | { readonly path: Pointer; readonly length?: Length; readonly depth?: Length; readonly flare?: Length }
+    | undefined;
   /** level seat of a bird's mouth */
   readonly seat: Length | undefined;
   /** laps and scarfs: length of the lap along the grain */
@@ -261,7 +267,7 @@ export interface JointEntry extends JointSpec {
 
 export interface Roof {
   readonly path: Pointer;
-  readonly kind: 'gable' | 'shed';
+  readonly kind: "gable" | "shed";
   /** rise over run; exact as written (7:12 → rise 7, run 12) */
   readonly pitch: { readonly rise: number; readonly run: number } | undefined;
   /** shed: the wall whose plate is higher */
@@ -273,46 +279,92 @@ export interface Roof {
         readonly timber: Ref | undefined;
         readonly spacing: Length | undefined;
         readonly count: number | undefined;
-        readonly layout: 'even' | 'fixed';
-        readonly seat: { readonly path: Pointer; readonly kind: 'birds-mouth'; readonly seat: Length | undefined };
-        readonly head: { readonly path: Pointer; readonly kind: 'housed' | 'birds-mouth'; readonly into: Ref | undefined; readonly housing: Length | undefined } | undefined;
-        readonly overhang: { readonly path: Pointer; readonly eave: Length; readonly rake: Length | undefined; readonly high: Length };
-        readonly fasten: { readonly path: Pointer; readonly kind: 'screws' | 'nails'; readonly count: number; readonly diameter: Length | undefined; readonly length: Length | undefined } | undefined;
+        readonly layout: "even" | "fixed";
+        readonly seat: {
+          readonly path: Pointer;
+          readonly kind: "birds-mouth";
+          readonly seat: Length | undefined;
+        };
+        readonly head:
+          | {
+              readonly path: Pointer;
+              readonly kind: "housed" | "birds-mouth";
+              readonly into: Ref | undefined;
+              readonly housing: Length | undefined;
+            }
+          | undefined;
+        readonly overhang: {
+          readonly path: Pointer;
+          readonly eave: Length;
+          readonly rake: Length | undefined;
+          readonly high: Length;
+        };
+        readonly fasten:
+          | {
+              readonly path: Pointer;
+              readonly kind: "screws" | "nails";
+              readonly count: number;
+              readonly diameter: Length | undefined;
+              readonly length: Length | undefined;
+            }
+          | undefined;
       }
     | undefined;
   readonly deck:
-    | { readonly path: Pointer; readonly kind: 'boards' | 'panels' | 'purlins'; readonly thickness: Length | undefined; readonly spacing: Length | undefined }
+    | {
+        readonly path: Pointer;
+        readonly kind: "boards" | "panels" | "purlins";
+        readonly thickness: Length | undefined;
+        readonly spacing: Length | undefined;
+      }
     | undefined;
   readonly covering:
-    | { readonly path: Pointer; readonly kind: CoveringKind; readonly coverage: Length | undefined; readonly weight: number | undefined }
+    | {
+        readonly path: Pointer;
+        readonly kind: CoveringKind;
+        readonly coverage: Length | undefined;
+        readonly weight: number | undefined;
+      }
     | undefined;
 }
 
 export type CoveringKind =
-  | 'standing-seam'
-  | 'ribbed-steel'
-  | 'corrugated-steel'
-  | 'asphalt-shingles'
-  | 'wood-shingles'
-  | 'wood-shakes'
-  | 'slate'
-  | 'clay-tile'
-  | 'roll-roofing';
+  | "standing-seam"
+  | "ribbed-steel"
+  | "corrugated-steel"
+  | "asphalt-shingles"
+  | "wood-shingles"
+  | "wood-shakes"
+  | "slate"
+  | "clay-tile"
+  | "roll-roofing";
 
 export interface PierEntry {
   readonly name: string;
   readonly path: Pointer;
   readonly under: Ref | undefined;
   readonly at: readonly GridPlace[] | undefined;
-  readonly kind: 'tube' | 'pad';
+  readonly kind: "tube" | "pad";
   /** tube diameter, or width of a square pad */
   readonly diameter: Length | undefined;
   /** from the lowest ground that touches it to the tube's bottom */
   readonly depth: Length | undefined;
   readonly top: Height | undefined;
-  readonly lateral: 'single' | 'doubled';
-  readonly footing: { readonly path: Pointer; readonly diameter: Length | undefined; readonly thickness: Length | undefined } | undefined;
-  readonly anchor: { readonly path: Pointer; readonly kind: 'embedded-strap' | 'post-base' | 'dowel'; readonly standOff: Length | undefined } | undefined;
+  readonly lateral: "single" | "doubled";
+  readonly footing:
+    | {
+        readonly path: Pointer;
+        readonly diameter: Length | undefined;
+        readonly thickness: Length | undefined;
+      }
+    | undefined;
+  readonly anchor:
+    | {
+        readonly path: Pointer;
+        readonly kind: "embedded-strap" | "post-base" | "dowel";
+        readonly standOff: Length | undefined;
+      }
+    | undefined;
   readonly rebar: { readonly path: Pointer; readonly count: number; readonly size: number } | undefined;
 }
 
@@ -329,7 +381,9 @@ export interface Crew {
   readonly people: number | undefined;
   /** lb that one person lifts */
   readonly each: number | undefined;
-  readonly machine: { readonly path: Pointer; readonly kind: string; readonly limit: number | undefined } | undefined;
+  readonly machine:
+    | { readonly path: Pointer; readonly kind: string; readonly limit: number | undefined }
+    | undefined;
 }
 
 export interface Price {

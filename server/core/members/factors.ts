@@ -164,11 +164,6 @@ export function incisingFactors(): Readonly<Record<StressKey, Factor>> {
 /** C_t = 1 up to 100 °F; hotter service is not covered (NDS Table 2.3.3). */
 export const TEMPERATURE: Factor = C("C_t", 1, "published", "NDS Table 2.3.3", "up to 100 °F");
 
-/** E_min = 1.03 E (1 − 1.645 COV)/1.66, COV 0.25 for visually graded sawn lumber (NDS Appendix D). @returns psi */
-export function minimumModulus(E: number, variation = 0.25): number {
-  return (1.03 * E * (1 - 1.645 * variation)) / 1.66;
-}
-
 function C(symbol: string, value: number, status: ValueStatus, source: string, note: string): Factor {
   return { symbol, value, status, source, note };
 }

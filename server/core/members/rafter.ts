@@ -102,11 +102,11 @@ export interface RafterCheck {
   readonly governing: RafterUse;
 }
 
-/** @returns every combination checked, or why there are no design values; spans of 0 in or less give an empty span */
+/** @returns every combination checked, or why there are no design values. A span under 1 in counts as 1 in. */
 export function checkRafter(input: RafterInput): RafterCheck | NoValues {
   const wood = timberValues(input);
   if (wood.kind === "none") return wood;
-  return check(input, wood);
+  return check({ ...input, span: input.span > 1 ? input.span : 1 }, wood);
 }
 
 /** in */

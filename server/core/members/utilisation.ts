@@ -30,7 +30,15 @@ export interface Utilisation {
 /** @param value psi */
 export function stressUse(what: CheckKind, value: number, allowed: Adjusted): Utilisation {
   const { reference, factors, value: limit } = allowed;
-  return { what, value, limit, unit: "psi", ratio: value / limit, reference, factors };
+  return {
+    what,
+    value,
+    limit,
+    unit: "psi",
+    ratio: limit > 0 ? value / limit : Number.POSITIVE_INFINITY,
+    reference,
+    factors,
+  };
 }
 
 /** @param value in; @param length in, of which the limit is a share */

@@ -8,7 +8,7 @@ import { findMeetings } from "./meetings.ts";
 import type { Meeting, Model, RoofModel, Timber } from "./model.ts";
 import { namesOf } from "./names.ts";
 import { placePiers } from "./piers.ts";
-import { placeRoofRafters } from "./place-roof.ts";
+import { DEFAULT_HEAD_HOUSING, placeRoofRafters } from "./place-roof.ts";
 import { Placer } from "./placer.ts";
 import { seatJoints, shapeJoint } from "./resolve-joints.ts";
 import { topsideAt } from "./roof-planes.ts";
@@ -24,6 +24,9 @@ function roofModel(p: Placer, rafters: Rafters, final: (t: Timber) => Timber): R
   const first = p.grid.bents[0]?.at ?? planes.x[0];
   const last = p.grid.bents.at(-1)?.at ?? planes.x[1];
   const overhang = p.frame.roof?.rafters?.overhang;
+  const head = p.frame.roof?.rafters?.head;
+  const headHousing =
+    head?.into === undefined ? 0 : head.housing === undefined ? DEFAULT_HEAD_HOUSING : inches(head.housing);
   const rake = overhang?.rake === undefined ? undefined : inches(overhang.rake);
   return {
     kind: planes.kind,
@@ -35,6 +38,7 @@ function roofModel(p: Placer, rafters: Rafters, final: (t: Timber) => Timber): R
         slope: plane.slope,
         angle: plane.angle,
         run: planes.highRun === undefined ? head : planes.highRun + plane.seat,
+        span: planes.highRun === undefined ? head - headHousing / 2 - plane.seat / 2 : planes.highRun,
         eaveOverhang: inches(overhang?.eave ?? NO_LENGTH),
         spacing,
         seatRun: plane.seat,

@@ -117,6 +117,8 @@ export interface RoofSlope {
   readonly angle: number;
   /** horizontal run from the plate's outside face to the ridge's near face or the high plate's far seat end */
   readonly run: number;
+  /** level, from the middle of the seat to the middle of the head's bearing: what the rafter spans */
+  readonly span: number;
   readonly eaveOverhang: number;
   /** center to center, along the walls */
   readonly spacing: number;

@@ -5,7 +5,7 @@
 declare const lengthBrand: unique symbol;
 
 /** A length in whole nanometres. */
-export type Length = number & { readonly [lengthBrand]: 'nm' };
+export type Length = number & { readonly [lengthBrand]: "nm" };
 
 export const NM_PER_INCH = 25_400_000;
 export const NM_PER_MM = 1_000_000;

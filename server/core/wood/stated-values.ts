@@ -2,7 +2,6 @@
  * Design values of a timber class as its file has them: the tables, with what the file states itself on top; or stated
  * values alone, for a wood that is in no table.
  */
-import { minimumModulus } from "../members/factors.ts";
 import { given } from "../sourced.ts";
 import {
   ASSUMED_GRADE,
@@ -47,6 +46,11 @@ export function timberValues(timber: StatedTimber): TimberValues | NoValues {
     values,
     status: "given",
   };
+}
+
+/** E_min = 1.03 E (1 − 1.645 COV)/1.66, COV 0.25 for visually graded sawn lumber (NDS Appendix D). @returns psi */
+export function minimumModulus(E: number, variation = 0.25): number {
+  return (1.03 * E * (1 - 1.645 * variation)) / 1.66;
 }
 
 function statedAlone(

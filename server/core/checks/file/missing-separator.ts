@@ -26,7 +26,12 @@ export const missingSeparator = defineCheck<"source", Fact>({
     },
   },
   input: "source",
-  find: (source) => factsOf(source, "missing-separator").map((data) => ({ path: data.path, data })),
+  find: (source) =>
+    factsOf(source, "missing-separator").map((data) => ({
+      path: data.path,
+      span: { start: data.start, end: data.end },
+      data,
+    })),
   words: (d, say) => {
     const proposals = d.proposals.map((p) => `“${p}”`).join(" or ");
     return say.text("In “{written}” {reason}. Write {proposals}.", {

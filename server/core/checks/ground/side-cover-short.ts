@@ -51,7 +51,7 @@ export const sideCoverShort = defineCheck<"model", Data>({
   },
   words: (d, say) =>
     say.text(
-      "{pier}: {tube} across leaves {cover} of concrete beside the straps of a {timber} timber, less than {wanted}: the concrete breaks out under uplift. Take {better} or more.",
+      "{pier}: {tube} across leaves {cover} of concrete beside the straps of a timber {timber} wide, less than {wanted}: the concrete breaks out under uplift. Take {better} or more.",
       {
         pier: d.pier,
         tube: say.length(d.tube),

@@ -38,7 +38,7 @@ export const birdsMouthDeep = defineCheck<"model", Data>({
       if (seat.depth <= limit + 1e-6) continue;
       const given = seat.level.from === "file";
       yield {
-        path: given ? `${j.path}/seat` : j.path,
+        path: given ? `${j.path}/length` : j.path,
         ...(given ? {} : { onKey: true as const }),
         place: j.id,
         data: {

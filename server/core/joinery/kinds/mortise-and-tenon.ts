@@ -121,10 +121,6 @@ export const mortiseAndTenon: JointKind = {
   shape,
   cutSheet(joint: Joint) {
     const { tenon, pegs, housing } = joint.sizes;
-    return [
-      ...(tenon ? tenonRows(tenon) : []),
-      ...housingRows(joint),
-      ...pegRows(pegs, housing.value),
-    ];
+    return [...(tenon ? tenonRows(tenon) : []), ...housingRows(joint), ...pegRows(pegs, housing.value)];
   },
 };

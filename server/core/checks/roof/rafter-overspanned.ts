@@ -1,0 +1,111 @@
+import { longestRafterSpan, type RafterUse } from "../../members/rafter.ts";
+import type { RafterResult } from "../../roof/rafter-results.ts";
+import { defineCheck } from "../check.ts";
+import type { Say } from "../say.ts";
+
+interface Data {
+  readonly result: RafterResult;
+  readonly use: RafterUse;
+  readonly longest: number | undefined;
+}
+
+const WHAT: Readonly<Record<RafterUse["what"], string>> = {
+  bending: "bending between plate and ridge",
+  "bending-at-seat": "bending over the seat, where the overhang hangs",
+  shear: "shear",
+  "shear-at-seat": "shear over the seat",
+  "live-deflection": "deflection under snow or live load",
+  "total-deflection": "deflection under all load, with creep",
+  "tip-live-deflection": "deflection of the tail under snow or live load",
+  "tip-total-deflection": "deflection of the tail under all load, with creep",
+};
+
+const SNOW: Readonly<Record<string, string>> = {
+  balanced: "balanced snow",
+  minimum: "the least snow of low slopes",
+  "unbalanced-leeward": "unbalanced snow, leeward",
+  "unbalanced-windward": "unbalanced snow, windward",
+  "eave-ice": "ice at the eave",
+};
+
+function combinationOf({ result, use }: Data): string {
+  const c = result.check.combinations.find((x) => x.id === use.combination);
+  if (!c) return use.combination;
+  const snow = c.snowCase === undefined ? undefined : SNOW[c.snowCase];
+  return snow === undefined ? c.combination.text : `${c.combination.text}, ${snow}`;
+}
+
+const amount = (use: RafterUse, value: number, say: Say): string =>
+  use.unit === "psi" ? say.stress(value) : say.length(value);
+
+export const rafterOverspanned = defineCheck<"results", Data>({
+  meta: {
+    id: "rafter-overspanned",
+    title: "A rafter that its load overtaxes",
+    level: "error",
+    area: "roof",
+    source: {
+      text: "NDS 2018 chapters 3 and 4 (bending 3.3, shear 3.4, deflection 3.5), ASCE/SEI 7 chapters 2 and 7, limits of IBC Table 1604.3",
+      status: "memory",
+    },
+    explanation: {
+      what: "The rafters are stressed, or bend, more than their wood allows under the dead load, snow and roof live load of the site.",
+      why: "An overtaxed rafter breaks under the snow it was not made for; one that sags too much lets the covering leak and the snow lie.",
+      formula:
+        "f_b = M/S ≤ F_b × adjustment factors; f_v = 3V/(2bd) ≤ F_v × factors, over the seat on the net depth; deflection ≤ L/180 under snow or live load, L/120 under all load with creep (2.0 green, 1.5 seasoned)",
+      remedy:
+        "Set them closer, make them deeper, choose a better grade, or shorten the span or the overhang.",
+    },
+  },
+  input: "results",
+  *find({ rafters, model }) {
+    for (const result of rafters) {
+      const over = result.check.worst.filter((use) => use.ratio > 1);
+      if (over.length === 0) continue;
+      const strength = over.filter((use) => use.unit === "psi");
+      const use = [...(strength.length > 0 ? strength : over)].sort((a, b) => b.ratio - a.ratio)[0];
+      if (!use) continue;
+      yield {
+        path: `${model.frame.roof?.rafters?.path ?? "/roof/rafters"}/section`,
+        level: strength.length > 0 ? "error" : "warning",
+        place: `rafter@${result.slope.wall}`,
+        data: { result, use, longest: longestRafterSpan(result.input) },
+        value: use.value,
+        limit: use.limit,
+        unit: use.unit,
+        severity: use.ratio,
+      };
+    }
+  },
+  words(d, say) {
+    const { input } = d.result;
+    const start = say.text(
+      "A {width} × {depth} rafter spanning {span} at {spacing} has {value} of {what} against {limit} allowed ({ratio}), governed by {combination}.",
+      {
+        width: say.length(input.width),
+        depth: say.length(input.depth),
+        span: say.length(input.span),
+        spacing: say.length(input.spacing),
+        value: amount(d.use, d.use.value, say),
+        what: WHAT[d.use.what],
+        limit: amount(d.use, d.use.limit, say),
+        ratio: say.percent(d.use.ratio),
+        combination: combinationOf(d),
+      },
+    );
+    const why =
+      d.use.unit === "psi"
+        ? say.text("It can break under that load.")
+        : say.text("It sags more than a roof of this kind may.");
+    const remedy =
+      d.longest === undefined
+        ? say.text("Make it deeper or set the rafters closer.")
+        : say.text(
+            "This section goes {longest} under these loads; make it deeper or set the rafters closer.",
+            {
+              longest: say.length(d.longest),
+            },
+          );
+    return `${start} ${why} ${remedy}`;
+  },
+});
