@@ -20,7 +20,7 @@ export interface Shown {
   readonly covered?: boolean;
 }
 
-export interface LineElement extends Shown {
+interface LineElement extends Shown {
   readonly type: "line";
   readonly from: Vertex;
   readonly to: Vertex;
@@ -32,7 +32,7 @@ export interface PolyElement extends Shown {
   readonly closed: boolean;
 }
 
-export interface CircleElement extends Shown {
+interface CircleElement extends Shown {
   readonly type: "circle";
   readonly center: Vertex;
   readonly radius: number;
@@ -50,7 +50,7 @@ export interface TextElement extends Shown {
   readonly anchor: Anchor;
 }
 
-export interface GroupElement extends Shown {
+interface GroupElement extends Shown {
   readonly type: "group";
   readonly children: readonly DrawingElement[];
 }

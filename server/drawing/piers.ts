@@ -1,6 +1,7 @@
 /** Piers: the tube down to the ground, and dashed below it with the footing. */
 import type { Say } from "../core/checks/say.ts";
 import type { Model, Pier } from "../core/model/model.ts";
+import { solidOf } from "../core/model/solid.ts";
 import type { Vec2 } from "../core/model/vec.ts";
 import type { DrawingElement } from "./drawing.ts";
 import { planPoint, project, type Sight } from "./views.ts";
@@ -45,12 +46,12 @@ function titleOf(pier: Pier, say: Say): string {
     : say.text("{shaft}, on a footing {footing} across and {thickness} thick", { ...words, shaft });
 }
 
-/** The anchor in the gap that keeps the post's end grain off the pier. */
+/** The anchor in the gap that keeps the wood off the pier. */
 function anchor(sight: Sight, pier: Pier): DrawingElement[] {
   if (pier.entry.anchor === undefined || pier.timber === undefined) return [];
-  const [x, foot] = project(sight, pier.timber.foot.point);
+  const [x, top] = project(sight, pier.top);
   const half = Math.min(pier.timber.width, pier.timber.depth, pier.diameter) / 4;
-  return box(x - half, x + half, pier.top[2], foot, ["anchor"]);
+  return box(x - half, x + half, top, solidOf(pier.timber).low[2], ["anchor"]);
 }
 
 /** @returns the group of one pier */
@@ -62,10 +63,10 @@ export function drawPier(model: Model, sight: Sight, pier: Pier, say: Say): Draw
     const z = model.ground(...planPoint(sight, right, depth)) ?? pier.groundLow;
     return Math.min(top, Math.max(pier.tubeBottom, z));
   };
-  const [left, right]: [Vec2, Vec2] = [
-    [x - half, ground(x - half)],
-    [x + half, ground(x + half)],
-  ];
+  // the ground bends at grid lines, and a pier under a post stands across one
+  const [left, right] = [x - half, x + half];
+  const bends = sight.lines.map((line) => line.at).filter((at) => at > left && at < right);
+  const surface = [left, ...bends, right].map((at): Vec2 => [at, ground(at)]);
   const footing =
     pier.footing === undefined
       ? []
@@ -84,9 +85,9 @@ export function drawPier(model: Model, sight: Sight, pier: Pier, say: Say): Draw
         type: "poly",
         closed: true,
         classes: ["dashed"],
-        points: [[left[0], pier.tubeBottom], [right[0], pier.tubeBottom], right, left],
+        points: [[left, pier.tubeBottom], [right, pier.tubeBottom], ...[...surface].reverse()],
       },
-      { type: "poly", closed: true, points: [left, right, [right[0], top], [left[0], top]] },
+      { type: "poly", closed: true, points: [...surface, [right, top], [left, top]] },
       ...anchor(sight, pier),
     ],
   };

@@ -10,7 +10,7 @@ import { project, type Sight } from "./views.ts";
 /** cosine within which a face counts as seen square on */
 const SQUARE_ON = 0.9995;
 
-export const prismCorners = (prism: Prism): Vec3[] =>
+const prismCorners = (prism: Prism): Vec3[] =>
   [prism.from, prism.to].flatMap((w) =>
     prism.outline.map(([u, v]) =>
       add(prism.base, add(scale(prism.u, u), add(scale(prism.v, v), scale(prism.w, w)))),

@@ -3,7 +3,6 @@ import type {
   Frame,
   GridLine,
   GridPlace,
-  Height,
   JointEntry,
   Member,
   MemberKind,
@@ -12,18 +11,16 @@ import type {
   Section,
 } from "../../server/core/frame/frame.ts";
 import type { Model, Timber } from "../../server/core/model/model.ts";
-import { fromInches, type Length } from "../../server/core/quantity/length.ts";
+import { fromInches } from "../../server/core/quantity/length.ts";
 
 export const inch = fromInches;
-export const feet = (n: number, more = 0): Length => fromInches(12 * n + more);
 export const ref = (text: string, path = ""): Ref => ({ text, path });
-export const refs = (...texts: string[]): Ref[] => texts.map((text) => ref(text));
+const refs = (...texts: string[]): Ref[] => texts.map((text) => ref(text));
 export const section = (width: number, depth: number): Section => ({
   width: inch(width),
   depth: inch(depth),
   nominal: false,
 });
-export const at = (length: Length): Height => ({ length, path: "" });
 export const place = (text: string): GridPlace => ({
   path: "",
   text,
@@ -31,7 +28,7 @@ export const place = (text: string): GridPlace => ({
   bent: text.slice(1),
   along: undefined,
 });
-export const places = (...texts: string[]): GridPlace[] => texts.map(place);
+const places = (...texts: string[]): GridPlace[] => texts.map(place);
 
 export function member(name: string, kind: MemberKind, given: Partial<Member>): Member {
   return {
@@ -64,7 +61,7 @@ export function member(name: string, kind: MemberKind, given: Partial<Member>): 
   };
 }
 
-export function joint(
+function joint(
   name: string,
   kind: JointEntry["kind"],
   of: string[],
