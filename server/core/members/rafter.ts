@@ -106,7 +106,7 @@ export interface RafterCheck {
 export function checkRafter(input: RafterInput): RafterCheck | NoValues {
   const wood = timberValues(input);
   if (wood.kind === "none") return wood;
-  return check({ ...input, span: input.span > 1 ? input.span : 1 }, wood);
+  return check({ ...input, span: Math.max(input.span || 1, 1) }, wood);
 }
 
 /** in */

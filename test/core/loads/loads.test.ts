@@ -18,8 +18,9 @@ import {
   slopeFactor,
   slopeOf,
   snowDensity,
+  unbalancedPitch,
 } from "../../../server/core/loads/snow-factors.ts";
-import { unbalancedApplies, unbalancedSnow } from "../../../server/core/loads/unbalanced-snow.ts";
+import { unbalancedSnow } from "../../../server/core/loads/unbalanced-snow.ts";
 import { type Case, casesOf, check, readReference, tableOf, titleOf } from "../../reference/cases.ts";
 
 const FILE = "loads";
@@ -206,9 +207,9 @@ describe("snow on a roof", () => {
       [0.7, 1.2],
       [2.1, 3.6],
     ] as const) {
-      expect(unbalancedApplies({ rise, run }), `${rise}:${run}`).toBe(true);
+      expect(unbalancedPitch({ rise, run }), `${rise}:${run}`).toBe(true);
     }
-    expect(unbalancedApplies({ rise: 0.5, run: 12 })).toBe(true);
+    expect(unbalancedPitch({ rise: 0.5, run: 12 })).toBe(true);
   });
   it("lays the drift of a long or trussed roof against the ridge", () => {
     const snow = roofSnow({ ...PAVILION, simpleRafters: false, eaveToRidge: 28 });
