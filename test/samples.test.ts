@@ -1,0 +1,52 @@
+/** The samples tell the truth: the good ones run clean, the wrong one fires every check at its marked line. */
+import { readdirSync, readFileSync } from "node:fs";
+import { describe, expect, test } from "vitest";
+import { CHECKS } from "../server/core/checks/registry.ts";
+import { createFrameService } from "../server/language/frame-service.ts";
+import { findingsFixture, readFixture } from "./fixtures.ts";
+
+const FOLDER = new URL("../samples/", import.meta.url);
+const WRONG = "wrong-on-purpose.frame.yaml";
+const files = readdirSync(FOLDER).filter((name) => name.endsWith(".frame.yaml"));
+const read = (name: string): string => readFileSync(new URL(name, FOLDER), "utf8");
+
+/** The checks that the first set promises. */
+const FIRST_SET = [
+  "unreadable-quantity",
+  "unknown-key",
+  "unknown-id",
+  "duplicate-id",
+  "missing-separator",
+  "unclosed-quote",
+  "joint-apart",
+  "joint-assumed",
+  "timber-floating",
+  "tenon-thin",
+  "tenon-long",
+  "mortise-wall-thin",
+  "side-cover-short",
+  "pier-above-frost",
+  "rafter-overspanned",
+  "birds-mouth-deep",
+  "brace-angle",
+  "longer-than-mill",
+  "larger-than-logs",
+  "site-value-missing",
+];
+
+describe("the good samples", () => {
+  test.each(files.filter((name) => name !== WRONG))("%s has no finding at all", (name) => {
+    const { findings, faults } = createFrameService().open(`file:///${name}`, 1, read(name));
+    expect(findings.map(({ finding }) => `${finding.check} ${finding.path}: ${finding.message}`)).toEqual([]);
+    expect(faults).toEqual([]);
+  });
+});
+
+findingsFixture("the frame that is wrong on purpose", read(WRONG));
+
+test("the frame that is wrong on purpose marks every check of the first set", () => {
+  const marked = new Set(readFixture(read(WRONG)).markers.map((m) => m.check));
+  expect(FIRST_SET.filter((id) => !marked.has(id))).toEqual([]);
+  const known = CHECKS.map((c) => c.meta.id);
+  expect(FIRST_SET.filter((id) => !known.includes(id))).toEqual([]);
+});
