@@ -4,7 +4,7 @@
 import { given, leastCertain, type Sourced, type ValueStatus } from "../sourced.ts";
 import type { Pitch } from "./snow-factors.ts";
 
-export type Covering =
+type Covering =
   | "standing-seam"
   | "ribbed-steel"
   | "corrugated-steel"
@@ -15,7 +15,7 @@ export type Covering =
   | "clay-tile"
   | "roll-roofing";
 
-export type Deck = "boards" | "panels" | "purlins";
+type Deck = "boards" | "panels" | "purlins";
 
 export interface RoofBuildUp {
   /** `weight` in psf where the file states it */

@@ -39,7 +39,7 @@ export interface UnbalancedSnow {
 }
 
 /** A block on the leeward side, from the ridge down. */
-export interface Drift {
+interface Drift {
   /** psf, on top of `leeward` */
   readonly surcharge: number;
   /** ft, level */

@@ -20,7 +20,7 @@ export interface Block {
 }
 
 /** in and lb, down positive */
-export interface PointLoad {
+interface PointLoad {
   readonly at: number;
   readonly load: number;
 }

@@ -43,7 +43,7 @@ export interface LateralStability {
 }
 
 /** NDS 3.3.3.7 */
-export const MOST_BEAM_SLENDERNESS = 50;
+const MOST_BEAM_SLENDERNESS = 50;
 
 /**
  * C_L, NDS 3.3-6; 1 where the depth does not exceed the breadth or the edge in compression is held (NDS 3.3.3.1 to .3).

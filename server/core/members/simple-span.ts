@@ -26,7 +26,7 @@ export interface SimpleSpanInput {
   readonly limits: DeflectionLimits;
 }
 
-export interface SimpleSpanCheck {
+interface SimpleSpanCheck {
   readonly uses: readonly Utilisation[];
   readonly governing: Utilisation;
 }

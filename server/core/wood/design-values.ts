@@ -11,7 +11,7 @@ import { sizeClass } from "./size-class.ts";
 import { findGroup, findSpecies } from "./species.ts";
 import type { DesignValueKey, DesignValues, GradeId, SizeClass } from "./types.ts";
 
-export type TableName = "4A" | "4B" | "4D";
+type TableName = "4A" | "4B" | "4D";
 
 export interface FoundValues {
   readonly kind: "values";

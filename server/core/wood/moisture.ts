@@ -4,9 +4,9 @@
  */
 
 /** percent; the moisture above which wood does not move (Wood Handbook 4) */
-export const FIBER_SATURATION = 30;
+const FIBER_SATURATION = 30;
 /** lb/ft³ */
-export const WATER_DENSITY = 62.4;
+const WATER_DENSITY = 62.4;
 /** specific gravity of the cell wall (Wood Handbook Eq 4-3) */
 const CELL_WALL_GRAVITY = 1.54;
 

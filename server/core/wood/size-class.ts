@@ -6,7 +6,7 @@
 import type { SizeClass } from "./types.ts";
 
 /** in; nominal 2 in dressed is 1 1/2 in thick: thinner stock is boards, which these tables do not grade */
-export const THINNEST = 1.5;
+const THINNEST = 1.5;
 /** in; full-sawn 4 in is the thickest dimension lumber */
 const THICKEST_DIMENSION = 4;
 /** in; sizes come from whole nanometres, so a hair of slack is enough */
