@@ -1,8 +1,7 @@
 /** `bentwright explain`: what a check is about. */
 
-import { ACCEPT_IDLE, CHECK_FAILED } from "../core/checks/accepted.ts";
-import type { CheckMeta, SourceStatus } from "../core/checks/check.ts";
-import { CHECKS } from "../core/checks/registry.ts";
+import type { CheckMeta } from "../core/checks/check.ts";
+import { allMeta, SOURCE_STATUS } from "../core/checks/reference.ts";
 import { nearest } from "../core/text/nearest.ts";
 import { type Command, EXIT, readArguments, type Surroundings, WrongCall } from "./command.ts";
 
@@ -13,15 +12,6 @@ from. Without a name it lists all checks.
 
 Exit code: 0, or 2 when there is no such check.`;
 
-/** How well the source of a rule is known, in words. */
-const STATUS: Readonly<Record<SourceStatus, string>> = {
-  published: "seen in the publication",
-  derived: "worked out from a published rule",
-  memory: "remembered from the publication, not seen again",
-  "common-practice": "common practice of the trade",
-  "file-format": "a rule of the frame file",
-};
-
 export const explain: Command = {
   name: "explain",
   summary: "say what a check is about",
@@ -30,7 +20,7 @@ export const explain: Command = {
     const { positionals } = readArguments(args, {});
     const [id, ...others] = positionals;
     if (others.length > 0) throw new WrongCall("Name one check.");
-    const metas = [...CHECKS.map(({ meta }) => meta), ACCEPT_IDLE, CHECK_FAILED];
+    const metas = allMeta();
     if (id === undefined) {
       list(metas, around);
       return EXIT.fine;
@@ -69,7 +59,7 @@ function text({ id, title, level, area, source, explanation }: CheckMeta): strin
     `Why: ${why}`,
     ...(formula === undefined ? [] : [`Formula: ${formula}`]),
     `What to do: ${remedy}`,
-    `Source: ${source.text} (${STATUS[source.status]})`,
+    `Source: ${source.text} (${SOURCE_STATUS[source.status]})`,
   ];
   return `${parts.join("\n\n")}\n`;
 }
