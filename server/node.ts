@@ -9,6 +9,8 @@ const WAYS = ["--stdio", "--node-ipc"];
 const way = process.argv.slice(2).filter((argument) => WAYS.includes(argument));
 
 if (way.length === 1 && (way[0] !== "--node-ipc" || process.send)) {
+  // Without its parent there is nobody left to serve; over stdio the end of the input says the same.
+  if (way[0] === "--node-ipc") process.once("disconnect", () => process.exit(1));
   serve(createConnection());
 } else {
   process.stderr.write(

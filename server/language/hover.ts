@@ -49,7 +49,17 @@ function aboutKey(snapshot: Snapshot, spot: Spot): Part[] {
   if (entry.length > 0) return entry;
   const schema = schemaAt(snapshot.reading?.index.root, spot.path);
   const key = schema ? plain(keyHover(spot.text, schema, snapshot.say)) : [];
-  return [...key, ...cutSizes(snapshot, spot)];
+  const [area, name] = keys;
+  const wood = area === "timber" && keys.length === 2 ? classText(snapshot, name) : undefined;
+  return [...key, ...engineering(wood), ...cutSizes(snapshot, spot)];
+}
+
+/** The wood of a timber class. */
+function classText({ evaluation, say }: Snapshot, name: string | undefined): string | undefined {
+  const timberClass = evaluation?.frame.classes.find((one) => one.name === name);
+  const timbers = evaluation?.model.timbers.filter((timber) => timber.class?.name === name) ?? [];
+  const species = timberClass?.species?.text;
+  return species === undefined ? undefined : speciesHover(species, timberClass, timbers, say);
 }
 
 /** A name shows what it names; a wood its values; a quantity both systems; everything else what its key means. */
@@ -60,9 +70,9 @@ function aboutValue(snapshot: Snapshot, spot: Spot): Part[] {
   const names = schema?.["x-ref"] ?? [];
   if (names.includes("species")) {
     const [area, name] = keysOf(spot.path);
-    const timberClass = area === "timber" ? model?.frame.classes.find((one) => one.name === name) : undefined;
-    const timbers = model?.timbers.filter((timber) => timber.class?.name === timberClass?.name) ?? [];
-    const wood = speciesHover(spot.text, timberClass, timberClass ? timbers : [], say);
+    const wood =
+      (area === "timber" ? classText(snapshot, name) : undefined) ??
+      speciesHover(spot.text, undefined, [], say);
     if (wood !== undefined) return engineering(wood);
   }
   if (model) {

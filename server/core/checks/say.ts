@@ -5,7 +5,7 @@
  */
 export interface Say {
   readonly metric: boolean;
-  /** inches → the trade's form, rounded to 1/16 in: `8'-6 1/2"`, `1 1/2 in`; or whole mm */
+  /** inches → the trade's form, to the nearest 1/16 in unless it is a whole 64th: `8'-6 1/2"`, `1 1/2 in`; or mm */
   length(inches: number): string;
   /** both unit systems: `8'-6 1/2" (2604 mm)` */
   lengthBoth(inches: number): string;

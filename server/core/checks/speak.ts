@@ -1,6 +1,6 @@
 /** Makes the `Say` that checks, hovers and reports word their numbers with: file units, and a translator if there is one. */
 import type { Units } from "../frame/frame.ts";
-import { fromInches } from "../quantity/length.ts";
+import { fromInches, NM_PER_INCH, NM_PER_MM } from "../quantity/length.ts";
 import { formatLength, formatQuantity } from "../quantity/quantity.ts";
 import type { Say } from "./say.ts";
 
@@ -22,6 +22,20 @@ function plain(value: number, digits: number): string {
   return Number.isFinite(value) && format ? format.format(value) : "?";
 }
 
+/** A length that is a whole number of 64ths was written so and is said so, everything else to the nearest 16th. */
+function inFeetAndInches(inches: number): string {
+  const nm = fromInches(inches);
+  const style = Math.abs(inches) >= FEET_FROM_INCHES ? "trade" : "inches";
+  return formatLength(nm, style, { denominator: nm % (NM_PER_INCH / 64) === 0 ? 64 : 16 });
+}
+
+/** Whole millimetres; tenths where little would be left without them. */
+function inMillimetres(inches: number): string {
+  const nm = fromInches(inches);
+  const decimals = Math.abs(nm) < 10 * NM_PER_MM ? 1 : 0;
+  return formatLength(nm, "mm", { decimals }).replace(".0 mm", " mm");
+}
+
 /** As many decimals as leave three figures that mean something. */
 function usualDigits(value: number): number {
   const size = Math.abs(value);
@@ -34,11 +48,7 @@ function usualDigits(value: number): number {
  */
 export function makeSay(units: Units, translate: Translate = (pattern) => pattern): Say {
   const metric = units === "mm";
-  const inMillimetres = (inches: number): string => formatLength(fromInches(inches), "mm");
-  const inFeetAndInches = (inches: number): string =>
-    formatLength(fromInches(inches), Math.abs(inches) >= FEET_FROM_INCHES ? "trade" : "inches");
-  const length = metric ? inMillimetres : inFeetAndInches;
-  const other = metric ? inFeetAndInches : inMillimetres;
+  const [length, other] = metric ? [inMillimetres, inFeetAndInches] : [inFeetAndInches, inMillimetres];
   const text: Say["text"] = (pattern, values = {}) =>
     translate(pattern).replace(/\{([a-z0-9-]+)\}/gi, (hole, name: string) => {
       const value = Object.hasOwn(values, name) ? values[name] : undefined;

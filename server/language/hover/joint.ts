@@ -3,6 +3,7 @@ import type { Say } from "../../core/checks/say.ts";
 import { groupBy } from "../../core/collect.ts";
 import type { CutRow, Joint } from "../../core/joinery/joint.ts";
 import { jointKindOf } from "../../core/joinery/kinds/index.ts";
+import type { Timber } from "../../core/model/model.ts";
 import { escapeMarkdown, table } from "./table.ts";
 
 /** More tables than this are no longer read. */
@@ -19,33 +20,39 @@ export function jointHover(name: string, joints: readonly Joint[], say: Say): st
   const assumed = first.assumed ? say.text(", assumed: the file names no joint here") : "";
   const count = say.text(joints.length === 1 ? "1 place" : "{count} places", { count: joints.length });
   const title = `**${escapeMarkdown(name)}** · ${say.list(kinds)}, ${count}${assumed}`;
-  const sheets = groupBy(
-    joints.map((joint) => ({ joint, sheet: sheetOf(joint, say) })),
-    ({ sheet }) => sheet,
-  );
-  const shown = [...sheets].slice(0, MOST_TABLES);
-  const parts = shown.flatMap(([sheet, places]) => [
-    sheets.size === 1 ? sameAt(places, say) : at(places, say),
-    sheet,
-  ]);
-  const left = sheets.size - shown.length;
+  const sheets = [...groupBy(joints, (joint) => sizesOf(joint, say)).values()];
+  const shown = sheets.slice(0, MOST_TABLES);
+  const parts = shown.flatMap((places) => [where(places, sheets.length === 1, say), sheetOf(places, say)]);
+  const left = sheets.length - shown.length;
   const more = left > 0 ? [say.text("… and {count} more that differ.", { count: left })] : [];
   return [title, ...parts, ...more].join("\n\n");
 }
 
-function sheetOf(joint: Joint, say: Say): string {
-  const rows = jointKindOf(joint.kind)
-    .cutSheet(joint)
-    .map((row) => [partOf(joint, row, say), say.text(row.label), sizeText(row, say), say.text(row.how)]);
+/** Equal for places that are cut alike, whatever their timbers are called. */
+function sizesOf(joint: Joint, say: Say): string {
+  const rows = jointKindOf(joint.kind).cutSheet(joint);
+  return [joint.kind, ...rows.map((row) => [row.on, row.label, sizeText(row, say), row.how].join("|"))].join(
+    "\n",
+  );
+}
+
+function sheetOf(places: readonly Joint[], say: Say): string {
+  const [first] = places;
+  if (!first) return "";
+  const rows = jointKindOf(first.kind)
+    .cutSheet(first)
+    .map((row) => [partOf(places, row, say), say.text(row.label), sizeText(row, say), say.text(row.how)]);
   return table([say.text("on"), say.text("size"), say.text("cut"), say.text("how")], rows);
 }
 
-function partOf(joint: Joint, row: CutRow, say: Say): string {
+function partOf(places: readonly Joint[], row: CutRow, say: Say): string {
+  const members = (timberOf: (joint: Joint) => Timber): string =>
+    [...new Set(places.map((joint) => timberOf(joint).member))].join(", ");
   switch (row.on) {
     case "joined":
-      return joint.of.member;
+      return members((joint) => joint.of);
     case "receiving":
-      return joint.into.member;
+      return members((joint) => joint.into);
     case "peg":
       return say.text("pegs");
     case "wedge":
@@ -64,21 +71,22 @@ function sizeText(row: CutRow, say: Say): string {
   }
 }
 
-interface Placed {
-  readonly joint: Joint;
-}
+/** More places than this are counted instead of named. */
+const MOST_PLACES = 12;
 
-function sameAt(places: readonly Placed[], say: Say): string {
-  const [only] = places;
-  if (only && places.length === 1) return at(places, say);
-  return say.text("The same at {places}:", { places: placesOf(places, say) });
-}
-
-function at(places: readonly Placed[], say: Say): string {
-  return say.text("At {places}:", { places: placesOf(places, say) });
+function where(places: readonly Joint[], all: boolean, say: Say): string {
+  if (all && places.length > MOST_PLACES)
+    return say.text("The same at all {count} places:", { count: places.length });
+  const pattern = all && places.length > 1 ? "The same at {places}:" : "At {places}:";
+  return say.text(pattern, { places: escapeMarkdown(placesOf(places, say)) });
 }
 
 /** `A1` of `post-head@A1`. */
-function placesOf(places: readonly Placed[], say: Say): string {
-  return escapeMarkdown(say.list(places.map(({ joint }) => joint.id.slice(joint.id.indexOf("@") + 1))));
+function placesOf(places: readonly Joint[], say: Say): string {
+  const names = places.map((joint) => joint.id.slice(joint.id.indexOf("@") + 1));
+  if (names.length <= MOST_PLACES) return say.list(names);
+  return say.text("{places} and {count} more", {
+    places: names.slice(0, MOST_PLACES - 2).join(", "),
+    count: names.length - MOST_PLACES + 2,
+  });
 }

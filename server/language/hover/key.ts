@@ -1,4 +1,4 @@
-/** A key of the frame language under the cursor: what it means, as the schema says. */
+/** A key of the frame language under the cursor: what it means, as the schema says. Its words are Markdown of ours. */
 import type { Say } from "../../core/checks/say.ts";
 import type { Schema } from "../../document/schema.ts";
 import { code, escapeMarkdown } from "./table.ts";
@@ -8,8 +8,7 @@ import { code, escapeMarkdown } from "./table.ts";
  * @param name the key as written, or the place in a list
  */
 export function keyHover(name: string, schema: Schema, say: Say): string {
-  const meaning =
-    schema.description === undefined ? "" : ` · ${escapeMarkdown(say.text(schema.description))}`;
+  const meaning = schema.description === undefined ? "" : ` · ${say.text(schema.description)}`;
   const parts = [`**${escapeMarkdown(name)}**${meaning}`, ...choices(schema, say)];
   const [example] = schema.examples ?? [];
   const facts = [
@@ -23,7 +22,7 @@ export function keyHover(name: string, schema: Schema, say: Say): string {
 
 /** What a value means, in a line: the description of its key. */
 export function meaningOf(schema: Schema, say: Say): string {
-  return schema.description === undefined ? "" : escapeMarkdown(say.text(schema.description));
+  return schema.description === undefined ? "" : say.text(schema.description);
 }
 
 function choices(schema: Schema, say: Say): string[] {
@@ -38,6 +37,6 @@ function defaultText(schema: Schema, value: string, say: Say): string {
     ? say.text("Left out, it is {value}.", { value: code(value) })
     : say.text("Left out, it is {value} ({source}).", {
         value: code(value),
-        source: escapeMarkdown(say.text(source)),
+        source: say.text(source),
       });
 }

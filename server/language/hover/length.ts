@@ -4,7 +4,6 @@ import type { Units } from "../../core/frame/frame.ts";
 import type { Model } from "../../core/model/model.ts";
 import { inches } from "../../core/quantity/length.ts";
 import {
-  bothSystems,
   type Dimension,
   formatQuantity,
   parseQuantity,
@@ -34,40 +33,36 @@ export function quantityHover(text: string, schema: Schema, units: Units, say: S
   const asked = schema["x-quantity"];
   // A height is a level's name or a length.
   const dimension = asked === "height" ? "length" : DIMENSIONS.find((one) => one === asked);
-  const both = dimension && readBoth(text, dimension, units);
-  if (both === undefined) return undefined;
+  const read = dimension && readBoth(text, dimension, units, say);
+  if (read === undefined) return undefined;
   const meaning = meaningOf(schema, say);
-  return meaning === "" ? `**${escapeMarkdown(both)}**` : `**${escapeMarkdown(both)}** · ${meaning}`;
+  return meaning === "" ? `**${escapeMarkdown(read)}**` : `**${escapeMarkdown(read)}** · ${meaning}`;
 }
 
-function readBoth<D extends Dimension>(text: string, dimension: D, units: Units): string | undefined {
+function readBoth<D extends Dimension>(
+  text: string,
+  dimension: D,
+  units: Units,
+  say: Say,
+): string | undefined {
   const read = parseQuantity(text, dimension, units);
-  return read.ok ? both(read.value, dimension, units) : undefined;
+  return read.ok ? both(read.value, dimension, units, say) : undefined;
 }
 
-function both<D extends Dimension>(value: QuantityValues[D], dimension: D, units: Units): string {
-  if (dimension === "length") return bothLengths(value as QuantityValues["length"], units);
+function both<D extends Dimension>(value: QuantityValues[D], dimension: D, units: Units, say: Say): string {
+  if (dimension === "length") return say.lengthBoth(inches(value as QuantityValues["length"]));
+  if (dimension === "section") {
+    const section = value as QuantityValues["section"];
+    return `${sectionText(section, units)} (${sectionText(section, units === "mm" ? "inch" : "mm")})`;
+  }
   const own = formatQuantity(value, dimension, units);
   if (dimension === "pitch") {
     const { rise, run } = value as QuantityValues["pitch"];
-    const degrees = (Math.atan2(rise, run) * 180) / Math.PI;
-    return `${own} (${formatQuantity(degrees, "angle", units)})`;
+    const degrees = formatQuantity((Math.atan2(rise, run) * 180) / Math.PI, "angle", units);
+    return own === degrees ? own : `${own} (${degrees})`;
   }
-  const unit = dimension === "section" ? (units === "mm" ? " mm" : " in") : "";
-  const other = units === "mm" ? "inch" : "mm";
-  const there =
-    dimension === "section"
-      ? sectionText(value as QuantityValues["section"], other)
-      : formatQuantity(value, dimension, other);
-  return own === there ? own : `${own}${unit} (${there})`;
-}
-
-/** Short lengths without feet: `36 in (914 mm)`, `7'-10" (2388 mm)`. */
-function bothLengths(length: QuantityValues["length"], units: Units): string {
-  const feet = Math.abs(inches(length)) >= 60;
-  const [inch, mm] = [formatQuantity(length, "length", "inch"), formatQuantity(length, "length", "mm")];
-  if (feet) return bothSystems(length, units);
-  return units === "mm" ? `${mm} (${inch})` : `${inch} (${mm})`;
+  const other = formatQuantity(value, dimension, units === "mm" ? "inch" : "mm");
+  return own === other ? own : `${own} (${other})`;
 }
 
 function sectionText({ width, depth }: QuantityValues["section"], units: Units): string {

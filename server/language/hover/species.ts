@@ -2,10 +2,11 @@
 import type { Say } from "../../core/checks/say.ts";
 import type { TimberClass } from "../../core/frame/frame.ts";
 import type { Timber } from "../../core/model/model.ts";
-import type { ValueStatus } from "../../core/sourced.ts";
+import { leastCertain, type ValueStatus } from "../../core/sourced.ts";
 import { designValues } from "../../core/wood/design-values.ts";
 import { sizeClass } from "../../core/wood/size-class.ts";
 import { findSpecies } from "../../core/wood/species.ts";
+import type { DesignValueKey } from "../../core/wood/types.ts";
 import { decayResistance, shrinkage, weight } from "../../core/wood/weight.ts";
 import { STATUS_WORDS } from "./status.ts";
 import { escapeMarkdown, table } from "./table.ts";
@@ -37,7 +38,7 @@ export function speciesHover(
   const botanical = wood.botanical === undefined ? "" : `, *${escapeMarkdown(wood.botanical)}*`;
   const rows = factsOf(id, say).map(([what, value, status]) => [what, value, say.text(STATUS_WORDS[status])]);
   const parts = [`**${escapeMarkdown(wood.name)}**${botanical}`];
-  if (rows.length > 0) parts.push(table(["", say.text("average"), say.text("known as")], rows));
+  if (rows.length > 0) parts.push(table(["", say.text("average"), say.text("how known")], rows));
   return [...parts, ...(timberClass ? valuesOf(id, timberClass, timbers, say) : [])].join("\n\n");
 }
 
@@ -75,22 +76,30 @@ function weightName(seasoning: "green" | "dry", moisture: number | undefined, sa
     : say.text("{name}, {moisture} % moisture", { name, moisture: say.number(moisture, 0) });
 }
 
-/** Reference design values by size class, as far as the class's timbers need them. */
+/** Reference design values, a column for each size class that the class's timbers are of. */
 function valuesOf(id: string, timberClass: TimberClass, timbers: readonly Timber[], say: Say): string[] {
   const bySize = new Map(timbers.map((timber) => [sizeClass(timber.width, timber.depth), timber]));
-  return [...bySize.values()].flatMap((timber) => {
-    const found = designValues(id, timberClass.grade?.text, timber.width, timber.depth);
-    if (found.kind !== "values") return [];
-    const rows = Object.entries(found.values).map(([key, { value, status }]) => [
-      key,
-      key === "G" ? say.number(value, 2) : say.stress(value),
-      say.text(STATUS_WORDS[status]),
-    ]);
-    const head = say.text("Reference design values, {grade}, {size} (NDS Supplement table {table}):", {
-      grade: found.assumedGrade ? say.text("{grade} assumed", { grade: found.grade }) : found.grade,
-      size: say.text(found.sizeClass.replaceAll("-", " ")),
-      table: found.table,
-    });
-    return [head, table([say.text("value"), "", say.text("known as")], rows)];
+  const found = [...bySize.values()].flatMap((timber) => {
+    const values = designValues(id, timberClass.grade?.text, timber.width, timber.depth);
+    return values.kind === "values" ? [values] : [];
   });
+  const [first] = found;
+  if (!first) return [];
+  const keys = Object.keys(first.values) as DesignValueKey[];
+  const rows = keys.map((key) => {
+    const columns = found.map(({ values }) => values[key]);
+    return [
+      key,
+      ...columns.map(({ value }) => (key === "G" ? say.number(value, 2) : say.stress(value))),
+      say.text(STATUS_WORDS[leastCertain(columns.map(({ status }) => status))]),
+    ];
+  });
+  const heads = found.map(({ sizeClass: size, table: name }) =>
+    say.text("{size} (table {table})", { size: say.text(size.replaceAll("-", " ")), table: name }),
+  );
+  const grade = first.assumedGrade ? say.text("{grade}, assumed", { grade: first.grade }) : first.grade;
+  return [
+    say.text("Reference design values of the NDS Supplement, grade {grade}:", { grade }),
+    table(["", ...heads, say.text("how known")], rows),
+  ];
 }

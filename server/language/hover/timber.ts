@@ -1,7 +1,7 @@
 /** A timber under the cursor: how long, how heavy, how much wood, and why it stands where it does. */
 import type { Say } from "../../core/checks/say.ts";
 import { groupBy } from "../../core/collect.ts";
-import type { Member, TimberClass } from "../../core/frame/frame.ts";
+import type { Section, TimberClass } from "../../core/frame/frame.ts";
 import type { Joint } from "../../core/joinery/joint.ts";
 import { jointKindOf } from "../../core/joinery/kinds/index.ts";
 import type { Model, PlacementRule, Timber } from "../../core/model/model.ts";
@@ -51,8 +51,8 @@ export function timberHover(name: string, sticks: readonly Timber[], model: Mode
   const columns = [
     say.text("sticks"),
     say.text("length to cut"),
-    say.text("between ends"),
-    say.text("board feet"),
+    say.text("without tenons"),
+    say.text(say.metric ? "cubic metres" : "board feet"),
     ...weightNames(first.class, say),
   ];
   const parts = [
@@ -75,7 +75,9 @@ interface Size {
 }
 
 function measure(stick: Timber, model: Model): Size {
-  const [wide, deep] = nominalSection(stick, model.members.get(stick.member));
+  const { rafters } = model.frame.roof ?? {};
+  const { section } = (stick.path === rafters?.path ? rafters : model.members.get(stick.member)) ?? {};
+  const [wide, deep] = nominalSection(stick, section);
   const cubicFeet = (stick.width * stick.depth * stick.length) / POUNDS_PER_CUBIC_FOOT;
   return {
     length: stick.length,
@@ -89,14 +91,20 @@ function measure(stick: Timber, model: Model): Size {
 }
 
 /** Wood is sold by nominal size: as written for planed timber, the next whole inch of a dressed size. */
-function nominalSection(stick: Timber, member: Member | undefined): readonly [number, number] {
-  const section = member?.section;
+function nominalSection(stick: Timber, section: Section | undefined): readonly [number, number] {
   if (section?.nominal) return [nominalOf(stick.width), nominalOf(stick.depth)];
   if (section && stick.class?.surface === "planed") return [inches(section.width), inches(section.depth)];
   return [stick.width, stick.depth];
 }
 
 type Seasoning = TimberClass["seasoning"];
+
+/** 144 in³ in m³, exact (1 in = 25.4 mm) */
+const CUBIC_METRES_PER_BOARD_FOOT = 0.002359737216;
+
+function woodText(feet: number, say: Say): string {
+  return say.metric ? say.number(feet * CUBIC_METRES_PER_BOARD_FOOT, 3) : say.number(feet, 1);
+}
 
 /** A green timber is lifted green and carried dry. */
 function seasoningsOf(timberClass: TimberClass | undefined): readonly Seasoning[] {
@@ -130,13 +138,19 @@ function weightNames(timberClass: TimberClass | undefined, say: Say): string[] {
 
 /** How well the weight is known. */
 function weightWords(timberClass: TimberClass | undefined, say: Say): string {
-  const known = seasoningsOf(timberClass).flatMap((seasoning) => densityOf(timberClass, seasoning) ?? []);
-  const [first] = known;
-  if (!first) return say.text("No weight is recorded for this wood.");
-  return say.text("Weights are before joints are cut, from {density} ({status}).", {
-    density: say.list(known.map(({ value }) => densityText(value, say))),
-    status: say.text(STATUS_WORDS[first.status]),
+  const known = seasoningsOf(timberClass).flatMap((seasoning) => {
+    const density = densityOf(timberClass, seasoning);
+    if (!density) return [];
+    const values = {
+      density: densityText(density.value, say),
+      status: say.text(STATUS_WORDS[density.status]),
+    };
+    return [
+      say.text(seasoning === "green" ? "{density} green ({status})" : "{density} dry ({status})", values),
+    ];
   });
+  if (known.length === 0) return say.text("No weight is recorded for this wood.");
+  return say.text("Weights are before joints are cut, from {densities}.", { densities: say.list(known) });
 }
 
 function keyOf(size: Size, say: Say): string {
@@ -154,7 +168,7 @@ function rowOf(group: readonly { readonly stick: Timber }[], size: Size, of: num
     all,
     say.lengthBoth(size.length),
     say.length(size.span),
-    say.number(size.boardFeet, 1),
+    woodText(size.boardFeet, say),
     ...size.weights.map((pounds) => (pounds === undefined ? "?" : say.weight(pounds))),
   ];
 }
@@ -173,7 +187,7 @@ function title(name: string, sticks: readonly Timber[], say: Say): string {
   if (!first) return "";
   const sections = [...new Set(sticks.map((stick) => sectionText(stick, say)))];
   const count = sticks.length === 1 ? "" : say.text(", {count} sticks", { count: sticks.length });
-  const wood = first.class ? `, ${woodText(first.class, say)}` : "";
+  const wood = first.class ? `, ${classText(first.class, say)}` : "";
   return `**${escapeMarkdown(name)}** · ${first.kind}${count}, ${sections.join(", ")}${wood}`;
 }
 
@@ -181,7 +195,7 @@ function sectionText(stick: Timber, say: Say): string {
   return say.text("{width} × {depth}", { width: say.length(stick.width), depth: say.length(stick.depth) });
 }
 
-function woodText(timberClass: TimberClass, say: Say): string {
+function classText(timberClass: TimberClass, say: Say): string {
   const species = timberClass.species?.text;
   const wood = species === undefined ? undefined : (findSpecies(species)?.name ?? species);
   const words = [wood, timberClass.grade?.text, say.text(timberClass.seasoning)];
@@ -190,15 +204,13 @@ function woodText(timberClass: TimberClass, say: Say): string {
 
 function totals(measured: readonly { readonly size: Size }[], say: Say): string[] {
   if (measured.length < 2) return [];
-  const wood = measured.reduce((sum, { size }) => sum + size.boardFeet, 0);
+  const feet = measured.reduce((sum, { size }) => sum + size.boardFeet, 0);
   const heaviest = measured.reduce((sum, { size }) => sum + (size.weights[0] ?? Number.NaN), 0);
+  const wood = say.text(say.metric ? "{wood} m³" : "{wood} board feet", { wood: woodText(feet, say) });
   return [
     Number.isNaN(heaviest)
-      ? say.text("Together {wood} board feet.", { wood: say.number(wood, 0) })
-      : say.text("Together {wood} board feet, {weight}.", {
-          wood: say.number(wood, 0),
-          weight: say.weight(heaviest),
-        }),
+      ? say.text("Together {wood}.", { wood })
+      : say.text("Together {wood}, {weight}.", { wood, weight: say.weight(heaviest) }),
   ];
 }
 
