@@ -1,0 +1,49 @@
+import { describe, expect, test } from "vitest";
+import { createFrameService } from "../../server/language/frame-service.ts";
+import { type FrameShape, frameText, shapeOf, timbersOf } from "./generate.ts";
+import { keystrokes, measure } from "./measure.ts";
+
+const shapes: readonly (readonly [string, FrameShape])[] = [
+  ["of size 30", shapeOf(30)],
+  ["of size 100", shapeOf(100)],
+  ["of size 300", shapeOf(300)],
+  [
+    "with inner walls and joists, without braces",
+    { bents: 4, walls: 4, braces: false, joists: 3, rafters: 14 },
+  ],
+];
+
+describe("a generated frame", () => {
+  test.each(shapes)("%s is free of errors and warnings and has the timbers it says", (_, shape) => {
+    const { findings, faults, evaluation } = createFrameService().open("file:///a", 1, frameText(shape));
+    const wrong = findings.filter(({ finding }) => finding.level !== "note");
+    expect(wrong.map(({ finding }) => finding.message)).toEqual([]);
+    expect(faults).toEqual([]);
+    expect(evaluation?.model.timbers).toHaveLength(timbersOf(shape));
+  });
+
+  test.each([30, 100, 300, 1000])("of size %i is of about that size", (size) => {
+    const { bents, joists } = shapeOf(size);
+    expect(Math.abs(timbersOf(shapeOf(size)) / size - 1)).toBeLessThanOrEqual(0.11);
+    expect(Number.isInteger(bents) && Number.isInteger(joists)).toBe(true);
+  });
+});
+
+describe("measuring", () => {
+  test("a keystroke changes one character and makes another frame", () => {
+    const [before, after] = keystrokes(frameText(shapeOf(30)));
+    const differ = [...before].filter((char, i) => char !== after[i]);
+    expect([before.length, differ.length]).toEqual([after.length, 1]);
+  });
+
+  test("a text without a depth cannot be measured", () => {
+    expect(() => keystrokes("frame: Shed\n")).toThrow("no depth");
+  });
+
+  test("a row holds the name, the timbers and a time", () => {
+    const shape = shapeOf(30);
+    const row = measure("small", frameText(shape), { warm: 1, count: 3, budget: 5000 });
+    expect(row).toEqual({ name: "small", timbers: timbersOf(shape), median_ms: expect.any(Number) });
+    expect(row.median_ms).toBeGreaterThan(0);
+  });
+});
