@@ -12,7 +12,7 @@ import { describe, expect, test } from "vitest";
 import type { Level } from "../server/core/checks/check.ts";
 import { createFrameService } from "../server/language/frame-service.ts";
 
-export interface Marker {
+interface Marker {
   /** zero-based, in the text without markers */
   readonly line: number;
   readonly from: number;
@@ -22,14 +22,14 @@ export interface Marker {
   readonly words: string;
 }
 
-export interface Fixture {
+interface Fixture {
   /** without markers and cursor, lines ended by LF */
   readonly text: string;
   readonly markers: readonly Marker[];
   readonly cursor: { readonly line: number; readonly character: number } | undefined;
 }
 
-export interface FixtureOptions {
+interface FixtureOptions {
   /** findings of other levels are left out of the comparison */
   readonly only?: readonly Level[];
 }
@@ -38,7 +38,7 @@ const MARKER = /^(\s*#\s*)(?:(\^+)|@(\d+)-(\d+))\s+(?:(error|warning|note) )?([a
 const CURSOR = "$0";
 
 /** Takes the indentation that all lines share, and the blank first and last line of a template text. */
-export function dedent(text: string): string {
+function dedent(text: string): string {
   const lines = text
     .replace(/^[ \t]*\n/, "")
     .replace(/\n[ \t]*$/, "\n")
@@ -78,7 +78,7 @@ export function readFixture(written: string): Fixture {
 }
 
 /** The ways in which one file can reach us; each moves the markers accordingly. */
-export const VARIANTS: readonly {
+const VARIANTS: readonly {
   readonly name: string;
   readonly text: (text: string) => string;
   readonly moved: (marker: Marker) => Marker;
@@ -103,7 +103,7 @@ const uriOf = (name: string): string => `file:///${encodeURIComponent(name)}.fra
  * Asserts all findings of one text, no more and no fewer, with their exact ranges.
  * @param text as it is read, without markers
  */
-export function expectMarked(text: string, markers: readonly Marker[], options: FixtureOptions = {}): void {
+function expectMarked(text: string, markers: readonly Marker[], options: FixtureOptions = {}): void {
   const snapshot = createFrameService().open(uriOf("fixture"), 1, text);
   const lines = text.split("\n");
   const show = (m: Marker): string => {

@@ -3,7 +3,7 @@ import { type Diagnostic, DiagnosticSeverity } from "vscode-languageserver-types
 import type { Level } from "../core/checks/check.ts";
 import type { Snapshot } from "./frame-service.ts";
 
-export const DIAGNOSTIC_SOURCE = "bentwright";
+const DIAGNOSTIC_SOURCE = "bentwright";
 
 const SEVERITY: Readonly<Record<Level, DiagnosticSeverity>> = {
   error: DiagnosticSeverity.Error,

@@ -27,7 +27,7 @@ export function faultFinding(fault: Fault, say: Say): Finding {
 }
 
 /** One line about anything that was thrown. */
-export function reasonOf(error: unknown): string {
+function reasonOf(error: unknown): string {
   const text = error instanceof Error ? error.message || error.name : String(error);
   return text.split(/\r?\n/, 1)[0] ?? "";
 }

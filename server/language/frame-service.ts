@@ -42,7 +42,7 @@ export interface Snapshot {
 }
 
 /** A model worth drawing, and whether the text has moved on since. */
-export interface Drawable {
+interface Drawable {
   readonly model: Model;
   readonly version: number;
   readonly stale: boolean;
@@ -91,10 +91,14 @@ export function createFrameService(translate?: Translate, stages: Partial<Stages
   } = { read: readFrame, evaluate, now: () => performance.now(), ...stages };
   const kept = new Map<string, Kept>();
 
+  /** What is known already of this very version. */
+  function known(uri: string, version: number, text: string): Snapshot | undefined {
+    const found = kept.get(uri)?.snapshot;
+    return found?.version === version && found.document.getText() === text ? found : undefined;
+  }
+
   function* check(uri: string, version: number, text: string): Generator<undefined, Snapshot> {
-    const before = kept.get(uri);
-    const known = before?.snapshot;
-    if (known?.version === version && known.document.getText() === text) return known;
+    const last = kept.get(uri)?.snapshot;
     let busy = 0;
     const faults: Fault[] = [];
     const guarded = <T>(what: string, work: () => T): T | undefined => {
@@ -111,10 +115,10 @@ export function createFrameService(translate?: Translate, stages: Partial<Stages
 
     const document = TextDocument.create(uri, "yaml", version, text);
     const reading =
-      known?.reading?.text === text ? known.reading : guarded("reading the file", () => read(text));
+      last?.reading?.text === text ? last.reading : guarded("reading the file", () => read(text));
     yield;
     const say = makeSay(reading?.frame.units ?? "inch", translate);
-    const evaluation = reading && guarded("checking the frame", () => judgeAgain(reading, known, say));
+    const evaluation = reading && guarded("checking the frame", () => judgeAgain(reading, last, say));
     yield;
     const located = guarded("placing the findings", () =>
       locate(document, reading, evaluation?.findings ?? []),
@@ -139,11 +143,11 @@ export function createFrameService(translate?: Translate, stages: Partial<Stages
   }
 
   /** What was found before stands while the frame and the facts are equal; the model stands while the frame is. */
-  function judgeAgain(reading: Reading, known: Snapshot | undefined, say: Say): Evaluation {
-    const last = known?.evaluation;
-    if (!last || !known?.reading || !same(known.reading.frame, reading.frame))
+  function judgeAgain(reading: Reading, before: Snapshot | undefined, say: Say): Evaluation {
+    const last = before?.evaluation;
+    if (!last || !before?.reading || !same(before.reading.frame, reading.frame))
       return judge(reading.frame, reading.source, undefined, say);
-    return same(known.reading.source, reading.source) ? last : judge(last.frame, reading.source, last, say);
+    return same(before.reading.source, reading.source) ? last : judge(last.frame, reading.source, last, say);
   }
 
   function keep(snapshot: Snapshot): Snapshot {
@@ -154,6 +158,8 @@ export function createFrameService(translate?: Translate, stages: Partial<Stages
 
   return Object.freeze({
     open(uri: string, version: number, text: string) {
+      const done = known(uri, version, text);
+      if (done) return done;
       const work = check(uri, version, text);
       let step = work.next();
       while (!step.done) step = work.next();
@@ -165,6 +171,8 @@ export function createFrameService(translate?: Translate, stages: Partial<Stages
       while (!step.done) {
         await breath();
         if (!wanted()) return undefined;
+        const done = known(uri, version, text);
+        if (done) return done;
         step = work.next();
       }
       return keep(step.value);

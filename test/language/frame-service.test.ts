@@ -82,10 +82,11 @@ describe("in stages", () => {
   });
 
   test("a hover in between does the work, and the stages find it done", async () => {
-    const { service } = watched();
+    const { judge, service } = watched();
     const staged = service.openInStages(URI, 2, SHED, () => true);
     const asked = service.open(URI, 2, SHED);
-    expect((await staged)?.version).toBe(asked.version);
+    expect(await staged).toBe(asked);
+    expect(judge).toHaveBeenCalledOnce();
   });
 });
 

@@ -1,37 +1,23 @@
-import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
-import { parse } from "yaml";
 import { boardFeet, nominalOf } from "../../../server/core/shop/board-feet.ts";
-
-interface Table {
-  readonly "id-prefix": string;
-  readonly columns: readonly string[];
-  readonly rows: readonly (readonly (number | boolean)[])[];
-  readonly absolute: { readonly board_feet: number };
-  readonly status: string;
-}
-
-const text = readFileSync(new URL("../../reference/geometry.yaml", import.meta.url), "utf8");
-const tables = (parse(text) as { readonly tables: readonly Table[] }).tables;
-const scale = tables.find((table) => table["id-prefix"] === "board-feet");
+import { tableOf } from "../../reference/cases.ts";
 
 // Source: lumber scale in board feet, BFTAB of test/reference/geometry.yaml.
-describe("board feet of nominal sizes", () => {
-  const rows = (scale?.rows ?? []).filter((row) => row[scale?.columns.indexOf("agrees") ?? -1] === true);
+const scale = tableOf("geometry", "board-feet");
 
-  test("the scale has rows", () => expect(rows.length).toBeGreaterThan(10));
+describe(`board feet of nominal sizes (${scale.status})`, () => {
+  test("the scale has rows", () => expect(scale.records.length).toBeGreaterThan(10));
 
-  test.each(rows.map((row) => ({ row, thickness: Number(row[0]), width: Number(row[1]) })))(
-    `$thickness x $width (${scale?.status})`,
-    ({ row, thickness, width }) => {
-      scale?.columns.forEach((column, index) => {
-        const feet = /^ft(\d+)$/.exec(column)?.[1];
-        if (feet === undefined) return;
-        const difference = boardFeet(thickness, width, Number(feet) * 12) - Number(row[index]);
-        expect(Math.abs(difference), column).toBeLessThanOrEqual(scale.absolute.board_feet + 1e-9);
-      });
-    },
-  );
+  test.each(scale.records)("$thickness x $width", (record) => {
+    const lengths = Object.keys(record).filter((column) => /^ft\d+$/.test(column));
+    expect(lengths.length).toBeGreaterThan(5);
+    for (const column of lengths) {
+      const found = boardFeet(record.thickness, record.width, Number(column.slice(2)) * 12);
+      expect(Math.abs(found - record[column]), column).toBeLessThanOrEqual(
+        scale.absolute!.board_feet! + 1e-9,
+      );
+    }
+  });
 });
 
 test.each([
