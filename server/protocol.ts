@@ -1,7 +1,7 @@
 /** What the server and our client say to each other beyond LSP. Types only: the client imports nothing else of the server. */
 
 /** Client → server request: the drawing of an open document. */
-export const DRAWING_REQUEST = 'bentwright/drawing';
+export const DRAWING_REQUEST = "bentwright/drawing";
 
 export interface DrawingParams {
   readonly uri: string;
@@ -23,7 +23,7 @@ export interface DrawingResult {
 }
 
 /** Server → client notification: a document has new findings and perhaps a new drawing. */
-export const CHECKED_NOTIFICATION = 'bentwright/checked';
+export const CHECKED_NOTIFICATION = "bentwright/checked";
 
 export interface CheckedParams {
   readonly uri: string;
@@ -36,7 +36,7 @@ export interface CheckedParams {
 }
 
 /** Client → server request: where in the text the thing drawn stands. */
-export const LOCATE_REQUEST = 'bentwright/locate';
+export const LOCATE_REQUEST = "bentwright/locate";
 
 export interface LocateParams {
   readonly uri: string;
@@ -49,7 +49,7 @@ export interface LocateResult {
 }
 
 /** Client → server request: the ids of what the cursor stands on, to light them in the drawing. */
-export const AT_CURSOR_REQUEST = 'bentwright/at-cursor';
+export const AT_CURSOR_REQUEST = "bentwright/at-cursor";
 
 export interface AtCursorParams {
   readonly uri: string;

@@ -23,7 +23,8 @@ export function housingRows(joint: Joint, label = "housing depth"): CutRow[] {
     : [];
 }
 
-export function tenonRows(tenon: TenonSizes): CutRow[] {
+/** @param lengthRule how the length came about where the file gives none */
+export function tenonRows(tenon: TenonSizes, lengthRule = "half the timber it enters"): CutRow[] {
   const far = tenon.setIn.value + tenon.thickness.value;
   const depth = tenon.through ? "through the timber" : "tenon length and 1/4 in of room at the bottom";
   return [
@@ -31,7 +32,7 @@ export function tenonRows(tenon: TenonSizes): CutRow[] {
       "joined",
       "tenon length",
       tenon.length.value,
-      because(tenon.length, tenon.through ? "through to the far face" : "half the timber it enters"),
+      because(tenon.length, tenon.through ? "through to the far face" : lengthRule),
     ),
     inch(
       "joined",

@@ -76,7 +76,11 @@ export const birdsMouth: JointKind = {
   cutSheet(joint: Joint) {
     const { seat } = joint.sizes;
     if (!seat) return [];
-    const overhang = Math.abs(dot(sub(joint.of.foot.point, joint.face.origin), [0, 1, 0]));
+    const [notch] = joint.solids.notches;
+    const notch = joint.solids.notches[0];
+    // the tail's plumb cut and the seat's are both upright, so their level distance is the overhang itself
+    const plumbCut = notch && along(notch.base, notch.u, -seat.level.value);
+    const toTail = notch && plumbCut ? Math.abs(dot(sub(joint.of.foot.point, plumbCut), notch.u)) : 0;
     return [
       inchRow(
         "joined",
@@ -94,7 +98,7 @@ export const birdsMouth: JointKind = {
       ),
       inchRow("joined", "wood left square to the rafter", seat.woodLeft, "depth less the notch"),
       { on: "joined", label: "slope", value: seat.angle, unit: "deg", how: "from the pitch" },
-      inchRow("joined", "plumb cut to tail, level", overhang, "the eave overhang"),
+      inchRow("joined", "plumb cut to tail, level", overhang, "from the plumb cut to the tail’s plumb end"),
     ];
   },
 };
