@@ -77,10 +77,9 @@ export const birdsMouth: JointKind = {
     const { seat } = joint.sizes;
     if (!seat) return [];
     const [notch] = joint.solids.notches;
-    const notch = joint.solids.notches[0];
     // the tail's plumb cut and the seat's are both upright, so their level distance is the overhang itself
     const plumbCut = notch && along(notch.base, notch.u, -seat.level.value);
-    const toTail = notch && plumbCut ? Math.abs(dot(sub(joint.of.foot.point, plumbCut), notch.u)) : 0;
+    const overhang = notch && plumbCut ? Math.abs(dot(sub(joint.of.foot.point, plumbCut), notch.u)) : 0;
     return [
       inchRow(
         "joined",
