@@ -211,9 +211,8 @@ function boxOf(viewBox: string | null): Box | undefined {
     : undefined;
 }
 
-/** What leads to the text can be reached and chosen without a mouse. */
+/** What leads to the text says so to those who do not see it; the drawing says which of these the keyboard reaches. */
 function makeButton(element: Element): void {
-  element.setAttribute("tabindex", "0");
   element.setAttribute("role", "button");
   const title = [...element.children].find((child) => child.localName === "title")?.textContent;
   element.setAttribute("aria-label", title ?? element.getAttribute("data-id") ?? "");

@@ -14,6 +14,8 @@ const SETTINGS = {
   "workbench.startupEditor": "none",
   "security.workspace.trust.enabled": false,
   "extensions.autoUpdate": false,
+  "extensions.autoCheckUpdates": false,
+  "telemetry.telemetryLevel": "off",
   "chat.disableAIFeatures": true,
   "workbench.secondarySideBar.defaultVisibility": "hidden",
   "window.autoDetectColorScheme": false,
@@ -29,8 +31,6 @@ export interface CodeServer {
   readonly windowUrl: string;
   /** address of a window that runs the tests inside its extension host */
   readonly suiteUrl: string;
-  /** changes the user's settings while the editor runs */
-  set(settings: Readonly<Record<string, unknown>>): Promise<void>;
   stop(): Promise<void>;
 }
 
@@ -38,12 +38,10 @@ export async function startCodeServer(): Promise<CodeServer> {
   needEditor();
   const home = await mkdtemp(join(tmpdir(), "bentwright-editor-"));
   const folder = join(home, "frames");
-  const settingsFile = join(home, "data/User/settings.json");
   const resultsFile = join(home, "suite-results.json");
   await mkdir(join(home, "data/User"), { recursive: true });
-  const set = (settings: Readonly<Record<string, unknown>>) =>
-    writeFile(settingsFile, JSON.stringify({ ...SETTINGS, ...settings }, null, 2));
-  await Promise.all([set({}), cp(join(ROOT, "samples"), folder, { recursive: true })]);
+  await writeFile(join(home, "data/User/settings.json"), JSON.stringify(SETTINGS, null, 2));
+  await cp(join(ROOT, "samples"), folder, { recursive: true });
 
   const port = await freePort();
   const child = spawn(NODE, codeServerArguments(home, port), {
@@ -53,7 +51,14 @@ export async function startCodeServer(): Promise<CodeServer> {
     env: { ...outerEnvironment(), HOME: home, BENTWRIGHT_TEST_RESULTS: resultsFile },
     stdio: ["ignore", "pipe", "pipe"],
   });
-  await untilListening(child);
+  const stop = async () => {
+    await endGroup(child);
+    await rm(home, { recursive: true, force: true, maxRetries: 5 });
+  };
+  await untilListening(child).catch(async (error: unknown) => {
+    await stop();
+    throw error;
+  });
 
   const url = (...payload: [string, string][]) => {
     const remote = `vscode-remote://127.0.0.1:${port}`;
@@ -70,11 +75,7 @@ export async function startCodeServer(): Promise<CodeServer> {
     resultsFile,
     windowUrl: url(),
     suiteUrl: url(["extensionTestsPath", join(ROOT, "out/test-suite.js")]),
-    set,
-    stop: async () => {
-      await endGroup(child);
-      await rm(home, { recursive: true, force: true, maxRetries: 5 });
-    },
+    stop,
   };
 }
 
@@ -90,6 +91,8 @@ function codeServerArguments(home: string, port: number): string[] {
     "--disable-workspace-trust",
     "--disable-getting-started-override",
     "--ignore-last-opened",
+    // A released editor takes an extension from a folder only when it is under test.
+    "--vscode-option=enable-smoke-test-driver",
   ];
 }
 

@@ -35,7 +35,7 @@ function svg(inner: string, viewBox = "0 0 100 60"): string {
 }
 
 const POST =
-  '<path class="timber" data-id="post@A1" data-path="/members/post" d="M20 10h10v40h-10z"><title>post A1, 8x8</title></path>';
+  '<path class="timber" data-id="post@A1" data-path="/members/post" tabindex="0" d="M20 10h10v40h-10z"><title>post A1, 8x8</title></path>';
 
 function drawing(inner: string, rest: Partial<Extract<ToPage, { kind: "drawing" }>> = {}): ToPage {
   return {
@@ -118,7 +118,10 @@ describe("the preview page", () => {
     const whole = await viewBox();
     await page.mouse.move(500, 200);
     await page.mouse.wheel(0, -400);
-    await page.waitForFunction((box) => document.getElementById("sheet")?.getAttribute("viewBox") !== box, whole);
+    await page.waitForFunction(
+      (box) => document.getElementById("sheet")?.getAttribute("viewBox") !== box,
+      whole,
+    );
     await page.locator('[data-id="post@A1"]').focus();
     const before = await viewBox();
     await show(

@@ -1,0 +1,150 @@
+/** One window of the editor as a user has it before them: keys, clicks, and what is to be seen. */
+import { readFile } from "node:fs/promises";
+import { join } from "node:path";
+import type { Browser, FrameLocator, Locator, Page } from "playwright-core";
+import type { CodeServer } from "./code-server.ts";
+
+const TIMEOUT = 20_000;
+
+export class EditorWindow {
+  readonly page: Page;
+  readonly #folder: string;
+
+  private constructor(page: Page, folder: string) {
+    this.page = page;
+    this.#folder = folder;
+  }
+
+  static async open(server: CodeServer, browser: Browser): Promise<EditorWindow> {
+    const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
+    page.setDefaultTimeout(TIMEOUT);
+    const window = new EditorWindow(page, server.folder);
+    await page.goto(server.windowUrl);
+    await window.#untilStarted();
+    return window;
+  }
+
+  /** Reloads the window by the editor's own command, which lets it keep its state first. */
+  async reload(): Promise<void> {
+    await this.#focusEditor();
+    await this.page.keyboard.press("F1");
+    const input = this.page.locator(".quick-input-widget input[type=text]");
+    await input.fill(">Developer: Reload Window");
+    await this.page
+      .locator(".quick-input-widget .monaco-list-row.focused")
+      .filter({ hasText: "Reload Window" })
+      .waitFor();
+    const loaded = this.page.waitForEvent("load");
+    await input.press("Enter");
+    await loaded;
+    await this.#untilStarted();
+  }
+
+  /** Chooses a colour theme as a user does; `name` as the list shows it. */
+  async chooseTheme(name: string): Promise<void> {
+    await this.#focusEditor();
+    await this.page.keyboard.press("Control+k");
+    await this.page.keyboard.press("Control+t");
+    const input = this.page.locator(".quick-input-widget input[type=text]");
+    await input.fill(name);
+    await this.page
+      .locator(".quick-input-widget .monaco-list-row.focused")
+      .filter({ hasText: name })
+      .waitFor();
+    await input.press("Enter");
+    await input.waitFor({ state: "hidden" });
+  }
+
+  /** The text of a file as it stands on the disk. */
+  read(file: string): Promise<string> {
+    return readFile(join(this.#folder, file), "utf8");
+  }
+
+  async openFile(file: string): Promise<void> {
+    await this.page.getByRole("treeitem", { name: file }).dblclick();
+    await this.page.getByRole("tab", { name: file }).waitFor();
+    await this.editor.waitFor();
+  }
+
+  get editor(): Locator {
+    return this.page.locator('.monaco-editor[data-uri$=".frame.yaml"]').first();
+  }
+
+  /** Puts the cursor on a place of the text: line and column from 1. */
+  async goTo(line: number, column: number): Promise<void> {
+    await this.#focusEditor();
+    await this.page.keyboard.press("Control+g");
+    const input = this.page.locator(".quick-input-widget input");
+    await input.waitFor();
+    await input.fill(`:${line}:${column}`);
+    await input.press("Enter");
+    await this.cursorIsAt(line, column);
+  }
+
+  /** Types over the next characters. */
+  async typeOver(count: number, text: string): Promise<void> {
+    for (let i = 0; i < count; i += 1) await this.page.keyboard.press("Shift+ArrowRight");
+    await this.page.keyboard.type(text);
+    await this.page.keyboard.press("Escape");
+  }
+
+  /** Undoes until the text is as it was saved; typing is undone word by word. */
+  async undoAll(): Promise<void> {
+    const dirty = this.page.locator(".tab.active.dirty");
+    await this.#focusEditor();
+    await until(async () => {
+      if ((await dirty.count()) === 0) return true;
+      await this.page.keyboard.press("Control+z");
+      return false;
+    }, "the saved text");
+  }
+
+  cursorIsAt(line: number, column: number): Promise<void> {
+    return this.statusSays(`Ln ${line}, Col ${column}`);
+  }
+
+  async cursorIsOnLine(line: number): Promise<void> {
+    await this.page
+      .locator(".statusbar-item")
+      .filter({ hasText: new RegExp(`Ln ${line}, Col`) })
+      .waitFor();
+  }
+
+  async statusSays(text: string | RegExp): Promise<void> {
+    await this.page.locator(".statusbar-item").filter({ hasText: text }).first().waitFor();
+  }
+
+  /** The page inside the preview's webview. */
+  get preview(): FrameLocator {
+    return this.page.frameLocator("iframe.webview").frameLocator("iframe");
+  }
+
+  /** What is drawn with this id. */
+  drawn(id: string): Locator {
+    return this.preview.locator(`[data-id="${id}"]`).first();
+  }
+
+  async viewBox(): Promise<string> {
+    return (await this.preview.locator("#sheet").getAttribute("viewBox")) ?? "";
+  }
+
+  /** Gives the keys to the first group of editors, where the text is. */
+  async #focusEditor(): Promise<void> {
+    await this.page.keyboard.press("Control+1");
+    await this.page.locator(".monaco-editor.focused").waitFor();
+  }
+
+  async #untilStarted(): Promise<void> {
+    await this.page.locator(".monaco-workbench").waitFor();
+    await this.page.locator(".statusbar-item").first().waitFor();
+  }
+}
+
+/** Asks again and again, as a person who watches would, until it holds. */
+export async function until(holds: () => Promise<boolean>, what: string): Promise<void> {
+  const end = Date.now() + TIMEOUT;
+  while (!(await holds())) {
+    if (Date.now() > end) throw new Error(`Waited ${TIMEOUT} ms in vain for ${what}.`);
+    await new Promise((resolve) => setTimeout(resolve, 50));
+  }
+}

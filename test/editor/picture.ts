@@ -1,0 +1,14 @@
+/** Takes a step of the user's and a picture of what the window shows after it, also when the step failed. */
+import { join } from "node:path";
+import type { EditorWindow } from "./editor-window.ts";
+import { ROOT } from "./installed.ts";
+import type { Step } from "./user-steps.ts";
+
+export async function takeStep(window: EditorWindow, step: Step): Promise<void> {
+  try {
+    await step.take(window);
+  } finally {
+    const file = `${step.name.replace(/[^a-z0-9]+/gi, "-").slice(0, 60)}.png`;
+    await window.page.screenshot({ path: join(ROOT, "out/screenshots", file) });
+  }
+}

@@ -1,0 +1,108 @@
+/** What a user does with a frame, through the editor's own interface. */
+import assert from "node:assert/strict";
+import * as vscode from "vscode";
+import { codeOf, FrameEditor, until } from "./frame-editor.ts";
+
+const ARCH = "garden-arch.frame.yaml";
+const TENON_THICKNESS = /tenon:\s*\{?\s*thickness: *([^,}\n#]*[^,}\n# ])/;
+const JOINT_NAME = /^joints:\n(?: *#.*\n)* +([a-z0-9-]+):/m;
+
+const isPreview = ({ input }: vscode.Tab) =>
+  input instanceof vscode.TabInputWebview && input.viewType.endsWith("bentwright.elevation");
+const previews = () => vscode.window.tabGroups.all.flatMap(({ tabs }) => tabs).filter(isPreview);
+
+/** An error or a warning: a note leaves a frame clean. */
+const isDefect = ({ severity }: vscode.Diagnostic) => severity <= vscode.DiagnosticSeverity.Warning;
+const isThinTenon = ({ code }: vscode.Diagnostic) => codeOf(code) === "tenon-thin";
+
+export const tests: Readonly<Record<string, () => Promise<void>>> = {
+  "a sound sample opens as a frame, is checked, and is clean": async () => {
+    const arch = await FrameEditor.open(ARCH);
+    assert.equal(arch.document.languageId, "bentwright-frame");
+    await arch.checked();
+    assert.deepEqual(
+      arch.findings.filter(isDefect).map(({ message }) => message),
+      [],
+    );
+  },
+
+  "a tenon made too thin is marked at its value, and the mark goes with an undo": async () => {
+    const arch = await FrameEditor.open(ARCH);
+    await arch.checked();
+    const value = arch.find(TENON_THICKNESS);
+    await arch.replace(value, "3/4 in");
+    await arch.findingsAre((findings) => findings.some(isThinTenon), "a finding of tenon-thin");
+    const thin = arch.findings.filter(isThinTenon);
+    assert.deepEqual(
+      thin.map(({ range }) => arch.document.getText(range)),
+      ["3/4 in"],
+    );
+    assert.deepEqual(thin[0]?.range.start, value.start);
+    await arch.undo();
+    await arch.findingsAre((findings) => !findings.some(isDefect), "no finding");
+    assert.ok(await arch.isAsSaved());
+  },
+
+  "a joint tells its cut sizes when it is hovered": async () => {
+    const arch = await FrameEditor.open(ARCH);
+    await arch.checked();
+    const hovers = await vscode.commands.executeCommand<vscode.Hover[]>(
+      "vscode.executeHoverProvider",
+      arch.uri,
+      arch.find(JOINT_NAME).start,
+    );
+    const text = hovers
+      .flatMap(({ contents }) => contents)
+      .map((content) => (typeof content === "string" ? content : content.value))
+      .join("\n");
+    assert.match(text, /tenon/i);
+    assert.match(text, /mortise/i);
+    assert.match(text, /\d+ in\b|\d+\/\d+ in\b/);
+  },
+
+  "a frame that the user calls plain YAML is checked all the same": async () => {
+    const arch = await FrameEditor.open(ARCH);
+    await arch.checked();
+    await vscode.languages.setTextDocumentLanguage(arch.document, "yaml");
+    await arch.replace(arch.find(TENON_THICKNESS), "3/4 in");
+    await arch.findingsAre((findings) => findings.some(isThinTenon), "a finding of tenon-thin");
+  },
+
+  "other YAML is left alone": async () => {
+    const document = await vscode.workspace.openTextDocument({
+      language: "yaml",
+      content: "tenon: 3/4 inn\n",
+    });
+    await vscode.window.showTextDocument(document);
+    const arch = await FrameEditor.open(ARCH);
+    await arch.checked();
+    assert.deepEqual(vscode.languages.getDiagnostics(document.uri), []);
+  },
+
+  "the elevation opens beside the text, once for a document": async () => {
+    const arch = await FrameEditor.open(ARCH);
+    await arch.checked();
+    await vscode.commands.executeCommand("bentwright.openPreview");
+    await until(vscode.window.tabGroups.onDidChangeTabs, () => previews().length === 1, "the preview");
+    assert.match(previews()[0]?.label ?? "", /garden-arch\.frame\.yaml/);
+    assert.notEqual(previews()[0]?.group.viewColumn, vscode.ViewColumn.One);
+    await vscode.window.showTextDocument(arch.document, vscode.ViewColumn.One);
+    await vscode.commands.executeCommand("bentwright.openPreview", arch.uri);
+    assert.equal(previews().length, 1);
+  },
+
+  "the server can be restarted and checks again": async () => {
+    const arch = await FrameEditor.open(ARCH);
+    await arch.checked();
+    await arch.replace(arch.find(TENON_THICKNESS), "3/4 in");
+    await arch.findingsAre((findings) => findings.some(isThinTenon), "a finding of tenon-thin");
+    const gone = until(
+      vscode.languages.onDidChangeDiagnostics,
+      () => arch.findings.length === 0,
+      "old findings to go",
+    );
+    await vscode.commands.executeCommand("bentwright.restartServer");
+    await gone;
+    await arch.findingsAre((findings) => findings.some(isThinTenon), "a finding of tenon-thin");
+  },
+};
