@@ -145,7 +145,7 @@ describe("a joint", () => {
   test("one table where all places are equal, else one for each kind of place", () => {
     expect(over("\n  post-head").match(/^\| on /gm)).toHaveLength(1);
     expect(over("\n  post-head")).toContain("The same at A1, A2, B1 and B2:");
-    const two = ROOFED.replace("plate: {kind: plate, section: 8x8", "plate: {kind: plate, section: 10x8");
+    const two = ROOFED.replace("leg: 30 in", "legs: {post: 30 in, plate: 24 in}");
     expect(over("\n  knee-ends", two).match(/^\| on /gm)).toHaveLength(2);
   });
 

@@ -62,7 +62,7 @@ function rebind(meetings: readonly Meeting[], final: (t: Timber) => Timber): Map
  */
 export function buildModel(frame: Frame): Model {
   const p = new Placer(frame);
-  const placed = frame.members.flatMap((m) => p.sticks(m.name));
+  const placed = [...p.members.keys()].flatMap((name) => p.sticks(name));
   const rafters = placeRoofRafters(p);
   const nominal = [...placed, ...rafters.flatMap((r) => r.sticks)];
   const solids = new Map<Timber, Solid>(nominal.map((t) => [t, solidOf(t)]));
@@ -93,7 +93,7 @@ export function buildModel(frame: Frame): Model {
   );
   const sticks = groupBy(timbers, (t) => t.member);
   // looked at before the placer's problems are read: it reports unknown names there
-  const apart = jointsApart(frame, p, sticks, joints);
+  const apart = jointsApart(frame, p, sticks, joints, met);
   return {
     frame,
     timbers,

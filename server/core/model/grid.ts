@@ -59,9 +59,12 @@ export function spanAcross(line: Line, breadth: number): readonly [number, numbe
   return [line.at, line.at + breadth];
 }
 
-/** Which face of a timber on this line is its reference face: outward at outer lines, toward the first at inner ones. */
+/**
+ * Which face of a timber on this line is its reference face: outward at outer lines, toward the first at inner ones and
+ * where the line says so (then that face lies on the line).
+ */
 export function referenceSign(line: Line | undefined): -1 | 1 {
-  return line?.side === 1 ? 1 : -1;
+  return line?.side === 1 && line.reference !== "toward-first" ? 1 : -1;
 }
 
 /** The next line after `line` in the given direction, if there is one. */

@@ -20,13 +20,19 @@ export interface Match {
   readonly rank: number;
 }
 
+/**
+ * Place (both sticks named) before stick, stick before entry, entry before kind; the nearer name decides, the other one
+ * between equals. Which side it stands on makes no difference.
+ */
+const rankOf = (of: number, into: number): number => Math.max(of, into) * 4 + Math.min(of, into);
+
 /** Entries that hold for `of` joined into `into`, the most specific first. */
 export function matches(frame: Frame, of: Timber, into: Timber): Match[] {
   return frame.joints
     .flatMap((entry) => {
       const a = best(entry.of, of);
       const b = best(entry.into, into);
-      return a > 0 && b > 0 ? [{ entry, rank: a * 4 + b }] : [];
+      return a > 0 && b > 0 ? [{ entry, rank: rankOf(a, b) }] : [];
     })
     .sort((p, q) => q.rank - p.rank);
 }

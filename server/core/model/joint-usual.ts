@@ -10,13 +10,18 @@ const UPRIGHT: ReadonlySet<MemberKind> = new Set(["post", "king-post"]);
 const BRACING: ReadonlySet<MemberKind> = new Set(["brace", "strut"]);
 const LIGHT: ReadonlySet<MemberKind> = new Set(["joist", "purlin"]);
 
+/** A brace or a strut. */
+export function isBracing(kind: MemberKind): boolean {
+  return BRACING.has(kind);
+}
+
 /**
  * @param of kind of the timber whose end joins
  * @param into kind of the timber that receives it
  * @returns the joint a framer would cut there; undefined where timbers are only nailed or butt (rafters at a peak)
  */
 export function usualKind(of: MemberKind, into: MemberKind): JointKindName | undefined {
-  if (BRACING.has(of)) return "brace-tenon";
+  if (isBracing(of)) return "brace-tenon";
   if (of === "rafter")
     return into === "rafter" ? undefined : into === "ridge" ? "housed" : "mortise-and-tenon";
   if (UPRIGHT.has(of) || UPRIGHT.has(into)) return "mortise-and-tenon";

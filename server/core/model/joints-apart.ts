@@ -2,7 +2,7 @@
 import type { Frame, JointEntry, Ref } from "../frame/frame.ts";
 import type { Joint } from "../joinery/joint.ts";
 import { closeness } from "./joint-match.ts";
-import type { Timber } from "./model.ts";
+import type { Meeting, Timber } from "./model.ts";
 import type { Placer } from "./placer.ts";
 import type { ModelProblem } from "./problems.ts";
 import { boxGap, solidOf } from "./solid.ts";
@@ -45,11 +45,27 @@ function isKnown(p: Placer, ref: Ref, found: readonly Timber[]): boolean {
   return false;
 }
 
+/** Whether an end of what the entry calls `into` comes to the length of what it calls `of`. */
+function meetsReversed(
+  meetings: readonly Meeting[],
+  of: readonly Timber[],
+  into: readonly Timber[],
+): boolean {
+  const ofIds = new Set(of.map((t) => t.id));
+  const intoIds = new Set(into.map((t) => t.id));
+  return meetings.some(
+    (m) =>
+      (intoIds.has(m.a.id) && ofIds.has(m.b.id) && m.aEnd !== "side" && m.bEnd === "side") ||
+      (intoIds.has(m.b.id) && ofIds.has(m.a.id) && m.bEnd !== "side" && m.aEnd === "side"),
+  );
+}
+
 function checkEntry(
   p: Placer,
   sticks: ReadonlyMap<string, readonly Timber[]>,
   entry: JointEntry,
   placed: readonly Joint[],
+  meetings: readonly Meeting[],
 ): ModelProblem[] {
   const sides = [entry.of, entry.into].map((refs) =>
     refs.map((ref) => ({ ref, found: sticksFor(p, sticks, ref) })),
@@ -66,11 +82,10 @@ function checkEntry(
   // with one name on each side both are idle together: say it once, at `into`
   const told = entry.of.length === 1 && entry.into.length === 1 ? apart.slice(-1) : apart;
   return told.map(({ s, others, first }) => {
-    const near = nearest(
-      s.found,
-      others.flatMap((o) => o.found),
-    );
+    const elsewhere = others.flatMap((o) => o.found);
+    const near = nearest(s.found, elsewhere);
     const other = others.map((o) => o.ref.text).join(", ");
+    const [ofHere, intoHere] = first ? [s.found, elsewhere] : [elsewhere, s.found];
     return {
       kind: "joint-apart" as const,
       path: s.ref.path,
@@ -79,6 +94,7 @@ function checkEntry(
       into: first ? other : s.ref.text,
       gap: near?.gap,
       nearest: near?.pair,
+      ...(meetsReversed(meetings, ofHere, intoHere) ? { reversed: true } : {}),
     };
   });
 }
@@ -89,6 +105,7 @@ export function jointsApart(
   p: Placer,
   sticks: ReadonlyMap<string, readonly Timber[]>,
   joints: readonly Joint[],
+  meetings: readonly Meeting[],
 ): ModelProblem[] {
   return frame.joints.flatMap((entry) =>
     checkEntry(
@@ -96,6 +113,7 @@ export function jointsApart(
       sticks,
       entry,
       joints.filter((j) => j.entry === entry),
+      meetings,
     ),
   );
 }

@@ -15,7 +15,9 @@ function placesOf(p: Placer, entry: PierEntry): readonly GridPlace[] {
   const name = entry.under.text.split("@")[0] ?? "";
   const member = p.members.get(name);
   if (!member) return [];
-  return (member.at ?? []).filter(
+  // a lying timber has no places of its own to set piers under
+  if (!member.at) return p.missing(entry.path, entry.name, ["at"]) ?? [];
+  return member.at.filter(
     (a) => !entry.under?.text.includes("@") || entry.under.text === `${name}@${a.text}`,
   );
 }

@@ -60,8 +60,30 @@ function legOn(member: Member, timber: Timber): number | undefined {
   return leg === undefined ? undefined : inches(leg);
 }
 
+/** The next grid line from a lying timber's middle that its direction leads to; `out` past the last one. */
+function lineToward(p: Placer, c: Crossing, towards: Vec3, past: Timber): string {
+  const alongWall = Math.abs(towards[0]) > Math.abs(towards[1]);
+  const sign = (alongWall ? towards[0] : towards[1]) > 0 ? 1 : -1;
+  const at =
+    (alongWall ? c.point[0] : c.point[1]) + sign * halfExtent(past, alongWall ? [1, 0, 0] : [0, 1, 0]);
+  return neighbor(alongWall ? p.grid.bents : p.grid.walls, at, sign)?.id ?? "out";
+}
+
+/** The corner of two lying timbers: where they cross, and both ways that the brace spreads, `A2-A3-B2`. */
+function planName(p: Placer, c: Crossing, down: Vec3, out: Vec3): string {
+  const [walls, bents] = Math.abs(c.post.axis[0]) > 0.7 ? [c.post, c.beam] : [c.beam, c.post];
+  const wall = walls.walls[0] ?? "";
+  const bent = bents.bents[0] ?? "";
+  const [along, across] = walls === c.post ? [down, out] : [out, down];
+  const bentThere = lineToward(p, c, along, bents);
+  const wallThere = lineToward(p, c, across, walls);
+  const toBent = bentThere === "out" ? "out" : `${wall}${bentThere}`;
+  return `${wall}${bent}-${toBent}-${wallThere === "out" ? "out" : `${wallThere}${bent}`}`;
+}
+
 /** The name of a corner: where the post stands, and toward which line the brace goes. */
-function cornerName(p: Placer, c: Crossing, towards: Vec3): string {
+function cornerName(p: Placer, c: Crossing, down: Vec3, towards: Vec3): string {
+  if (Math.abs(c.post.axis[2]) < 0.5) return planName(p, c, down, towards);
   const wall = c.post.walls[0] ?? "";
   const bent = c.post.bents[0] ?? "";
   const alongWall = Math.abs(towards[0]) > Math.abs(towards[1]);
@@ -70,7 +92,8 @@ function cornerName(p: Placer, c: Crossing, towards: Vec3): string {
   // the line the post stands on may lie a little off its center, so look past the post's own breadth
   const past = at + sign * halfExtent(c.post, alongWall ? [1, 0, 0] : [0, 1, 0]);
   const next = neighbor(alongWall ? p.grid.bents : p.grid.walls, past, sign)?.id ?? "out";
-  const own = `${wall}${bent}` || c.post.id.split("@")[1] || c.post.id;
+  // the post's own place: also one between two bents, `B@4-ft-9-in`
+  const own = c.post.id.split("@").slice(1).join("@") || c.post.id;
   const there = next === "out" ? "out" : alongWall ? `${wall}${next}` : `${next}${bent}`;
   return `${own}-${there}`;
 }
@@ -122,6 +145,8 @@ interface Fitted {
   readonly stick: Timber | undefined;
   /** how much the longer leg lacks; 0 when it fits */
   readonly short: number;
+  /** the timber along which no leg is given */
+  readonly lacks?: string;
 }
 
 function fitted(
@@ -131,10 +156,11 @@ function fitted(
   section: { width: number; depth: number },
 ): Fitted {
   const { crossing: c, down, out } = corner;
-  const id = `${member.name}@${cornerName(p, c, out)}`;
+  const id = `${member.name}@${cornerName(p, c, down, out)}`;
   const legPost = legOn(member, c.post);
   const legBeam = legOn(member, c.beam);
-  if (legPost === undefined || legBeam === undefined) return { stick: undefined, short: 0 };
+  if (legPost === undefined || legBeam === undefined)
+    return { stick: undefined, short: 0, lacks: legPost === undefined ? c.post.member : c.beam.member };
   const probe = named(member, id, c.post);
   const inPost = housingIn(p, probe, c.post);
   const inBeam = housingIn(p, probe, c.beam);
@@ -248,8 +274,9 @@ export function placeBraces(p: Placer, member: Member): Timber[] {
 }
 
 function reportNowhere(p: Placer, member: Member, tried: readonly Fitted[]): void {
-  if (member.leg === undefined && !member.legs) {
-    p.missing(member.path, member.name, ["leg", "legs"]);
+  const lacks = tried.find((t) => t.lacks !== undefined)?.lacks;
+  if (member.leg === undefined && (!member.legs || lacks !== undefined)) {
+    p.missing(member.path, member.name, lacks && member.legs ? [`legs: ${lacks}`] : ["leg", "legs"]);
     return;
   }
   const leg = Math.max(

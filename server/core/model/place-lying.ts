@@ -1,6 +1,7 @@
 /** Plates, sills, girts, ties and beams: lying along a wall or along a bent, from line to line. */
 import type { Member, Ref, TimberClass } from "../frame/frame.ts";
 import { inches } from "../quantity/length.ts";
+import { parseLength } from "../quantity/quantity.ts";
 import { baseOf, boxTimber, type Interval } from "./box.ts";
 import { type Line, referenceSign, spanAcross } from "./grid.ts";
 import type { Timber } from "./model.ts";
@@ -39,6 +40,17 @@ function vertical(
   return p.missing(member.path, member.name, ["top", "bottom"]);
 }
 
+/** A grid place along the timber: `A2` along wall A or bent 2, `B@2 m` along wall B. */
+function atPlace(p: Placer, row: Row, text: string): ReturnType<typeof endAt> {
+  const crossing = row.way === "wall" ? p.grid.bents : p.grid.walls;
+  const line = crossing.find((l) => text === (row.way === "wall" ? row.line.id + l.id : l.id + row.line.id));
+  if (line) return { at: line.at, line };
+  const [wall, ...rest] = text.split("@");
+  if (row.way !== "wall" || wall !== row.line.id || rest.length === 0) return undefined;
+  const length = parseLength(rest.join("@"), p.frame.units);
+  return length.ok ? { at: (crossing[0]?.at ?? 0) + inches(length.value), line: undefined } : undefined;
+}
+
 /** Position along the timber that a `from`/`to` name means, and the grid line it is on, if any. */
 function endAt(
   p: Placer,
@@ -51,6 +63,8 @@ function endAt(
     const line = which === "from" ? crossing[0] : crossing.at(-1);
     return line ? { at: line.at, line } : p.missing(row.member.path, row.member.name, [which]);
   }
+  const placed = atPlace(p, row, ref.text);
+  if (placed) return placed;
   const meaning = p.meaning(ref);
   if (!meaning) return undefined;
   if (meaning.sort === "length") return { at: (crossing[0]?.at ?? 0) + meaning.length, line: undefined };
@@ -83,31 +97,43 @@ function crosses(low: readonly number[], high: readonly number[], row: Row, k: 0
   );
 }
 
-/** Whether a post stands at a place: there a girt ends and the next one begins. */
-function postStands(p: Placer, wall: string, bent: string): boolean {
-  return p.frame.members.some(
-    (m) => m.kind === "post" && m.at?.some((a) => a.wall === wall && a.bent === bent),
-  );
+/** Where one stick of a row ends and the next begins: at one point of a splice, on both sides of a post. */
+interface Cut {
+  readonly until: number;
+  readonly from: number;
+  readonly line: Line | undefined;
 }
 
-/** Positions at which the row is cut into several sticks, with the name of each cut. */
-function cuts(
-  p: Placer,
-  row: Row,
-  from: number,
-  to: number,
-): { readonly at: number; readonly line: Line | undefined }[] {
+/** The post that stands in a girt's way at a crossing line, unless the post itself rests on the girt or ends under it. */
+function postInWay(p: Placer, row: Row, crossing: Line): Interval | undefined {
+  const [wall, bent] = row.way === "wall" ? [row.line.id, crossing.id] : [crossing.id, row.line.id];
+  const axis = row.way === "wall" ? 0 : 1;
+  const names = (ref: Ref | undefined): boolean => ref?.text.split("@")[0] === row.member.name;
+  for (const m of p.members.values()) {
+    if (m.kind !== "post" || names(m.from) || names(m.to)) continue;
+    if (!m.at?.some((a) => a.wall === wall && a.bent === bent)) continue;
+    const solid = p
+      .sticks(m.name)
+      .filter((s) => s.walls.includes(wall) && s.bents.includes(bent))
+      .map(solidOf)
+      .find((s) => s.high[2] > row.z[0] && s.low[2] < row.z[1]);
+    if (solid) return [solid.low[axis], solid.high[axis]];
+  }
+  return undefined;
+}
+
+/** Positions at which the row is cut into several sticks. */
+function cuts(p: Placer, row: Row, from: number, to: number): Cut[] {
   const crossing = row.way === "wall" ? p.grid.bents : p.grid.walls;
   const inner = crossing.filter((l) => l.at > from + 1 && l.at < to - 1);
   if (row.member.kind === "girt")
-    return inner
-      .filter((l) =>
-        row.way === "wall" ? postStands(p, row.line.id, l.id) : postStands(p, l.id, row.line.id),
-      )
-      .map((line) => ({ at: line.at, line }));
+    return inner.flatMap((line) => {
+      const post = postInWay(p, row, line);
+      return post ? [{ until: post[0], from: post[1], line }] : [];
+    });
   const splice = row.member.splice;
   const at = splice && endAt(p, row, splice.at, "to");
-  return at && at.at > from && at.at < to ? [at] : [];
+  return at && at.at > from && at.at < to ? [{ until: at.at, from: at.at, line: at.line }] : [];
 }
 
 function place(row: Row, id: string, along: Interval, crossing: readonly string[]): Timber {
@@ -139,11 +165,15 @@ function placeRow(p: Placer, row: Row): Timber[] {
   const start = from.at - (over ? inches(over.from) : 0);
   const end = to.at + (over ? inches(over.to) : 0);
   const between = cuts(p, row, from.at, to.at);
-  const stops = [{ at: start, line: from.line }, ...between, { at: end, line: to.line }];
+  const stops: Cut[] = [
+    { until: start, from: start, line: from.line },
+    ...between,
+    { until: end, from: end, line: to.line },
+  ];
   const name = row.line.id;
   return stops.slice(1).map((stop, index) => {
     const before = stops[index] ?? stop;
-    const run: Interval = [before.at, stop.at];
+    const run: Interval = [before.from, stop.until];
     if (member.kind === "girt" && before.line && stop.line) {
       const pair =
         row.way === "wall"

@@ -43,7 +43,10 @@ function limit(
     const [low, high] = spanAcross(meaning.line, breadth);
     return { center: (low + high) / 2, inside: false };
   }
-  if (meaning.sort === "length") return { center: meaning.length, inside: false };
+  if (meaning.sort === "length") {
+    const first = (across === 0 ? p.grid.bents : p.grid.walls)[0]?.at ?? 0;
+    return { center: first + meaning.length, inside: false };
+  }
   if (meaning.sort === "level") return p.unknown(ref, "reference", []);
   const faces = p
     .sticksNamed(ref)
@@ -72,7 +75,10 @@ export function placeSeries(p: Placer, member: Member, between: readonly Ref[]):
     const to = limit(p, member.to, section.width, across, "to", overlap[1] - section.width / 2);
     if (!from || !to) return [];
     const spacing = member.spacing === undefined ? undefined : inches(member.spacing);
-    let centers = positions(from.center, to.center, spacing, member.count, member.layout);
+    // between two timbers the count is that of the sticks, without the timbers themselves
+    const bounds = (from.inside ? 1 : 0) + (to.inside ? 1 : 0);
+    const count = member.count === undefined ? undefined : member.count + bounds;
+    let centers = positions(from.center, to.center, spacing, count, member.layout);
     if (member.count === undefined && spacing === undefined) centers = [(from.center + to.center) / 2];
     else if (from.inside || to.inside)
       centers = centers.slice(from.inside ? 1 : 0, to.inside ? -1 : undefined);

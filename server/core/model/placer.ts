@@ -65,7 +65,13 @@ export class Placer {
       return [];
     }
     this.#waiting.push(name);
-    const placed = placeMember(this, member).filter((stick) => this.#hasLength(stick));
+    const ids = new Set<string>();
+    // a place that an entry names twice still has one stick
+    const placed = placeMember(this, member).filter((stick) => {
+      const again = ids.has(stick.id);
+      ids.add(stick.id);
+      return !again && this.#hasLength(stick);
+    });
     this.#waiting.pop();
     this.#placed.set(name, placed);
     return placed;
@@ -157,7 +163,8 @@ export class Placer {
   }
 
   /**
-   * The timber class of an entry: as named, else the class called like its kind, else `frame`, else the first.
+   * The timber class of an entry: as named, else the class called like its kind, else `frame`, else the only one there
+   * is besides `pegs`. Of several none is taken, and that is said once: the order of the file decides nothing.
    */
   classOf(named: Ref | undefined, usual: string): TimberClass | undefined {
     const classes = this.frame.classes;
@@ -170,11 +177,25 @@ export class Placer {
           classes.map((c) => c.name),
         )
       );
-    return (
-      classes.find((c) => c.name === usual) ??
-      classes.find((c) => c.name === "frame") ??
-      classes.find((c) => c.name !== "pegs")
+    const usualOne = classes.find((c) => c.name === usual) ?? classes.find((c) => c.name === "frame");
+    if (usualOne) return usualOne;
+    const others = classes.filter((c) => c.name !== "pegs");
+    const [only, second] = others;
+    if (!only || !second) return only;
+    return this.#twoClasses(
+      only.path,
+      others.map((c) => c.name),
     );
+  }
+
+  #twoClasses(path: Pointer, readings: readonly string[]): undefined {
+    this.report({
+      kind: "two-readings",
+      path: path.slice(0, path.lastIndexOf("/")),
+      what: "timber-class",
+      readings: [...readings].sort(),
+    });
+    return undefined;
   }
 
   /** Says what a placement lacks. */

@@ -37,6 +37,8 @@ export type ModelProblem =
       readonly into: string;
       readonly gap: number | undefined;
       readonly nearest: readonly [string, string] | undefined;
+      /** the timbers do meet, the other way round: the end of `into` in `of` */
+      readonly reversed?: boolean;
     }
   /** two entries of equal standing claim the same place */
   | {
@@ -58,7 +60,7 @@ export type ModelProblem =
   | {
       readonly kind: "two-readings";
       readonly path: Pointer;
-      readonly what: "ground";
+      readonly what: "ground" | "timber-class";
       readonly readings: readonly string[];
     };
 

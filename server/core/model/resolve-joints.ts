@@ -8,7 +8,7 @@ import { receivingFace } from "../joinery/face.ts";
 import type { Joint, JointEnd, JointPlace } from "../joinery/joint.ts";
 import { jointKindOf } from "../joinery/kinds/index.ts";
 import { matches } from "./joint-match.ts";
-import { usualKind } from "./joint-usual.ts";
+import { isBracing, usualKind } from "./joint-usual.ts";
 import type { Meeting, Timber } from "./model.ts";
 import type { ModelProblem } from "./problems.ts";
 import { dot } from "./vec.ts";
@@ -50,14 +50,21 @@ interface Side {
   readonly intoEnd: JointEnd;
 }
 
+/** Which of two like timbers joins into the other, whatever their order in the file: the one across the walls, the lower id. */
+function goesFirst(a: Timber, b: Timber): boolean {
+  const lean = Math.abs(a.axis[0]) - Math.abs(b.axis[0]);
+  return Math.abs(lean) > 0.5 ? lean < 0 : a.id < b.id;
+}
+
 /** Both ways to read a meeting, the natural one first: an end joins into a side, an upright's end before a lying one's. */
 function readings(m: Meeting): readonly [Side, Side] {
   const forward: Side = { of: m.a, end: m.aEnd, into: m.b, intoEnd: m.bEnd };
   const reverse: Side = { of: m.b, end: m.bEnd, into: m.a, intoEnd: m.aEnd };
   if (m.aEnd === "side" && m.bEnd !== "side") return [reverse, forward];
-  if (m.aEnd !== "side" && m.bEnd !== "side" && Math.abs(m.b.axis[2]) > Math.abs(m.a.axis[2]) + 0.5)
-    return [reverse, forward];
-  return [forward, reverse];
+  if (m.bEnd === "side" && m.aEnd !== "side") return [forward, reverse];
+  const steeper = Math.abs(m.a.axis[2]) - Math.abs(m.b.axis[2]);
+  const first = Math.abs(steeper) > 0.5 ? steeper > 0 : goesFirst(m.a, m.b);
+  return first ? [forward, reverse] : [reverse, forward];
 }
 
 /** Laps and seats may hold where no end takes part; every other kind needs an end of the joined timber. */
@@ -124,6 +131,22 @@ function fromRoof(frame: Frame, m: Meeting): Chosen | undefined {
   return undefined;
 }
 
+/** The scarf of a member that its own entry divides. */
+function fromSplice(frame: Frame, m: Meeting): Chosen | undefined {
+  const [side] = readings(m);
+  const splice = frame.members.find((e) => e.path === m.a.path)?.splice;
+  if (!splice || m.a.path !== m.b.path || side.end === "side" || side.intoEnd === "side") return undefined;
+  if (Math.abs(dot(m.a.axis, m.b.axis)) < 0.95) return undefined;
+  return {
+    side,
+    spec: bare("half-lap-scarf"),
+    entry: undefined,
+    path: splice.path,
+    assumed: false,
+    name: `${side.of.member}-scarf`,
+  };
+}
+
 /** The usual joint, where the file names none. Crossings that are only nailed and rafters at a peak have none. */
 function assumedFor(m: Meeting): Chosen | undefined {
   const [side] = readings(m);
@@ -131,7 +154,8 @@ function assumedFor(m: Meeting): Chosen | undefined {
   if (side.end !== "side" && side.intoEnd !== "side" && m.a.kind !== "rafter" && m.b.kind !== "rafter") {
     const parallel = Math.abs(dot(side.of.axis, side.into.axis));
     if (parallel > 0.95) return { ...common, spec: bare("half-lap-scarf"), name: `${side.of.member}-scarf` };
-    if (Math.abs(side.of.axis[2]) < 0.5 && Math.abs(side.into.axis[2]) < 0.5)
+    const lying = Math.abs(side.of.axis[2]) < 0.5 && Math.abs(side.into.axis[2]) < 0.5;
+    if (lying && !isBracing(m.a.kind) && !isBracing(m.b.kind))
       return { ...common, spec: bare("corner-half-lap"), name: `${side.of.member}-corner` };
   }
   if (side.end === "side") {
@@ -175,12 +199,18 @@ function names(chosen: readonly Chosen[]): string[] {
     const end = chosen[i]?.side.end;
     return (times.get(id)?.length ?? 0) > 1 && end !== "side" ? `${id}.${end}` : id;
   });
+  // numbered by the sticks' names, not by their order in the file
+  const order = chosen.map((c, i) => ({ i, key: `${c.side.of.id} ${c.side.into.id}` }));
+  order.sort((a, b) => (a.key < b.key ? -1 : a.key > b.key ? 1 : a.i - b.i));
   const used = new Map<string, number>();
-  return ended.map((id) => {
+  const out = [...ended];
+  for (const { i } of order) {
+    const id = ended[i] ?? "";
     const n = (used.get(id) ?? 0) + 1;
     used.set(id, n);
-    return n === 1 ? id : `${id}.${n}`;
-  });
+    out[i] = n === 1 ? id : `${id}.${n}`;
+  }
+  return out;
 }
 
 export interface Seats {
@@ -192,7 +222,8 @@ export interface Seats {
 export function seatJoints(frame: Frame, meetings: readonly Meeting[]): Seats {
   const problems: ModelProblem[] = [];
   const found = meetings.flatMap((meeting) => {
-    const chosen = named(frame, meeting) ?? fromRoof(frame, meeting) ?? assumedFor(meeting);
+    const chosen =
+      named(frame, meeting) ?? fromRoof(frame, meeting) ?? fromSplice(frame, meeting) ?? assumedFor(meeting);
     return chosen ? [{ meeting, chosen }] : [];
   });
   const ids = names(found.map((f) => f.chosen));

@@ -172,6 +172,7 @@ export function roofPlanes(p: Placer): RoofPlanes | undefined {
     };
   }
   const highRun = inward === 1 ? far.low - eave.low : eave.high - far.high;
+  if (highRun < 1) return undefined;
   const derived = (far.top - eave.top) / highRun;
   const typed = typedSlope(p);
   // A sixteenth over the run is within what anyone marks out; more means that two of the three were typed apart.
@@ -201,5 +202,6 @@ export function plateTopFromPitch(p: Placer, wall: string, width: number): numbe
   const own = { low, high };
   const [eave, far] = wall === walls.eave ? [own, other] : [other, own];
   const run = eave.low < far.low ? far.low - eave.low : eave.high - far.high;
+  if (run < 1) return undefined;
   return wall === walls.eave ? other.top - slope * run : other.top + slope * run;
 }

@@ -1,5 +1,4 @@
 import type { ModelProblem } from "../../model/problems.ts";
-import { LEAST_CONTACT } from "../../model/solid.ts";
 import { defineCheck } from "../check.ts";
 
 type Data = Extract<ModelProblem, { kind: "joint-apart" }>;
@@ -27,10 +26,15 @@ export const jointApart = defineCheck<"model", Data>({
         yield {
           path: p.path,
           data: p,
-          ...(p.gap === undefined ? {} : { value: p.gap, limit: 1 / 16, unit: "in" as const }),
+          ...(p.gap === undefined || p.reversed ? {} : { value: p.gap, limit: 1 / 16, unit: "in" as const }),
         };
   },
   words: (d, say) => {
+    if (d.reversed)
+      return say.text(
+        "It is {into}’s end that meets {of}, so {joint} is cut nowhere and carries nothing. Swap “of” and “into”.",
+        { of: d.of, into: d.into, joint: d.joint },
+      );
     const start = say.text("No end of {of} meets {into}, so {joint} is cut nowhere and carries nothing.", {
       of: d.of,
       into: d.into,
@@ -47,12 +51,12 @@ export const jointApart = defineCheck<"model", Data>({
           gap: say.length(d.gap),
         })
       : say.text(
-          "{start} {a} and {b} pass or graze each other with less than {least} square inch of contact at an end. Correct the names or the placement.",
+          "{start} {a} and {b} pass or graze each other with less than {least} of contact at an end. Correct the names or the placement.",
           {
             start,
             a,
             b,
-            least: LEAST_CONTACT,
+            least: say.metric ? "650 mm²" : say.text("1 square inch"),
           },
         );
   },

@@ -47,7 +47,9 @@ function shape(place: JointPlace): ShapedJoint {
   const thickness = sized(given?.thickness, usual(metric, 1.5, 40));
   const breadth = face.edges[1] - face.edges[0];
   const ownHalf = halfExtent(of, face.across);
-  const centered = Math.abs(face.edges[0] + face.edges[1]) < 1 / 16 || face.reference === 0;
+  // the usual set-in holds for a brace flush with the reference face; any other brace has its tenon in its middle
+  const edge = face.reference === 1 ? face.edges[1] : -face.edges[0];
+  const centered = face.reference === 0 || Math.abs(edge - ownHalf) > 1 / 16;
   const setIn = sized(
     given?.setIn,
     centered ? centeredSetIn(face, thickness.value) : usualSetIn(true, breadth, thickness.value, metric),
@@ -127,7 +129,7 @@ export const braceTenon: JointKind = {
     const { of, into } = joint;
     const angle = (Math.acos(Math.min(1, Math.abs(dot(of.axis, into.axis)))) * 180) / Math.PI;
     const rows = tenon
-      ? tenonRows(tenon).map((r) =>
+      ? tenonRows(tenon, "3 in, or what the timber and a brace opposite leave").map((r) =>
           r.label === "tenon width"
             ? inchRow(
                 "joined",

@@ -9,12 +9,14 @@ import { pegSizes, usual } from "../proportions.ts";
 function shape(place: JointPlace): ShapedJoint {
   const { of, into, metric, spec, meeting } = place;
   const up = of.depthDir;
-  const height = Math.min(2 * halfExtent(of, up), 2 * halfExtent(into, up));
-  const middle = dot(of.origin, up);
+  const low = Math.max(dot(of.origin, up) - halfExtent(of, up), dot(into.origin, up) - halfExtent(into, up));
+  const high = Math.min(dot(of.origin, up) + halfExtent(of, up), dot(into.origin, up) + halfExtent(into, up));
+  const height = Math.max(0, high - low);
+  const middle = (low + high) / 2;
   const overOf = halfExtent(into, of.axis);
   const overInto = halfExtent(of, into.axis);
   const center = meeting.point;
-  // the joined timber keeps its upper half, the receiving one its lower half
+  // the joined timber keeps what is above the middle of their common height, the receiving one what is below
   const corner = (timber: typeof of, other: typeof of, along: number, lower: boolean): Prism => {
     const crossingAt = dot(other.origin, timber.axis) - dot(timber.origin, timber.axis);
     const halfWide = halfExtent(timber, timber.widthDir);
@@ -26,10 +28,10 @@ function shape(place: JointPlace): ShapedJoint {
       ],
       u: timber.axis,
       v: timber.widthDir,
-      w: timber.depthDir,
+      w: up,
       outline: rectangle([-along, along], [-halfWide, halfWide]),
-      from: lower ? -height / 2 : 0,
-      to: lower ? 0 : height / 2,
+      from: lower ? -halfExtent(timber, up) : middle - dot(timber.origin, up),
+      to: lower ? middle - dot(timber.origin, up) : halfExtent(timber, up),
     };
   };
   const pegs = pegSizes(
@@ -69,10 +71,12 @@ export const cornerHalfLap: JointKind = {
   cutSheet(joint: Joint) {
     const { lap, pegs } = joint.sizes;
     if (!lap) return [];
+    const thick = (prism: Prism | undefined): number => (prism ? prism.to - prism.from : 0);
+    const how = "to the middle of the height that both have in common";
     return [
       inchRow("joined", "lap length", lap.length.value, "the width of the other timber"),
-      inchRow("joined", "cut away below", lap.depth, "half the depth"),
-      inchRow("receiving", "cut away above", lap.depth, "half the depth"),
+      inchRow("joined", "cut away below", thick(joint.solids.notches[0]), how),
+      inchRow("receiving", "cut away above", thick(joint.solids.mortises[0]), how),
       ...pegRows(pegs, 0).filter((r) => r.on === "peg"),
     ];
   },

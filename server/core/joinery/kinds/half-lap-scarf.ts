@@ -1,5 +1,6 @@
 /** Half-lap scarf: two timbers end to end, each halved over the length of the lap. */
-import { along, scale } from "../../model/vec.ts";
+import type { Timber } from "../../model/model.ts";
+import { along, dot, scale, sub, type Vec3 } from "../../model/vec.ts";
 import { because, inchRow, pegRows } from "../cut-rows.ts";
 import { rectangle } from "../face.ts";
 import type { Joint, JointKind, JointPlace, Prism, ShapedJoint } from "../joint.ts";
@@ -8,10 +9,17 @@ import { pegSizes, sized, toStep, usual } from "../proportions.ts";
 /** Lap: four times the depth (common practice, no source). */
 const LAP_IN_DEPTHS = 4;
 
+/** Halfway between the two ends, along the grain: the same before and after both were lengthened by half the lap. */
+function middleOfLap(own: Vec3, out: Vec3, into: Timber): Vec3 {
+  const past = [into.foot.point, into.head.point].map((p) => dot(sub(p, own), out));
+  const other = past.reduce((near, d) => (Math.abs(d) < Math.abs(near) ? d : near));
+  return along(own, out, other / 2);
+}
+
 function shape(place: JointPlace): ShapedJoint {
-  const { of, end, metric, spec } = place;
+  const { of, end, into, metric, spec } = place;
   const out = end === "head" ? of.axis : scale(of.axis, -1);
-  const nominal = end === "head" ? of.head.point : of.foot.point;
+  const nominal = middleOfLap(end === "head" ? of.head.point : of.foot.point, out, into);
   const length = sized(spec?.lap, toStep(LAP_IN_DEPTHS * of.depth, metric, 1));
   const half = length.value / 2;
   const lap = (lower: boolean): Prism => ({

@@ -3,7 +3,7 @@ import { halfExtent } from "../../model/box.ts";
 import type { Vec2 } from "../../model/vec.ts";
 import { because, housingRows, inchRow } from "../cut-rows.ts";
 import { facePoint, rectangle } from "../face.ts";
-import type { Joint, JointKind, JointPlace, ShapedJoint } from "../joint.ts";
+import type { Joint, JointKind, JointPlace, Prism, ShapedJoint } from "../joint.ts";
 import { sized, toStep, usual } from "../proportions.ts";
 import { openFromTop } from "./housed.ts";
 
@@ -30,12 +30,17 @@ function shape(place: JointPlace): ShapedJoint {
     [h + length.value, tip / 2],
     [h, neck / 2],
   ];
-  const tail = openFromTop(face, of, outline, depth.value);
+  const socket = openFromTop(face, of, outline, depth.value).prism;
+  // the socket is open to the carrier's top, the tail ends at the joist's own
+  const up = face.across[2] >= 0 ? 1 : -1;
+  const top = (up * of.depth) / 2;
+  const bottom = top - up * depth.value;
+  const tail: Prism = { ...socket, from: Math.min(top, bottom), to: Math.max(top, bottom) };
   return {
     sizes: { housing, dovetail: { length, depth, flare, neck, tip } },
     solids: {
-      tenons: [tail.prism],
-      mortises: [tail.prism],
+      tenons: [tail],
+      mortises: [socket],
       housings: h > 0 ? [openFromTop(face, of, rectangle([0, h], [-half, half])).prism] : [],
       wedges: [],
       notches: [],

@@ -29,6 +29,14 @@ export function cheeks(
   return { low, walls: [setIn, width - setIn - thickness] };
 }
 
+/** Whether the joined timber is as broad as the one it enters and flush with it, so that one set-in fits both. */
+export function inLine(face: ReceivingFace, ownBreadth: number): boolean {
+  const half = ownBreadth / 2;
+  return (
+    face.reference !== 0 && Math.abs(face.edges[0] + half) < 1 / 16 && Math.abs(face.edges[1] - half) < 1 / 16
+  );
+}
+
 /** Set-in of a tenon on the center of the joined timber. */
 export function centeredSetIn(face: ReceivingFace, thickness: number): number {
   return face.reference === 1 ? face.edges[1] - thickness / 2 : -thickness / 2 - face.edges[0];
@@ -36,8 +44,7 @@ export function centeredSetIn(face: ReceivingFace, thickness: number): number {
 
 /** How much of the tenon's width a free end of the mortised timber takes: on the lower and on the higher side. */
 function relish(face: ReceivingFace, half: number): readonly [number, number] {
-  const held = (distance: number): number =>
-    distance < half + RELISH ? Math.max(0, RELISH - Math.max(0, distance - half)) : 0;
+  const held = (distance: number): number => Math.max(0, Math.min(half, half + RELISH - distance));
   return [held(-face.ends[0]), held(face.ends[1])];
 }
 
@@ -49,7 +56,7 @@ function tenonSizes(place: JointPlace): TenonSizes {
   const housing = spec?.housing === undefined ? 0 : inches(spec.housing);
   const given = spec?.tenon;
   const thickness = sized(given?.thickness, tenonThickness(Math.min(breadth, ownBreadth), metric));
-  const same = Math.abs(breadth - ownBreadth) < 1 / 16 && face.reference !== 0;
+  const same = inLine(face, ownBreadth);
   const setIn = sized(
     given?.setIn,
     same ? usualSetIn(false, breadth, thickness.value, metric) : centeredSetIn(face, thickness.value),

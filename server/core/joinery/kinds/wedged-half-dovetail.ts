@@ -17,7 +17,7 @@ import {
   usualSetIn,
   WEDGE_SLOPE,
 } from "../proportions.ts";
-import { centeredSetIn, cheeks } from "./mortise-and-tenon.ts";
+import { centeredSetIn, cheeks, inLine } from "./mortise-and-tenon.ts";
 
 /** Drop where the file names none: an eighth of the depth, at least 1 in (common practice, no source). */
 function usualDrop(depth: number): number {
@@ -35,7 +35,7 @@ function shape(place: JointPlace): ShapedJoint {
   const h = housing.value;
   const given = spec?.tenon;
   const thickness = sized(given?.thickness, tenonThickness(Math.min(breadth, 2 * ownHalf), metric));
-  const same = Math.abs(breadth - 2 * ownHalf) < 1 / 16 && face.reference !== 0;
+  const same = inLine(face, 2 * ownHalf);
   const setIn = sized(
     given?.setIn,
     same ? usualSetIn(false, breadth, thickness.value, metric) : centeredSetIn(face, thickness.value),
@@ -119,11 +119,11 @@ function shape(place: JointPlace): ShapedJoint {
       wedges: [wedge],
       notches: [],
       pegs: pegs
-        ? pegs.setbacks.flatMap((s) =>
-            pegs.alongWidth
-              .slice(0, Math.ceil(pegs.count / pegs.setbacks.length))
-              .map((a) => pegThrough(face, s, up * (half + mid) + a, pegs.diameter.value)),
-          )
+        ? pegs.setbacks
+            .flatMap((s) =>
+              pegs.alongWidth.map((a) => pegThrough(face, s, up * (half + mid) + a, pegs.diameter.value)),
+            )
+            .slice(0, pegs.count)
         : [],
     },
     extension: length.value,
