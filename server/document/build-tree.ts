@@ -12,9 +12,10 @@ import {
 } from "yaml";
 import type { SourceFact } from "../core/checks/source-facts.ts";
 import type { Draft } from "./draft.ts";
-import { type RawEntry, untrap } from "./inline-traps.ts";
+import { type RawEntry, untrap, untrapBlock } from "./inline-traps.ts";
 import { LIMITS } from "./parse-yaml.ts";
 import { hashTrap, type Repaired } from "./repair.ts";
+import { TEXT_KEYS } from "./schema.ts";
 import {
   type BlankNode,
   child,
@@ -30,6 +31,8 @@ import {
 export interface Built {
   readonly root: Tree;
   readonly facts: readonly SourceFact[];
+  /** first words of lines that were left out */
+  readonly names: readonly string[];
 }
 
 /** How often a file may refer to anchors, and how many values may come through them in all. */
@@ -46,6 +49,7 @@ interface Builder {
   readonly draft: Draft;
   readonly lost: readonly Range[];
   readonly facts: SourceFact[];
+  readonly names: string[];
   readonly anchors: Map<string, Tree>;
   readonly sizes: Map<Tree, Size>;
   aliases: number;
@@ -59,6 +63,7 @@ export function buildTree(text: string, repaired: Repaired): Built {
     draft: repaired.draft,
     lost: repaired.lost,
     facts: [],
+    names: [],
     anchors: new Map(),
     sizes: new Map(),
     aliases: 0,
@@ -67,7 +72,7 @@ export function buildTree(text: string, repaired: Repaired): Built {
   const contents = repaired.parsed.document?.contents ?? null;
   const root =
     contents === null ? blank({ start: 0, end: 0 }, false) : nodeOf(builder, contents, "", 1).value;
-  return { root, facts: builder.facts };
+  return { root, facts: builder.facts, names: builder.names };
 }
 
 function blank(range: Range, lost: boolean): BlankNode {
@@ -194,7 +199,9 @@ function mapOf(builder: Builder, node: YAMLMap.Parsed, pointer: string, depth: n
       value === null
         ? { value: blank(afterKey(builder, keyRange), false) }
         : nodeOf(builder, value, child(pointer, key.source), depth + 1);
-    raw.push({ bare, entry: entryOf(builder, key.source, keyRange, item, pointer) });
+    const entry = entryOf(builder, key.source, keyRange, item, pointer);
+    const below = !item.alias && node.flow !== true;
+    raw.push({ bare, entry: below ? { ...entry, value: belowKey(builder, entry, pointer) } : entry });
   }
   const flow = node.flow === true;
   const { entries, traps } = flow
@@ -227,6 +234,42 @@ function entryOf(builder: Builder, key: string, keyRange: Range, item: Item, poi
   const after = afterKey(builder, keyRange);
   const hash = hashAt(builder, item.value, after.start, child(pointer, key));
   return { ...base, value: hash ?? blank(after, item.value.lost) };
+}
+
+/**
+ * A plain value that goes on below its key: entries that YAML takes for text, or a line just begun that YAML adds to the
+ * value above it. Only sentences may run over several lines.
+ */
+function belowKey(builder: Builder, { key, keyRange, value }: Entry, pointer: string): Tree {
+  const { text, facts, names } = builder;
+  if (value.kind !== "scalar" || value.quoted) return value;
+  const written = text.slice(value.range.start, value.range.end);
+  if (!sameLine(text, keyRange.end, value.range.start)) {
+    const untrapped = untrapBlock(text, value, child(pointer, key));
+    if (untrapped === undefined) return value;
+    facts.push(...untrapped.traps);
+    return untrapped.map;
+  }
+  const first = /^[^\r\n]*/.exec(written)?.[0].trimEnd() ?? "";
+  if (first.length === written.length || TEXT_KEYS.has(key)) return value;
+  const [gap = ""] = /^\s*/.exec(written.slice(first.length)) ?? [];
+  const line = /^[^\r\n]*/.exec(written.slice(first.length + gap.length))?.[0].trimEnd() ?? "";
+  const start = value.range.start + first.length + gap.length;
+  facts.push({
+    kind: "missing-separator",
+    path: pointer,
+    start,
+    end: start + line.length,
+    written: line,
+    reason: "no-value",
+    proposals: [],
+  });
+  names.push(line);
+  return {
+    ...value,
+    text: first,
+    range: { start: value.range.start, end: value.range.start + first.length },
+  };
 }
 
 /** The place behind the key's colon, for a value that is not there. */
@@ -270,11 +313,12 @@ function reportKey(builder: Builder, key: ParsedNode | null): void {
 
 function withoutDuplicates(builder: Builder, entries: readonly Entry[], pointer: string): readonly Entry[] {
   const seen = new Set<string>();
-  return entries.filter(({ key, keyRange }) => {
+  return entries.filter(({ key, keyRange, doubtful }) => {
     if (!seen.has(key)) {
       seen.add(key);
       return true;
     }
+    if (doubtful) return false;
     const path = child(pointer, key);
     const place = onOneLine(builder.text, keyRange.start, keyRange.end);
     builder.facts.push({ kind: "duplicate-key", path, key, first: path, ...place });

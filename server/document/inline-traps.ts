@@ -4,7 +4,7 @@
  */
 import type { SourceFact } from "../core/checks/source-facts.ts";
 import { BOOLEAN_KEYS, KNOWN_KEYS, LIST_KEYS } from "./schema.ts";
-import { child, type Entry, type Range } from "./tree.ts";
+import { child, type Entry, type MapNode, type Range, type ScalarNode } from "./tree.ts";
 
 export type Trap = Extract<SourceFact, { kind: "missing-separator" }>;
 
@@ -93,6 +93,29 @@ function spaceTrap(entry: Entry, text: string, pointer: string): { entry: Entry;
       proposals: [`${key}: ${match[2] ?? ""}`],
     },
   };
+}
+
+/**
+ * Lines below a key that all lack the blank behind their colon: one text to YAML, entries to everybody else.
+ * @param value a scalar that begins on a line below its key; @returns undefined where it is a text indeed
+ */
+export function untrapBlock(
+  text: string,
+  value: ScalarNode,
+  pointer: string,
+): { readonly map: MapNode; readonly traps: readonly Trap[] } | undefined {
+  const entries: Entry[] = [];
+  const traps: Trap[] = [];
+  const written = slice(text, value.range);
+  for (const line of written.matchAll(/\S[^\r\n]*/g)) {
+    const start = value.range.start + line.index;
+    const range = { start, end: start + line[0].trimEnd().length };
+    const spaced = spaceTrap({ key: "", keyRange: range, value }, text, pointer);
+    if (spaced === undefined) return undefined;
+    entries.push(spaced.entry);
+    traps.push(spaced.trap);
+  }
+  return { map: { kind: "map", entries, range: value.range, flow: false }, traps };
 }
 
 /** One or more words without a colon, behind an entry that is complete as YAML reads it. */

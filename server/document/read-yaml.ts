@@ -26,12 +26,12 @@ export function readYaml(text: string): YamlReading {
   if (refused !== undefined) return { root: NOTHING, facts: [refused], incomplete: new Set(), names: [] };
   const repaired = readRepaired(text);
   if ("limit" in repaired) return { root: NOTHING, facts: [repaired], incomplete: new Set(), names: [] };
-  const { root, facts } = buildTree(text, repaired);
+  const { root, facts, names: left } = buildTree(text, repaired);
   const index = indexOf(text, root);
   const placed = repaired.facts.map((fact) =>
     fact.kind === "missing-separator" ? { ...fact, path: index.pathAt(fact.start).pointer } : fact,
   );
-  const names = new Set([...repaired.names, ...doubtfulNames(root)]);
+  const names = new Set([...repaired.names, ...left, ...doubtfulNames(root)]);
   const all = [...placed, ...facts];
   const trapped = facts.flatMap((fact) => (fact.kind === "missing-separator" ? [fact] : []));
   return {
@@ -81,9 +81,10 @@ function within(text: string, node: Tree, gone: Range, column: number): Tree | u
         : [];
   const value = parts.findLast(({ start }) => start <= gone.start)?.value;
   if (value === undefined || (value.kind !== "map" && value.kind !== "list")) return undefined;
-  if (gone.start < value.range.start) return undefined;
-  if (value.flow) return gone.start < value.range.end ? value : undefined;
+  if (value.flow) return gone.start >= value.range.start && gone.start < value.range.end ? value : undefined;
   const indent = value.range.start - lineStart(text, value.range.start);
+  // A first line that is lost stands above what is left of its block.
+  if (gone.start < value.range.start) return column === indent ? value : undefined;
   return column >= indent || gone.start < value.range.end ? value : undefined;
 }
 

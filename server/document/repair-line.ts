@@ -1,7 +1,8 @@
 /** Covers up the part of a line that YAML cannot read: first the smallest part, then the value, then the line. */
 import type { Parsed, YamlError } from "./parse-yaml.ts";
-import { lose, report, type Workshop } from "./repair.ts";
+import { isHeading } from "./repair-indent.ts";
 import { lineEnd, lineStart, onOneLine } from "./tree.ts";
+import { cover, lose, report, type Workshop } from "./workshop.ts";
 
 /** Errors that make YAML read the lines behind them wrongly. All others stay within one value. */
 const STRUCTURAL = new Set([
@@ -70,7 +71,8 @@ function repairBareLine(shop: Workshop, start: number, end: number): boolean {
   const from = draft.original(at);
   const joined = /^([\w-]+):(\S.*)$/.exec(content);
   const name = joined?.[1] ?? content;
-  const parent = joined === null && nextIndentation(draft.text, end) > indent;
+  const above = joined === null && nextIndentation(draft.text, end) > indent;
+  const parent = above && isHeading(draft.text, start, content);
   report(shop, {
     kind: "missing-separator",
     path: "",
@@ -132,11 +134,4 @@ function coverLine(shop: Workshop, start: number, end: number): void {
     to = lineEnd(draft.text, next + 1);
   }
   cover(shop, start + indent, to);
-}
-
-function cover(shop: Workshop, start: number, end: number): boolean {
-  if (shop.draft.text.slice(start, end).trim() === "") return false;
-  lose(shop, start, end);
-  shop.draft.blank(start, end);
-  return true;
 }

@@ -3,10 +3,12 @@
  * is read again, so that one half-typed line never takes the rest of the file with it.
  */
 import type { SourceFact } from "../core/checks/source-facts.ts";
-import { Draft } from "./draft.ts";
+import type { Draft } from "./draft.ts";
 import { type Flow, type Parsed, parseYaml, type TooLarge, type YamlError } from "./parse-yaml.ts";
+import { contentAfter, repairIndent } from "./repair-indent.ts";
 import { repairLine } from "./repair-line.ts";
 import { lineEnd, lineStart, onOneLine, type Range } from "./tree.ts";
+import { lose, openWorkshop, report, type Workshop } from "./workshop.ts";
 
 export interface Repaired {
   readonly parsed: Parsed;
@@ -18,39 +20,15 @@ export interface Repaired {
   readonly names: readonly string[];
 }
 
-/** What the repairs of one reading share. */
-export interface Workshop {
-  readonly text: string;
-  readonly draft: Draft;
-  readonly facts: SourceFact[];
-  readonly lost: Range[];
-  readonly names: string[];
-  /** starts of lines (user's text) that have their finding: what else YAML says about them is a consequence */
-  readonly reported: Set<number>;
-  /** opening brackets (user's text) that were given their closing one */
-  readonly closed: Set<number>;
-  /** how often a line was repaired already: each time more of it is covered up */
-  readonly tries: Map<number, number>;
-}
-
-/** Reading again costs time in proportion to the text: this many characters in all, and never more than 24 times. */
+/** Reading again costs time in proportion to the text: this many characters in all, and never more than 12 times. */
 const REPAIR_BUDGET = 600_000;
-const MOST_ROUNDS = 24;
+const MOST_ROUNDS = 12;
 /** Errors beyond these are consequences of noise; nobody reads them. */
 const MOST_ERRORS = 50;
 
 /** @returns the reading with its facts, or the fact that the text nests too deeply */
 export function readRepaired(text: string): Repaired | TooLarge {
-  const shop: Workshop = {
-    text,
-    draft: new Draft(text),
-    facts: [],
-    lost: [],
-    names: [],
-    reported: new Set(),
-    closed: new Set(),
-    tries: new Map(),
-  };
+  const shop = openWorkshop(text);
   const rounds = Math.min(MOST_ROUNDS, Math.max(2, Math.floor(REPAIR_BUDGET / (text.length + 1))));
   let parsed = parseYaml(shop.draft.text);
   if ("limit" in parsed) return parsed;
@@ -71,21 +49,9 @@ function repairOnce(shop: Workshop, parsed: Parsed): boolean {
     repairTabs(shop, parsed) ||
     repairQuote(shop, parsed) ||
     repairBracket(shop, parsed) ||
+    repairIndent(shop, parsed) ||
     repairLine(shop, parsed)
   );
-}
-
-/** Reports a fact once for its line. */
-export function report(shop: Workshop, fact: SourceFact & { readonly start: number }): void {
-  const line = lineStart(shop.text, fact.start);
-  if (shop.reported.has(line)) return;
-  shop.reported.add(line);
-  shop.facts.push(fact);
-}
-
-/** Notes a stretch of the repaired text as lost. */
-export function lose(shop: Workshop, start: number, end: number): void {
-  shop.lost.push({ start: shop.draft.original(start), end: shop.draft.original(end) });
 }
 
 function reportDirectives(shop: Workshop, parsed: Parsed): void {
@@ -168,7 +134,8 @@ function endOfUnclosed(text: string, flow: Flow): number {
   const end = lineEnd(text, flow.start);
   const comment = /\s#/.exec(text.slice(flow.start, end));
   const line = text.slice(flow.start, comment === null ? end : flow.start + comment.index).trimEnd();
-  const goesOn = /[[{,]$/.test(line);
+  const next = /^\s*([^#\r\n]*?)\s*(?:#.*)?$/m.exec(text.slice(end))?.[1] ?? "";
+  const goesOn = line.endsWith(",") || (/[[{]$/.test(line) && /[[{,]$/.test(next));
   return goesOn ? Math.max(flow.contentEnd(), flow.start + line.length) : flow.start + line.length;
 }
 
@@ -210,16 +177,9 @@ function reportRest(shop: Workshop, parsed: Parsed): void {
       ? parsed.errors
       : [...parsed.errors, { code: "MULTIPLE_DOCS", start: parsed.second, end: parsed.second + 3 }];
   for (const error of rest.slice(0, MOST_ERRORS)) {
-    const start = draft.original(error.start);
-    const range = onOneLine(text, start, draft.original(error.end));
+    const start = draft.original(contentAfter(draft.text, error.start));
+    const range = onOneLine(text, start, Math.max(start, draft.original(error.end)));
     report(shop, { kind: "yaml", code: error.code, ...range });
-    if (error.code !== "MULTIPLE_DOCS") shop.lost.push(skipBlanks(text, range));
+    if (error.code !== "MULTIPLE_DOCS") shop.lost.push(range);
   }
-}
-
-/** An error at an indentation is about the key behind it. */
-function skipBlanks(text: string, { start, end }: Range): Range {
-  let from = start;
-  while (from < text.length && text[from] === " ") from++;
-  return { start: from, end: Math.max(end, from + 1) };
 }

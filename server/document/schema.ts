@@ -3,7 +3,7 @@
  * it means, what it measures. Hovers and completion read their words here.
  */
 import frameSchema from "../../schemas/frame.schema.json" with { type: "json" };
-import { keysOf, type Tree, valueOf } from "./tree.ts";
+import { keysOf, type Tree, valueAt } from "./tree.ts";
 
 /** The part of JSON Schema 2020-12 that the frame schema uses, and its own keywords. */
 export interface Schema {
@@ -66,7 +66,7 @@ export function schemaAt(root: Tree | undefined, pointer: string): Schema | unde
   for (const key of keysOf(pointer)) {
     if (schema === undefined) return undefined;
     schema = childSchema(schema, node, key);
-    node = node?.kind === "list" ? node.items[Number(key)]?.value : valueOf(node, key);
+    node = node?.kind === "list" ? node.items[Number(key)]?.value : valueAt(node, key);
   }
   return schema === undefined ? undefined : ofKind(schema, node);
 }
@@ -82,7 +82,7 @@ export function keysAllowed(schema: Schema): readonly string[] {
 function ofKind(schema: Schema, node: Tree | undefined): Schema {
   if (schema.oneOf === undefined) return schema;
   const branches = schema.oneOf.map(resolved);
-  const kind = valueOf(node, "kind");
+  const kind = valueAt(node, "kind");
   const chosen = branches.find(
     (branch) => kind?.kind === "scalar" && branch.properties?.kind?.const === kind.text,
   );
@@ -122,6 +122,12 @@ function childOf(schema: Schema, key: string): Schema | undefined {
 export const KNOWN_KEYS: ReadonlySet<string> = keysWhere(() => true);
 /** Keys that can take a list. */
 export const LIST_KEYS: ReadonlySet<string> = keysWhere((schema) => [schema.type].flat().includes("array"));
+/** Keys that take a map and nothing else. */
+export const MAP_KEYS: ReadonlySet<string> = keysWhere((schema) => schema.type === "object");
+/** Keys that take words in free form. */
+export const TEXT_KEYS: ReadonlySet<string> = keysWhere(
+  (schema) => schema.type === "string" && !schema.enum && !schema.pattern && !schema["x-ref"],
+);
 /** Keys that are true or false. */
 export const BOOLEAN_KEYS: ReadonlySet<string> = keysWhere((schema) => schema.type === "boolean");
 

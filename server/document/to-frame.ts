@@ -17,7 +17,7 @@ import {
   readPrices,
   readSite,
 } from "./frame-site.ts";
-import { type Tree, valueOf } from "./tree.ts";
+import { type Tree, valueAt } from "./tree.ts";
 
 /**
  * @param root the file's tree; anything but a map gives an empty frame
@@ -27,7 +27,7 @@ export function toFrame(
   root: Tree,
   names: readonly string[],
 ): { readonly frame: Frame; readonly facts: readonly SourceFact[] } {
-  const units = valueOf(root, "units");
+  const units = valueAt(root, "units");
   const context: Context = {
     units: units?.kind === "scalar" && units.text === "mm" ? "mm" : "inch",
     facts: [],

@@ -65,7 +65,7 @@ export function entryOf(node: Tree | undefined, key: string): Entry | undefined 
 }
 
 /** @returns the value of that key, or undefined when there is none or `node` is not a map */
-export function valueOf(node: Tree | undefined, key: string): Tree | undefined {
+export function valueAt(node: Tree | undefined, key: string): Tree | undefined {
   return entryOf(node, key)?.value;
 }
 
@@ -104,9 +104,10 @@ function isBreak(text: string, at: number): boolean {
   return char === "\n" || char === "\r";
 }
 
-/** @returns the offset of the first character of the line that holds `offset` */
+/** @returns the offset of the first character of the line that holds `offset`; a byte order mark is no part of it */
 export function lineStart(text: string, offset: number): number {
-  return offset <= 0 ? 0 : text.lastIndexOf("\n", offset - 1) + 1;
+  const start = offset <= 0 ? 0 : text.lastIndexOf("\n", offset - 1) + 1;
+  return start === 0 && offset > 0 && text.startsWith("\uFEFF") ? 1 : start;
 }
 
 /** @returns the offset just before the line break (or the end of the text) after `offset` */
