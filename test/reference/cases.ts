@@ -62,6 +62,10 @@ export function check(c: Case, got: Record<string, any>): void {
     Object.keys(c.expect).sort(),
   );
   for (const [key, want] of Object.entries(c.expect)) {
+    if (typeof want === "object" && want !== null && !Array.isArray(want)) {
+      check({ ...c, id: `${c.id} ${key}`, expect: want }, got[key]);
+      continue;
+    }
     if (typeof want !== "number") {
       expect(got[key], `${c.id} ${key}`).toEqual(want);
       continue;

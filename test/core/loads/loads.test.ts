@@ -1,6 +1,6 @@
 /**
- * Snow, roof live load, dead load and combinations against outside figures. Wind (ids load-qz, load-open, load-kz), and
- * the shares of posts and continuous plates (load-trib-001, -004) are not computed by these modules.
+ * Snow, wind, roof live load, dead load, shares and combinations against outside figures: every case and table of the
+ * file. How those of wind and shares are computed stands in `wind-figures.ts`.
  */
 import { describe, expect, it } from "vitest";
 import { asdCombinations, combined } from "../../../server/core/loads/combinations.ts";
@@ -21,7 +21,17 @@ import {
   unbalancedPitch,
 } from "../../../server/core/loads/snow-factors.ts";
 import { unbalancedSnow } from "../../../server/core/loads/unbalanced-snow.ts";
-import { type Case, casesOf, check, readReference, tableOf, titleOf } from "../../reference/cases.ts";
+import { exposureCoefficient } from "../../../server/core/loads/wind-pressure.ts";
+import {
+  type Case,
+  casesOf,
+  check,
+  type Row,
+  readReference,
+  tableOf,
+  titleOf,
+} from "../../reference/cases.ts";
+import { OWN, RUN_WIND_AND_SHARES } from "./wind-figures.ts";
 
 const FILE = "loads";
 const edition = (c: Case) => (c.edition === "7-22" ? "asce-7-22" : "asce-7-16");
@@ -112,6 +122,7 @@ const RUN: Record<string, (c: Case) => Record<string, unknown>> = {
   },
   "load-asd-": combinationCase,
   "load-dead-": (c) => ({ psf_on_level: onLevel(c.given.psf_on_slope, pitch(c)) }),
+  ...RUN_WIND_AND_SHARES,
   "load-trib-002": (c) => ({
     area_ft2: c.given.spacing_ft * c.given.run_ft,
     snow_plf_level: c.given.ps * c.given.spacing_ft,
@@ -124,15 +135,33 @@ describe("outside figures", () => {
     casesOf(FILE, prefix).map((c) => [titleOf(c), c, run] as const),
   );
   it.each(cases)("%s", (_title, c, run) => check(c, run(c)));
-  it("leaves only wind and shares of posts and plates to others (load-trib-003 stands with the beams)", () => {
+  it("leave no case out, and take K_d and G as we do", () => {
     const all: Case[] = readReference(FILE).cases;
     const left = all.filter((c) => c.agrees && !cases.some(([, mine]) => mine.id === c.id)).map((c) => c.id);
-    expect(left.filter((id) => !/^load-(qz|open)-/.test(id))).toEqual([
-      "load-trib-001",
-      "load-trib-003",
-      "load-trib-004",
+    expect(left).toEqual([]);
+    for (const c of all) {
+      if ("G" in c.given) expect(c.given.G, c.id).toBe(OWN.G);
+      if ("Kd" in c.given) expect(c.given.Kd, c.id).toBe(OWN.Kd);
+    }
+  });
+  it("leave no table out", () => {
+    expect(readReference(FILE).tables.map((t: Row) => t["id-prefix"])).toEqual([
+      "load-cs-t",
+      "load-lr-t",
+      "load-kz-t",
     ]);
   });
+});
+
+describe("exposure coefficient K_z (ASCE 7-16 Table 26.10-1 against its formula)", () => {
+  it.each(tableOf(FILE, "load-kz-t").records.map((r) => [r.row, r.status, r.exposure, r.z_ft, r] as const))(
+    "row %s (%s): %s at %s ft",
+    (_row, _status, exposure, height, r) => {
+      const { value } = exposureCoefficient("asce-7-16", exposure, height);
+      expect(Math.abs(value - r.expect_Kz)).toBeLessThanOrEqual(6e-5);
+      expect(Math.abs(value - r.printed_Kz)).toBeLessThanOrEqual(0.006);
+    },
+  );
 });
 
 describe("slope factor C_s (memory, ASCE 7 Figure 7.4-1)", () => {
