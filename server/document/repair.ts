@@ -26,6 +26,8 @@ const MOST_ROUNDS = 12;
 /** Errors beyond these are consequences of noise; nobody reads them. */
 const MOST_ERRORS = 50;
 
+const NOISE = 200;
+
 /** @returns the reading with its facts, or the fact that the text nests too deeply */
 export function readRepaired(text: string): Repaired | TooLarge {
   const shop = openWorkshop(text);
@@ -33,7 +35,7 @@ export function readRepaired(text: string): Repaired | TooLarge {
   let parsed = parseYaml(shop.draft.text);
   if ("limit" in parsed) return parsed;
   reportDirectives(shop, parsed);
-  for (let round = 0; round < rounds && repairOnce(shop, parsed); round++) {
+  for (let round = 0; round < roundsFor(parsed, rounds) && repairOnce(shop, parsed); round++) {
     const again = parseYaml(shop.draft.text);
     if ("limit" in again) return again;
     parsed = again;
@@ -41,6 +43,11 @@ export function readRepaired(text: string): Repaired | TooLarge {
   reportRest(shop, parsed);
   shop.lost.sort((a, b) => a.start - b.start);
   return { ...shop, parsed };
+}
+
+/** A text with hundreds of errors is noise, which no repair makes a frame of. */
+function roundsFor(parsed: Parsed, most: number): number {
+  return parsed.errors.length > NOISE ? 1 : most;
 }
 
 function repairOnce(shop: Workshop, parsed: Parsed): boolean {

@@ -35,24 +35,33 @@ export interface Schema {
   readonly $defs?: Readonly<Record<string, Schema>>;
 }
 
-export const ROOT: Schema = frameSchema as unknown as Schema;
+/** The whole language, with every reference replaced by what it leads to. */
+export const ROOT: Schema = withoutReferences(frameSchema as unknown as Schema);
 
-/** @returns the schema a reference leads to, with what stands beside the reference laid over it */
-export function resolved(schema: Schema): Schema {
-  if (schema.$ref === undefined) return schema;
-  const target = subschema(schema.$ref);
-  const { $ref: _, ...beside } = schema;
-  return { ...(target === undefined ? {} : resolved(target)), ...beside };
-}
-
-/** @param path JSON Pointer as a fragment: `#/$defs/section`; @returns what stands there in the schema file */
-export function subschema(path: string): Schema | undefined {
-  let at: unknown = ROOT;
-  for (const key of keysOf(decodeURIComponent(path.slice(1)))) {
-    if (typeof at !== "object" || at === null || !Object.hasOwn(at, key)) return undefined;
-    at = (at as Readonly<Record<string, unknown>>)[key];
-  }
-  return at as Schema | undefined;
+/** What stands beside a reference (a description for this place) lies over what the reference leads to. */
+function withoutReferences(file: Schema): Schema {
+  const definitions = new Map<string, Schema>();
+  const definition = (reference: string): Schema => {
+    const known = definitions.get(reference);
+    if (known !== undefined) return known;
+    const found = resolve(file.$defs?.[reference.replace("#/$defs/", "")] ?? {});
+    definitions.set(reference, found);
+    return found;
+  };
+  const each = (schemas: Readonly<Record<string, Schema>>): Readonly<Record<string, Schema>> =>
+    Object.fromEntries(Object.entries(schemas).map(([key, schema]) => [key, resolve(schema)]));
+  const resolve = ({ $ref, $defs: _, ...own }: Schema): Schema => ({
+    ...($ref === undefined ? {} : definition($ref)),
+    ...own,
+    ...(own.properties && { properties: each(own.properties) }),
+    ...(own.patternProperties && { patternProperties: each(own.patternProperties) }),
+    ...(typeof own.additionalProperties === "object" && {
+      additionalProperties: resolve(own.additionalProperties),
+    }),
+    ...(own.items && { items: resolve(own.items) }),
+    ...(own.oneOf && { oneOf: own.oneOf.map(resolve) }),
+  });
+  return resolve(file);
 }
 
 /**
@@ -61,7 +70,7 @@ export function subschema(path: string): Schema | undefined {
  * @returns what may stand there; undefined where the language knows nothing of that name
  */
 export function schemaAt(root: Tree | undefined, pointer: string): Schema | undefined {
-  let schema: Schema | undefined = resolved(ROOT);
+  let schema: Schema | undefined = ROOT;
   let node = root;
   for (const key of keysOf(pointer)) {
     if (schema === undefined) return undefined;
@@ -81,9 +90,8 @@ export function keysAllowed(schema: Schema): readonly string[] {
  */
 function ofKind(schema: Schema, node: Tree | undefined): Schema {
   if (schema.oneOf === undefined) return schema;
-  const branches = schema.oneOf.map(resolved);
   const kind = valueAt(node, "kind");
-  const chosen = branches.find(
+  const chosen = schema.oneOf.find(
     (branch) => kind?.kind === "scalar" && branch.properties?.kind?.const === kind.text,
   );
   if (chosen !== undefined) return chosen;
@@ -93,7 +101,7 @@ function ofKind(schema: Schema, node: Tree | undefined): Schema {
 
 /** @returns what `kind` may be where the shape depends on it */
 export function kindOf(schema: Schema): Schema {
-  const kinds = (schema.oneOf ?? []).map((branch) => String(resolved(branch).properties?.kind?.const ?? ""));
+  const kinds = (schema.oneOf ?? []).map((branch) => String(branch.properties?.kind?.const ?? ""));
   return {
     ...(schema.description !== undefined && { description: schema.description }),
     type: "string",
@@ -110,12 +118,12 @@ export function childSchema(schema: Schema, node: Tree | undefined, key: string)
 function childOf(schema: Schema, key: string): Schema | undefined {
   const { properties = {}, patternProperties = {}, additionalProperties, items } = schema;
   const own = Object.hasOwn(properties, key) ? properties[key] : undefined;
-  if (own !== undefined) return resolved(own);
+  if (own !== undefined) return own;
   for (const [pattern, value] of Object.entries(patternProperties)) {
-    if (new RegExp(pattern, "u").test(key)) return resolved(value);
+    if (new RegExp(pattern, "u").test(key)) return value;
   }
-  if (typeof additionalProperties === "object") return resolved(additionalProperties);
-  return items !== undefined && /^\d+$/.test(key) ? resolved(items) : undefined;
+  if (typeof additionalProperties === "object") return additionalProperties;
+  return items !== undefined && /^\d+$/.test(key) ? items : undefined;
 }
 
 /** Every key that the language names itself, whatever map it belongs to. */
@@ -136,14 +144,14 @@ function keysWhere(holds: (schema: Schema) => boolean): ReadonlySet<string> {
   const visit = (schema: Schema | boolean | undefined): void => {
     if (typeof schema !== "object") return;
     for (const [key, value] of Object.entries(schema.properties ?? {})) {
-      if (holds(resolved(value))) keys.add(key);
+      if (holds(value)) keys.add(key);
       visit(value);
     }
     for (const value of Object.values(schema.patternProperties ?? {})) visit(value);
     visit(schema.additionalProperties);
     visit(schema.items);
+    for (const branch of schema.oneOf ?? []) visit(branch);
   };
   visit(ROOT);
-  for (const schema of Object.values(ROOT.$defs ?? {})) visit(schema);
   return keys;
 }

@@ -3,7 +3,7 @@ import type { SourceFact } from "../core/checks/source-facts.ts";
 import { nearest } from "../core/text/nearest.ts";
 import { type SchemaError, validate as validateSchema } from "./generated/validate.js";
 import { toPlain } from "./plain.ts";
-import { keysAllowed, kindOf, ROOT, resolved, type Schema, schemaAt } from "./schema.ts";
+import { keysAllowed, kindOf, ROOT, type Schema, schemaAt } from "./schema.ts";
 import { child, entryOf, keysOf, type Tree } from "./tree.ts";
 
 /**
@@ -131,7 +131,7 @@ function unchosen(judge: Judge, path: string): Schema {
   if (last === undefined) return ROOT;
   const parent = schemaAt(judge.root, keys.slice(0, -1).reduce(child, ""));
   const own = parent?.properties?.[last] ?? parent?.additionalProperties;
-  return typeof own === "object" ? resolved(own) : ROOT;
+  return typeof own === "object" ? own : ROOT;
 }
 
 function wrongName(path: string, node: Tree, name: string): SourceFact | undefined {

@@ -46,7 +46,11 @@ function line({ text }: Reading, fact: SourceFact): string {
 }
 
 /** Where a fact stands in the text. */
-export function placeOf(reading: Reading, fact: SourceFact): { readonly start: number; readonly end: number } {
+export function placeOf(
+  reading: Reading,
+  fact: SourceFact,
+): { readonly start: number; readonly end: number } {
   if ("start" in fact) return fact;
+  if (fact.kind === "unknown-key") return reading.index.keyRange(fact.path);
   return reading.index.range("path" in fact ? fact.path : "");
 }

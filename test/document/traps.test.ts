@@ -59,13 +59,29 @@ const CASES: readonly (readonly [string, string, readonly string[]])[] = [
     "crew: {each:1,000 lb}",
     ['missing-separator /crew/each space "each:1" → each: 1'],
   ],
-  ["no blank in a block", "site:\n  frost-depth:32 in", ['missing-separator /site/frost-depth space "frost-depth:32 in" → frost-depth: 32 in']],
+  [
+    "no blank in a block",
+    "site:\n  frost-depth:32 in",
+    ['missing-separator /site/frost-depth space "frost-depth:32 in" → frost-depth: 32 in'],
+  ],
   ["an unclosed quote", 'site: {soil: "sand, frost-depth: 3 ft}', ['unclosed-quote 13 """']],
-  ["an unclosed bracket", "site: {soil: sand, ground: {1: 0", ['unclosed-bracket 27 "{"', 'unclosed-bracket 6 "{"']],
-  ["a bracket closed by the other kind", "piers: {all: {kind: pad, width: 24 in, at: [A1, A2}}", ['unclosed-bracket 43 "["']],
+  [
+    "an unclosed bracket",
+    "site: {soil: sand, ground: {1: 0",
+    ['unclosed-bracket 27 "{"', 'unclosed-bracket 6 "{"'],
+  ],
+  [
+    "a bracket closed by the other kind",
+    "piers: {all: {kind: pad, width: 24 in, at: [A1, A2}}",
+    ['unclosed-bracket 43 "["'],
+  ],
   ["a directive", "%YAML 1.1\n---\nsite: {soil: sand}", ['directive 0 "%YAML 1.1"']],
   ["a key given twice", "site:\n  soil: sand\n  soil: clay", ["duplicate-key /site/soil 21"]],
-  ["a key given twice, once in quotes", 'site: {ground: {1: 0, "1": 4 in}}', ["duplicate-key /site/ground/1 22"]],
+  [
+    "a key given twice, once in quotes",
+    'site: {ground: {1: 0, "1": 4 in}}',
+    ["duplicate-key /site/ground/1 22"],
+  ],
   ["a tag", "site: {soil: !rock sand}", ['yaml TAG_RESOLVE_FAILED "!rock"']],
   ["a second document", "site: {soil: sand}\n---\nsite: {}", ['yaml MULTIPLE_DOCS "---"']],
 ];
@@ -74,7 +90,11 @@ describe("traps of YAML", () => {
   for (const [what, text, expected] of CASES) {
     it(`reports ${what} once, and nothing that follows from it`, () => {
       const second = text.includes("---") && !text.startsWith("%");
-      expect(linesOf(second ? `${SMALL.replace(/^timber.*\n/, "timber: {a: {species: x}}\n")}${text}` : whole(text))).toEqual(expected);
+      expect(
+        linesOf(
+          second ? `${SMALL.replace(/^timber.*\n/, "timber: {a: {species: x}}\n")}${text}` : whole(text),
+        ),
+      ).toEqual(expected);
     });
   }
 
@@ -94,7 +114,9 @@ describe("traps of YAML", () => {
   });
 
   it("leaves the values beside a trap as they are", () => {
-    const { frame } = readFrame(whole("timber: {own: {species: white-oak, grade: #1, surface: planed, seasoning: dry}}"));
+    const { frame } = readFrame(
+      whole("timber: {own: {species: white-oak, grade: #1, surface: planed, seasoning: dry}}"),
+    );
     expect(frame.classes[0]).toMatchObject({ surface: "planed", seasoning: "dry", grade: undefined });
     const quote = readFrame(whole('site: {soil: "sand, frost-depth: 3 ft}')).frame.site;
     expect(quote.soil).toBeUndefined();
