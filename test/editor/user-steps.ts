@@ -148,11 +148,11 @@ export const steps: readonly Step[] = [
     },
   },
   {
-    name: "a broken text leaves the last good drawing and says so",
+    name: "a half-typed value leaves the last good drawing, which says so",
     async take(window) {
-      const section = await spot(window, POST);
+      const section = await spot(window, SECTION);
       await window.goTo(section.line, section.column);
-      await window.page.keyboard.type("[{");
+      await window.typeOver(section.text.length, "6x");
       await window.preview.locator(`${STALE}:not(:empty)`).waitFor();
       assert.ok(await post(window).isVisible());
       await window.undoAll();
