@@ -38,7 +38,7 @@ const MARKER = /^(\s*#\s*)(?:(\^+)|@(\d+)-(\d+))\s+(?:(error|warning|note) )?([a
 const CURSOR = "$0";
 
 /** Takes the indentation that all lines share, and the blank first and last line of a template text. */
-function dedent(text: string): string {
+export function dedent(text: string): string {
   const lines = text
     .replace(/^[ \t]*\n/, "")
     .replace(/\n[ \t]*$/, "\n")

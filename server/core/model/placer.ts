@@ -96,7 +96,8 @@ export class Placer {
   /** Says that a name is unknown, unless its entry is there but cannot be read. */
   unknown(ref: Ref, sort: IdSort, known: readonly string[]): undefined {
     const name = ref.text.split("@")[0] ?? ref.text;
-    if (!this.frame.unread.has(ref.text) && !this.frame.unread.has(name))
+    const parts = sort === "place" ? [name.slice(0, 1), name.slice(1)] : [ref.text, name];
+    if (!parts.some((part) => this.frame.unread.has(part)))
       this.report({ kind: "unknown-id", path: ref.path, text: ref.text, sort, known });
     return undefined;
   }
@@ -125,6 +126,8 @@ export class Placer {
     if (this.members.has(ref.text)) return { sort: "member", name: ref.text };
     const stick = this.stick(ref.text);
     if (stick) return { sort: "stick", stick };
+    // a bent whose place cannot be read is no length of two inches
+    if (this.frame.unread.has(ref.text)) return undefined;
     const length = parseLength(ref.text, this.frame.units);
     if (length.ok) return { sort: "length", length: inches(length.value) };
     return this.unknown(ref, "reference", [

@@ -39,10 +39,10 @@ export const notAFrame = defineCheck<"source", Fact>({
         },
       );
     return say.text(
-      "This file has {size} {what}, more than the {limit} that a frame may have, so it is not read.",
+      "This file has {size} {what}, more than the {limit} that a frame may have, so it is not read. Divide it into several files.",
       {
-        size: d.size,
-        limit: d.limit,
+        size: say.number(d.size, 0),
+        limit: say.number(d.limit, 0),
         what: d.what === "depth" ? "levels of nesting" : d.what,
       },
     );

@@ -6,31 +6,33 @@ import { findSpecies, speciesIds } from "../../wood/species.ts";
 import { defineCheck, type Found } from "../check.ts";
 
 interface Data {
+  readonly path: string;
   readonly text: string;
   readonly sort: IdSort;
   readonly known: readonly string[];
   readonly nearest: string | undefined;
 }
 
+/** What it should have been, with where it would have to be known. */
 const SORTS: Readonly<Record<IdSort, string>> = {
-  wall: "a wall",
-  bent: "a bent",
-  place: "a grid place",
-  level: "a level",
-  member: "a member",
-  stick: "a stick",
-  "timber-class": "a timber class",
-  species: "a species",
+  wall: "a wall of this frame",
+  bent: "a bent of this frame",
+  place: "a grid place of this frame",
+  level: "a level of this file",
+  member: "a member of this file",
+  stick: "a stick of this frame",
+  "timber-class": "a timber class of this file",
+  species: "a species that Bentwright knows",
   grade: "a grade of this species",
-  joint: "a joint",
+  joint: "a joint of this file",
   check: "a check",
-  reference: "a level, grid line or timber",
+  reference: "a level, grid line or timber of this file",
 };
 
 const LISTED = 8;
 
 function found(path: string, text: string, sort: IdSort, known: readonly string[]): Found<Data> {
-  return { path, data: { text, sort, known, nearest: nearest(text, known) } };
+  return { path, data: { path, text, sort, known, nearest: nearest(text, known) } };
 }
 
 function* woods(model: Model): Generator<Found<Data>> {
@@ -69,7 +71,7 @@ export const unknownId = defineCheck<"model", Data>({
   },
   words: (d, say) =>
     d.nearest === undefined
-      ? say.text("“{text}” is not {sort} of this file, so what refers to it is left out. Known: {known}.", {
+      ? say.text("“{text}” is not {sort}, so what refers to it is left out. Known: {known}.", {
           text: d.text,
           sort: SORTS[d.sort],
           known:
@@ -77,32 +79,18 @@ export const unknownId = defineCheck<"model", Data>({
               ? "none"
               : d.known.slice(0, LISTED).join(", ") + (d.known.length > LISTED ? " …" : ""),
         })
-      : say.text(
-          "“{text}” is not {sort} of this file, so what refers to it is left out. Did you mean “{nearest}”?",
-          {
-            text: d.text,
-            sort: SORTS[d.sort],
-            nearest: d.nearest,
-          },
-        ),
-  fixes: (d, say, model) => {
-    const at = [...model.problems].find((p) => p.kind === "unknown-id" && p.text === d.text);
-    const path = at?.path ?? pathOfWood(model, d.text);
-    return d.nearest === undefined || path === undefined
+      : say.text("“{text}” is not {sort}, so what refers to it is left out. Did you mean “{nearest}”?", {
+          text: d.text,
+          sort: SORTS[d.sort],
+          nearest: d.nearest,
+        }),
+  fixes: (d, say) =>
+    d.nearest === undefined
       ? []
       : [
           {
             title: say.text("Change to “{nearest}”", { nearest: d.nearest }),
-            edits: [{ kind: "replace", path, text: d.nearest }],
+            edits: [{ kind: "replace", path: d.path, text: d.nearest }],
           },
-        ];
-  },
+        ],
 });
-
-function pathOfWood(model: Model, text: string): string | undefined {
-  const refs = [
-    ...model.frame.classes.flatMap((c) => [c.species, c.grade]),
-    ...model.frame.mill.logs.map((l) => l.species),
-  ];
-  return refs.find((r) => r?.text === text)?.path;
-}

@@ -1,8 +1,29 @@
+import { formatQuantity } from "../../quantity/quantity.ts";
 import { defineCheck } from "../check.ts";
+import type { Say } from "../say.ts";
 import type { SourceFact } from "../source-facts.ts";
 import { factsOf } from "./facts.ts";
 
 type Fact = Extract<SourceFact, { kind: "value-out-of-range" | "inch-section-in-mm" }>;
+type OutOfRange = Extract<Fact, { kind: "value-out-of-range" }>;
+
+/** A bound as the file would write it. */
+function said(bound: number, dimension: OutOfRange["dimension"], say: Say): string {
+  if (dimension === "length" || dimension === "section") return say.length(bound);
+  if (dimension === "pitch") return say.number(bound);
+  return formatQuantity(bound, dimension, say.metric ? "mm" : "inch");
+}
+
+function range({ least, most, dimension }: OutOfRange, say: Say): string {
+  if (most === undefined) return say.text("it cannot be negative");
+  const highest = said(most, dimension, say);
+  if (least === undefined || least === 0)
+    return say.text("it must be above zero and at most {most}", { most: highest });
+  return say.text("it must lie between {least} and {most}", {
+    least: said(least, dimension, say),
+    most: highest,
+  });
+}
 
 export const valueOutOfRange = defineCheck<"source", Fact>({
   meta: {
@@ -26,21 +47,14 @@ export const valueOutOfRange = defineCheck<"source", Fact>({
   words: (d, say) => {
     if (d.kind === "inch-section-in-mm")
       return say.text(
-        "“{text}” means millimetres in this file, which no timber is. Write “{suggestion}” if inches are meant.",
+        "“{text}” counts as millimetres in this file, thinner than any timber, so it is left out. Write “{suggestion}” if inches are meant.",
         { text: d.text, suggestion: d.suggestion },
       );
-    const { least, most } = d;
-    const range =
-      least !== undefined && most !== undefined
-        ? say.text("between {least} and {most}", { least, most })
-        : least !== undefined
-          ? say.text("above {least}", { least })
-          : say.text("below {most}", { most: most ?? 0 });
     return say.text(
-      "“{text}” is outside what makes sense here ({range}), so it is left out. Correct the number or its unit.",
+      "“{text}” makes no sense here, so it is left out: {range}. Correct the number or its unit.",
       {
         text: d.text,
-        range,
+        range: range(d, say),
       },
     );
   },

@@ -24,7 +24,9 @@ export const wrongValue = defineCheck<"source", Fact>({
       text: d.text,
       hint:
         d.nearest === undefined
-          ? say.text("Use {allowed}.", { allowed: d.allowed.join(", ") })
+          ? d.allowed.length === 0
+            ? say.text("Correct or remove it.")
+            : say.text("Use {allowed}.", { allowed: d.allowed.join(", ") })
           : say.text("Did you mean “{nearest}”? Allowed: {allowed}.", {
               nearest: d.nearest,
               allowed: d.allowed.join(", "),

@@ -1,9 +1,10 @@
 import type { ModelProblem } from "../../model/problems.ts";
 import { defineCheck } from "../check.ts";
+import type { SourceFacts } from "../source-facts.ts";
 
 type Data = Extract<ModelProblem, { kind: "placement-missing" | "placement-circular" }>;
 
-export const placementMissing = defineCheck<"model", Data>({
+export const placementMissing = defineCheck<"whole", Data>({
   meta: {
     id: "placement-missing",
     title: "A timber that cannot be placed",
@@ -16,10 +17,10 @@ export const placementMissing = defineCheck<"model", Data>({
       remedy: "Give the key that the message names.",
     },
   },
-  input: "model",
-  *find(model) {
+  input: "whole",
+  *find({ source, model }) {
     for (const p of model.problems)
-      if (p.kind === "placement-missing" || p.kind === "placement-circular")
+      if (p.kind === "placement-circular" || (p.kind === "placement-missing" && !toldAlready(source, p)))
         yield { path: p.path, onKey: true, data: p };
   },
   words: (d, say) =>
@@ -32,6 +33,28 @@ export const placementMissing = defineCheck<"model", Data>({
         )
       : say.text("{member} cannot be placed, so nothing about it is checked: it needs {needs}.", {
           member: d.member,
-          needs: d.needs.map((n) => `“${n}”`).join(" or "),
+          needs: d.needs
+            .map((need) =>
+              need.endsWith(HERE)
+                ? say.text("{timber} above or below it", { timber: need.slice(0, -HERE.length) })
+                : `“${need}”`,
+            )
+            .join(" or "),
         }),
 });
+
+/** Ends the name of a timber that does not pass where it is needed. */
+const HERE = " here";
+
+/** The key is there and has its own finding, or its absence has. */
+function toldAlready(source: SourceFacts, p: Extract<Data, { kind: "placement-missing" }>): boolean {
+  return source.facts.some(
+    (fact) =>
+      "path" in fact &&
+      p.needs.some((need) =>
+        fact.kind === "missing-key"
+          ? fact.path === p.path && fact.key === need
+          : `${fact.path}/`.startsWith(`${p.path}/${need}/`),
+      ),
+  );
+}

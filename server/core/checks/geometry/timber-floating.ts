@@ -1,4 +1,5 @@
 import { defineCheck } from "../check.ts";
+import { maybeHeld } from "./not-placed.ts";
 
 interface Data {
   readonly stick: string;
@@ -25,8 +26,10 @@ export const timberFloating = defineCheck<"model", Data>({
       held.add(m.b.id);
     }
     for (const pier of model.piers) if (pier.timber) held.add(pier.timber.id);
+    const excused = maybeHeld(model);
     for (const t of model.timbers)
-      if (!held.has(t.id)) yield { path: t.path, onKey: true, place: t.id, data: { stick: t.id } };
+      if (!held.has(t.id) && !excused(t))
+        yield { path: t.path, onKey: true, place: t.id, data: { stick: t.id } };
   },
   words: (d, say) =>
     say.text(

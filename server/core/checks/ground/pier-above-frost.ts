@@ -1,3 +1,4 @@
+import { leastFootingDepth } from "../../ground/frost.ts";
 import { inches } from "../../quantity/length.ts";
 import { defineCheck } from "../check.ts";
 
@@ -5,11 +6,11 @@ interface Data {
   readonly pier: string;
   readonly depth: number;
   readonly frost: number;
-  readonly footing: boolean;
+  readonly least: number;
+  readonly path: string;
+  /** what the file gives as depth of the tube, inches */
+  readonly tube: number;
 }
-
-/** Least depth of any footing below undisturbed ground, inches (IRC R403.1.4, seen). */
-const LEAST = 12;
 
 export const pierAboveFrost = defineCheck<"model", Data>({
   meta: {
@@ -27,25 +28,27 @@ export const pierAboveFrost = defineCheck<"model", Data>({
       formula:
         "depth of the tube + footing, below the lowest ground that touches it ≥ max(frost depth, 12 in)",
       remedy:
-        "Dig deeper; local code may know exceptions for small buildings, which this check does not apply.",
+        "Dig deeper; local code may know exceptions for small buildings, which this check does not apply. Piers on bedrock are left out: rock does not heave.",
     },
   },
   input: "model",
   *find(model) {
-    const { frostDepth } = model.frame.site;
-    if (frostDepth === undefined) return;
-    const frost = Math.max(LEAST, inches(frostDepth));
+    const { frostDepth, soil } = model.frame.site;
+    if (frostDepth === undefined || soil === "bedrock") return;
+    const frost = inches(frostDepth);
+    const least = leastFootingDepth(frost);
     for (const pier of model.piers) {
       const depth = pier.groundLow - pier.bottom;
-      if (depth >= frost - 1e-6) continue;
+      if (depth >= least - 1e-6) continue;
+      const path = `${pier.entry.path}/depth`;
       yield {
-        path: `${pier.entry.path}/depth`,
+        path,
         place: pier.id,
-        data: { pier: pier.id, depth, frost, footing: pier.footing !== undefined },
+        data: { pier: pier.id, depth, frost, least, path, tube: pier.groundLow - pier.tubeBottom },
         value: depth,
-        limit: frost,
+        limit: least,
         unit: "in",
-        severity: frost - depth,
+        severity: least - depth,
         related: [
           { path: `${model.frame.site.path}/frost-depth`, message: (say) => say.text("frost depth") },
         ],
@@ -53,13 +56,32 @@ export const pierAboveFrost = defineCheck<"model", Data>({
     }
   },
   words: (d, say) =>
-    say.text(
-      "{pier} ends {depth} below the lowest ground beside it, and frost goes to {frost}: freezing ground would lift it. Go {more} deeper.",
+    say.text("{pier} ends {depth} below the lowest ground beside it. {why} Go {more} deeper.", {
+      pier: d.pier,
+      depth: say.length(d.depth),
+      why:
+        d.least > d.frost
+          ? say.text("A footing goes at least {least} into undisturbed ground.", {
+              least: say.length(d.least),
+            })
+          : say.text("Frost goes down {frost}, and freezing ground lifts what stands in it.", {
+              frost: say.length(d.frost),
+            }),
+      more: say.length(Math.ceil((d.least - d.depth) * 16 - 1e-6) / 16),
+    }),
+  fixes: (d, say) => {
+    const depth = say.length(enough(d.tube + d.least - d.depth, say.metric));
+    return [
       {
-        pier: d.pier,
-        depth: say.length(d.depth),
-        frost: say.length(d.frost),
-        more: say.length(d.frost - d.depth),
+        title: say.text("Make the pier {depth} deep", { depth }),
+        edits: [{ kind: "replace", path: d.path, text: depth }],
       },
-    ),
+    ];
+  },
 });
+
+/** The next whole inch, or centimetre. */
+function enough(depth: number, metric: boolean): number {
+  const step = metric ? 10 / 25.4 : 1;
+  return Math.ceil(depth / step - 1e-6) * step;
+}

@@ -1,3 +1,4 @@
+import { faceCover, LEAST_SIDE_COVER, tubeFor, USUAL_SIDE_COVER } from "../../ground/cover.ts";
 import { defineCheck } from "../check.ts";
 
 interface Data {
@@ -5,11 +6,8 @@ interface Data {
   readonly tube: number;
   readonly timber: number;
   readonly cover: number;
+  readonly path: string;
 }
-
-/** Concrete beside a strap cast in, inches: the upper figure of the makers' usual 2 to 3 in, and the lower. */
-const WANTED = 3;
-const LEAST = 2;
 
 export const sideCoverShort = defineCheck<"model", Data>({
   meta: {
@@ -35,35 +33,40 @@ export const sideCoverShort = defineCheck<"model", Data>({
       if (entry.anchor?.kind !== "embedded-strap" || !timber) continue;
       const upright = Math.abs(timber.axis[2]) > 0.5;
       const broad = upright ? Math.max(timber.width, timber.depth) : timber.width;
-      const cover = pier.diameter / 2 - broad / 2;
-      if (cover >= WANTED - 1e-6) continue;
+      const cover = faceCover(pier.diameter, broad);
+      if (cover >= USUAL_SIDE_COVER - 1e-6) continue;
+      const path = `${entry.path}/diameter`;
       yield {
-        path: `${entry.path}/diameter`,
+        path,
         place: pier.id,
-        ...(cover < LEAST ? { level: "error" as const } : {}),
-        data: { pier: pier.id, tube: pier.diameter, timber: broad, cover },
+        ...(cover < LEAST_SIDE_COVER - 1e-6 ? { level: "error" as const } : {}),
+        data: { pier: pier.id, tube: pier.diameter, timber: broad, cover, path },
         value: cover,
-        limit: WANTED,
+        limit: USUAL_SIDE_COVER,
         unit: "in",
-        severity: WANTED - cover,
+        severity: USUAL_SIDE_COVER - cover,
       };
     }
   },
   words: (d, say) =>
     say.text(
-      "{pier}: {tube} across leaves {cover} of concrete beside the straps of a timber {timber} wide, less than {wanted}: the concrete breaks out under uplift. Take {better} or more.",
+      "{pier} is {tube} across, which leaves {cover} of concrete beside the straps of a timber {timber} wide, less than {wanted}: the concrete breaks out under uplift. Take {better} or more.",
       {
         pier: d.pier,
         tube: say.length(d.tube),
         cover: say.length(Math.max(0, d.cover)),
         timber: say.length(d.timber),
-        wanted: say.length(WANTED),
-        better: say.length(nextTube(d.timber + 2 * WANTED)),
+        wanted: say.length(USUAL_SIDE_COVER),
+        better: say.length(tubeFor(d.timber, say.metric)),
       },
     ),
+  fixes: (d, say) => {
+    const tube = say.length(tubeFor(d.timber, say.metric));
+    return [
+      {
+        title: say.text("Take a tube of {tube}", { tube }),
+        edits: [{ kind: "replace", path: d.path, text: tube }],
+      },
+    ];
+  },
 });
-
-/** Tubes are sold in steps of 2 in. */
-function nextTube(least: number): number {
-  return Math.ceil(least / 2 - 1e-9) * 2;
-}

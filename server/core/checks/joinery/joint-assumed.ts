@@ -52,7 +52,9 @@ export const jointAssumed = defineCheck<"model", Data>({
   },
   words: (d, say) =>
     say.text(
-      "{of} meets {into} at {count} places without a named joint; a {kind} of usual sizes is assumed there. Name it to choose its sizes.",
+      d.count === 1
+        ? "{of} meets {into} at one place without a named joint; a {kind} of usual sizes is assumed there. Name it to choose its sizes."
+        : "{of} meets {into} at {count} places without a named joint; a {kind} of usual sizes is assumed there. Name it to choose its sizes.",
       {
         of: d.of,
         into: d.into,

@@ -76,7 +76,7 @@ export const tenonLong = defineCheck<"model", Data>({
               {
                 kind: "replace",
                 path: `${j.path}/tenon/length`,
-                text: say.metric ? `${Math.round(to * 25.4)} mm` : `${to} in`,
+                text: say.length(to),
               },
             ],
           },

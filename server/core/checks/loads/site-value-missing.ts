@@ -44,7 +44,7 @@ const WORDS: Readonly<
   "wind-flow": {
     what: "whether wind passes freely under the open roof",
     key: "flow: clear",
-    whom: "your own plan: goods stacked over half the opening obstruct it",
+    whom: "your own plan; goods stacked over half the opening obstruct it",
   },
   "frost-depth": { what: "the frost depth", key: "frost-depth: 32 in", whom: "the building department" },
   soil: {
@@ -55,12 +55,12 @@ const WORDS: Readonly<
   "basis-loads": {
     what: "which edition of ASCE 7 the snow and wind values belong to",
     key: "basis: {loads: asce-7-16}",
-    whom: "the source of the values: 7-16 and 7-22 must not be mixed",
+    whom: "where the values are from; those of 7-16 and 7-22 must not be mixed",
   },
   "risk-category": {
     what: "the risk category",
     key: "basis: {risk-category: i}",
-    whom: "the load standard: i for barns and sheds, ii for dwellings",
+    whom: "the load standard (i for barns and sheds, ii for dwellings)",
   },
 };
 
@@ -100,7 +100,7 @@ export const siteValueMissing = defineCheck<"frame", Data>({
     explanation: {
       what: "A value that depends on the place is not given: snow, wind, frost depth, soil, or the edition they belong to.",
       why: "It is never taken as zero: what depends on it is not checked until it is there.",
-      remedy: "Ask whom the message names, and write the value into the file.",
+      remedy: "Get the value where the message says, and write it into the file.",
     },
   },
   input: "frame",
@@ -111,7 +111,7 @@ export const siteValueMissing = defineCheck<"frame", Data>({
   words: (d, say) => {
     const w = WORDS[d.missing];
     return say.text(
-      "The file does not give {what}, so what depends on it is not checked. Ask {whom} and write “{key}”.",
+      "The file does not give {what}, so what depends on it is not checked. It comes from {whom}. Write “{key}”.",
       w,
     );
   },

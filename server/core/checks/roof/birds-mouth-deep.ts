@@ -6,6 +6,14 @@ interface Data {
   readonly notch: number;
   readonly limit: number;
   readonly longest: number;
+  /** of the seat's length, where the file gives it */
+  readonly path: string | undefined;
+}
+
+/** The largest quarter inch, or 5 mm, that is not longer. */
+function shorter(length: number, metric: boolean): number {
+  const step = metric ? 5 / 25.4 : 1 / 4;
+  return Math.floor(length / step + 1e-6) * step;
 }
 
 /** Share of the rafter's depth that a notch at its end may take. */
@@ -47,6 +55,7 @@ export const birdsMouthDeep = defineCheck<"model", Data>({
           notch: seat.depth,
           limit,
           longest: limit / Math.sin((seat.angle * Math.PI) / 180),
+          path: given ? `${j.path}/length` : undefined,
         },
         value: seat.depth,
         limit,
@@ -63,7 +72,18 @@ export const birdsMouthDeep = defineCheck<"model", Data>({
         seat: say.length(d.seat),
         notch: say.length(d.notch),
         limit: say.length(d.limit),
-        longest: say.length(d.longest),
+        longest: say.length(shorter(d.longest, say.metric)),
       },
     ),
+  fixes: (d, say) => {
+    const text = say.length(shorter(d.longest, say.metric));
+    return d.path === undefined
+      ? []
+      : [
+          {
+            title: say.text("Seat {length}", { length: text }),
+            edits: [{ kind: "replace", path: d.path, text }],
+          },
+        ];
+  },
 });

@@ -9,7 +9,8 @@ interface Data {
   readonly needs: number;
   readonly largest: number;
   readonly length: number;
-  readonly longEnough: boolean;
+  readonly longest: number;
+  readonly tooThick: boolean;
 }
 
 export const largerThanLogs = defineCheck<"model", Data>({
@@ -37,17 +38,27 @@ export const largerThanLogs = defineCheck<"model", Data>({
       if (!ownSawn(model, t)) continue;
       const own = logs.filter((l) => l.species === undefined || l.species.text === t.class?.species?.text);
       const needs = Math.hypot(t.width, t.depth);
-      if (own.some((l) => inches(l.smallEnd) >= needs - 1e-6 && inches(l.length) >= t.length - 1e-6))
-        continue;
+      const thick = own.filter((l) => inches(l.smallEnd) >= needs - 1e-6);
+      if (thick.some((l) => inches(l.length) >= t.length - 1e-6)) continue;
       const largest = Math.max(...own.map((l) => inches(l.smallEnd)));
-      const longEnough = largest < needs - 1e-6;
+      const longest = Math.max(0, ...thick.map((l) => inches(l.length)));
+      const tooThick = thick.length === 0;
       yield {
         path: t.path,
         onKey: true,
         place: t.id,
-        data: { stick: t.id, width: t.width, depth: t.depth, needs, largest, length: t.length, longEnough },
-        value: longEnough ? needs : t.length,
-        limit: longEnough ? largest : Math.max(...own.map((l) => inches(l.length))),
+        data: {
+          stick: t.id,
+          width: t.width,
+          depth: t.depth,
+          needs,
+          largest,
+          length: t.length,
+          longest,
+          tooThick,
+        },
+        value: tooThick ? needs : t.length,
+        limit: tooThick ? largest : longest,
         unit: "in",
         severity: needs,
         related: [{ path: `${path}/logs`, message: (say) => say.text("the logs there are") }],
@@ -55,7 +66,7 @@ export const largerThanLogs = defineCheck<"model", Data>({
     }
   },
   words: (d, say) =>
-    d.longEnough
+    d.tooThick
       ? say.text(
           "{stick}, {width} × {depth}, needs a log of {needs} at the small end, and the largest is {largest}: it would have waney edges. Choose a smaller section or a larger log.",
           {
@@ -67,12 +78,13 @@ export const largerThanLogs = defineCheck<"model", Data>({
           },
         )
       : say.text(
-          "{stick}, {width} × {depth} and {length} long, fits no log that is both thick and long enough. Choose a smaller section, splice it, or list a longer log.",
+          "{stick}, {width} × {depth}, is {length} long, and the longest log that is thick enough for it is {longest}, so it cannot be sawn in one piece. Choose a smaller section, splice it, or list a longer log.",
           {
             stick: d.stick,
             width: say.length(d.width),
             depth: say.length(d.depth),
             length: say.length(d.length),
+            longest: say.length(d.longest),
           },
         ),
 });
