@@ -1,14 +1,13 @@
 /** The rafters of each slope, checked as beams under their own weight, the roof, the snow and the roof live load. */
-import type { Frame, Roof, TimberClass } from "../frame/frame.ts";
-import { type RoofDead, roofDead } from "../loads/dead.ts";
+import type { Frame, Roof } from "../frame/frame.ts";
+import type { RoofDead } from "../loads/dead.ts";
 import { type RoofLive, roofLive } from "../loads/roof-live.ts";
-import { roofSnow, type Snow } from "../loads/snow.ts";
-import type { Pitch } from "../loads/snow-factors.ts";
+import type { Snow } from "../loads/snow.ts";
 import { OPEN_ROOF_LIMITS } from "../members/deflection.ts";
 import { checkRafter, type RafterCheck, type RafterInput } from "../members/rafter.ts";
 import type { Model, RoofSlope } from "../model/model.ts";
-import { inches } from "../quantity/length.ts";
-import { weight } from "../wood/weight.ts";
+import { pitchOf, roofDeadOf, snowOn } from "../statics/basic-loads.ts";
+import { densityOf } from "../wood/timber-weight.ts";
 
 export interface RafterResult {
   readonly slope: RoofSlope;
@@ -27,57 +26,6 @@ export interface RafterResults {
   readonly skipped: readonly { readonly what: "rafters"; readonly because: SkippedBecause }[];
 }
 
-/** The pitch as it was typed, so that limits on a pitch are compared as such; a derived one otherwise. */
-function pitchOf(roof: Roof, slope: RoofSlope): Pitch {
-  const typed = roof.pitch;
-  return typed && Math.abs(typed.rise / typed.run - slope.slope) < 1e-9
-    ? typed
-    : { rise: slope.slope, run: 1 };
-}
-
-function snowOn(frame: Frame, roof: Roof, slope: RoofSlope, pitch: Pitch): Snow | undefined {
-  const { basis, site } = frame;
-  const { snow, wind } = site;
-  const { loads, riskCategory } = basis;
-  if (!loads || !riskCategory || !wind?.exposure) return undefined;
-  if (snow?.ground === undefined || !snow.exposure || !snow.thermal) return undefined;
-  return roofSnow({
-    edition: loads,
-    riskCategory,
-    ground: snow.ground,
-    terrain: wind.exposure,
-    exposure: snow.exposure,
-    thermal: snow.thermal,
-    slides: snow.slides,
-    roof: roof.kind,
-    pitch,
-    eaveToRidge: (slope.run + slope.eaveOverhang) / 12,
-    simpleRafters: true,
-  });
-}
-
-/** lb/ft³: as the file says, else as recorded for the wood. */
-export function densityOf(timberClass: TimberClass | undefined): number | undefined {
-  if (timberClass?.weight !== undefined) return timberClass.weight;
-  const species = timberClass?.species?.text;
-  return species === undefined ? undefined : weight(species, timberClass?.seasoning ?? "green")?.value;
-}
-
-function deadOn(roof: Roof): RoofDead {
-  const { covering, deck } = roof;
-  return roofDead({
-    covering: covering && {
-      kind: covering.kind,
-      ...(covering.weight === undefined ? {} : { weight: covering.weight }),
-    },
-    deck: deck && {
-      kind: deck.kind,
-      ...(deck.thickness === undefined ? {} : { thickness: inches(deck.thickness) }),
-      ...(deck.spacing === undefined ? {} : { spacing: inches(deck.spacing) }),
-    },
-  });
-}
-
 /** Square feet of roof, in plan, that one rafter carries. */
 function areaOf(slope: RoofSlope): number {
   return ((slope.span + slope.eaveOverhang) * slope.spacing) / 144;
@@ -86,13 +34,13 @@ function areaOf(slope: RoofSlope): number {
 function checkSlope(frame: Frame, roof: Roof, slope: RoofSlope): RafterResult | SkippedBecause {
   const rafter = slope.rafters[0];
   if (!rafter) return "no-rafters";
-  const pitch = pitchOf(roof, slope);
-  const snow = snowOn(frame, roof, slope, pitch);
+  const pitch = pitchOf(frame, slope);
+  const snow = snowOn(frame, slope);
   if (!snow || !frame.basis.loads) return "loads-missing";
   const density = densityOf(rafter.class);
   const species = rafter.class?.species?.text;
-  if (density === undefined || species === undefined) return "wood-unknown";
-  const dead = deadOn(roof);
+  const dead = roofDeadOf(frame);
+  if (density === undefined || species === undefined || !dead) return "wood-unknown";
   const live = roofLive(areaOf(slope), pitch);
   const nailed = roof.deck?.kind === "boards" || roof.deck?.kind === "panels";
   const input: RafterInput = {

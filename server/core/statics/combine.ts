@@ -1,0 +1,53 @@
+/** The load combinations of a frame: each combination of the standard with every case of the loads it names. */
+import { asdCombinations, type Combination, type LoadKind } from "../loads/combinations.ts";
+import type { Edition } from "../loads/snow-factors.ts";
+import type { BasicLoad } from "./basic-loads.ts";
+
+export interface FrameCase {
+  /** `6-S:S/balanced:W/+y/A` */
+  readonly id: string;
+  readonly combination: Combination;
+  readonly parts: readonly { readonly load: BasicLoad; readonly factor: number }[];
+  /** all loads act straight down */
+  readonly vertical: boolean;
+}
+
+/** All ways to take one basic load of each kind; floors act together. */
+function choices(kinds: readonly LoadKind[], loads: readonly BasicLoad[]): readonly (readonly BasicLoad[])[] {
+  return kinds.reduce<readonly (readonly BasicLoad[])[]>(
+    (sets, kind) => {
+      const own = loads.filter((l) => l.kind === kind);
+      if (kind === "L" || kind === "D") return sets.map((set) => [...set, ...own]);
+      return sets.flatMap((set) => own.map((l) => [...set, l]));
+    },
+    [[]],
+  );
+}
+
+/** Combinations that say nothing new: a floor load where there is no floor, three quarters of a roof load alone. */
+function says(c: Combination, present: ReadonlySet<LoadKind>): boolean {
+  const kinds = Object.keys(c.factors) as LoadKind[];
+  const optional = kinds.filter((k) => k !== "L");
+  if (!optional.every((k) => present.has(k))) return false;
+  return present.has("L") || (c.number !== 2 && c.number !== 4);
+}
+
+/**
+ * @param edition of ASCE 7; undefined = only what needs no edition: dead load and floors
+ * @returns every combination with every choice of snow, roof live and wind case
+ */
+export function frameCases(edition: Edition | undefined, loads: readonly BasicLoad[]): FrameCase[] {
+  const present = new Set(loads.map((l) => l.kind));
+  const table = asdCombinations(edition ?? "asce-7-16").filter((c) => edition !== undefined || c.number <= 2);
+  return table
+    .filter((c) => says(c, present))
+    .flatMap((combination) => {
+      const kinds = (Object.keys(combination.factors) as LoadKind[]).filter((k) => present.has(k));
+      return choices(kinds, loads).map((set) => ({
+        id: [combination.id, ...set.filter((l) => l.kind !== "D" && l.kind !== "L").map((l) => l.id)].join(":"),
+        combination,
+        parts: set.map((load) => ({ load, factor: combination.factors[load.kind] ?? 0 })),
+        vertical: set.every((l) => l.vertical),
+      }));
+    });
+}

@@ -1,0 +1,32 @@
+/**
+ * What each kind of joint lets go. A joint is drawn at the end of the joined timber: which turns about its own axes are
+ * free there, and whether the timber carries force along its length only.
+ *
+ * Pegged joints turn freely about their pegs and are taken as pinned both ways; a post's or king-post's head keeps the
+ * timber above it from rolling about its own length. No joint lets a timber spin about itself: tenons and housings hold.
+ */
+import type { Motion } from "../analysis/structure.ts";
+import type { Joint } from "../joinery/joint.ts";
+import type { Timber } from "../model/model.ts";
+import { dot, type Vec3 } from "../model/vec.ts";
+
+/** Local turning axis nearest a direction square to the grain: y along the depth, z along the width. */
+function turnAbout(timber: Timber, direction: Vec3): Motion {
+  return Math.abs(dot(timber.depthDir, direction)) >= Math.abs(dot(timber.widthDir, direction)) ? "ry" : "rz";
+}
+
+const PINNED: readonly Motion[] = ["ry", "rz"];
+
+/** Braces and raking struts carry force along their length only. */
+export function axialOnly(timber: Timber): boolean {
+  return timber.kind === "brace" || (timber.kind === "strut" && Math.abs(timber.axis[2]) < 0.98);
+}
+
+/** Turns set free at the end of the joined timber. */
+export function releases(joint: Joint): readonly Motion[] {
+  const { of, into, end } = joint;
+  const upright = Math.abs(of.axis[2]) > 0.7;
+  const holdsAbove =
+    upright && end === "head" && Math.abs(into.axis[2]) < 0.5 && joint.kind === "mortise-and-tenon";
+  return holdsAbove ? [turnAbout(of, joint.face.across)] : PINNED;
+}

@@ -1,0 +1,149 @@
+/**
+ * Loads as they lie along the center lines of timbers: from areas of roof and floor to the timbers that carry them.
+ * Inches and pounds: a line load is lb per inch of the timber's own length.
+ */
+import type { Model, RoofSlope, Timber } from "../model/model.ts";
+import { dot, sub, type Vec3 } from "../model/vec.ts";
+
+/** A load along a timber from one axial position to another, straight between its two ends. */
+export interface LineLoad {
+  readonly timber: Timber;
+  readonly from: number;
+  readonly to: number;
+  /** lb per inch of the timber's length, in global axes */
+  readonly startForce: Vec3;
+  readonly endForce: Vec3;
+}
+
+/** Roof that one timber carries: square inches of slope per inch of its own length, and the slope it belongs to. */
+export interface Strip {
+  readonly timber: Timber;
+  readonly slope: RoofSlope;
+  /** width of sloped roof carried, square to the timber, inches */
+  readonly width: number;
+}
+
+/** Half the way to each neighbor; the outer ones carry to the edge. */
+function widths(centers: readonly number[], low: number, high: number): number[] {
+  return centers.map((c, i) => {
+    const before = i === 0 ? low : ((centers[i - 1] ?? c) + c) / 2;
+    const after = i === centers.length - 1 ? high : (c + (centers[i + 1] ?? c)) / 2;
+    return Math.max(0, after - before);
+  });
+}
+
+/** How far up the slope a point lies from the plate's outside face. */
+function upSlope(slope: RoofSlope, p: Vec3): number {
+  const [nx, ny, nz] = slope.plane.normal;
+  const up: Vec3 = [nx, -Math.sign(ny) * Math.abs(nz), Math.abs(ny)];
+  return dot(sub(p, slope.plane.point), up);
+}
+
+/** Rafters carry by their spacing along the walls; without rafters purlins do, by their spacing up the slope. */
+function stripsOf(model: Model, slope: RoofSlope): Strip[] {
+  if (slope.rafters.length > 0) {
+    const sorted = [...slope.rafters].sort((a, b) => a.origin[0] - b.origin[0]);
+    const own = widths(
+      sorted.map((t) => t.origin[0]),
+      slope.deckFrom,
+      slope.deckTo,
+    );
+    return sorted.map((timber, i) => ({ timber, slope, width: own[i] ?? 0 }));
+  }
+  const purlins = model.timbers.filter((t) => t.kind === "purlin" && t.walls.includes(slope.wall));
+  const at = purlins.map((t) => upSlope(slope, t.origin));
+  const order = purlins.map((_, i) => i).sort((a, b) => (at[a] ?? 0) - (at[b] ?? 0));
+  const low = -slope.eaveOverhang / Math.cos(slope.angle);
+  const high = slope.run / Math.cos(slope.angle);
+  const own = widths(
+    order.map((i) => at[i] ?? 0),
+    low,
+    high,
+  );
+  return order.flatMap((index, i) => {
+    const timber = purlins[index];
+    return timber ? [{ timber, slope, width: own[i] ?? 0 }] : [];
+  });
+}
+
+/** Every strip of every slope. */
+export function roofStrips(model: Model): Strip[] {
+  return (model.roof?.slopes ?? []).flatMap((slope) => stripsOf(model, slope));
+}
+
+const down = (w: number): Vec3 => [0, 0, -w];
+
+/** Own weight of a timber: density × section. @param density lb/ft³ */
+export function ownWeight(timber: Timber, density: number): LineLoad {
+  const w = (density * timber.width * timber.depth) / 1728;
+  return { timber, from: 0, to: timber.span, startForce: down(w), endForce: down(w) };
+}
+
+/** Dead load on a strip. @param psf of the sloped surface */
+export function onSlopeArea(strip: Strip, psf: number): LineLoad {
+  const w = (psf * strip.width) / 144;
+  return { timber: strip.timber, from: 0, to: strip.timber.span, startForce: down(w), endForce: down(w) };
+}
+
+/** Wind on a strip, square to the slope, positive onto it. @param psf */
+export function squareToSlope(strip: Strip, psf: number, from = 0, to = strip.timber.span): LineLoad {
+  const w = (psf * strip.width) / 144;
+  const [nx, ny, nz] = strip.slope.plane.normal;
+  const f: Vec3 = [-nx * w, -ny * w, -nz * w];
+  return { timber: strip.timber, from, to, startForce: f, endForce: f };
+}
+
+/** Axial position of a rafter at a level run from the plate's outside face. */
+export function axialAtRun(strip: Strip, run: number): number {
+  const { timber, slope } = strip;
+  return (run + slope.eaveOverhang) / Math.max(0.05, Math.abs(dot(timber.axis, [0, 1, 0])));
+}
+
+/**
+ * Snow or roof live load on a strip, psf of the level projection: one value between plate and ridge, one on the overhang,
+ * and a drift from the ridge down.
+ * @param drift psf on top, over so many feet of level run from the ridge
+ */
+export function onLevelArea(
+  strip: Strip,
+  span: number,
+  overhang: number,
+  drift?: { readonly psf: number; readonly width: number },
+): LineLoad[] {
+  const { timber, slope, width } = strip;
+  const flat = Math.cos(slope.angle);
+  const per = (psf: number): Vec3 => down((psf * width * flat) / 144);
+  if (timber.kind === "purlin") {
+    const tail = upSlope(slope, timber.origin) < 0;
+    const psf = tail ? overhang : span + (drift && inDrift(slope, timber, drift.width) ? drift.psf : 0);
+    return [{ timber, from: 0, to: timber.span, startForce: per(psf), endForce: per(psf) }];
+  }
+  const seat = axialAtRun(strip, 0);
+  const loads: LineLoad[] = [
+    { timber, from: 0, to: seat, startForce: per(overhang), endForce: per(overhang) },
+    { timber, from: seat, to: timber.span, startForce: per(span), endForce: per(span) },
+  ];
+  if (drift && drift.psf > 0) {
+    const start = Math.max(seat, timber.span - (drift.width * 12) / flat);
+    loads.push({
+      timber,
+      from: start,
+      to: timber.span,
+      startForce: per(drift.psf),
+      endForce: per(drift.psf),
+    });
+  }
+  return loads.filter((l) => l.to - l.from > 1e-6);
+}
+
+function inDrift(slope: RoofSlope, timber: Timber, feet: number): boolean {
+  return slope.run - upSlope(slope, timber.origin) * Math.cos(slope.angle) < feet * 12;
+}
+
+/** Sum of forces of some loads, lb. */
+export function totalOf(loads: readonly LineLoad[]): Vec3 {
+  const sum: [number, number, number] = [0, 0, 0];
+  for (const l of loads)
+    for (const k of [0, 1, 2] as const) sum[k] += ((l.startForce[k] + l.endForce[k]) / 2) * (l.to - l.from);
+  return sum;
+}

@@ -1,0 +1,152 @@
+/** From the center lines of a frame to what the frame analysis takes in, with every element's way back to its timber. */
+import type { FrameElement, FrameLink, FrameNode, FrameSupport, Structure } from "../analysis/structure.ts";
+import type { Joint } from "../joinery/joint.ts";
+import type { Model, Timber } from "../model/model.ts";
+import { length, type Vec3 } from "../model/vec.ts";
+import { axialOnly, releases } from "./connection.ts";
+import { rectangleSection } from "./rectangle.ts";
+import { type Piece, type Skeleton, skeletonOf, type Tie } from "./skeleton.ts";
+
+/** How rafters sit on plates (design, section 6): (a) seats hold the thrust, (b) seats slide level but bear. */
+export type SeatModel = "hold" | "slide";
+
+export interface StructureOptions {
+  readonly seats: SeatModel;
+  /** psi; along the grain, with the factors that apply to stiffness */
+  readonly modulus: (timber: Timber) => number;
+  /** whether a brace or strut also pulls: its pegs can take tension */
+  readonly pulls: (timber: Timber) => boolean;
+  /** nominal stiffness instead of one-way braces, where all of them have gone slack without lateral demand */
+  readonly bracesTwoWay?: boolean;
+  /** axial spring of an end in tension and compression, lb/in; undefined = stiff */
+  readonly endSpring: (joint: Joint) => number | undefined;
+}
+
+export interface FrameStructure {
+  readonly structure: Structure;
+  readonly skeleton: Skeleton;
+  /** the piece of each element, by index */
+  readonly pieces: readonly Piece[];
+  /** element indices of each timber, foot to head */
+  readonly elementsOf: ReadonlyMap<string, readonly number[]>;
+  /** level links of the rafters' seats, lb/in links by index, with their tie */
+  readonly ties: readonly { readonly tie: Tie; readonly links: readonly number[] }[];
+}
+
+/** Shear modulus of wood: E/16 (NDS commentary; Wood Handbook ranges 1/11 to 1/20; from memory). */
+export const SHEAR_RATIO = 16;
+
+/** Stiffness of what is taken as rigid, lb/in: far above any timber, far below what would drown the arithmetic. */
+const RIGID = 2e7;
+
+const NO_ARM = 1e-9;
+const arm = (v: Vec3): Vec3 | undefined => (length(v) > NO_ARM ? v : undefined);
+
+function elementOf(piece: Piece, index: number, options: StructureOptions): FrameElement {
+  const { timber } = piece;
+  const section = rectangleSection(timber.width, timber.depth);
+  const E = options.modulus(timber);
+  const bar = axialOnly(timber);
+  const armI = arm(piece.i.arm);
+  const armJ = arm(piece.j.arm);
+  const springI = piece.jointI && options.endSpring(piece.jointI);
+  const springJ = piece.jointJ && options.endSpring(piece.jointJ);
+  const oneWay = bar && !options.bracesTwoWay && !options.pulls(timber);
+  return {
+    id: `${timber.id}#${index + 1}`,
+    i: piece.i.node,
+    j: piece.j.node,
+    ...(armI ? { offsetI: armI } : {}),
+    ...(armJ ? { offsetJ: armJ } : {}),
+    E,
+    G: E / SHEAR_RATIO,
+    ...section,
+    ydir: timber.depthDir,
+    ...(piece.jointI && !bar ? { releaseI: releases(piece.jointI) } : {}),
+    ...(piece.jointJ && !bar ? { releaseJ: releases(piece.jointJ) } : {}),
+    ...(springI === undefined ? {} : { endSpringI: { ux: springI } }),
+    ...(springJ === undefined ? {} : { endSpringJ: { ux: springJ } }),
+    ...(bar ? { axialOnly: true } : {}),
+    ...(oneWay ? { oneWay: "push" as const } : {}),
+  };
+}
+
+const DIRECTIONS: readonly Vec3[] = [
+  [1, 0, 0],
+  [0, 1, 0],
+  [0, 0, 1],
+];
+
+/** Whether a tie is the seat of a rafter of the roof on its plate. */
+export function isSeat(tie: Tie): boolean {
+  return tie.joint?.kind === "birds-mouth";
+}
+
+/** Three springs at the contact; a seat that slides has none along its rafter's level run. */
+function linksOf(tie: Tie, seats: SeatModel): FrameLink[] {
+  const across = tie.joint && Math.abs(tie.joint.of.axis[0]) > Math.abs(tie.joint.of.axis[1]) ? 0 : 1;
+  return DIRECTIONS.flatMap((direction, k) => {
+    if (seats === "slide" && isSeat(tie) && k === across) return [];
+    const offsetI = arm(tie.i.arm);
+    const offsetJ = arm(tie.j.arm);
+    return [
+      {
+        id: `${tie.joint?.id ?? `${tie.meeting.a.id}+${tie.meeting.b.id}`}.${"xyz"[k]}`,
+        i: tie.i.node,
+        j: tie.j.node,
+        ...(offsetI ? { offsetI } : {}),
+        ...(offsetJ ? { offsetJ } : {}),
+        direction,
+        stiffness: RIGID,
+      },
+    ];
+  });
+}
+
+/** Piers hold in place; an upright does not spin on its anchor, a lying timber does not roll on it. */
+function supportsOf(skeleton: Skeleton): FrameSupport[] {
+  const seen = new Set<number>();
+  return skeleton.bearings.flatMap(({ node, timber }) => {
+    if (seen.has(node)) return [];
+    seen.add(node);
+    const spin =
+      Math.abs(timber.axis[2]) > 0.7 ? { rz: 0 } : Math.abs(timber.axis[0]) > 0.7 ? { rx: 0 } : { ry: 0 };
+    return [{ node, fixed: { ux: 0, uy: 0, uz: 0, ...spin } }];
+  });
+}
+
+/** A stick too short to be an element would only make the matrix sick; its two ends are one node anyway. */
+const SHORTEST = 1 / 16;
+
+/** @returns the structure, and the way back from its elements and links to timbers and joints */
+export function structureOf(
+  model: Model,
+  options: StructureOptions,
+  skeleton = skeletonOf(model),
+): FrameStructure {
+  const nodes: FrameNode[] = skeleton.nodes.map((at, i) => {
+    const owner = skeleton.owners[i];
+    return { id: owner ? `${owner.timber.id}:${owner.at.toFixed(2)}` : String(i), at };
+  });
+  const pieces = skeleton.pieces.filter((p) => Math.abs(p.to - p.from) > SHORTEST && p.i.node !== p.j.node);
+  const elementsOf = new Map<string, number[]>();
+  const elements = pieces.map((piece, index) => {
+    const own = elementsOf.get(piece.timber.id) ?? [];
+    own.push(index);
+    elementsOf.set(piece.timber.id, own);
+    return elementOf(piece, own.length - 1, options);
+  });
+  const links: FrameLink[] = [];
+  const ties = skeleton.ties.map((tie) => {
+    const start = links.length;
+    links.push(...linksOf(tie, options.seats));
+    return { tie, links: Array.from({ length: links.length - start }, (_, k) => start + k) };
+  });
+  return {
+    structure: { nodes, elements, links, supports: supportsOf(skeleton) },
+    skeleton,
+    pieces,
+    elementsOf,
+    ties,
+  };
+}

@@ -1,0 +1,161 @@
+/** Wind on a frame: net pressures on its roof planes as loads of rafters, and drag on the timbers in the open. */
+import {
+  type PlanePressure,
+  type RoofPlane,
+  type Wind,
+  type WindCase,
+  type WindDirection,
+  windCases,
+} from "../loads/wind-cases.ts";
+import type { Model, RoofSlope, Timber } from "../model/model.ts";
+import { cross, dot, length, scale, unit, type Vec3 } from "../model/vec.ts";
+import type { BasicLoad } from "./basic-loads.ts";
+import { type LineLoad, type Strip, squareToSlope } from "./line-loads.ts";
+
+const TOWARD: Readonly<Record<WindDirection, Vec3>> = {
+  "+x": [1, 0, 0],
+  "-x": [-1, 0, 0],
+  "+y": [0, 1, 0],
+  "-y": [0, -1, 0],
+};
+
+/** Whether a slope rises toward +y, from its eave. */
+function risesToPlus(slope: RoofSlope): boolean {
+  return slope.plane.normal[1] < 0;
+}
+
+/** y of a slope's eave edge, and its whole level run from there to its upper edge, inches. */
+function reach(slope: RoofSlope): { readonly eave: number; readonly run: number } {
+  const sign = risesToPlus(slope) ? 1 : -1;
+  const tails = slope.rafters.map((r) => r.span * Math.abs(r.axis[1]));
+  return {
+    eave: slope.plane.point[1] - sign * slope.eaveOverhang,
+    run: tails.length > 0 ? Math.max(...tails) : slope.run + slope.eaveOverhang,
+  };
+}
+
+function planeOf(slope: RoofSlope): RoofPlane {
+  return {
+    id: slope.wall,
+    falls: risesToPlus(slope) ? "-y" : "+y",
+    pitch: { rise: slope.slope, run: 1 },
+    run: reach(slope).run / 12,
+  };
+}
+
+/** Part of a rafter that a strip of pressure covers: axial positions, or nothing. */
+function covered(
+  strip: Strip,
+  pressure: PlanePressure,
+  toward: WindDirection,
+  slopes: readonly RoofSlope[],
+): readonly [number, number] | undefined {
+  const { slope, timber } = strip;
+  const [low, high] = [pressure.from * 12, pressure.to * 12];
+  if (toward === "+x" || toward === "-x") {
+    const at = timber.kind === "purlin" ? undefined : timber.origin[0];
+    const [a, b] =
+      toward === "+x"
+        ? [slope.deckFrom + low, slope.deckFrom + high]
+        : [slope.deckTo - high, slope.deckTo - low];
+    if (at !== undefined) return at >= a - 1e-6 && at < b - 1e-6 ? [0, timber.span] : undefined;
+    const [from, to] = [Math.max(0, a - timber.origin[0]), Math.min(timber.span, b - timber.origin[0])];
+    return to > from ? [from, to] : undefined;
+  }
+  const ends = slopes.map(reach).flatMap((r, i) => {
+    const sign = slopes[i] && risesToPlus(slopes[i]) ? 1 : -1;
+    return [r.eave, r.eave + sign * r.run];
+  });
+  const edge = toward === "+y" ? Math.min(...ends) : Math.max(...ends);
+  const sign = toward === "+y" ? 1 : -1;
+  const [y0, y1] = [edge + sign * low, edge + sign * high].sort((p, q) => p - q) as [number, number];
+  if (timber.kind === "purlin")
+    return timber.origin[1] >= y0 && timber.origin[1] < y1 ? [0, timber.span] : undefined;
+  const per = timber.axis[1];
+  const at = [(y0 - timber.origin[1]) / per, (y1 - timber.origin[1]) / per].sort((p, q) => p - q) as [
+    number,
+    number,
+  ];
+  const [from, to] = [Math.max(0, at[0]), Math.min(timber.span, at[1])];
+  return to - from > 1e-6 ? [from, to] : undefined;
+}
+
+function roofWind(c: WindCase, strips: readonly Strip[], slopes: readonly RoofSlope[]): LineLoad[] {
+  return c.roof.flatMap((pressure) =>
+    strips
+      .filter((s) => s.slope.wall === pressure.plane)
+      .flatMap((strip) => {
+        const part = covered(strip, pressure, c.toward, slopes);
+        return part ? [squareToSlope(strip, pressure.psf, part[0], part[1])] : [];
+      }),
+  );
+}
+
+/** Timbers under the roof that stand in the wind; rafters, purlins and the ridge are part of the roof's own pressure. */
+const IN_THE_OPEN: ReadonlySet<Timber["kind"]> = new Set([
+  "post",
+  "king-post",
+  "strut",
+  "brace",
+  "tie",
+  "girt",
+  "beam",
+  "plate",
+  "sill",
+]);
+
+/** Drag on a timber, lb per inch of its length: pressure on the face that it turns to the wind. @param psf of that face */
+function drag(timber: Timber, toward: Vec3, psf: number): LineLoad | undefined {
+  const side = cross(toward, timber.axis);
+  const facing = length(side);
+  if (facing < 0.05) return undefined;
+  const e = unit(side);
+  const breadth =
+    timber.width * Math.abs(dot(timber.widthDir, e)) + timber.depth * Math.abs(dot(timber.depthDir, e));
+  const force = scale(toward, (psf * breadth * facing) / 144);
+  return { timber, from: 0, to: timber.span, startForce: force, endForce: force };
+}
+
+/** @returns wind cases as loads at strength level; undefined while the site leaves speed, exposure or flow open */
+export function windLoads(
+  model: Model,
+  strips: readonly Strip[],
+): { readonly wind: Wind; readonly loads: readonly BasicLoad[] } | undefined {
+  const { site, basis } = model.frame;
+  const slopes = model.roof?.slopes ?? [];
+  const [first, second] = slopes;
+  const { wind: given } = site;
+  if (!first || !basis.loads || given?.speed === undefined || !given.exposure || !given.flow)
+    return undefined;
+  const grounds = model.piers.map((p) => p.groundLow);
+  const base = grounds.length > 0 ? Math.min(...grounds) : 0;
+  const heights = slopes.map((s) => {
+    const { run } = reach(s);
+    const eaveZ = s.plane.point[2] - s.slope * s.eaveOverhang;
+    return eaveZ + (s.slope * run) / 2;
+  });
+  const wind = windCases({
+    edition: basis.loads,
+    speed: given.speed,
+    exposure: given.exposure,
+    planes: second ? [planeOf(first), planeOf(second)] : [planeOf(first)],
+    meanHeight: Math.max(1, (heights.reduce((a, b) => a + b, 0) / heights.length - base) / 12),
+    length: (first.deckTo - first.deckFrom) / 12,
+    enclosure: "open",
+    flow: given.flow,
+  });
+  const loads = wind.cases.map(
+    (c): BasicLoad => ({
+      id: `W/${c.id}`,
+      kind: "W",
+      vertical: false,
+      loads: [
+        ...roofWind(c, strips, slopes),
+        ...model.timbers
+          .filter((t) => IN_THE_OPEN.has(t.kind))
+          .flatMap((t) => drag(t, TOWARD[c.toward], wind.members.value) ?? []),
+      ],
+    }),
+  );
+  return { wind, loads };
+}
