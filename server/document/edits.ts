@@ -181,11 +181,17 @@ function keyText(key: string): string {
   return /^[\p{L}\p{N}_][\p{L}\p{N}_@.-]*$/u.test(key) ? key : JSON.stringify(key);
 }
 
-/** A text that YAML would read as more or less than one value is put in quotes; what is in brackets or quotes stays. */
+/** A whole inline map, inline list or quoted text, which goes in as it is. */
+const WHOLE = /^(?:\[.*\]|\{.*\}|"(?:[^"\\]|\\.)*"|'(?:[^']|'')*')$/;
+/** Beginnings that mean something to YAML; a minus before a number is one. */
+const SPECIAL_START = /^(?:$|[\s#&*!|>%@`,[\]{}"']|[?:]|-(?![\d.]))/;
+/** What ends a plain value, and characters that nobody sees. */
+const SPECIAL_INSIDE = /:(?:\s|$)|\s#|\s$|[\p{Cc}\p{Zl}\p{Zp}\p{Cs}\uFEFF]/u;
+
+/** A text that YAML would read as more or less than one value is put in quotes. */
 function valueText(text: string, inFlow: boolean): string {
-  if (/^[[{"']/.test(text)) return text;
-  const special = /^(?:~|null|Null|NULL)$|^[\s#&*!|>%@`,\]}]|^[-?:](?:\s|$)|^$|:(?:\s|$)|\s#|[\r\n]|\s$/.test(
-    text,
-  );
+  if (WHOLE.test(text)) return text;
+  const special =
+    SPECIAL_START.test(text) || SPECIAL_INSIDE.test(text) || /^(?:~|null|Null|NULL)$/.test(text);
   return special || (inFlow && /[,[\]{}]/.test(text)) ? JSON.stringify(text) : text;
 }
