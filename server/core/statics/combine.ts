@@ -44,7 +44,9 @@ export function frameCases(edition: Edition | undefined, loads: readonly BasicLo
     .flatMap((combination) => {
       const kinds = (Object.keys(combination.factors) as LoadKind[]).filter((k) => present.has(k));
       return choices(kinds, loads).map((set) => ({
-        id: [combination.id, ...set.filter((l) => l.kind !== "D" && l.kind !== "L").map((l) => l.id)].join(":"),
+        id: [combination.id, ...set.filter((l) => l.kind !== "D" && l.kind !== "L").map((l) => l.id)].join(
+          ":",
+        ),
         combination,
         parts: set.map((load) => ({ load, factor: combination.factors[load.kind] ?? 0 })),
         vertical: set.every((l) => l.vertical),

@@ -3,7 +3,7 @@
  * Inches and pounds: a line load is lb per inch of the timber's own length.
  */
 import type { Model, RoofSlope, Timber } from "../model/model.ts";
-import { dot, sub, type Vec3 } from "../model/vec.ts";
+import { along, dot, sub, type Vec3 } from "../model/vec.ts";
 
 /** A load along a timber from one axial position to another, straight between its two ends. */
 export interface LineLoad {
@@ -21,6 +21,8 @@ export interface Strip {
   readonly slope: RoofSlope;
   /** width of sloped roof carried, square to the timber, inches */
   readonly width: number;
+  /** axial position up to which the roof over it reaches: past a rafter's head to the middle of the ridge */
+  readonly to: number;
 }
 
 /** Half the way to each neighbor; the outer ones carry to the edge. */
@@ -39,6 +41,16 @@ function upSlope(slope: RoofSlope, p: Vec3): number {
   return dot(sub(p, slope.plane.point), up);
 }
 
+/** y of a gable's peak, midway between its plates' outside faces. */
+function ridgeLine(model: Model): number | undefined {
+  const [a, b] = model.roof?.slopes ?? [];
+  return a && b ? (a.plane.point[1] + b.plane.point[1]) / 2 : undefined;
+}
+
+function headOf(timber: Timber): Vec3 {
+  return along(timber.origin, timber.axis, timber.span);
+}
+
 /** Rafters carry by their spacing along the walls; without rafters purlins do, by their spacing up the slope. */
 function stripsOf(model: Model, slope: RoofSlope): Strip[] {
   if (slope.rafters.length > 0) {
@@ -48,7 +60,11 @@ function stripsOf(model: Model, slope: RoofSlope): Strip[] {
       slope.deckFrom,
       slope.deckTo,
     );
-    return sorted.map((timber, i) => ({ timber, slope, width: own[i] ?? 0 }));
+    const middle = ridgeLine(model);
+    return sorted.map((timber, i) => {
+      const rest = middle === undefined ? 0 : Math.abs(middle - headOf(timber)[1]) / Math.cos(slope.angle);
+      return { timber, slope, width: own[i] ?? 0, to: timber.span + rest };
+    });
   }
   const purlins = model.timbers.filter((t) => t.kind === "purlin" && t.walls.includes(slope.wall));
   const at = purlins.map((t) => upSlope(slope, t.origin));
@@ -62,7 +78,7 @@ function stripsOf(model: Model, slope: RoofSlope): Strip[] {
   );
   return order.flatMap((index, i) => {
     const timber = purlins[index];
-    return timber ? [{ timber, slope, width: own[i] ?? 0 }] : [];
+    return timber ? [{ timber, slope, width: own[i] ?? 0, to: timber.span }] : [];
   });
 }
 
@@ -82,11 +98,11 @@ export function ownWeight(timber: Timber, density: number): LineLoad {
 /** Dead load on a strip. @param psf of the sloped surface */
 export function onSlopeArea(strip: Strip, psf: number): LineLoad {
   const w = (psf * strip.width) / 144;
-  return { timber: strip.timber, from: 0, to: strip.timber.span, startForce: down(w), endForce: down(w) };
+  return { timber: strip.timber, from: 0, to: strip.to, startForce: down(w), endForce: down(w) };
 }
 
 /** Wind on a strip, square to the slope, positive onto it. @param psf */
-export function squareToSlope(strip: Strip, psf: number, from = 0, to = strip.timber.span): LineLoad {
+export function squareToSlope(strip: Strip, psf: number, from = 0, to = strip.to): LineLoad {
   const w = (psf * strip.width) / 144;
   const [nx, ny, nz] = strip.slope.plane.normal;
   const f: Vec3 = [-nx * w, -ny * w, -nz * w];
@@ -121,7 +137,7 @@ export function onLevelArea(
   const seat = axialAtRun(strip, 0);
   const loads: LineLoad[] = [
     { timber, from: 0, to: seat, startForce: per(overhang), endForce: per(overhang) },
-    { timber, from: seat, to: timber.span, startForce: per(span), endForce: per(span) },
+    { timber, from: seat, to: strip.to, startForce: per(span), endForce: per(span) },
   ];
   if (drift && drift.psf > 0) {
     const start = Math.max(seat, timber.span - (drift.width * 12) / flat);

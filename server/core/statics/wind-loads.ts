@@ -58,7 +58,7 @@ function covered(
       toward === "+x"
         ? [slope.deckFrom + low, slope.deckFrom + high]
         : [slope.deckTo - high, slope.deckTo - low];
-    if (at !== undefined) return at >= a - 1e-6 && at < b - 1e-6 ? [0, timber.span] : undefined;
+    if (at !== undefined) return at >= a - 1e-6 && at < b - 1e-6 ? [0, strip.to] : undefined;
     const [from, to] = [Math.max(0, a - timber.origin[0]), Math.min(timber.span, b - timber.origin[0])];
     return to > from ? [from, to] : undefined;
   }
@@ -76,7 +76,7 @@ function covered(
     number,
     number,
   ];
-  const [from, to] = [Math.max(0, at[0]), Math.min(timber.span, at[1])];
+  const [from, to] = [Math.max(0, at[0]), Math.min(strip.to, at[1])];
   return to - from > 1e-6 ? [from, to] : undefined;
 }
 
@@ -91,7 +91,7 @@ function roofWind(c: WindCase, strips: readonly Strip[], slopes: readonly RoofSl
   );
 }
 
-/** Timbers under the roof that stand in the wind; rafters, purlins and the ridge are part of the roof's own pressure. */
+/** Timbers under the roof that stand in the wind; plates, rafters and the ridge lie in the lee of the roof itself. */
 const IN_THE_OPEN: ReadonlySet<Timber["kind"]> = new Set([
   "post",
   "king-post",
@@ -99,9 +99,6 @@ const IN_THE_OPEN: ReadonlySet<Timber["kind"]> = new Set([
   "brace",
   "tie",
   "girt",
-  "beam",
-  "plate",
-  "sill",
 ]);
 
 /** Drag on a timber, lb per inch of its length: pressure on the face that it turns to the wind. @param psf of that face */
