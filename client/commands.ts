@@ -4,7 +4,7 @@ import { isFrame } from "./frame-files.ts";
 import type { FrameServer } from "./frame-server.ts";
 import type { PreviewPanels } from "./preview/panels.ts";
 
-export const OPEN_PREVIEW = "bentwright.openPreview";
+const OPEN_PREVIEW = "bentwright.openPreview";
 export const RESTART_SERVER = "bentwright.restartServer";
 
 /** Registers every command; the returned disposables take them away again. */
