@@ -31,7 +31,11 @@ import { tenonThin } from "./joinery/tenon-thin.ts";
 import { siteValueMissing } from "./loads/site-value-missing.ts";
 import { braceHollowDeep } from "./members/brace-hollow-deep.ts";
 import { birdsMouthDeep } from "./roof/birds-mouth-deep.ts";
+import { coveringNeedsDeck } from "./roof/covering-needs-deck.ts";
+import { coveringTooFlat } from "./roof/covering-too-flat.ts";
+import { deckOverspanned } from "./roof/deck-overspanned.ts";
 import { rafterOverspanned } from "./roof/rafter-overspanned.ts";
+import { sheetsSliver } from "./roof/sheets-sliver.ts";
 import { type AnyCheck, anyCheck } from "./run.ts";
 import { gradeAssumed } from "./timber/grade-assumed.ts";
 import { largerThanLogs } from "./timber/larger-than-logs.ts";
@@ -74,4 +78,8 @@ export const CHECKS: readonly AnyCheck[] = [
   anyCheck(pierAboveFrost),
   anyCheck(birdsMouthDeep),
   anyCheck(rafterOverspanned),
+  anyCheck(deckOverspanned),
+  anyCheck(coveringTooFlat),
+  anyCheck(coveringNeedsDeck),
+  anyCheck(sheetsSliver),
 ];

@@ -18,7 +18,7 @@ export interface CoveringRules {
   /** below this slope only with what is named */
   readonly plainFrom?: Sourced & { readonly flatterWith: FlatterWith };
   /** laid on a closed deck of boards or panels, not on spaced purlins */
-  readonly closedDeck?: Sourced;
+  readonly closedDeck?: Pick<Sourced, "status" | "source">;
 }
 
 const sourced = (value: number, status: ValueStatus, source: string): Sourced => ({ value, status, source });
@@ -28,7 +28,7 @@ const LAPPED: CoveringRules = {
   leastSlope: sourced(0.5, "published", METAL),
   plainFrom: { ...sourced(3, "published", METAL), flatterWith: "lap-sealant" },
 };
-const closed = (source: string): Sourced => sourced(1, "memory", source);
+const closed = (source: string) => ({ status: "memory", source }) as const;
 
 export const COVERINGS: Readonly<Record<Covering, CoveringRules>> = {
   // Summaries of newer editions give 1:12 for structural seams; the code's own text has 1/4:12.

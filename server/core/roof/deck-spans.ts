@@ -40,8 +40,8 @@ export function boardsFor(spacing: number): BoardRule | undefined {
 }
 
 export interface BoardSpan extends Sourced {
-  /** needs tongue and groove and this wood */
-  readonly rule?: BoardRule;
+  /** in: up to here plain boards do, beyond only tongue and groove of the wood that the rule asks for */
+  readonly plain: number;
 }
 
 /**
@@ -55,11 +55,13 @@ export function boardSpan(thickness: number): BoardSpan | undefined {
   const thick = BOARD_RULES[1];
   if (!thinnest || !thick || !widest || thickness < thinnest.thickness - 1e-6) return undefined;
   if (thickness >= thick.thickness - 1e-6) {
-    return { value: widest.spacing, status: widest.status, source: BOARDS, rule: widest };
+    return { value: widest.spacing, plain: thick.spacing, status: widest.status, source: BOARDS };
   }
   const exact = Math.abs(thickness - thinnest.thickness) < 1e-6;
+  const value = Math.min((thinnest.spacing * thickness) / thinnest.thickness, thick.spacing);
   return {
-    value: Math.min((thinnest.spacing * thickness) / thinnest.thickness, thick.spacing),
+    value,
+    plain: value,
     status: exact ? thinnest.status : "derived",
     source: exact ? BOARDS : `${BOARDS}, 5/8 in at 24 in carried on in proportion to the thickness`,
   };

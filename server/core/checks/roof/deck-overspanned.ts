@@ -1,0 +1,140 @@
+import type { Frame, Roof } from "../../frame/frame.ts";
+import type { Model } from "../../model/model.ts";
+import { inches } from "../../quantity/length.ts";
+import {
+  type BoardRule,
+  boardSpan,
+  boardsFor,
+  panelByThickness,
+  WIDEST_PURLINS,
+} from "../../roof/deck-spans.ts";
+import { defineCheck } from "../check.ts";
+
+type Deck = NonNullable<Roof["deck"]>;
+
+type Data = { readonly spacing: number; readonly thickness: number } & (
+  | { readonly kind: "boards" | "panels" | "purlins"; readonly longest: number }
+  | { readonly kind: "boards-thin" | "panels-thin" }
+  | { readonly kind: "edges"; readonly longest: number }
+  | { readonly kind: "tongue"; readonly rule: BoardRule }
+);
+
+/** What a deck is made of where the file states no thickness, in; as in its weight. */
+const USUAL = { boards: 1, panels: 0.625, purlins: 1.5 } as const;
+
+/** Center to center of what carries the deck: the roof's own rafters, else purlins that lie in a series. */
+function supportSpacing(model: Model): number | undefined {
+  const rafters = (model.roof?.slopes ?? []).filter((slope) => slope.rafters.length > 1);
+  if (rafters.length > 0) return Math.max(...rafters.map((slope) => slope.spacing));
+  const purlins = model.frame.members.filter((m) => m.kind === "purlin" && m.spacing !== undefined);
+  const spacings = purlins.map((m) => (m.spacing === undefined ? 0 : inches(m.spacing)));
+  return spacings.length > 0 ? Math.max(...spacings) : undefined;
+}
+
+const STEEL: ReadonlySet<string | undefined> = new Set(["standing-seam", "ribbed-steel", "corrugated-steel"]);
+
+/** @returns what is wrong, undefined where nothing is */
+function judge(deck: Deck, frame: Frame, spacing: number | undefined): Data | undefined {
+  const thickness = deck.thickness === undefined ? USUAL[deck.kind] : inches(deck.thickness);
+  if (deck.kind === "purlins") {
+    const apart = deck.spacing === undefined ? 0 : inches(deck.spacing);
+    const wide = STEEL.has(frame.roof?.covering?.kind) && apart > WIDEST_PURLINS.value + 1e-6;
+    return wide ? { kind: "purlins", spacing: apart, thickness, longest: WIDEST_PURLINS.value } : undefined;
+  }
+  if (spacing === undefined) return undefined;
+  if (deck.kind === "panels") {
+    const rule = panelByThickness(thickness);
+    if (!rule) return { kind: "panels-thin", spacing, thickness };
+    if (spacing > rule.held + 1e-6) return { kind: "panels", spacing, thickness, longest: rule.held };
+    return spacing > rule.free + 1e-6 ? { kind: "edges", spacing, thickness, longest: rule.free } : undefined;
+  }
+  const span = boardSpan(thickness);
+  if (!span) return { kind: "boards-thin", spacing, thickness };
+  if (spacing > span.value + 1e-6) return { kind: "boards", spacing, thickness, longest: span.value };
+  const rule = boardsFor(spacing);
+  return rule && spacing > span.plain + 1e-6 ? { kind: "tongue", spacing, thickness, rule } : undefined;
+}
+
+export const deckOverspanned = defineCheck<"model", Data>({
+  meta: {
+    id: "deck-overspanned",
+    title: "A deck that reaches too far",
+    level: "warning",
+    area: "roof",
+    source: {
+      text: "IRC R803.1 (boards: 5/8 in at 24 in seen in print, wider spacings remembered) and Table R503.2.1.1(1) (panels), practice for steel on purlins",
+      status: "memory",
+    },
+    explanation: {
+      what: "The boards, panels or sheets of the roof span farther between their supports than their thickness allows. Panels whose edges must be held, and boards that need tongue and groove, are notes.",
+      why: "A thin deck sags and springs underfoot, its fasteners work loose, and under snow it breaks.",
+      formula:
+        "boards: 24 in for 5/8 in and in proportion to the thickness (38.4 × thickness) up to 1 1/2 in, which reaches 72 in; panels: by the weakest rating of their thickness, long way across the supports; steel on purlins: 36 in",
+      remedy: "Take a thicker deck or set the rafters or purlins closer.",
+    },
+  },
+  input: "model",
+  *find(model) {
+    const deck = model.frame.roof?.deck;
+    const data = deck && judge(deck, model.frame, supportSpacing(model));
+    if (!data) return;
+    const key = data.kind === "purlins" ? "spacing" : "thickness";
+    const limit = "longest" in data ? data.longest : data.kind === "tongue" ? data.rule.spacing : undefined;
+    yield {
+      path: deck[key] === undefined ? `${deck.path}/kind` : `${deck.path}/${key}`,
+      level: data.kind === "edges" || data.kind === "tongue" ? "note" : "warning",
+      data,
+      value: data.spacing,
+      ...(limit === undefined ? {} : { limit }),
+      unit: "in",
+    };
+  },
+  words(d, say) {
+    const values = {
+      thickness: say.length(d.thickness),
+      spacing: say.length(d.spacing),
+      longest: "longest" in d ? say.length(d.longest) : "",
+    };
+    switch (d.kind) {
+      case "boards":
+        return say.text(
+          "Boards {thickness} thick reach {longest} between their supports, and these are {spacing} apart: they sag and spring. Take thicker boards or set the supports closer.",
+          values,
+        );
+      case "panels":
+        return say.text(
+          "Panels {thickness} thick reach {longest} between their supports even with held edges, and these are {spacing} apart: they sag between them. Take thicker panels or set the supports closer.",
+          values,
+        );
+      case "purlins":
+        return say.text(
+          "Steel sheets lie on purlins at most {longest} apart, and these are {spacing} apart: the sheets dent underfoot and sag under snow. Set them closer, or go by the maker’s load table.",
+          values,
+        );
+      case "boards-thin":
+        return say.text(
+          "Boards {thickness} thick are thinner than any roof deck of the code ({least}): they break underfoot. Take thicker boards.",
+          { ...values, least: say.length(0.625) },
+        );
+      case "panels-thin":
+        return say.text(
+          "Panels {thickness} thick are thinner than any roof deck of the code ({least}): they break underfoot. Take thicker panels.",
+          { ...values, least: say.length(0.375) },
+        );
+      case "edges":
+        return say.text(
+          "Panels {thickness} thick on supports {spacing} apart need their long edges held by tongue and groove, blocking or clips; free edges reach {longest}.",
+          values,
+        );
+      case "tongue":
+        return say.text(
+          "Boards on supports {spacing} apart need tongue and groove, and wood of at least {Fb} in bending and {E} of elasticity.",
+          {
+            ...values,
+            Fb: say.stress(d.rule.wood?.Fb ?? 0),
+            E: say.stress(d.rule.wood?.E ?? 0),
+          },
+        );
+    }
+  },
+});
