@@ -32,7 +32,8 @@ try {
     console.error(String(error));
     process.exitCode = 1;
   });
-  report(JSON.parse(await readFile(resultsFile, "utf8")) as SuiteResult[]);
+  const written = await readFile(resultsFile, "utf8").catch(() => "[]");
+  report(JSON.parse(written) as SuiteResult[]);
 } finally {
   await rm(home, { recursive: true, force: true });
 }

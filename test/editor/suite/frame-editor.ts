@@ -25,7 +25,7 @@ export function until<T>(event: vscode.Event<T>, holds: () => boolean, what: str
   });
 }
 
-export async function activate(): Promise<BentwrightApi> {
+async function activate(): Promise<BentwrightApi> {
   const extension = vscode.extensions.getExtension<BentwrightApi>("bentwright.bentwright");
   if (extension === undefined) throw new Error("The extension is not there.");
   return extension.activate();
