@@ -1,0 +1,245 @@
+/**
+ * A pegged mortise and tenon pulled apart: what its pegs carry, how much it gives, whether they stand far enough from
+ * ends and edges. A joint that fails a distance must not be counted on in tension (`holds`).
+ */
+import { type Adjusted, withFactor } from "../../members/adjust.ts";
+import { type Factor, leastCertain, type Sourced } from "../../sourced.ts";
+import { adjust } from "../connection-factors.ts";
+import { type Requirement, requirement } from "../placement.ts";
+import { groupTearOut, relish, tenonNetTension } from "../tear-out.ts";
+import type { YieldModeName } from "../yield.ts";
+import { type PegDistances, pegDistances } from "./distances.ts";
+import { type PegValue, pegValue } from "./double-shear.ts";
+import { type PegStiffness, pegStiffness } from "./stiffness.ts";
+
+export interface PegJointTimber {
+  /** id of the species or group: decides the distances */
+  readonly species: string;
+  /** assigned specific gravity */
+  readonly G: number;
+}
+
+export interface PegJointInput {
+  readonly peg: {
+    /** in */
+    readonly diameter: number;
+    readonly G: number;
+    readonly count: number;
+  };
+  readonly tenon: PegJointTimber & {
+    /** in */
+    readonly thickness: number;
+    /** in, along the grain of the mortised timber */
+    readonly width: number;
+    /** in, shoulder to tip, square to the face */
+    readonly length: number;
+    /** in, shoulder (floor of the housing) to each line of holes, square to the face */
+    readonly setbacks: readonly number[];
+    /** in, of the holes in a line, from the tenon’s middle */
+    readonly alongWidth: readonly number[];
+    /** F_v′ and F_t′ of the tenon, psi, with their factors; undefined = relish and net section are not judged */
+    readonly strength?: { readonly Fv: number; readonly Ft: number };
+  };
+  readonly mortised: PegJointTimber & {
+    /** in, wood on either side of the tenon */
+    readonly walls: readonly [number, number];
+    /** in, from the tenon’s middle to the timber’s nearer free end; undefined = far away */
+    readonly toEnd?: number;
+    /** shrinkage across the grain still to come, a fraction: distances count on the dried section */
+    readonly shrinkage?: number;
+  };
+  /** degrees between the two timbers’ grain, 0 < angle ≤ 90; undefined = square. The pull goes along the tenon’s grain */
+  readonly angle?: number;
+  readonly seasoning: "green" | "dry";
+  /** the timber stays above 19 percent moisture */
+  readonly wetService?: boolean;
+  /** C_D of the load combination */
+  readonly duration: Factor;
+}
+
+/** What gives first when the joint is pulled. */
+export type PegJointLimit = YieldModeName | "relish" | "group-tear-out" | "net-section";
+
+export interface PegJoint {
+  /** one peg */
+  readonly one: PegValue;
+  /** all pegs, lb, with C_D and C_M */
+  readonly pegs: Adjusted;
+  /** tenon behind and beside the pegs, lb, for the whole joint; empty where no strength was given */
+  readonly tenon: readonly (Sourced & { readonly what: Exclude<PegJointLimit, YieldModeName> })[];
+  /** lb: the least of all that; what the joint carries in tension if it `holds` */
+  readonly tension: Sourced;
+  readonly governs: PegJointLimit;
+  readonly stiffness: PegStiffness;
+  /** ends, edges, spacings, and what the rule asks of the peg itself */
+  readonly distances: readonly Requirement[];
+  readonly conditions: readonly Requirement[];
+  /** all distances are kept and there is something to carry: the joint may be counted on in tension */
+  readonly holds: boolean;
+}
+
+/** TFEC 1 speaks of pegs of this size and weight (memory). */
+const RULE = { status: "memory", source: "TFEC 1 3.4, as remembered" } as const;
+const EDGE_OF_TENON = { status: "memory", source: "1.5 D, NDS Table 12.5.1C, load along the grain" } as const;
+
+/**
+ * @returns never throws; sizes without sense give no capacity and `holds: false`
+ */
+export function pegJoint(input: PegJointInput): PegJoint {
+  const { peg, tenon, mortised } = input;
+  const angle = input.angle ?? 90;
+  const count = Math.max(0, Math.floor(peg.count));
+  const one = pegValue(
+    peg.G,
+    peg.diameter,
+    tenon.thickness,
+    mortised.walls,
+    { G: tenon.G, angle: 0 },
+    { G: mortised.G, angle },
+  );
+  const reference: Sourced = {
+    ...one.reference,
+    value: count * one.reference.value,
+    source: `${count} × ${one.reference.source}`,
+  };
+  const pegs = withFactor(adjust(reference, [input.duration]), moisture(input));
+  const positions = pegPositions(tenon.setbacks, tenon.alongWidth, count);
+  const distances = distanceChecks(input, positions, angle);
+  const limits = tenonLimits(input, positions, angle);
+  const weakest = limits.reduce<(typeof limits)[number] | undefined>(
+    (low, limit) => (low === undefined || limit.value < low.value ? limit : low),
+    undefined,
+  );
+  const byTenon = weakest !== undefined && weakest.value < pegs.value ? weakest : undefined;
+  const tension: Sourced = byTenon ?? { value: pegs.value, status: pegs.status, source: reference.source };
+  return {
+    one,
+    pegs,
+    tenon: limits,
+    tension,
+    governs: byTenon?.what ?? one.yields.governs.mode,
+    stiffness: pegStiffness(Math.min(tenon.G, mortised.G), peg.diameter, count),
+    distances,
+    conditions: [
+      requirement("peg diameter at least", peg.diameter, 0.75, RULE),
+      requirement("peg diameter at most", peg.diameter, 1.25, RULE, "most"),
+      requirement("peg density", peg.G, 0.57, RULE),
+      requirement("peg as dense as the timbers", peg.G, Math.max(tenon.G, mortised.G), RULE),
+    ],
+    holds: count > 0 && positions.length === count && tension.value > 0 && distances.every(({ ok }) => ok),
+  };
+}
+
+/**
+ * C_M of wood pegs. The NDS has none: 0.7 of dowels that stay wet is taken over; a joint cut green keeps its value as
+ * it dries, because the peg gives where steel would split the wood.
+ */
+function moisture(input: PegJointInput): Factor {
+  const wet = input.wetService === true;
+  return {
+    symbol: "C_M",
+    value: wet ? 0.7 : 1,
+    status: "uncertain",
+    source: "NDS Table 11.3.3 taken over for pegs",
+    note: wet
+      ? "above 19 percent moisture in service"
+      : input.seasoning === "green"
+        ? "cut green, dries in place"
+        : "dry when cut",
+  };
+}
+
+interface Position {
+  readonly setback: number;
+  readonly along: number;
+}
+
+/** Where each peg stands: line after line, as the holes are laid out; no more than there are pegs. */
+function pegPositions(
+  setbacks: readonly number[],
+  alongWidth: readonly number[],
+  count: number,
+): readonly Position[] {
+  return setbacks.flatMap((setback) => alongWidth.map((along) => ({ setback, along }))).slice(0, count);
+}
+
+function distanceChecks(
+  { peg, tenon, mortised }: PegJointInput,
+  pegs: readonly Position[],
+  angle: number,
+): readonly Requirement[] {
+  if (pegs.length === 0) return [];
+  const D = peg.diameter;
+  const [own, other] = [pegDistances(tenon.species), pegDistances(mortised.species)];
+  const spacing = own.spacing >= other.spacing ? own : other;
+  const dried = 1 - Math.max(0, mortised.shrinkage ?? 0);
+  const known = (row: PegDistances) => ({ status: row.status, source: `${row.row}: ${row.source}` });
+  const checks = [
+    requirement("end", endDistance(tenon.length, pegs, angle), own.end * D, known(own)),
+    requirement(
+      "edge",
+      dried * Math.min(...pegs.map(({ setback }) => setback)),
+      other.edge * D,
+      known(other),
+    ),
+    requirement(
+      "tenon edge",
+      Math.min(...pegs.map(({ along }) => tenon.width / 2 - Math.abs(along))),
+      1.5 * D,
+      EDGE_OF_TENON,
+    ),
+  ];
+  if (pegs.length > 1) {
+    checks.push(requirement("spacing", nearest(pegs), spacing.spacing * D, known(spacing)));
+  }
+  if (mortised.toEnd !== undefined) {
+    const free = mortised.toEnd - Math.max(...pegs.map(({ along }) => Math.abs(along)));
+    checks.push(
+      requirement("end of the mortised timber", free, 4 * D, {
+        status: "memory",
+        source: "4 D, NDS Table 12.5.1A, load across the grain",
+      }),
+    );
+  }
+  return checks;
+}
+
+/** From the farthest line of pegs to the tip, along the tenon’s own grain. */
+function endDistance(length: number, pegs: readonly Position[], angle: number): number {
+  const square = length - Math.max(...pegs.map(({ setback }) => setback));
+  const lean = Math.sin((Math.max(1, Math.min(90, angle)) * Math.PI) / 180);
+  return square / lean;
+}
+
+function nearest(pegs: readonly Position[]): number {
+  const gaps = pegs.flatMap((a, i) =>
+    pegs.slice(i + 1).map((b) => Math.hypot(a.setback - b.setback, a.along - b.along)),
+  );
+  return Math.min(...gaps);
+}
+
+function tenonLimits(
+  { peg, tenon }: PegJointInput,
+  pegs: readonly Position[],
+  angle: number,
+): (Sourced & { readonly what: Exclude<PegJointLimit, YieldModeName> })[] {
+  const { strength } = tenon;
+  if (strength === undefined || pegs.length === 0) return [];
+  const inLine = Math.min(tenon.alongWidth.length, pegs.length);
+  const end = endDistance(tenon.length, pegs, angle);
+  const rows = inLine * relish(end, tenon.thickness, strength.Fv, peg.diameter).rowTearOut.value;
+  const line = tenon.alongWidth.slice(0, inLine);
+  const across = Math.max(...line) - Math.min(...line);
+  const group = groupTearOut(end, tenon.thickness, strength.Fv, strength.Ft, peg.diameter, across, inLine);
+  const net = tenonNetTension(tenon.width, tenon.thickness, peg.diameter, inLine, strength.Ft);
+  const rowSource: Sourced = {
+    value: rows,
+    status: leastCertain(["published", "derived"]),
+    source: `${inLine} × row tear-out, NDS E.3`,
+  };
+  return [
+    { ...rowSource, what: "relish" },
+    ...(inLine > 1 ? [{ ...group, what: "group-tear-out" } as const] : []),
+    { ...net, what: "net-section" },
+  ];
+}
