@@ -46,12 +46,12 @@ export function lagBendingYield(diameter: number): Sourced {
 }
 
 /**
- * Thread, with its tip, of a lag screw: half the length and 1/2 in up to 9 in, half the length of longer ones, at most
- * 6 in (NDS Table L2, memory; longer than the table nowhere).
+ * Thread, with its tip, of a lag screw: half the length and 1/2 in up to 9 in, then 5 in or half the length, at
+ * most 6 in (NDS Table L2, memory).
  * @param length in
  */
 export function lagThread(length: number): number {
-  return Math.min(length, 6, length / 2 + (length <= 9 ? 0.5 : 0));
+  return Math.min(length, 6, length <= 9 ? length / 2 + 0.5 : Math.max(5, length / 2));
 }
 
 /** Thread that holds in the main member, without the tip, in. */
