@@ -114,7 +114,7 @@ export function drawFoot(layout: Layout, title: string, drawn: Box): Foot {
   const noted = layout.write(
     text,
     [{ x: barEnd + 1.5 * s, y: baseline - 1.75 * s, anchor: "start" }],
-    ["label"],
+    ["label", "paper"],
   );
   return {
     elements: [...heading, { type: "group", classes: ["dimension", "scale"], children: [...bar, ...noted] }],

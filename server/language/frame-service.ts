@@ -6,6 +6,7 @@ import { TextDocument } from "vscode-languageserver-textdocument";
 import type { Range } from "vscode-languageserver-types";
 import type { Finding } from "../core/checks/check.ts";
 import type { Say } from "../core/checks/say.ts";
+import type { SourceFact } from "../core/checks/source-facts.ts";
 import { makeSay, type Translate } from "../core/checks/speak.ts";
 import { type Evaluation, evaluate } from "../core/evaluate.ts";
 import type { Pointer } from "../core/frame/frame.ts";
@@ -199,9 +200,23 @@ function breath(): Promise<void> {
 function drawnOf(snapshot: Snapshot, before: Kept["drawn"]): Kept["drawn"] {
   const model = snapshot.evaluation?.model;
   if (!model || model.timbers.length === 0) return before;
-  const halfTyped = model.frame.unread.size > 0;
+  const halfTyped = model.frame.unread.size > 0 || (snapshot.reading?.source.facts.some(losesWriting) ?? false);
   if (before && halfTyped && model.timbers.length < before.model.timbers.length) return before;
   return { model, version: snapshot.version, say: snapshot.say };
+}
+
+const LOST: ReadonlySet<SourceFact["kind"]> = new Set([
+  "yaml",
+  "unclosed-bracket",
+  "unclosed-quote",
+  "too-large",
+  "not-a-frame",
+  "empty",
+]);
+
+/** Whether a part of the file was left out because of the way it is written. */
+function losesWriting(fact: SourceFact): boolean {
+  return LOST.has(fact.kind);
 }
 
 function locate(
