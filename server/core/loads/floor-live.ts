@@ -31,7 +31,7 @@ export const FLOOR_LIVE: Readonly<Record<FloorUse, Sourced>> = {
 };
 
 /** What a timber of the floor is, for the area that influences it (K_LL, Table 4.7-1). */
-export type FloorMember =
+type FloorMember =
   | "post"
   | "edge-post-under-overhang"
   | "corner-post-under-overhang"

@@ -60,7 +60,7 @@ export interface PlanePressure {
   readonly psf: number;
 }
 
-export interface WallPressures {
+interface WallPressures {
   /** psf, plus toward the wall from outside, internal pressure included */
   readonly windward: number;
   readonly leeward: number;
