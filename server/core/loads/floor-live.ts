@@ -31,12 +31,7 @@ export const FLOOR_LIVE: Readonly<Record<FloorUse, Sourced>> = {
 };
 
 /** What a timber of the floor is, for the area that influences it (K_LL, Table 4.7-1). */
-type FloorMember =
-  | "post"
-  | "edge-post-under-overhang"
-  | "corner-post-under-overhang"
-  | "beam"
-  | "other";
+type FloorMember = "post" | "edge-post-under-overhang" | "corner-post-under-overhang" | "beam" | "other";
 
 const INFLUENCE: Readonly<Record<FloorMember, number>> = {
   post: 4,
