@@ -3,7 +3,7 @@ import type { Sourced } from "../sourced.ts";
 import { type Lateral, lateral, type SidePart, type WoodPart } from "./lateral.ts";
 
 /** F_yb of low carbon bolts (NDS Table I1). */
-export const BOLT_BENDING_YIELD: Sourced = { value: 45000, status: "memory", source: "NDS Table I1, bolts" };
+const BOLT_BENDING_YIELD: Sourced = { value: 45000, status: "memory", source: "NDS Table I1, bolts" };
 
 export interface BoltLateral {
   /** in, 1/4 to 1 */

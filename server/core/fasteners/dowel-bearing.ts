@@ -6,7 +6,7 @@ import { hankinson } from "../members/compression.ts";
 import type { Sourced } from "../sourced.ts";
 
 /** in; below this diameter the direction of the grain does not count */
-export const SMALL_DOWEL = 0.25;
+const SMALL_DOWEL = 0.25;
 
 export interface DowelBearing extends Sourced {
   /** psi, load along the grain */

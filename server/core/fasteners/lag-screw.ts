@@ -40,7 +40,7 @@ export function lagSize(diameter: number): LagSize {
 }
 
 /** F_yb of lag screws: 70,000 psi at 1/4 in, 60,000 at 5/16 in, 45,000 from 3/8 in (NDS Table I1). */
-export function lagBendingYield(diameter: number): Sourced {
+function lagBendingYield(diameter: number): Sourced {
   const value = diameter >= 0.375 - 1e-9 ? 45000 : diameter >= 0.3125 - 1e-9 ? 60000 : 70000;
   return { value, status: "memory", source: "NDS Table I1, lag screws" };
 }

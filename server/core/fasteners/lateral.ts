@@ -19,7 +19,7 @@ export interface WoodSide extends WoodPart {
   readonly thickness: number;
 }
 
-export interface PlateSide {
+interface PlateSide {
   readonly kind: "plate";
   /** in */
   readonly thickness: number;

@@ -25,7 +25,7 @@ export function requirement(
   return { what, have, need, sense, ok, status: known.status, source: known.source };
 }
 
-export type BoltLoad = "along-compression" | "along-tension" | "across";
+type BoltLoad = "along-compression" | "along-tension" | "across";
 
 export interface BoltDistance extends Requirement {
   /** in, for the full value */

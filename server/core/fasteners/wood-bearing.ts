@@ -65,7 +65,7 @@ export function housingBearing(load: number, width: number, depth: number, FcPer
   };
 }
 
-export interface StrutFace {
+interface StrutFace {
   /** psi */
   readonly stress: number;
   /** in², of the face */

@@ -18,7 +18,7 @@ export interface Yield {
   readonly governs: YieldMode;
 }
 
-export interface BearingPart {
+interface BearingPart {
   /** bearing length of the dowel in this member, in; in double shear of the thinner side */
   readonly length: number;
   /** F_e, psi */

@@ -145,8 +145,16 @@ describe("any pegged joint", () => {
   test("does not care which wall is the thin one", () => {
     const wall = (walls: readonly [number, number]) =>
       pegJoint({ ...POST_HEAD, mortised: { ...POST_HEAD.mortised, walls } }).tension.value;
-    expect(wall([1, 4])).toBe(wall([4, 1]));
+    expect(wall([0.4, 4])).toBe(wall([4, 0.4]));
+    expect(wall([0.4, 4])).toBeLessThan(wall([4, 4]));
     expect(wall([0, 4])).toBe(0);
+  });
+  test("is sheared at the lighter of two timbers", () => {
+    const light = { G: 0.36, angle: 0 };
+    const heavy = { G: 0.67, angle: 90 };
+    const of = (a: typeof light, b: typeof light) => pegValue(0.73, 0.75, 2, [3, 3], a, b).shear.value;
+    expect(of(light, heavy)).toBe(of(light, light));
+    expect(of(heavy, light)).toBe(of(light, light));
   });
   test("carries in proportion to its pegs", () => {
     const n = (count: number) =>
@@ -178,6 +186,7 @@ describe("any pegged joint", () => {
     expect(have(joint, "spacing").have).toBe(2);
     expect(have(joint, "spacing").ok).toBe(false);
     expect(have(joint, "end").have).toBe(4);
+    expect(have(joint, "edge").have).toBe(3);
   });
 });
 

@@ -309,6 +309,19 @@ describe("places of bolts (memory, NDS 12.5.1)", () => {
     expect(got.factor.note).toBe("by the end");
     expect(boltDistances({ ...bolts, load: "across", edge: 2.9 }).factor.value).toBe(0);
   });
+  test("rows pulled across the grain stand (5 l/D + 10)/8 apart, between 2.5 and 5 D; along it 1.5 D", () => {
+    const rows = (slenderness: number, load: "across" | "along-compression") =>
+      boltDistances({ ...bolts, load, slenderness, rowSpacing: 9 }).distances[0]!.need / 0.75;
+    expect([1, 4, 8].map((slenderness) => rows(slenderness, "across"))).toEqual([2.5, 3.75, 5]);
+    expect(rows(4, "along-compression")).toBe(1.5);
+  });
+  test("slender bolts along the grain need half their row spacing at the edge", () => {
+    const edge = (slenderness: number) =>
+      boltDistances({ ...bolts, load: "along-compression", slenderness, edge: 1.2, rowSpacing: 3 })
+        .distances[0]!;
+    expect([edge(6).need, edge(7).need]).toEqual([1.125, 1.5]);
+    expect([edge(6).ok, edge(7).ok]).toEqual([true, false]);
+  });
   test("a row spread of more than 5 in splits a drying timber", () => {
     expect([boltSpread(5).ok, boltSpread(5.1).ok]).toEqual([true, false]);
   });

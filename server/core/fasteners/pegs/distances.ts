@@ -5,8 +5,6 @@
 import { leastCertain, type ValueStatus } from "../../sourced.ts";
 import { GROUP_MEMBERS } from "../../wood/data/groups.ts";
 
-export type DistanceKind = "end" | "edge" | "spacing";
-
 export interface PegDistances {
   /** peg to the tip of the tenon along its grain, to the loaded edge of the mortised timber, peg to peg; diameters */
   readonly end: number;

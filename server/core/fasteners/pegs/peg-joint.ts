@@ -12,7 +12,7 @@ import { type PegDistances, pegDistances } from "./distances.ts";
 import { type PegValue, pegValue } from "./double-shear.ts";
 import { type PegStiffness, pegStiffness } from "./stiffness.ts";
 
-export interface PegJointTimber {
+interface PegJointTimber {
   /** id of the species or group: decides the distances */
   readonly species: string;
   /** assigned specific gravity */
@@ -58,7 +58,7 @@ export interface PegJointInput {
 }
 
 /** What gives first when the joint is pulled. */
-export type PegJointLimit = YieldModeName | "relish" | "group-tear-out" | "net-section";
+type PegJointLimit = YieldModeName | "relish" | "group-tear-out" | "net-section";
 
 export interface PegJoint {
   /** one peg */
