@@ -40,8 +40,8 @@ export interface StructuralScrewValue {
   readonly Z: Sourced;
   /** the lesser of thread and head, lb, with C_eg; 0 where end grain may not be relied on */
   readonly W: Sourced;
-  /** the thread passes wholly into the main member, so that the screw draws the joint tight */
-  readonly draws: boolean;
+  /** the thread passes wholly into the main member, so that the screw draws the joint tight; undefined = not told how long it is */
+  readonly draws: boolean | undefined;
 }
 
 const NOTE = "NDS rules for its diameter; the maker’s evaluation report governs";
@@ -78,7 +78,7 @@ export function structuralScrew(screw: StructuralScrew): StructuralScrewValue {
     pullThrough,
     Z: uncertain(lateral.reference.value * (grain ? endGrain("lateral").value : 1), lateral.reference),
     W: uncertain(W, withdrawal.reference),
-    draws: length - side.thickness >= thread - 1e-9,
+    draws: screw.thread === undefined ? undefined : length - side.thickness >= screw.thread - 1e-9,
   };
 }
 

@@ -26,28 +26,45 @@ export function relish(end: number, thickness: number, Fv: number, diameter: num
     area,
     even: area * Fv,
     parabolic: (2 / 3) * area * Fv,
-    rowTearOut: { value: (area * Fv) / 2, status: "published", source: "row tear-out F_v′ t s, NDS E.3" },
+    rowTearOut: rowTearOut(end, Number.POSITIVE_INFINITY, 1, thickness, Fv),
     clear: Math.max(0, end - diameter / 2),
   };
 }
 
 /**
- * Tenon torn out as a group, NDS E.4: half the row tear-out of each outer peg, and tension across the wood between them.
- * @param between outer peg centers across the tenon, in; @param pegs in that line
- * @param Ft F_t′, psi; others as for `relish`
+ * A row of pegs along the load torn out: n F_v′ t s, s the lesser of end distance and spacing (NDS E.3-2).
+ * @param end last peg to the tip, in; @param spacing peg to peg along the load, in; @param pegs in the row
  */
-export function groupTearOut(
+export function rowTearOut(
   end: number,
+  spacing: number,
+  pegs: number,
   thickness: number,
   Fv: number,
-  Ft: number,
-  diameter: number,
-  between: number,
-  pegs: number,
 ): Sourced {
-  const net = Math.max(0, between - (pegs - 1) * diameter) * Math.max(0, thickness);
-  const shear = relish(end, thickness, Fv, diameter).rowTearOut.value;
-  return { value: shear + net * Ft, status: "memory", source: "group tear-out, NDS E.4" };
+  const critical = Math.max(0, pegs > 1 ? Math.min(end, spacing) : end);
+  return {
+    value: pegs * Fv * Math.max(0, thickness) * critical,
+    status: "published",
+    source: "row tear-out n F_v′ t s, NDS E.3",
+  };
+}
+
+/**
+ * Rows torn out together: half the row tear-out of each outer row, and tension across the wood between them (NDS E.4-1).
+ * @param rows Z_RT′ of the two outer rows, lb; @param between their lines of pegs, in
+ * @param inLine pegs across, from outer row to outer row; @param Ft F_t′, psi
+ */
+export function groupTearOut(
+  rows: readonly [number, number],
+  between: number,
+  inLine: number,
+  diameter: number,
+  thickness: number,
+  Ft: number,
+): Sourced {
+  const net = Math.max(0, between - (inLine - 1) * diameter) * Math.max(0, thickness);
+  return { value: (rows[0] + rows[1]) / 2 + net * Ft, status: "memory", source: "group tear-out, NDS E.4" };
 }
 
 /**

@@ -11,6 +11,7 @@ import { pegValue } from "../../../server/core/fasteners/pegs/double-shear.ts";
 import { drawboreLens, drawboreRange } from "../../../server/core/fasteners/pegs/drawbore.ts";
 import { type PegJointInput, pegJoint } from "../../../server/core/fasteners/pegs/peg-joint.ts";
 import { pegStiffness } from "../../../server/core/fasteners/pegs/stiffness.ts";
+import { pegGravity } from "../../../server/core/fasteners/pegs/strength.ts";
 import { durationFactor } from "../../../server/core/loads/combinations.ts";
 import { findSpecies, speciesIds } from "../../../server/core/wood/species.ts";
 
@@ -80,6 +81,22 @@ describe("a pegged post head (memory, TFEC 1 3.4)", () => {
       9,
     );
   });
+});
+
+test("four pegs in two lines tear out twice the wood of two, as far as the shorter step (published, NDS E.3)", () => {
+  const tenon = {
+    ...POST_HEAD.tenon,
+    length: 7.25,
+    setbacks: [2.375, 4.875],
+    strength: { Fv: 100, Ft: 400 },
+  };
+  const joint = pegJoint({ ...POST_HEAD, peg: { ...POST_HEAD.peg, count: 4 }, tenon });
+  const of = (what: string) => joint.tenon.find((t) => t.what === what)!.value;
+  expect(of("relish")).toBeCloseTo(2 * 2 * 2.375 * 2 * 100, 9);
+  expect(of("group-tear-out")).toBeCloseTo(2 * 2.375 * 2 * 100 + (4 - 0.75) * 2 * 400, 9);
+  // the third peg stands alone in the second line
+  const three = pegJoint({ ...POST_HEAD, peg: { ...POST_HEAD.peg, count: 3 }, tenon });
+  expect(three.tenon[0]!.value).toBeCloseTo(3 * 2.375 * 2 * 100, 9);
 });
 
 describe("a brace", () => {
@@ -175,6 +192,9 @@ describe("any pegged joint", () => {
       expect(pegJoint({ ...POST_HEAD, peg: { ...POST_HEAD.peg, diameter: bad } }).holds).toBe(false);
       expect(pegJoint({ ...POST_HEAD, peg: { ...POST_HEAD.peg, G: bad } }).holds).toBe(false);
       expect(pegJoint({ ...POST_HEAD, tenon: { ...tenon, thickness: bad } }).holds).toBe(false);
+      expect(pegJoint({ ...POST_HEAD, tenon: { ...tenon, G: bad } }).holds).toBe(false);
+      const strength = { Fv: bad, Ft: 400 };
+      expect(pegJoint({ ...POST_HEAD, tenon: { ...tenon, strength } }).holds).toBe(false);
     }
   });
   test("counts the pegs that stand on two lines with their nearest neighbor", () => {
@@ -218,6 +238,23 @@ describe("distances by wood (memory; Douglas fir published)", () => {
     });
     const needs = mixed.distances.map((d) => d.need / 0.75);
     expect(needs).toEqual([3, 2, 1.5, 3]);
+  });
+});
+
+describe("gravity of peg woods", () => {
+  test.each([
+    ["white-oak", 0.73],
+    ["northern-red-oak", 0.68],
+    ["red-oak", 0.67],
+    ["beech-birch-hickory", 0.71],
+    ["black-locust", 0.69],
+    ["sugar-maple", 0.63],
+    ["white-ash", 0.6],
+  ])("%s is %d (published; white oak derived)", (wood, G) => {
+    expect(pegGravity(wood)?.value).toBe(G);
+  });
+  test("an unknown wood has none", () => {
+    expect(pegGravity("plastic")).toBeUndefined();
   });
 });
 

@@ -7,6 +7,7 @@ import {
   cheekSplit,
   groupTearOut,
   relish,
+  rowTearOut,
   tenonNetTension,
 } from "../../../server/core/fasteners/tear-out.ts";
 import {
@@ -25,12 +26,15 @@ describe("wood torn out round pegs", () => {
     expect(relish(2, 1.5, 135, 0.75).clear).toBe(1.625);
     expect(relish(-1, 1.5, 135, 0.75).rowTearOut.value).toBe(0);
   });
-  test("a group tears at the outer pegs and between them (memory, NDS E.4)", () => {
-    expect(groupTearOut(3, 2, 100, 400, 1, 4, 2).value).toBe(3 * 2 * 100 + 3 * 2 * 400);
-    // two pegs far apart: the group holds more than the two rows
-    expect(groupTearOut(3, 2, 100, 400, 1, 4, 2).value).toBeGreaterThan(
-      2 * relish(3, 2, 100, 1).rowTearOut.value,
-    );
+  test("a row tears at its shorter step: end or spacing (published, NDS E.3)", () => {
+    expect(rowTearOut(3, 2, 1, 2, 100).value).toBe(3 * 2 * 100);
+    expect(rowTearOut(3, 2, 2, 2, 100).value).toBe(2 * 2 * 2 * 100);
+    expect(rowTearOut(1, 2, 2, 2, 100).value).toBe(2 * 1 * 2 * 100);
+  });
+  test("a group tears at its outer rows and between them (memory, NDS E.4)", () => {
+    const row = rowTearOut(3, 0, 1, 2, 100).value;
+    expect(groupTearOut([row, row], 4, 2, 1, 2, 400).value).toBe(3 * 2 * 100 + 3 * 2 * 400);
+    expect(groupTearOut([row, 0], 0.5, 2, 1, 2, 400).value).toBe(row / 2);
   });
   test("a tenon with more holes than wood carries nothing (published, NDS 3.1.2)", () => {
     expect(tenonNetTension(8, 2, 1, 2, 400).value).toBe(4800);

@@ -6,7 +6,7 @@ import { type Adjusted, withFactor } from "../../members/adjust.ts";
 import { type Factor, leastCertain, type Sourced } from "../../sourced.ts";
 import { adjust } from "../connection-factors.ts";
 import { type Requirement, requirement } from "../placement.ts";
-import { groupTearOut, relish, tenonNetTension } from "../tear-out.ts";
+import { groupTearOut, rowTearOut, tenonNetTension } from "../tear-out.ts";
 import type { YieldModeName } from "../yield.ts";
 import { type PegDistances, pegDistances } from "./distances.ts";
 import { type PegValue, pegValue } from "./double-shear.ts";
@@ -60,13 +60,15 @@ export interface PegJointInput {
 /** What gives first when the joint is pulled. */
 type PegJointLimit = YieldModeName | "relish" | "group-tear-out" | "net-section";
 
+type TenonLimit = Sourced & { readonly what: Exclude<PegJointLimit, YieldModeName> };
+
 export interface PegJoint {
   /** one peg */
   readonly one: PegValue;
   /** all pegs, lb, with C_D and C_M */
   readonly pegs: Adjusted;
   /** tenon behind and beside the pegs, lb, for the whole joint; empty where no strength was given */
-  readonly tenon: readonly (Sourced & { readonly what: Exclude<PegJointLimit, YieldModeName> })[];
+  readonly tenon: readonly TenonLimit[];
   /** lb: the least of all that; what the joint carries in tension if it `holds` */
   readonly tension: Sourced;
   readonly governs: PegJointLimit;
@@ -106,12 +108,17 @@ export function pegJoint(input: PegJointInput): PegJoint {
   const positions = pegPositions(tenon.setbacks, tenon.alongWidth, count);
   const distances = distanceChecks(input, positions, angle);
   const limits = tenonLimits(input, positions, angle);
-  const weakest = limits.reduce<(typeof limits)[number] | undefined>(
+  const weakest = limits.reduce<TenonLimit | undefined>(
     (low, limit) => (low === undefined || limit.value < low.value ? limit : low),
     undefined,
   );
   const byTenon = weakest !== undefined && weakest.value < pegs.value ? weakest : undefined;
-  const tension: Sourced = byTenon ?? { value: pegs.value, status: pegs.status, source: reference.source };
+  // which of the two is less hangs on both, so the answer is known no better than the worse of them
+  const tension: Sourced = {
+    value: byTenon?.value ?? pegs.value,
+    status: leastCertain([pegs.status, ...limits.map(({ status }) => status)]),
+    source: byTenon?.source ?? reference.source,
+  };
   return {
     one,
     pegs,
@@ -218,28 +225,36 @@ function nearest(pegs: readonly Position[]): number {
   return Math.min(...gaps);
 }
 
-function tenonLimits(
-  { peg, tenon }: PegJointInput,
-  pegs: readonly Position[],
-  angle: number,
-): (Sourced & { readonly what: Exclude<PegJointLimit, YieldModeName> })[] {
-  const { strength } = tenon;
+function tenonLimits({ peg, tenon }: PegJointInput, pegs: readonly Position[], angle: number): TenonLimit[] {
+  const { strength, thickness } = tenon;
   if (strength === undefined || pegs.length === 0) return [];
-  const inLine = Math.min(tenon.alongWidth.length, pegs.length);
   const end = endDistance(tenon.length, pegs, angle);
-  const rows = inLine * relish(end, tenon.thickness, strength.Fv, peg.diameter).rowTearOut.value;
-  const line = tenon.alongWidth.slice(0, inLine);
-  const across = Math.max(...line) - Math.min(...line);
-  const group = groupTearOut(end, tenon.thickness, strength.Fv, strength.Ft, peg.diameter, across, inLine);
-  const net = tenonNetTension(tenon.width, tenon.thickness, peg.diameter, inLine, strength.Ft);
-  const rowSource: Sourced = {
-    value: rows,
-    status: leastCertain(["published", "derived"]),
-    source: `${inLine} × row tear-out, NDS E.3`,
-  };
+  const rows = [...new Set(pegs.map(({ along }) => along))]
+    .sort((a, b) => a - b)
+    .map((along) => {
+      const row = pegs.filter((one) => one.along === along);
+      return { along, value: rowTearOut(end, nearest(row), row.length, thickness, strength.Fv).value };
+    });
+  const [first, last] = [rows[0], rows.at(-1)];
+  if (first === undefined || last === undefined) return [];
+  const net = tenonNetTension(tenon.width, thickness, peg.diameter, rows.length, strength.Ft);
+  const group = groupTearOut(
+    [first.value, last.value],
+    last.along - first.along,
+    rows.length,
+    peg.diameter,
+    thickness,
+    strength.Ft,
+  );
   return [
-    { ...rowSource, what: "relish" },
-    ...(inLine > 1 ? [{ ...group, what: "group-tear-out" } as const] : []),
-    { ...net, what: "net-section" },
-  ];
+    {
+      what: "relish" as const,
+      value: rows.reduce((sum, { value }) => sum + value, 0),
+      status: "published" as const,
+      source: "row tear-out n F_v′ t s of every row, NDS E.3",
+    },
+    ...(rows.length > 1 ? [{ ...group, what: "group-tear-out" } as const] : []),
+    { ...net, what: "net-section" } as const,
+    // a strength that is not a number holds nothing
+  ].map((limit) => ({ ...limit, value: limit.value > 0 ? limit.value : 0 }));
 }

@@ -4,6 +4,8 @@
  */
 import { hankinson } from "../../members/compression.ts";
 import type { Sourced } from "../../sourced.ts";
+import { sourceText } from "../../wood/data/sources.ts";
+import { findSpecies } from "../../wood/species.ts";
 
 export interface PegBearing extends Sourced {
   /** psi, load along and across the grain of the timber */
@@ -11,6 +13,22 @@ export interface PegBearing extends Sourced {
   readonly across: number;
   /** degrees between load and grain */
   readonly angle: number;
+}
+
+/**
+ * Specific gravity of a peg’s wood: assigned by the NDS to a group of that name, else of the Wood Handbook at 12 percent
+ * moisture, which is the lower basis; of several species the lightest.
+ * @returns undefined for an unknown wood
+ */
+export function pegGravity(species: string): Sourced | undefined {
+  const wood = findSpecies(species);
+  const [first, ...others] = wood?.group
+    ? [wood.group.G]
+    : (wood?.species ?? []).map((row) => row.gravity.dry);
+  if (first === undefined) return undefined;
+  const [value, status, seen] = others.reduce((low, one) => (one[0] < low[0] ? one : low), first);
+  const print = wood?.group ? "NDS Table 12.3.3A" : "Wood Handbook, 12 percent moisture";
+  return { value, status, source: seen === undefined ? print : `${print} (${sourceText(seen)})` };
 }
 
 /** F_yb = 24,850 G_p^1.13, psi. @param peg specific gravity of the peg */
