@@ -256,5 +256,5 @@ function tenonLimits({ peg, tenon }: PegJointInput, pegs: readonly Position[], a
     ...(rows.length > 1 ? [{ ...group, what: "group-tear-out" } as const] : []),
     { ...net, what: "net-section" } as const,
     // a strength that is not a number holds nothing
-  ].map((limit) => ({ ...limit, value: limit.value > 0 ? limit.value : 0 }));
+  ].map((limit) => ({ ...limit, value: Number.isNaN(limit.value) ? 0 : Math.max(0, limit.value) }));
 }
