@@ -1,0 +1,135 @@
+/** Loads on a stick, turned into its local axes, and the forces with which its ends must hold it. */
+import { Curves, type Flexibility } from "./curves.ts";
+import { ENDS, type LocalAxes } from "./element-stiffness.ts";
+import type { InputFault } from "./faults.ts";
+import { at, bump } from "./numbers.ts";
+import type { PointLoad, SpreadLoad, Vec3 } from "./structure.ts";
+import { cross, dot, isFinite3, norm, times, ZERO } from "./vec3.ts";
+
+/** Force and moment at a point, local axes. */
+export interface PointAction {
+  readonly at: number;
+  readonly force: Vec3;
+  readonly moment: Vec3;
+}
+
+/** Force per length of the stick, local axes, straight between its ends. */
+export interface SpreadAction {
+  readonly from: number;
+  readonly to: number;
+  readonly start: Vec3;
+  readonly end: Vec3;
+}
+
+/** All that acts on one stick in one case. */
+export interface StickLoads {
+  readonly points: PointAction[];
+  readonly spreads: SpreadAction[];
+  /** Free elongation, spread evenly along the stick. */
+  readonly elongation: number;
+}
+
+/** Beyond the end by less than this share of the length counts as at the end. */
+const AT_END = 1e-9;
+
+/** Reads one load into `into`. @returns what is wrong with it, if anything */
+export function readLoad(
+  load: PointLoad | SpreadLoad,
+  axes: LocalAxes,
+  axialOnly: boolean | undefined,
+  into: StickLoads,
+): Pick<InputFault, "kind" | "detail"> | undefined {
+  const L = axes.length;
+  const local = (v: Vec3): Vec3 =>
+    load.axes === "local" ? v : [dot(axes.x, v), dot(axes.y, v), dot(axes.z, v)];
+  const clamp = (x: number) => (x < 0 ? 0 : Math.min(x, L));
+  const outside = (x: number) => x < -AT_END * L || x > L * (1 + AT_END);
+
+  if (load.kind === "point") {
+    const [force, moment] = [load.force ?? ZERO, load.moment ?? ZERO];
+    if (!Number.isFinite(load.at) || !isFinite3(force) || !isFinite3(moment))
+      return { kind: "bad-number", detail: "point load" };
+    if (outside(load.at)) return { kind: "load-outside", detail: String(load.at) };
+    const turned = local(moment);
+    if (axialOnly && Math.abs(turned[0]) > AT_END * norm(turned))
+      return { kind: "torque-on-bar", detail: String(turned[0]) };
+    into.points.push({ at: clamp(load.at), force: local(force), moment: turned });
+    return undefined;
+  }
+  const [from, to, start, end] = [load.from ?? 0, load.to ?? L, load.start, load.end ?? load.start];
+  if (!Number.isFinite(from) || !Number.isFinite(to) || !isFinite3(start) || !isFinite3(end))
+    return { kind: "bad-number", detail: "spread load" };
+  if (outside(from) || outside(to)) return { kind: "load-outside", detail: `${from} to ${to}` };
+  if (from > to) return { kind: "load-outside", detail: `${from} to ${to}` };
+  if (from === to) return undefined;
+  const seen = (v: Vec3) => (load.per === "projection" ? times(v, squareTo(v, load, axes)) : v);
+  into.spreads.push({ from: clamp(from), to: clamp(to), start: local(seen(start)), end: local(seen(end)) });
+  return undefined;
+}
+
+/** Length of a unit of the stick as seen along the load: the sine of the angle between the two. */
+function squareTo(v: Vec3, load: SpreadLoad, axes: LocalAxes): number {
+  const size = norm(v);
+  if (size === 0) return 0;
+  const along: Vec3 = load.axes === "local" ? [1, 0, 0] : axes.x;
+  return norm(cross(times(v, 1 / size), along));
+}
+
+/**
+ * Forces of both ends on the stick (12, local) when they are held fast. End i is held and end j left free, its motion d
+ * found by integrating along the stick, then end j is pushed back by −d.
+ * @param k stiffness with both ends fast
+ */
+export function fixedEndForces(
+  loads: StickLoads,
+  length: number,
+  flexibility: Flexibility,
+  k: Float64Array,
+  axialOnly: boolean | undefined,
+): Float64Array {
+  const nothing = new Float64Array(6);
+  const free = new Curves(length, flexibility, loads, nothing, nothing);
+  const f = new Float64Array(ENDS);
+  free.forcesAt(length).forEach((v, m) => {
+    f[m + 6] = v;
+  });
+  const shift = free.motionsAt(length);
+  for (let r = 0; r < ENDS; r++)
+    for (let m = 0; m < 6; m++) bump(f, r, -at(k, r * ENDS + m + 6) * (shift[m] ?? 0));
+  if (!axialOnly) return f;
+  // A bar's ends take no moment: across its length it is a simple beam, and the length force stays as found.
+  const lever = leverForces(loads, length);
+  for (const m of [0, 6]) lever[m] = at(f, m);
+  return lever;
+}
+
+/**
+ * Forces of both ends on the stick (12, local) by the lever rule: no moments at the ends but the torque, which like the
+ * force along the stick is shared in proportion to the distances. Used for bars, and for a one-way stick that has
+ * let go and only hangs in its joints.
+ */
+export function leverForces(loads: StickLoads, length: number): Float64Array {
+  const f = new Float64Array(ENDS);
+  const add = (x: number, p: Vec3, m: Vec3) => {
+    const share = x / length;
+    for (let c = 0; c < 3; c++) {
+      bump(f, c, -(p[c] ?? 0) * (1 - share));
+      bump(f, c + 6, -(p[c] ?? 0) * share);
+    }
+    bump(f, 3, -m[0] * (1 - share));
+    bump(f, 9, -m[0] * share);
+    // A moment is held by a couple of end forces.
+    bump(f, 1, m[2] / length);
+    bump(f, 7, -m[2] / length);
+    bump(f, 2, -m[1] / length);
+    bump(f, 8, m[1] / length);
+  };
+  for (const p of loads.points) add(p.at, p.force, p.moment);
+  for (const s of loads.spreads) {
+    const span = s.to - s.from;
+    // A trapezoid is two triangles, each acting at a third of the span from its tall end.
+    add(s.from + span / 3, times(s.start, span / 2), ZERO);
+    add(s.to - span / 3, times(s.end, span / 2), ZERO);
+  }
+  return f;
+}

@@ -1,0 +1,304 @@
+/**
+ * Which one-way members are in action, in the small space of their own strains.
+ *
+ * With all of them in action the matrix K is factorised once. Dropping members D takes B_D B_Dᵀ away from it, so that
+ *   u = u₀ + K⁻¹ B_D μ,   (I − G_DD) μ = B_Dᵀ u₀ + c_D,   G = Bᵀ K⁻¹ B
+ * (Sherman, Morrison and Woodbury), c being the strain that their own loads need. Each step then works on numbers of the
+ * one-way members alone; a case costs the solves for u₀ and u. Columns of G are found when first asked for and kept.
+ *
+ * For each member the force it would have in the present motions says whether its state is right: a push member in
+ * action must not pull, one out of action must have a gap.
+ */
+import { type CaseLoads, inStrains } from "./case-loads.ts";
+import { addScaled, flex, isFree, isIdle, type Stability } from "./mechanism.ts";
+import { at, bump, largest } from "./numbers.ts";
+import { Reduced } from "./reduced.ts";
+import type { OneWay } from "./structure.ts";
+import { type Part, type Stick, type System, strainOf } from "./system.ts";
+
+export interface Unit {
+  /** Place in `system.parts`. */
+  readonly part: number;
+  readonly of: Part;
+  readonly sense: OneWay;
+  readonly modes: readonly Float64Array[];
+  /** Place of its first strain among all. */
+  readonly first: number;
+  /** Length force = force · strains (+ what its loads give), tension positive. */
+  readonly force: readonly number[];
+}
+
+/** What the members start from in one case: strains with all in action, and the share of their own loads. */
+export interface Start {
+  readonly strains: Float64Array;
+  /** Length force from the member's own loads, nodes at rest. */
+  readonly own: readonly number[];
+  /** c: strains that take the difference between the loads of the member in action and hanging. */
+  readonly hang: Float64Array;
+  /** Work of all loads along a motion that only the dropped members would resist. */
+  readonly work: (motion: Float64Array, dropped: readonly number[]) => { work: number; size: number };
+  /** A force below this is nought. */
+  readonly nought: number;
+}
+
+export type Outcome = {
+  readonly dropped: readonly number[];
+  /** μ, by strain; nought for members in action. */
+  readonly mu: Float64Array;
+  /** Members in action, or just out of it, at no force. */
+  readonly atZero: readonly number[];
+  readonly tries: number;
+} & (
+  | { readonly kind: "settled" }
+  /** Without the members at nought it would move so. */
+  | { readonly kind: "slack"; readonly motion: Float64Array }
+  | { readonly kind: "mechanism"; readonly motion: Float64Array }
+  | { readonly kind: "unsettled" }
+);
+
+/** Work along a motion below this share of its parts is rounding. */
+const NO_WORK = 1e-7;
+
+export class OneWayMembers {
+  readonly units: readonly Unit[];
+  readonly size: number;
+  readonly #system: System;
+  readonly #stability: Stability;
+  readonly #columns: (Float64Array | undefined)[];
+  /** Solves made for columns so far. */
+  solves = 0;
+
+  constructor(system: System, stability: Stability) {
+    this.#system = system;
+    this.#stability = stability;
+    let first = 0;
+    this.units = system.parts.flatMap((of, part) => {
+      if (!of.oneWay) return [];
+      const modes = of.modes();
+      const unit: Unit = { part, of, sense: of.oneWay, modes, first, force: lengthForce(system, part) };
+      first += modes.length;
+      return [unit];
+    });
+    this.size = first;
+    this.#columns = new Array<Float64Array | undefined>(first).fill(undefined);
+  }
+
+  /** Strains of all one-way members in the motions `u`. */
+  strains(u: Float64Array): Float64Array {
+    const out = new Float64Array(this.size);
+    for (const unit of this.units)
+      unit.modes.forEach((b, n) => {
+        out[unit.first + n] = strainOf(b, unit.of, u);
+      });
+    return out;
+  }
+
+  /** Length forces that the members would have, by unit. */
+  forces(strains: Float64Array, own: readonly number[]): number[] {
+    return this.units.map((unit, n) =>
+      unit.force.reduce((sum, f, m) => sum + f * at(strains, unit.first + m), own[n] ?? 0),
+    );
+  }
+
+  /** B x: forces on all motions from strains x, of the units named. */
+  load(x: Float64Array, units: readonly number[]): Float64Array {
+    const f = new Float64Array(this.#system.size);
+    for (const n of units) {
+      const unit = this.units[n];
+      unit?.modes.forEach((b, m) => {
+        const share = at(x, unit.first + m);
+        for (let k = 0; k < 6; k++) {
+          bump(f, 6 * unit.of.i + k, share * at(b, k));
+          bump(f, 6 * unit.of.j + k, share * at(b, k + 6));
+        }
+      });
+    }
+    return f;
+  }
+
+  /** Column of G. */
+  column(strain: number): Float64Array {
+    const known = this.#columns[strain];
+    if (known) return known;
+    const unit = this.units.findIndex((u) => strain >= u.first && strain < u.first + u.modes.length);
+    const x = new Float64Array(this.size);
+    x[strain] = 1;
+    const made = this.strains(this.flex(this.load(x, [unit])));
+    this.solves++;
+    this.#columns[strain] = made;
+    return made;
+  }
+
+  flex(f: Float64Array): Float64Array {
+    return flex(this.#stability.matrix, this.#stability.factor, f);
+  }
+
+  /** Whether the motion that a weak reduced direction stands for strains nothing in action, and whether it matters. */
+  judge(motion: Float64Array, dropped: readonly number[]): "stiff" | "idle" | "free" {
+    const parts = new Set(dropped.map((n) => this.units[n]?.part ?? -1));
+    const { matrix, reach } = this.#stability;
+    if (!isFree(this.#system, matrix, motion, parts)) return "stiff";
+    return isIdle(this.#system, motion, reach) ? "idle" : "free";
+  }
+}
+
+/** Row that gives the length force (mean of the two ends, tension positive) from a part's strains. */
+function lengthForce(system: System, part: number): number[] {
+  const stick = system.sticks[part];
+  if (stick) return stick.localModes().map((b) => (at(b, 6) - at(b, 0)) / 2);
+  const link = system.links[part - system.sticks.length];
+  return link ? [Math.sqrt(link.link.stiffness)] : [];
+}
+
+/** Shares of a member's own loads: length force with its nodes at rest, and the strains c. */
+export function ownLoads(
+  members: OneWayMembers,
+  system: System,
+  loads: CaseLoads,
+): Pick<Start, "own" | "hang"> {
+  const hang = new Float64Array(members.size);
+  const own = members.units.map((unit) => {
+    const stick: Stick | undefined = system.sticks[unit.part];
+    const loaded = stick && loads.sticks.get(stick.index);
+    if (!stick || !loaded) return 0;
+    const more = loaded.ends.map((v, m) => v - at(loaded.hung, m));
+    if (largest(more) > 0)
+      inStrains(stick, more).forEach((c, m) => {
+        hang[unit.first + m] = c;
+      });
+    return (at(loaded.ends, 6) - at(loaded.ends, 0)) / 2;
+  });
+  return { own, hang };
+}
+
+/** Finds the set of members in action, one change at a time, the worst first; after long, the first in the list. */
+export function settle(members: OneWayMembers, start: Start): Outcome {
+  const count = members.units.length;
+  const patience = 3 * count + 20;
+  const most = 30 * count + 200;
+  const resting = new Set<number>();
+  let reduced = new Reduced(members);
+  let tries = 0;
+  for (; tries < most; tries++) {
+    const { mu, strains } = reduced.solve(start);
+    const forces = members.forces(strains, start.own);
+    const wrong = pick(members, reduced, forces, start.nought, resting, tries > patience);
+    if (wrong === undefined) return finish(members, reduced, start, mu, forces, resting, tries);
+    if (reduced.has(wrong)) {
+      reduced = reduced.without(wrong);
+      continue;
+    }
+    const motion = reduced.append(wrong);
+    if (!motion) continue;
+    const { work, size } = start.work(motion, reduced.dropped);
+    if (Math.abs(work) <= NO_WORK * size || size === 0) {
+      // Free without being pushed: this member carries nothing, its force was rounding.
+      reduced = reduced.without(wrong);
+      resting.add(wrong);
+      continue;
+    }
+    const back = firstToClose(members, reduced, motion, Math.sign(work), forces, wrong);
+    if (back === undefined)
+      return {
+        kind: "mechanism",
+        motion: signed(motion, work),
+        dropped: reduced.dropped,
+        mu,
+        atZero: [],
+        tries,
+      };
+    reduced = reduced.without(back);
+  }
+  const { mu } = reduced.solve(start);
+  return { kind: "unsettled", dropped: reduced.dropped, mu, atZero: [], tries };
+}
+
+const signed = (motion: Float64Array, work: number): Float64Array =>
+  work < 0 ? motion.map((v) => -v) : motion;
+
+/** By how much a member's state is wrong: positive when it should change. */
+function wrongBy(unit: Unit, force: number, isDropped: boolean): number {
+  const pull = unit.sense === "push" ? force : -force;
+  return isDropped ? -pull : pull;
+}
+
+function pick(
+  members: OneWayMembers,
+  reduced: Reduced,
+  forces: readonly number[],
+  nought: number,
+  resting: ReadonlySet<number>,
+  firstInList: boolean,
+): number | undefined {
+  let worst: number | undefined;
+  let most = nought;
+  members.units.forEach((unit, n) => {
+    if (resting.has(n)) return;
+    const by = wrongBy(unit, forces[n] ?? 0, reduced.has(n));
+    if (by > most && !(firstInList && worst !== undefined)) [worst, most] = [n, by];
+  });
+  return worst;
+}
+
+/** The dropped member whose gap closes first when the frame moves along a free motion. */
+function firstToClose(
+  members: OneWayMembers,
+  reduced: Reduced,
+  motion: Float64Array,
+  sign: number,
+  forces: readonly number[],
+  except: number,
+): number | undefined {
+  const rates = members.forces(members.strains(motion), []);
+  const fastest = largest(rates);
+  let [best, soonest]: [number | undefined, number] = [undefined, Number.POSITIVE_INFINITY];
+  for (const n of reduced.dropped) {
+    const unit = members.units[n];
+    if (!unit || n === except) continue;
+    const closing = wrongBy(unit, sign * (rates[n] ?? 0), true);
+    if (closing <= 1e-9 * fastest) continue;
+    const gap = Math.max(0, -wrongBy(unit, forces[n] ?? 0, true));
+    if (gap / closing < soonest) [best, soonest] = [n, gap / closing];
+  }
+  return best;
+}
+
+/** Settled: does anything rest at nought, and would the frame move without it? */
+function finish(
+  members: OneWayMembers,
+  reduced: Reduced,
+  start: Start,
+  mu: Float64Array,
+  forces: readonly number[],
+  resting: ReadonlySet<number>,
+  tries: number,
+): Outcome {
+  const near = (n: number) => resting.has(n) || Math.abs(forces[n] ?? 0) <= start.nought;
+  const atZero = start.nought > 0 ? members.units.map((_, n) => n).filter(near) : [];
+  const found = { dropped: [...reduced.dropped], mu, atZero, tries };
+  let without = reduced;
+  for (const n of atZero) {
+    if (without.has(n)) continue;
+    without = without.copy();
+    const motion = without.append(n);
+    if (motion) return { kind: "slack", motion, ...found };
+  }
+  return { kind: "settled", ...found };
+}
+
+/** Solver for residuals with a set of members dropped. */
+export function dropping(
+  members: OneWayMembers,
+  dropped: readonly number[],
+): (f: Float64Array) => Float64Array {
+  const reduced = new Reduced(members);
+  for (const n of dropped) reduced.append(n);
+  return (f) => {
+    const u = members.flex(f);
+    if (dropped.length === 0) return u;
+    const strains = members.strains(u);
+    const mu = reduced.apply((s) => at(strains, s));
+    addScaled(u, 1, members.flex(members.load(mu, dropped)));
+    return u;
+  };
+}

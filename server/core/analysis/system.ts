@@ -1,0 +1,205 @@
+/** A structure made ready: every stick and link as a stiffness between the six motions of two nodes. */
+import { type Flexibility, flexibilityOf } from "./curves.ts";
+import {
+  ENDS,
+  endFollowsNode,
+  type LocalAxes,
+  localAxes,
+  localStiffness,
+  toNodes,
+} from "./element-stiffness.ts";
+import { at, bump } from "./numbers.ts";
+import { deformations, type Jointed, joinEnds } from "./releases.ts";
+import type { FrameElement, FrameLink, OneWay, Structure } from "./structure.ts";
+import { type Ground, readSupports } from "./supports.ts";
+import { endsOf } from "./validate.ts";
+import { cross, norm, times, ZERO } from "./vec3.ts";
+
+/** Something between two nodes that resists. Matrices are in the nodes' axes: i's six motions, then j's. */
+export interface Part {
+  readonly id: string;
+  readonly i: number;
+  readonly j: number;
+  readonly k: Float64Array;
+  /** Independent deformations: columns B with B Bᵀ = k. */
+  readonly modes: () => readonly Float64Array[];
+  readonly oneWay: OneWay | undefined;
+}
+
+export interface Stick extends Part {
+  readonly element: FrameElement;
+  readonly index: number;
+  readonly axes: LocalAxes;
+  readonly flexibility: Flexibility;
+  /** Local stiffness with the ends fast. */
+  readonly fast: Float64Array;
+  readonly joint: Jointed;
+  readonly toI: Float64Array;
+  readonly toJ: Float64Array;
+  /** Deformations at the nodes' side of the joints, local axes. */
+  readonly localModes: () => readonly Float64Array[];
+}
+
+export interface LinkPart extends Part {
+  readonly link: FrameLink;
+  readonly index: number;
+  /** Elongation = stretch · (motions of i, motions of j). */
+  readonly stretch: Float64Array;
+}
+
+export interface System {
+  readonly structure: Structure;
+  readonly sticks: readonly Stick[];
+  readonly links: readonly LinkPart[];
+  readonly parts: readonly Part[];
+  readonly ground: Ground;
+  /** Number of motions: six for each node. */
+  readonly size: number;
+  /** Sum of the stiffnesses that meet in a motion before anything is released: tells nought from rounding. */
+  readonly gross: Float64Array;
+}
+
+/** @param structure free of faults ({@link validate}) */
+export function makeSystem(structure: Structure): System {
+  const ground = readSupports(structure);
+  const size = 6 * structure.nodes.length;
+  const gross = new Float64Array(size);
+  const sticks = structure.elements.flatMap((element, index) =>
+    makeStick(structure, ground, element, index, gross),
+  );
+  const links = (structure.links ?? []).flatMap((link, index) =>
+    makeLink(structure, ground, link, index, gross),
+  );
+  for (let k = 0; k < size; k++) bump(gross, k, at(ground.springs, k));
+  return { structure, sticks, links, parts: [...sticks, ...links], ground, size, gross };
+}
+
+function makeStick(
+  structure: Structure,
+  ground: Ground,
+  element: FrameElement,
+  index: number,
+  gross: Float64Array,
+): Stick[] {
+  const ends = endsOf(structure, element);
+  if (typeof ends === "string") return [];
+  const axes = localAxes(ends[0], ends[1], element.ydir);
+  if (typeof axes === "string") return [];
+  const fast = localStiffness(element, axes.length);
+  const joint = joinEnds(element, fast);
+  const [armI, armJ] = [element.offsetI ?? ZERO, element.offsetJ ?? ZERO];
+  const toI = endFollowsNode(axes, armI, ground.frames[element.i]);
+  const toJ = endFollowsNode(axes, armJ, ground.frames[element.j]);
+  for (const [end, node, arm] of [
+    [0, element.i, armI],
+    [1, element.j, armJ],
+  ] as const) {
+    const sum = (from: number) => [0, 1, 2].reduce((s, m) => s + at(fast, (from + m) * (ENDS + 1)), 0);
+    const push = sum(6 * end);
+    const turn = sum(6 * end + 3) + push * norm(arm) ** 2;
+    for (let m = 0; m < 3; m++) {
+      bump(gross, 6 * node + m, push);
+      bump(gross, 6 * node + m + 3, turn);
+    }
+  }
+  const localModes = once(() => deformations(joint.k));
+  return [
+    {
+      id: element.id,
+      element,
+      index,
+      i: element.i,
+      j: element.j,
+      axes,
+      flexibility: flexibilityOf(element),
+      fast,
+      joint,
+      toI,
+      toJ,
+      k: toNodes(joint.k, toI, toJ),
+      localModes,
+      modes: once(() => localModes().map((b) => turnBack(b, toI, toJ))),
+      oneWay: element.oneWay,
+    },
+  ];
+}
+
+/** Tᵀ v: twelve local end forces as forces on the nodes. */
+export function turnBack(v: Float64Array, toI: Float64Array, toJ: Float64Array): Float64Array {
+  const out = new Float64Array(ENDS);
+  for (let end = 0; end < 2; end++) {
+    const t = end === 0 ? toI : toJ;
+    for (let r = 0; r < 6; r++)
+      for (let c = 0; c < 6; c++) bump(out, 6 * end + c, at(t, 6 * r + c) * at(v, 6 * end + r));
+  }
+  return out;
+}
+
+/** T u: the end motions of a stick on its nodes' side, local axes. */
+export function endMotions(stick: Stick, u: Float64Array): Float64Array {
+  const out = new Float64Array(ENDS);
+  for (let end = 0; end < 2; end++) {
+    const [t, node] = end === 0 ? [stick.toI, stick.i] : [stick.toJ, stick.j];
+    for (let r = 0; r < 6; r++)
+      for (let c = 0; c < 6; c++) bump(out, 6 * end + r, at(t, 6 * r + c) * at(u, 6 * node + c));
+  }
+  return out;
+}
+
+function makeLink(
+  structure: Structure,
+  ground: Ground,
+  link: FrameLink,
+  index: number,
+  gross: Float64Array,
+): LinkPart[] {
+  if (!structure.nodes[link.i] || !structure.nodes[link.j]) return [];
+  const x = times(link.direction, 1 / norm(link.direction));
+  const stretch = new Float64Array(ENDS);
+  for (const [shift, sign, node, arm] of [
+    [0, -1, link.i, link.offsetI ?? ZERO],
+    [6, 1, link.j, link.offsetJ ?? ZERO],
+  ] as const) {
+    // Only the first row of the transformation, motion along x, is of use here.
+    const t = endFollowsNode({ length: 1, x, y: ZERO, z: ZERO }, arm, ground.frames[node]);
+    for (let m = 0; m < 6; m++) stretch[shift + m] = sign * at(t, m);
+    const lever = norm(cross(arm, x));
+    for (let m = 0; m < 3; m++) {
+      bump(gross, 6 * node + m, link.stiffness);
+      bump(gross, 6 * node + m + 3, link.stiffness * lever ** 2);
+    }
+  }
+  const k = Float64Array.from(
+    { length: ENDS * ENDS },
+    (_, n) => link.stiffness * at(stretch, Math.floor(n / ENDS)) * at(stretch, n % ENDS),
+  );
+  const root = Math.sqrt(link.stiffness);
+  return [
+    {
+      id: link.id,
+      link,
+      index,
+      i: link.i,
+      j: link.j,
+      k,
+      stretch,
+      modes: once(() => [stretch.map((v) => v * root)]),
+      oneWay: link.oneWay,
+    },
+  ];
+}
+
+/** Elongation of a part's deformation `b` (12) in the motions `u` of all nodes. */
+export function strainOf(b: Float64Array, part: Part, u: Float64Array): number {
+  let sum = 0;
+  for (let m = 0; m < 6; m++) sum += at(b, m) * at(u, 6 * part.i + m) + at(b, m + 6) * at(u, 6 * part.j + m);
+  return sum;
+}
+
+function once<T>(make: () => T): () => T {
+  let made: { value: T } | undefined;
+  return () => {
+    made ??= { value: make() };
+    return made.value;
+  };
+}
