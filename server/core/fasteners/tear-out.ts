@@ -45,7 +45,7 @@ export function rowTearOut(
   const critical = Math.max(0, pegs > 1 ? Math.min(end, spacing) : end);
   return {
     value: pegs * Fv * Math.max(0, thickness) * critical,
-    status: "published",
+    status: "memory",
     source: "row tear-out n F_v′ t s, NDS E.3",
   };
 }
@@ -79,7 +79,7 @@ export function tenonNetTension(
   Ft: number,
 ): Sourced {
   const net = Math.max(0, width - inLine * diameter) * Math.max(0, thickness);
-  return { value: net * Ft, status: "published", source: "F_t′ on the net section, NDS 3.1.2" };
+  return { value: net * Ft, status: "derived", source: "F_t′ on the net section, NDS 3.1.2" };
 }
 
 /**
@@ -91,7 +91,7 @@ export function cheekBlockShear(end: number, cheeks: readonly [number, number], 
   const thickness = Math.max(0, cheeks[0]) + Math.max(0, cheeks[1]);
   return {
     value: Math.max(0, end) * thickness * Fv,
-    status: "published",
+    status: "memory",
     source: "row tear-out F_v′ t s of both cheeks, NDS E.3",
   };
 }

@@ -83,7 +83,7 @@ describe("a pegged post head (memory, TFEC 1 3.4)", () => {
   });
 });
 
-test("four pegs in two lines tear out twice the wood of two, as far as the shorter step (published, NDS E.3)", () => {
+test("four pegs in two lines tear out twice the wood of two, as far as the shorter step (memory, NDS E.3)", () => {
   const tenon = {
     ...POST_HEAD.tenon,
     length: 7.25,

@@ -26,7 +26,7 @@ describe("wood torn out round pegs", () => {
     expect(relish(2, 1.5, 135, 0.75).clear).toBe(1.625);
     expect(relish(-1, 1.5, 135, 0.75).rowTearOut.value).toBe(0);
   });
-  test("a row tears at its shorter step: end or spacing (published, NDS E.3)", () => {
+  test("a row tears at its shorter step: end or spacing (memory, NDS E.3)", () => {
     expect(rowTearOut(3, 2, 1, 2, 100).value).toBe(3 * 2 * 100);
     expect(rowTearOut(3, 2, 2, 2, 100).value).toBe(2 * 2 * 2 * 100);
     expect(rowTearOut(1, 2, 2, 2, 100).value).toBe(2 * 1 * 2 * 100);
@@ -36,11 +36,11 @@ describe("wood torn out round pegs", () => {
     expect(groupTearOut([row, row], 4, 2, 1, 2, 400).value).toBe(3 * 2 * 100 + 3 * 2 * 400);
     expect(groupTearOut([row, 0], 0.5, 2, 1, 2, 400).value).toBe(row / 2);
   });
-  test("a tenon with more holes than wood carries nothing (published, NDS 3.1.2)", () => {
+  test("a tenon with more holes than wood carries nothing (derived, NDS 3.1.2)", () => {
     expect(tenonNetTension(8, 2, 1, 2, 400).value).toBe(4800);
     expect(tenonNetTension(2, 2, 1, 3, 400).value).toBe(0);
   });
-  test("cheeks toward a free end: both walls count, in any order (published, NDS E.3)", () => {
+  test("cheeks toward a free end: both walls count, in any order (memory, NDS E.3)", () => {
     expect(cheekBlockShear(4, [2, 3], 100).value).toBe(2000);
     expect(cheekBlockShear(4, [3, 2], 100).value).toBe(2000);
     expect(cheekBlockShear(-4, [3, 2], 100).value).toBe(0);

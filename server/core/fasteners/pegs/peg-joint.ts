@@ -250,7 +250,7 @@ function tenonLimits({ peg, tenon }: PegJointInput, pegs: readonly Position[], a
     {
       what: "relish" as const,
       value: rows.reduce((sum, { value }) => sum + value, 0),
-      status: "published" as const,
+      status: "memory" as const,
       source: "row tear-out n F_v′ t s of every row, NDS E.3",
     },
     ...(rows.length > 1 ? [{ ...group, what: "group-tear-out" } as const] : []),
