@@ -42,7 +42,7 @@ function upSlope(slope: RoofSlope, p: Vec3): number {
 }
 
 /** y of a gable's peak, midway between its plates' outside faces. */
-function ridgeLine(model: Model): number | undefined {
+export function ridgeLine(model: Model): number | undefined {
   const [a, b] = model.roof?.slopes ?? [];
   return a && b ? (a.plane.point[1] + b.plane.point[1]) / 2 : undefined;
 }

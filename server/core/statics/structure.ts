@@ -2,7 +2,7 @@
 import type { FrameElement, FrameLink, FrameNode, FrameSupport, Structure } from "../analysis/structure.ts";
 import type { Joint } from "../joinery/joint.ts";
 import type { Model, Timber } from "../model/model.ts";
-import { length, type Vec3 } from "../model/vec.ts";
+import { add, length, scale, type Vec3 } from "../model/vec.ts";
 import { axialOnly, releases } from "./connection.ts";
 import { rectangleSection } from "./rectangle.ts";
 import { type Piece, type Skeleton, skeletonOf, type Tie } from "./skeleton.ts";
@@ -103,6 +103,28 @@ function linksOf(tie: Tie, seats: SeatModel): FrameLink[] {
   });
 }
 
+/** Hold against rolling of a rafter on its seat, lb/in: the notch and the deck keep it upright. */
+const UPRIGHT_HOLD = 1e5;
+
+/** A rafter on a seat does not roll over: a spring along the wall at its upper edge. */
+function uprightLink(tie: Tie): FrameLink[] {
+  const rafter = tie.joint?.of;
+  if (!isSeat(tie) || !rafter) return [];
+  const up = scale(rafter.depthDir, rafter.depth);
+  const [i, j] = [add(tie.i.arm, up), add(tie.j.arm, up)];
+  return [
+    {
+      id: `${tie.joint?.id ?? rafter.id}.upright`,
+      i: tie.i.node,
+      j: tie.j.node,
+      offsetI: i,
+      offsetJ: j,
+      direction: rafter.widthDir,
+      stiffness: UPRIGHT_HOLD,
+    },
+  ];
+}
+
 /** Piers hold in place; an upright does not spin on its anchor, a lying timber does not roll on it. */
 function supportsOf(skeleton: Skeleton): FrameSupport[] {
   const seen = new Set<number>();
@@ -139,7 +161,7 @@ export function structureOf(
   const links: FrameLink[] = [];
   const ties = skeleton.ties.map((tie) => {
     const start = links.length;
-    links.push(...linksOf(tie, options.seats));
+    links.push(...linksOf(tie, options.seats), ...uprightLink(tie));
     return { tie, links: Array.from({ length: links.length - start }, (_, k) => start + k) };
   });
   return {

@@ -10,7 +10,7 @@ import {
 import type { Model, RoofSlope, Timber } from "../model/model.ts";
 import { cross, dot, length, scale, unit, type Vec3 } from "../model/vec.ts";
 import type { BasicLoad } from "./basic-loads.ts";
-import { type LineLoad, type Strip, squareToSlope } from "./line-loads.ts";
+import { type LineLoad, ridgeLine, type Strip, squareToSlope } from "./line-loads.ts";
 
 const TOWARD: Readonly<Record<WindDirection, Vec3>> = {
   "+x": [1, 0, 0],
@@ -24,22 +24,27 @@ function risesToPlus(slope: RoofSlope): boolean {
   return slope.plane.normal[1] < 0;
 }
 
-/** y of a slope's eave edge, and its whole level run from there to its upper edge, inches. */
-function reach(slope: RoofSlope): { readonly eave: number; readonly run: number } {
-  const sign = risesToPlus(slope) ? 1 : -1;
-  const tails = slope.rafters.map((r) => r.span * Math.abs(r.axis[1]));
-  return {
-    eave: slope.plane.point[1] - sign * slope.eaveOverhang,
-    run: tails.length > 0 ? Math.max(...tails) : slope.run + slope.eaveOverhang,
-  };
+interface Reach {
+  /** y of the slope's eave edge */
+  readonly eave: number;
+  /** level run from there to the ridge's middle, or to a shed's upper edge, inches */
+  readonly run: number;
 }
 
-function planeOf(slope: RoofSlope): RoofPlane {
+function reachOf(slope: RoofSlope, middle: number | undefined): Reach {
+  const sign = risesToPlus(slope) ? 1 : -1;
+  const eave = slope.plane.point[1] - sign * slope.eaveOverhang;
+  const tails = slope.rafters.map((r) => r.span * Math.abs(r.axis[1]));
+  if (middle !== undefined) return { eave, run: Math.abs(middle - eave) };
+  return { eave, run: tails.length > 0 ? Math.max(...tails) : slope.run + slope.eaveOverhang };
+}
+
+function planeOf(slope: RoofSlope, middle: number | undefined): RoofPlane {
   return {
     id: slope.wall,
     falls: risesToPlus(slope) ? "-y" : "+y",
     pitch: { rise: slope.slope, run: 1 },
-    run: reach(slope).run / 12,
+    run: reachOf(slope, middle).run / 12,
   };
 }
 
@@ -49,6 +54,7 @@ function covered(
   pressure: PlanePressure,
   toward: WindDirection,
   slopes: readonly RoofSlope[],
+  middle: number | undefined,
 ): readonly [number, number] | undefined {
   const { slope, timber } = strip;
   const [low, high] = [pressure.from * 12, pressure.to * 12];
@@ -62,9 +68,9 @@ function covered(
     const [from, to] = [Math.max(0, a - timber.origin[0]), Math.min(timber.span, b - timber.origin[0])];
     return to > from ? [from, to] : undefined;
   }
-  const ends = slopes.map(reach).flatMap((r, i) => {
-    const sign = slopes[i] && risesToPlus(slopes[i]) ? 1 : -1;
-    return [r.eave, r.eave + sign * r.run];
+  const ends = slopes.flatMap((s) => {
+    const r = reachOf(s, middle);
+    return [r.eave, r.eave + (risesToPlus(s) ? 1 : -1) * r.run];
   });
   const edge = toward === "+y" ? Math.min(...ends) : Math.max(...ends);
   const sign = toward === "+y" ? 1 : -1;
@@ -80,12 +86,17 @@ function covered(
   return to - from > 1e-6 ? [from, to] : undefined;
 }
 
-function roofWind(c: WindCase, strips: readonly Strip[], slopes: readonly RoofSlope[]): LineLoad[] {
+function roofWind(
+  c: WindCase,
+  strips: readonly Strip[],
+  slopes: readonly RoofSlope[],
+  middle: number | undefined,
+): LineLoad[] {
   return c.roof.flatMap((pressure) =>
     strips
       .filter((s) => s.slope.wall === pressure.plane)
       .flatMap((strip) => {
-        const part = covered(strip, pressure, c.toward, slopes);
+        const part = covered(strip, pressure, c.toward, slopes, middle);
         return part ? [squareToSlope(strip, pressure.psf, part[0], part[1])] : [];
       }),
   );
@@ -124,10 +135,11 @@ export function windLoads(
   const { wind: given } = site;
   if (!first || !basis.loads || given?.speed === undefined || !given.exposure || !given.flow)
     return undefined;
+  const middle = ridgeLine(model);
   const grounds = model.piers.map((p) => p.groundLow);
   const base = grounds.length > 0 ? Math.min(...grounds) : 0;
   const heights = slopes.map((s) => {
-    const { run } = reach(s);
+    const { run } = reachOf(s, middle);
     const eaveZ = s.plane.point[2] - s.slope * s.eaveOverhang;
     return eaveZ + (s.slope * run) / 2;
   });
@@ -135,7 +147,7 @@ export function windLoads(
     edition: basis.loads,
     speed: given.speed,
     exposure: given.exposure,
-    planes: second ? [planeOf(first), planeOf(second)] : [planeOf(first)],
+    planes: second ? [planeOf(first, middle), planeOf(second, middle)] : [planeOf(first, middle)],
     meanHeight: Math.max(1, (heights.reduce((a, b) => a + b, 0) / heights.length - base) / 12),
     length: (first.deckTo - first.deckFrom) / 12,
     enclosure: "open",
@@ -147,7 +159,7 @@ export function windLoads(
       kind: "W",
       vertical: false,
       loads: [
-        ...roofWind(c, strips, slopes),
+        ...roofWind(c, strips, slopes, middle),
         ...model.timbers
           .filter((t) => IN_THE_OPEN.has(t.kind))
           .flatMap((t) => drag(t, TOWARD[c.toward], wind.members.value) ?? []),
