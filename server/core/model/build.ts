@@ -10,7 +10,7 @@ import { namesOf } from "./names.ts";
 import { placePiers } from "./piers.ts";
 import { DEFAULT_HEAD_HOUSING, placeRoofRafters } from "./place-roof.ts";
 import { Placer } from "./placer.ts";
-import { seatJoints, shapeJoint } from "./resolve-joints.ts";
+import { seatJoints, seatsAlong, shapeJoint } from "./resolve-joints.ts";
 import { topsideAt } from "./roof-planes.ts";
 import { type Solid, solidOf } from "./solid.ts";
 import { type Shaped, trueEnds } from "./true-ends.ts";
@@ -69,21 +69,20 @@ export function buildModel(frame: Frame): Model {
   const met = findMeetings(nominal, solids);
   const { seats, problems } = seatJoints(frame, met);
   const metric = frame.units === "mm";
-  const first: Shaped[] = seats.map((seat) => shapeJoint(seat, seats, metric));
+  const along = seatsAlong(seats);
+  const shaped = (seat: (typeof seats)[number]): Shaped =>
+    shapeJoint(seat, along.get(seat.into.id) ?? [], metric);
+  const first = seats.map(shaped);
   const ended = trueEnds(nominal, first);
   const endedOf = (t: Timber): Timber => ended.get(t.id) ?? t;
   const meetings = rebind(met, endedOf);
   const joints = seats.map((seat) => {
-    const { shaped: _, ...joint } = shapeJoint(
-      {
-        ...seat,
-        of: endedOf(seat.of),
-        into: endedOf(seat.into),
-        meeting: meetings.get(seat.meeting) ?? seat.meeting,
-      },
-      seats,
-      metric,
-    );
+    const { shaped: _, ...joint } = shaped({
+      ...seat,
+      of: endedOf(seat.of),
+      into: endedOf(seat.into),
+      meeting: meetings.get(seat.meeting) ?? seat.meeting,
+    });
     return joint;
   });
   const timbers = nominal.map(endedOf);

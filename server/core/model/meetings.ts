@@ -1,7 +1,7 @@
 /** Finds where timbers meet: a sweep along x for candidates, then the contact of their solids. */
 import type { Meeting, Timber } from "./model.ts";
 import { type Contact, contact, type Solid, TOUCH } from "./solid.ts";
-import { length, sub, type Vec3 } from "./vec.ts";
+import { dot, length, sub, type Vec3 } from "./vec.ts";
 
 function endOf(own: Contact): "foot" | "head" | "side" {
   const [foot, head] = own.ends;
@@ -14,6 +14,16 @@ function middle(a: Contact, b: Contact): Vec3 {
   if (a.area === 0) return b.center;
   if (b.area === 0) return a.center;
   return a.ends[0] + a.ends[1] >= b.ends[0] + b.ends[1] ? a.center : b.center;
+}
+
+/** Sticks of one series lie side by side and are never jointed to each other, however close a slip of the pen sets them. */
+function sameSeries(a: Timber, b: Timber): boolean {
+  return (
+    a.path === b.path &&
+    a.rule === b.rule &&
+    (a.rule === "series" || a.rule === "roof-rafter") &&
+    dot(a.axis, b.axis) > 0.99
+  );
 }
 
 /**
@@ -33,6 +43,7 @@ export function findMeetings(timbers: readonly Timber[], solids: ReadonlyMap<Tim
     open = open.filter((o) => o.solid.high[0] + TOUCH >= next.solid.low[0]);
     for (const other of open) {
       const [first, second] = other.index < next.index ? [other, next] : [next, other];
+      if (sameSeries(first.timber, second.timber)) continue;
       const touch = contact(first.solid, second.solid);
       if (!touch) continue;
       found.push({

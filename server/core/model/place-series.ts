@@ -8,14 +8,14 @@ import type { Placer } from "./placer.ts";
 import { positions } from "./series.ts";
 import { type Solid, solidOf } from "./solid.ts";
 
-/** Pairs of carriers in order: two names give their sticks pairwise, one name its neighbouring sticks. */
+/** Pairs of carriers in order: two names give their sticks pairwise, one name (twice) its neighbouring sticks. */
 function carriers(p: Placer, between: readonly Ref[]): { first: Timber; second: Timber }[] {
   const lists = between.map((ref) => p.sticksNamed(ref));
   const all = lists.flat();
   if (lists.length === 2 && lists[0]?.length === 1 && lists[1]?.length === 1)
     return all[0] && all[1] ? [{ first: all[0], second: all[1] }] : [];
   const k = all[0] && Math.abs(all[0].axis[0]) > 0.7 ? 1 : 0;
-  const sorted = [...all].sort((a, b) => (a.origin[k] ?? 0) - (b.origin[k] ?? 0));
+  const sorted = [...new Set(all)].sort((a, b) => (a.origin[k] ?? 0) - (b.origin[k] ?? 0));
   return sorted.slice(1).flatMap((second, i) => {
     const first = sorted[i];
     return first ? [{ first, second }] : [];

@@ -243,26 +243,58 @@ export function seatJoints(frame: Frame, meetings: readonly Meeting[]): Seats {
   return { seats, problems };
 }
 
-/** Whether another brace or tenon enters the opposite face of the same timber at about the same place. */
-function opposedBy(seat: Seat, all: readonly Seat[], inward: Meeting["point"], reach: number): boolean {
-  return all.some(
-    (other) =>
-      other !== seat &&
-      other.into.id === seat.into.id &&
-      other.of.id !== seat.of.id &&
-      other.end !== "side" &&
-      Math.abs(dot(other.meeting.point, seat.into.axis) - dot(seat.meeting.point, seat.into.axis)) < reach &&
-      dot(
-        other.end === "head" ? other.of.axis : [-other.of.axis[0], -other.of.axis[1], -other.of.axis[2]],
-        inward,
-      ) < -0.3,
+/** A seat and how far along the receiving timber it lies. */
+export interface SeatAlong {
+  readonly seat: Seat;
+  readonly at: number;
+}
+
+const positionOf = (seat: Seat): number => dot(seat.meeting.point, seat.into.axis);
+
+/** The seats of each receiving timber, by its id, in order along it. */
+export function seatsAlong(seats: readonly Seat[]): ReadonlyMap<string, readonly SeatAlong[]> {
+  const groups = groupBy(
+    seats.map((seat) => ({ seat, at: positionOf(seat) })),
+    (s) => s.seat.into.id,
   );
+  for (const group of groups.values()) group.sort((a, b) => a.at - b.at);
+  return groups;
+}
+
+/** Index of the first seat at or past a position. */
+function firstAt(along: readonly SeatAlong[], at: number): number {
+  let low = 0;
+  let high = along.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((along[middle]?.at ?? 0) < at) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}
+
+/** Whether another brace or tenon enters the opposite face of the same timber at about the same place. */
+function opposedBy(
+  seat: Seat,
+  along: readonly SeatAlong[],
+  inward: Meeting["point"],
+  reach: number,
+): boolean {
+  const at = positionOf(seat);
+  for (let i = firstAt(along, at - reach); i < along.length; i++) {
+    const other = along[i];
+    if (!other || other.at >= at + reach) return false;
+    const { of, end } = other.seat;
+    if (end === "side" || of.id === seat.of.id) continue;
+    if (dot(of.axis, inward) * (end === "head" ? 1 : -1) < -0.3) return true;
+  }
+  return false;
 }
 
 /** Sizes, solids and shoulders of one seat. */
 export function shapeJoint(
   seat: Seat & { readonly id: string },
-  all: readonly Seat[],
+  along: readonly SeatAlong[],
   metric: boolean,
 ): Joint & { readonly shaped: ReturnType<ReturnType<typeof jointKindOf>["shape"]> } {
   const face = receivingFace(seat.of, seat.end, seat.into, seat.meeting.point);
@@ -275,7 +307,7 @@ export function shapeJoint(
     face,
     spec: seat.spec,
     metric,
-    opposed: seat.end !== "side" && opposedBy(seat, all, face.inward, reach),
+    opposed: seat.end !== "side" && opposedBy(seat, along, face.inward, reach),
   };
   const shaped = jointKindOf(seat.spec.kind).shape(place);
   return {

@@ -1,7 +1,7 @@
 /** Positions of a series: evenly divided with `spacing` as the most allowed, a fixed layout with the rest in the last bay, or a count. */
 
 /** More sticks than any frame of this kind has; a slip of the pen must not fill the memory. */
-export const MOST_IN_SERIES = 2_000;
+export const MOST_IN_SERIES = 500;
 
 /**
  * @param first center of the first stick, inches

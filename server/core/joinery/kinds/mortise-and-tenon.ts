@@ -62,11 +62,13 @@ function tenonSizes(place: JointPlace): TenonSizes {
     same ? usualSetIn(false, breadth, thickness.value, metric) : centeredSetIn(face, thickness.value),
   );
   const wood = face.thickness - housing;
+  // a tenon from the other side takes its half of what lies between the housings
+  const room = place.opposed ? (face.thickness - 2 * housing) / 2 : wood - KEEP_BEHIND;
   const tail = spec?.tail === undefined ? 0 : inches(spec.tail);
   const through = given?.through ?? false;
   const length = through
     ? sized(given?.length, wood + tail)
-    : sized(given?.length, blindTenonLength(wood, metric));
+    : sized(given?.length, blindTenonLength(place.opposed ? 2 * room : wood, metric));
   const [heldLow, heldHigh] = relish(face, half);
   const width = sized(given?.width, Math.max(0, 2 * half - heldLow - heldHigh));
   const { low, walls } = cheeks(face, thickness.value, setIn.value);
@@ -77,7 +79,7 @@ function tenonSizes(place: JointPlace): TenonSizes {
     setIn,
     through,
     walls,
-    room: wood - KEEP_BEHIND,
+    room,
     mortiseDepth: through ? wood : Math.min(wood, length.value + MORTISE_CLEARANCE),
     center: [given?.width === undefined ? (heldLow - heldHigh) / 2 : 0, low + thickness.value / 2],
     relishCut: given?.width === undefined ? heldLow + heldHigh : 0,
