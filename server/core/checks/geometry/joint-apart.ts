@@ -1,3 +1,5 @@
+import { closeness } from "../../model/joint-match.ts";
+import type { Model } from "../../model/model.ts";
 import type { ModelProblem } from "../../model/problems.ts";
 import { defineCheck } from "../check.ts";
 
@@ -22,7 +24,7 @@ export const jointApart = defineCheck<"model", Data>({
   input: "model",
   *find(model) {
     for (const p of model.problems)
-      if (p.kind === "joint-apart")
+      if (p.kind === "joint-apart" && !takenByAnother(model, p))
         yield {
           path: p.path,
           data: p,
@@ -61,3 +63,10 @@ export const jointApart = defineCheck<"model", Data>({
         );
   },
 });
+
+/** The timbers do meet, and an entry of equal or better right holds at every place. */
+function takenByAnother(model: Model, p: Data): boolean {
+  const fits = (names: string, stick: Parameters<typeof closeness>[1]): boolean =>
+    names.split(", ").some((name) => closeness(name, stick) > 0);
+  return model.joints.some((j) => j.entry && fits(p.of, j.of) && fits(p.into, j.into));
+}

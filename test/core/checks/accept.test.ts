@@ -1,0 +1,59 @@
+import { describe, expect, test } from "vitest";
+import { findingsFixture } from "../../fixtures.ts";
+import { findingsOf, gate, idsOf } from "./gate.ts";
+
+/** Both piers end above the frost. */
+const shallow = (accept: string): string =>
+  gate({
+    piers: `
+      piers:
+        all: {under: post, kind: tube, diameter: 14 in, depth: 20 in, anchor: {kind: embedded-strap}}
+    `,
+    accept,
+  });
+
+describe("accept", () => {
+  test("without a place it covers every place, and the finding carries the reason", () => {
+    const text = shallow(`accept: [{check: pier-above-frost, because: "rock at 20 in"}]\n`);
+    const found = findingsOf(text).map(({ finding }) => finding);
+    expect(found.map(({ check, accepted, places }) => [check, accepted, places])).toEqual([
+      ["pier-above-frost", "rock at 20 in", ["all@A1", "all@A2"]],
+    ]);
+    expect(idsOf(text)).toEqual([]);
+  });
+
+  test("with a place it covers that place only, and the others stand", () => {
+    const text = shallow(`accept: [{check: pier-above-frost, at: all@A2, because: "rock at 20 in"}]\n`);
+    const found = findingsOf(text).map(({ finding }) => finding);
+    expect(found.map(({ accepted, places }) => [accepted, places])).toEqual([
+      [undefined, ["all@A1"]],
+      ["rock at 20 in", ["all@A2"]],
+    ]);
+  });
+
+  test("two places with two reasons are two accepted findings", () => {
+    const text = shallow(
+      `accept: [{check: pier-above-frost, at: all@A2, because: "rock"}, {check: pier-above-frost, at: all@A1, because: "sand"}]\n`,
+    );
+    const reasons = findingsOf(text).map(({ finding }) => finding.accepted);
+    expect(reasons.sort()).toEqual(["rock", "sand"]);
+    expect(idsOf(text)).toEqual([]);
+  });
+});
+
+findingsFixture(
+  "accept-idle: what it accepted is not there, or not at that place, or no check at all",
+  shallow(`
+    accept:
+      - {check: pier-above-frost, at: all@A1, because: "rock"}
+      - {check: tenon-thin, because: "old"}
+    #   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ note accept-idle: There is no finding of tenon-thin any more. Remove this entry
+      - {check: pier-above-frost, at: all@B1, because: "rock"}
+    #   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ note accept-idle: There is no finding of pier-above-frost at all@B1. Remove this entry, or correct its place.
+      - {check: pier-above-forst, because: "rock"}
+    #           ^^^^^^^^^^^^^^^^ note accept-idle: There is no check called pier-above-forst, so this entry accepts nothing. Did you mean pier-above-frost?
+      - {check: gold, because: "plated"}
+    #           ^^^^ note accept-idle: There is no check called gold, so this entry accepts nothing.
+  `),
+  { only: ["note"] },
+);
