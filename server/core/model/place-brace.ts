@@ -4,6 +4,7 @@
  * joins the ends of the legs, and its depth lies on the corner's side of that line.
  */
 import type { Member } from "../frame/frame.ts";
+import { arcRadius, arcRise } from "../joinery/arc.ts";
 import { inches } from "../quantity/length.ts";
 import { baseOf, halfExtent } from "./box.ts";
 import { neighbor } from "./grid.ts";
@@ -233,16 +234,11 @@ function curveOf(member: Member, chord: number): Timber["curve"] {
   if (!curve) return undefined;
   if (curve.radius !== undefined) {
     const radius = Math.max(inches(curve.radius), chord / 2);
-    return {
-      side: 1,
-      radius,
-      rise: radius - Math.sqrt(Math.max(0, radius * radius - (chord * chord) / 4)),
-      chord,
-    };
+    return { side: 1, radius, rise: arcRise(chord, radius), chord };
   }
   if (curve.rise === undefined || inches(curve.rise) <= 0) return undefined;
   const rise = inches(curve.rise);
-  return { side: 1, radius: ((chord * chord) / 4 + rise * rise) / (2 * rise), rise, chord };
+  return { side: 1, radius: arcRadius(chord, rise), rise, chord };
 }
 
 /** One brace at every corner where it fits; an entry that fits nowhere is a problem. */

@@ -3,11 +3,11 @@
  * Two passes: with timbers as placed to learn their shoulders, then again with their true ends.
  */
 import { groupBy } from "../collect.ts";
-import type { Frame, JointEntry, JointSpec, Pointer } from "../frame/frame.ts";
+import type { Frame, JointEntry, JointSpec, MemberKind, Pointer } from "../frame/frame.ts";
 import { receivingFace } from "../joinery/face.ts";
 import type { Joint, JointEnd, JointPlace } from "../joinery/joint.ts";
 import { jointKindOf } from "../joinery/kinds/index.ts";
-import { matches } from "./joint-match.ts";
+import { closeness, matches } from "./joint-match.ts";
 import { isBracing, usualKind } from "./joint-usual.ts";
 import type { Meeting, Timber } from "./model.ts";
 import type { ModelProblem } from "./problems.ts";
@@ -107,13 +107,22 @@ function named(frame: Frame, m: Meeting): Chosen | undefined {
   };
 }
 
+const CARRIES_RAFTERS: ReadonlySet<MemberKind> = new Set(["plate", "beam", "sill"]);
+
+/** A rafter that crosses a plate, or whose tail or high end is cut off flush with it, sits on it. */
+function sitsOn(side: Side): boolean {
+  if (side.of.kind !== "rafter" || Math.abs(dot(side.of.axis, side.into.axis)) > 0.5) return false;
+  return side.end === "side" || CARRIES_RAFTERS.has(side.into.kind);
+}
+
 /** The roof's own seats and heads, from `roof.rafters`. */
 function fromRoof(frame: Frame, m: Meeting): Chosen | undefined {
   const rafters = frame.roof?.rafters;
   const side = readings(m).find((s) => s.of.member === ROOF_RAFTER && s.of.path === rafters?.path);
   if (!rafters || !side || side.into.kind === "rafter") return undefined;
-  if (side.into.kind === "ridge" && side.end === "head") {
-    const { head } = rafters;
+  const { head } = rafters;
+  const named = head?.into !== undefined && closeness(head.into.text, side.into) > 0;
+  if (side.end === "head" && (named || side.into.kind === "ridge")) {
     const spec = { ...bare("housed"), housing: head?.housing };
     return {
       side,
@@ -124,7 +133,7 @@ function fromRoof(frame: Frame, m: Meeting): Chosen | undefined {
       name: "rafter-head",
     };
   }
-  if (side.end === "side" && Math.abs(dot(side.of.axis, side.into.axis)) < 0.5) {
+  if (sitsOn(side)) {
     const spec = { ...bare("birds-mouth"), seat: rafters.seat.seat };
     return { side, spec, entry: undefined, path: rafters.seat.path, assumed: false, name: "rafter-seat" };
   }
@@ -158,10 +167,8 @@ function assumedFor(m: Meeting): Chosen | undefined {
     if (lying && !isBracing(m.a.kind) && !isBracing(m.b.kind))
       return { ...common, spec: bare("corner-half-lap"), name: `${side.of.member}-corner` };
   }
-  if (side.end === "side") {
-    const rafter = readings(m).find(
-      (s) => s.of.kind === "rafter" && s.into.kind !== "purlin" && s.into.kind !== "rafter",
-    );
+  const rafter = readings(m).find((s) => sitsOn(s) && s.into.kind !== "purlin" && s.into.kind !== "rafter");
+  if (rafter || side.end === "side") {
     return rafter
       ? {
           ...common,

@@ -1,4 +1,5 @@
 import { inches } from "../../quantity/length.ts";
+import { smallestLog } from "../../shop/log.ts";
 import { defineCheck } from "../check.ts";
 import { ownSawn } from "./own-sawn.ts";
 
@@ -37,7 +38,7 @@ export const largerThanLogs = defineCheck<"model", Data>({
     for (const t of model.timbers) {
       if (!ownSawn(model, t)) continue;
       const own = logs.filter((l) => l.species === undefined || l.species.text === t.class?.species?.text);
-      const needs = Math.hypot(t.width, t.depth);
+      const needs = smallestLog(t.width, t.depth);
       const thick = own.filter((l) => inches(l.smallEnd) >= needs - 1e-6);
       if (thick.some((l) => inches(l.length) >= t.length - 1e-6)) continue;
       const largest = Math.max(...own.map((l) => inches(l.smallEnd)));
