@@ -1,0 +1,84 @@
+/** What the frame analysis says of every timber, joint and pier, ready for checks, hovers, reports and drawings. */
+import type { Model, Pier, Timber } from "../model/model.ts";
+import type { Vec3 } from "../model/vec.ts";
+import type { Factor, Sourced } from "../sourced.ts";
+import type { TimberValues } from "../wood/stated-values.ts";
+import type { FrameSolution } from "./solve-frame.ts";
+
+export type MemberCheck =
+  | "bending"
+  | "shear"
+  | "notched-shear"
+  | "tension"
+  | "compression"
+  | "tension-and-bending"
+  | "compression-and-bending"
+  | "bearing"
+  | "live-deflection"
+  | "total-deflection";
+
+/** One check of a timber at one place under one combination: the worst of its kind. */
+export interface MemberUse {
+  readonly what: MemberCheck;
+  readonly value: number;
+  readonly limit: number;
+  readonly unit: "psi" | "in" | "ratio";
+  /** value ÷ limit, or the sum of an interaction; passes up to 1 */
+  readonly ratio: number;
+  /** id of the frame case, and its combination in words: `D + S` */
+  readonly caseId: string;
+  readonly combination: string;
+  /** axial position from the foot, inches */
+  readonly at: number;
+  /** joint or meeting at that place, where it matters */
+  readonly place: string | undefined;
+  readonly reference: Sourced | undefined;
+  readonly factors: readonly Factor[];
+}
+
+export interface MemberResult {
+  readonly timber: Timber;
+  readonly wood: TimberValues;
+  /** the worst of each kind, the governing one first */
+  readonly uses: readonly MemberUse[];
+}
+
+/** Force that a joint carries, in the axes of its receiving face, over all combinations. */
+export interface JointForce {
+  readonly joint: string;
+  /** along the joined timber, tension positive: most and least over the combinations, lb */
+  readonly tension: { readonly most: number; readonly caseId: string };
+  readonly compression: { readonly most: number; readonly caseId: string };
+  /** square to the joined timber: along the receiving grain, and across it, lb */
+  readonly alongGrain: { readonly most: number; readonly caseId: string };
+  readonly across: { readonly most: number; readonly caseId: string };
+}
+
+export interface PierReaction {
+  readonly pier: Pier;
+  readonly down: { readonly most: number; readonly caseId: string };
+  /** uplift, positive up on the timber: what the anchor must hold; 0 = none */
+  readonly up: { readonly most: number; readonly caseId: string };
+  readonly sideways: { readonly most: number; readonly caseId: string };
+}
+
+/** How the frame moves when it is pushed a little sideways with braces that only push. */
+export interface RackingResult {
+  readonly toward: "+x" | "-x" | "+y" | "-y";
+  /** true when braces hold it that way */
+  readonly stands: boolean;
+  /** timbers that move, when it does not */
+  readonly moving: readonly string[];
+  readonly direction: Vec3;
+}
+
+export interface FrameResults {
+  readonly model: Model;
+  readonly solution: FrameSolution;
+  readonly members: ReadonlyMap<string, MemberResult>;
+  /** timbers without design values: they are in the model, but not checked */
+  readonly unchecked: readonly Timber[];
+  readonly joints: ReadonlyMap<string, JointForce>;
+  readonly piers: readonly PierReaction[];
+  readonly racking: readonly RackingResult[];
+}
