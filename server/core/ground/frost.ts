@@ -1,7 +1,7 @@
 /** How deep a footing must go (IRC 2021 R403.1.4; published: the rule as quoted there, not the exceptions). */
 
 /** Least depth of any footing below undisturbed ground, inches (IRC R403.1.4; published). */
-export const LEAST_FOOTING_DEPTH = 12;
+const LEAST_FOOTING_DEPTH = 12;
 
 /**
  * Least depth of a footing's underside below undisturbed ground: the frost line, and never less than 12 in.

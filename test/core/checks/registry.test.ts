@@ -1,4 +1,5 @@
 /** What every check must say of itself, whatever it looks at. */
+import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { run } from "../../../server/cli/run.ts";
 import { ACCEPT_IDLE, CHECK_FAILED } from "../../../server/core/checks/accepted.ts";
@@ -41,6 +42,15 @@ describe.each(METAS.map((meta) => [meta.id, meta] as const))("%s", (id, meta) =>
   test("says common practice where there is no source", () => {
     if (/common practice/.test(meta.source.text)) expect(meta.source.status).toBe("common-practice");
   });
+});
+
+test("every check fires in a marked text, with words of its message", () => {
+  const own = readdirSync(new URL("./", import.meta.url)).filter((name) => name.endsWith(".test.ts"));
+  const texts = own.map((name) => readFileSync(new URL(name, import.meta.url), "utf8")).join("\n");
+  const marked = (id: string): boolean =>
+    new RegExp(`# *(\\^+|@\\d+-\\d+) ((error|warning|note) )?${id}: .`).test(texts);
+  const elsewhere = ["not-a-frame", "check-failed"]; // have no line to mark: asserted in file.test.ts and run.test.ts
+  expect(METAS.map(({ id }) => id).filter((id) => !marked(id) && !elsewhere.includes(id))).toEqual([]);
 });
 
 describe("bentwright explain", () => {

@@ -48,7 +48,7 @@ export const tenonThin = defineCheck<"model", Data>({
         joint: d.joint,
         thickness: say.length(d.thickness),
         least: say.length(LEAST),
-        better: say.length(1.5),
+        better: say.length(say.metric ? 40 / 25.4 : 1.5),
       },
     ),
 });
