@@ -1,0 +1,62 @@
+/** What the pegs of a joint carry in tension: from its sizes and woods to the rules of pegged joinery. */
+import { type PegJoint, pegJoint } from "../fasteners/pegs/peg-joint.ts";
+import { pegGravity } from "../fasteners/pegs/strength.ts";
+import type { Frame } from "../frame/frame.ts";
+import { dot } from "../model/vec.ts";
+import type { Factor } from "../sourced.ts";
+import { adjustedFor, woodOf } from "../statics/timber-wood.ts";
+import type { Joint } from "./joint.ts";
+
+/** Wood of the pegs where a file names none: white oak (common practice, no source). */
+export const USUAL_PEG = "white-oak";
+
+/** Species of the frame's pegs: the class `pegs`, else white oak. */
+export function pegSpecies(frame: Frame): string {
+  return frame.classes.find((c) => c.name === "pegs")?.species?.text ?? USUAL_PEG;
+}
+
+/** Load duration of ordinary use, for what does not depend on a combination. */
+export const TEN_YEARS: Factor = {
+  symbol: "C_D",
+  value: 1,
+  status: "published",
+  source: "NDS Table 2.3.2",
+  note: "ten years, occupancy",
+};
+
+/**
+ * @param duration C_D of the combination
+ * @returns undefined for a joint without tenon or pegs, or whose woods are unknown
+ */
+export function pegTension(joint: Joint, frame: Frame, duration: Factor = TEN_YEARS): PegJoint | undefined {
+  const { tenon, pegs, housing } = joint.sizes;
+  const own = woodOf(joint.of);
+  const other = woodOf(joint.into);
+  const gravity = pegGravity(pegSpecies(frame));
+  if (!tenon || !pegs || !own || !other || gravity === undefined) return undefined;
+  const values = adjustedFor(joint.of, own, duration);
+  const toEnd = Math.min(-joint.face.ends[0] + tenon.center[0], joint.face.ends[1] - tenon.center[0]);
+  const angle = (Math.acos(Math.min(1, Math.abs(dot(joint.of.axis, joint.into.axis)))) * 180) / Math.PI;
+  return pegJoint({
+    peg: { diameter: pegs.diameter.value, G: gravity.value, count: pegs.count },
+    tenon: {
+      species: own.group,
+      G: own.values.G.value,
+      thickness: tenon.thickness.value,
+      width: tenon.width.value,
+      length: tenon.length.value,
+      setbacks: pegs.setbacks.map((s) => s - housing.value),
+      alongWidth: pegs.alongWidth,
+      strength: { Fv: values.Fv.value, Ft: values.Ft.value },
+    },
+    mortised: {
+      species: other.group,
+      G: other.values.G.value,
+      walls: tenon.walls,
+      ...(toEnd > 0 ? { toEnd } : {}),
+    },
+    ...(angle > 0.5 && angle < 89.5 ? { angle } : {}),
+    seasoning: joint.into.class?.seasoning ?? "green",
+    duration,
+  });
+}
