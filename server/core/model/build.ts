@@ -8,7 +8,7 @@ import { findMeetings } from "./meetings.ts";
 import type { Meeting, Model, RoofModel, Timber } from "./model.ts";
 import { namesOf } from "./names.ts";
 import { placePiers } from "./piers.ts";
-import { DEFAULT_HEAD_HOUSING, placeRoofRafters } from "./place-roof.ts";
+import { DEFAULT_HEAD_HOUSING, onlyRidge, placeRoofRafters } from "./place-roof.ts";
 import { Placer } from "./placer.ts";
 import { seatJoints, seatsAlong, shapeJoint } from "./resolve-joints.ts";
 import { topsideAt } from "./roof-planes.ts";
@@ -26,7 +26,11 @@ function roofModel(p: Placer, rafters: Rafters, final: (t: Timber) => Timber): R
   const overhang = p.frame.roof?.rafters?.overhang;
   const head = p.frame.roof?.rafters?.head;
   const headHousing =
-    head?.into === undefined ? 0 : head.housing === undefined ? DEFAULT_HEAD_HOUSING : inches(head.housing);
+    (head?.into ?? onlyRidge(p)) === undefined
+      ? 0
+      : head?.housing === undefined
+        ? DEFAULT_HEAD_HOUSING
+        : inches(head.housing);
   const rake = overhang?.rake === undefined ? undefined : inches(overhang.rake);
   return {
     kind: planes.kind,

@@ -1,17 +1,24 @@
 /** Ridge, the roof's own rafters, principal rafters and purlins: everything that takes its place from the roof planes. */
-import type { Member } from "../frame/frame.ts";
+import type { Member, Pointer, Ref } from "../frame/frame.ts";
 import { inches, NO_LENGTH } from "../quantity/length.ts";
 import { baseOf, boxTimber, type Interval, lengthOf, type StickBase } from "./box.ts";
 import { referenceSign, spanAcross } from "./grid.ts";
 import type { EndPlane, Timber } from "./model.ts";
 import type { Placer } from "./placer.ts";
-import { type RoofPlanes, type SlopePlane, topsideAt, undersideAt } from "./roof-planes.ts";
+import { type RoofPlanes, roofLacks, type SlopePlane, topsideAt, undersideAt } from "./roof-planes.ts";
 import { positions } from "./series.ts";
 import { solidOf } from "./solid.ts";
 import { along, cross, scale, type Vec3 } from "./vec.ts";
 
 /** Depth of the ridge's housing for a rafter's head when the file names none (inches). */
 export const DEFAULT_HEAD_HOUSING = 1 / 2;
+
+/** Says what the roof's planes lack, unless something else says it; nothing is placed. */
+function withoutPlanes(p: Placer, path: Pointer, name: string): [] {
+  const needs = roofLacks(p);
+  if (needs.length > 0) p.missing(path, name, needs);
+  return [];
+}
 
 /** Ridge: midway between the plates' outside faces, its top edges touching the tops of the rafters. */
 export function placeRidge(p: Placer, member: Member): Timber[] {
@@ -22,8 +29,7 @@ export function placeRidge(p: Placer, member: Member): Timber[] {
   if (!section || !from || !to) return [];
   const planes = p.roof();
   const slope = planes?.slopes[0];
-  if (!planes || !slope || planes.ridgeY === undefined)
-    return p.missing(member.path, member.name, ["roof"]) ?? [];
+  if (!planes || !slope || planes.ridgeY === undefined) return withoutPlanes(p, member.path, member.name);
   const half = section.width / 2;
   const top = topsideAt(slope, Math.abs(planes.ridgeY - slope.outside) - half);
   const over = member.overhang;
@@ -97,6 +103,13 @@ function slopeTimber(s: SlopeStick): Timber {
   };
 }
 
+/** The ridge that takes the rafters' heads when the file does not name it. */
+export function onlyRidge(p: Placer): Ref | undefined {
+  const ridges = p.frame.members.filter((m) => m.kind === "ridge");
+  const [ridge] = ridges;
+  return ridge && ridges.length === 1 ? { text: ridge.name, path: ridge.path } : undefined;
+}
+
 /** Where the rafters' heads end, as a level run from the plate's outside face. */
 function headRun(p: Placer, planes: RoofPlanes, plane: SlopePlane): number | undefined {
   const rafters = p.frame.roof?.rafters;
@@ -104,7 +117,7 @@ function headRun(p: Placer, planes: RoofPlanes, plane: SlopePlane): number | und
     return planes.highRun + highPlateWidth(p, planes) + inches(rafters?.overhang.high ?? NO_LENGTH);
   if (planes.ridgeY === undefined) return undefined;
   const middle = Math.abs(planes.ridgeY - plane.outside);
-  const into = rafters?.head?.into;
+  const into = rafters?.head?.into ?? onlyRidge(p);
   if (!into) return middle;
   const ridge = p.sticksNamed(into)[0];
   if (!ridge) return undefined;
@@ -136,7 +149,8 @@ export function placeRoofRafters(p: Placer): {
 }[] {
   const rafters = p.frame.roof?.rafters;
   const planes = p.roof();
-  if (!rafters || !planes) return [];
+  if (!rafters) return [];
+  if (!planes) return withoutPlanes(p, rafters.path, "rafter");
   const timberClass = p.classOf(rafters.timber, "rafters");
   const section = p.section(rafters.section, false, timberClass);
   if (!section) return [];
@@ -180,7 +194,7 @@ export function placePrincipals(p: Placer, member: Member): Timber[] {
   const planes = p.roof();
   if (!member.bents) return p.missing(member.path, member.name, ["bents"]) ?? [];
   if (!section) return [];
-  if (!planes) return p.missing(member.path, member.name, ["roof"]) ?? [];
+  if (!planes) return withoutPlanes(p, member.path, member.name);
   return member.bents.flatMap((ref) => {
     const line = p.line(ref, "bent");
     if (!line) return [];
@@ -223,7 +237,7 @@ function principalHead(
   return plane.inward === 1 ? solid.low[1] - plane.outside : plane.outside - solid.high[1];
 }
 
-/** A foot on a tie stands level on the tie's top; over a plate the rafter ends plumb at the plate's outside face. */
+/** A foot on a timber that is named stands level on its top, in the roof's plane; over a plate the rafter ends plumb at the plate's outside face. */
 function principalFoot(
   p: Placer,
   member: Member,
@@ -237,7 +251,6 @@ function principalFoot(
   const solid = p.sticksNamed(member.from).map(solidOf)[0];
   if (!solid) return undefined;
   const top = solid.high[2];
-  if (top > plane.plateTop - 1 / 16) return { run: -inches(member.overhang?.from ?? NO_LENGTH) };
   const run = plane.seat + (top - plane.plateTop - depth / 2 / Math.cos(plane.angle)) / plane.slope;
   const point: Vec3 = [0, plane.outside + plane.inward * run, top];
   return { run, plane: { point, normal: [0, 0, -1] } };
@@ -249,7 +262,10 @@ export function placePurlins(p: Placer, member: Member): Timber[] {
   const section = p.section(member.section, member.turned, timberClass);
   const planes = p.roof();
   if (!section) return [];
-  if (!planes) return p.missing(member.path, member.name, ["walls", "bents"]) ?? [];
+  if (!planes)
+    return p.frame.roof
+      ? withoutPlanes(p, member.path, member.name)
+      : (p.missing(member.path, member.name, ["walls", "bents"]) ?? []);
   const x: Interval = [
     planes.x[0] - (member.overhang ? inches(member.overhang.from) : 0),
     planes.x[1] + (member.overhang ? inches(member.overhang.to) : 0),

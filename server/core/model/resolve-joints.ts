@@ -11,7 +11,7 @@ import { closeness, matches } from "./joint-match.ts";
 import { isBracing, usualKind } from "./joint-usual.ts";
 import type { Meeting, Timber } from "./model.ts";
 import type { ModelProblem } from "./problems.ts";
-import { dot } from "./vec.ts";
+import { dot, scale, sub } from "./vec.ts";
 
 /** A meeting with its joint chosen, before sizes. */
 export interface Seat {
@@ -112,6 +112,9 @@ const CARRIES_RAFTERS: ReadonlySet<MemberKind> = new Set(["plate", "beam", "sill
 /** A rafter that crosses a plate, or whose tail or high end is cut off flush with it, sits on it. */
 function sitsOn(side: Side): boolean {
   if (side.of.kind !== "rafter" || Math.abs(dot(side.of.axis, side.into.axis)) > 0.5) return false;
+  // what lies on the rafters is only nailed
+  const up = scale(side.of.depthDir, side.of.depthDir[2] >= 0 ? 1 : -1);
+  if (dot(sub(side.into.origin, side.of.origin), up) > 0) return false;
   return side.end === "side" || CARRIES_RAFTERS.has(side.into.kind);
 }
 
@@ -167,7 +170,7 @@ function assumedFor(m: Meeting): Chosen | undefined {
     if (lying && !isBracing(m.a.kind) && !isBracing(m.b.kind))
       return { ...common, spec: bare("corner-half-lap"), name: `${side.of.member}-corner` };
   }
-  const rafter = readings(m).find((s) => sitsOn(s) && s.into.kind !== "purlin" && s.into.kind !== "rafter");
+  const rafter = readings(m).find((s) => sitsOn(s) && s.into.kind !== "rafter");
   if (rafter || side.end === "side") {
     return rafter
       ? {
@@ -220,6 +223,27 @@ function names(chosen: readonly Chosen[]): string[] {
   return out;
 }
 
+interface Met {
+  readonly meeting: Meeting;
+  readonly chosen: Chosen;
+}
+
+/** An end that bears on one timber and only grazes another: nobody would cut a second joint there. */
+const GRAZES = 1 / 4;
+
+/** Leaves out assumed joints at an end that has another joint with four times the contact or more. */
+function withoutGrazing(met: readonly Met[]): Met[] {
+  const ends = groupBy(
+    met.filter((m) => m.chosen.side.end !== "side"),
+    (m) => `${m.chosen.side.of.id} ${m.chosen.side.end}`,
+  );
+  const most = new Map([...ends].map(([key, all]) => [key, Math.max(...all.map((m) => m.meeting.area))]));
+  return met.filter(({ meeting, chosen }) => {
+    const largest = most.get(`${chosen.side.of.id} ${chosen.side.end}`) ?? 0;
+    return !chosen.assumed || chosen.side.end === "side" || meeting.area > GRAZES * largest;
+  });
+}
+
 export interface Seats {
   readonly seats: readonly (Seat & { readonly id: string })[];
   readonly problems: readonly ModelProblem[];
@@ -228,11 +252,12 @@ export interface Seats {
 /** Chooses the joint of every meeting and gives each place its name. */
 export function seatJoints(frame: Frame, meetings: readonly Meeting[]): Seats {
   const problems: ModelProblem[] = [];
-  const found = meetings.flatMap((meeting) => {
+  const met = meetings.flatMap((meeting) => {
     const chosen =
       named(frame, meeting) ?? fromRoof(frame, meeting) ?? fromSplice(frame, meeting) ?? assumedFor(meeting);
     return chosen ? [{ meeting, chosen }] : [];
   });
+  const found = withoutGrazing(met);
   const ids = names(found.map((f) => f.chosen));
   const seats = found.map(({ meeting, chosen }, i) => {
     const { side, rival, ...rest } = chosen;

@@ -111,8 +111,7 @@ function roofWalls(p: Placer): { readonly eave: string; readonly far: string } |
   if (first === undefined || last === undefined || first === last) return undefined;
   const roof = p.frame.roof;
   if (roof?.kind !== "shed") return { eave: first, far: last };
-  if (!roof.high) return p.missing(roof.path, "roof", ["high"]);
-  if (!p.line(roof.high, "wall")) return undefined;
+  if (!roof.high || !p.line(roof.high, "wall")) return undefined;
   return roof.high.text === first ? { eave: last, far: first } : { eave: first, far: last };
 }
 
@@ -155,11 +154,11 @@ export function roofPlanes(p: Placer): RoofPlanes | undefined {
   const eave = bearing(p, walls.eave);
   const far = bearing(p, walls.far);
   if (!eave || !far) return undefined;
-  const inward = eave.low < far.low ? 1 : -1;
+  const inward = walls.eave === p.grid.walls[0]?.id ? 1 : -1;
   const x: [number, number] = [Math.min(eave.x[0], far.x[0]), Math.max(eave.x[1], far.x[1])];
   if (roof.kind === "gable") {
     const slope = typedSlope(p);
-    if (slope === undefined) return p.missing(roof.path, "roof", ["pitch"]);
+    if (slope === undefined) return undefined;
     return {
       kind: "gable",
       slopes: [
@@ -188,6 +187,21 @@ export function roofPlanes(p: Placer): RoofPlanes | undefined {
 }
 
 /**
+ * What the file must still give for the planes to be placed, in words for the message. Empty where another finding
+ * says it already: a required key that is missing, or an entry that cannot be read.
+ */
+export function roofLacks(p: Placer): readonly string[] {
+  const roof = p.frame.roof;
+  if (!roof) return ["roof"];
+  const walls = roofWalls(p);
+  if (!walls || p.frame.unread.size > 0) return [];
+  if (!roof.rafters && !p.frame.members.some((m) => m.kind === "rafter")) return ["roof: rafters"];
+  return [walls.eave, walls.far].flatMap((wall) =>
+    bearers(p, wall).length > 0 ? [] : [`a plate on wall ${wall}`],
+  );
+}
+
+/**
  * Top of a shed's plate that the file leaves to the pitch: the other plate's top plus or minus pitch × run.
  * @param width of the plate asked for, inches across the wall
  */
@@ -201,7 +215,7 @@ export function plateTopFromPitch(p: Placer, wall: string, width: number): numbe
   const [low, high] = spanAcross(line, width);
   const own = { low, high };
   const [eave, far] = wall === walls.eave ? [own, other] : [other, own];
-  const run = eave.low < far.low ? far.low - eave.low : eave.high - far.high;
+  const run = walls.eave === p.grid.walls[0]?.id ? far.low - eave.low : eave.high - far.high;
   if (run < 1) return undefined;
   return wall === walls.eave ? other.top - slope * run : other.top + slope * run;
 }

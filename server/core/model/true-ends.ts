@@ -41,7 +41,11 @@ export function stickLength(timber: Timber, own: readonly Joint[]): number {
 export function trueEnds(timbers: readonly Timber[], joints: readonly Shaped[]): Map<string, Timber> {
   const feet = new Map<string, EndPlane>();
   const heads = new Map<string, EndPlane>();
-  for (const { of, end, into, shaped } of joints) {
+  // where one end has two joints, the one that the file names decides, then the one with more contact
+  const order = [...joints].sort(
+    (a, b) => Number(b.assumed) - Number(a.assumed) || a.meeting.area - b.meeting.area,
+  );
+  for (const { of, end, into, shaped } of order) {
     if (shaped.shoulder && end !== "side") (end === "foot" ? feet : heads).set(of.id, shaped.shoulder);
     if (shaped.receivingEnd) {
       const atHead = dot(shaped.receivingEnd.normal, into.axis) > 0;
