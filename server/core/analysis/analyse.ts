@@ -119,12 +119,12 @@ function solveCase(
   const loads = readCase(system, given);
   if (Array.isArray(loads)) return failed(...loads.map((fault): CaseFault => ({ kind: "input", fault })));
 
-  const rest = Float64Array.from(loads.values);
+  const rest = loads.values.slice();
   const pushed = freeForces(system, balance(system, loads, rest, NONE));
   const modes = pushedModes(system, stability, loads, pushed);
   if (modes.length > 0) return failed({ kind: "mechanism", modes, dropped: [] });
 
-  const all = Float64Array.from(rest);
+  const all = rest.slice();
   addScaled(all, 1, flex(stability.matrix, stability.factor, pushed));
   const outcome = settle(members, startOf(system, members, loads, rest, pushed, all));
   const dropped: Dropped = new Set(outcome.dropped.map((n) => members.units[n]?.part ?? -1));
@@ -241,7 +241,7 @@ function refine(
   let correct: ((f: Float64Array) => Float64Array) | undefined;
   for (let n = 0; n < MOST_REFINEMENTS && residual.nodes > REFINED; n++) {
     correct ??= dropping(members, outcome.dropped);
-    const u = Float64Array.from(state.motions);
+    const u = state.motions.slice();
     addScaled(u, 1, correct(freeForces(system, state)));
     const next = balance(system, loads, u, dropped);
     const better = residualOf(system, loads, next, stability.reach);
@@ -266,7 +266,7 @@ function report(
   return {
     displacements: structure.nodes.map((_, node) => toGlobal(ground, u, node)),
     reactions: ground.nodes.map((node) => ({ node, force: toGlobal(ground, reactions, node) })),
-    elements: sticks.map((stick, n) => stickForces(stick, loads, u, dropped.has(n))),
+    elements: sticks.map((stick) => stickForces(stick, state)),
     links: system.links.map((link, n) =>
       dropped.has(sticks.length + n) ? 0 : link.link.stiffness * strainOf(link.stretch, link, u),
     ),
@@ -275,7 +275,7 @@ function report(
     residual,
     along: (element) => {
       const stick = sticks[element];
-      return stick && stickCurves(stick, loads, u, dropped.has(element));
+      return stick && stickCurves(stick, loads, state, dropped.has(element));
     },
   };
 }

@@ -48,7 +48,7 @@ export function readCase(system: System, given: LoadCase): CaseLoads | InputFaul
         },
       );
   }
-  const values = Float64Array.from(system.ground.values);
+  const values = system.ground.values.slice();
   for (const { node, motion, value } of given.settlements ?? []) {
     const k = 6 * node + MOTIONS.indexOf(motion);
     if (!system.structure.nodes[node]) fault("unknown-node", String(node));
@@ -135,7 +135,7 @@ export function inStrains(stick: Stick, f: Float64Array): number[] {
   const dot = (a: Float64Array, b: Float64Array) => a.reduce((sum, v, m) => sum + v * at(b, m), 0);
   const basis: { q: Float64Array; size: number; shares: number[] }[] = [];
   for (const column of columns) {
-    let q = Float64Array.from(column);
+    let q = column.slice();
     const shares: number[] = [];
     for (const earlier of basis) {
       const share = dot(earlier.q, q);

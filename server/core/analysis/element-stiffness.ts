@@ -9,6 +9,8 @@ import { at, bump } from "./numbers.ts";
 import type { FrameElement, Vec3 } from "./structure.ts";
 import { cross, dot, minus, norm, times } from "./vec3.ts";
 
+export type Rows = readonly [Vec3, Vec3, Vec3];
+
 export interface LocalAxes {
   readonly length: number;
   /** Unit vectors of local x, y, z in global axes. */
@@ -80,22 +82,23 @@ function bend(
 ): void {
   const phi = shear > 0 ? (12 * EI) / (shear * L * L) : 0;
   const base = EI / (L * (1 + phi));
-  const rows = [move, turn, move + 6, turn + 6];
   const a = (12 * base) / (L * L);
   const b = (sign * 6 * base) / L;
-  const c = (4 + phi) * base;
-  const d = (2 - phi) * base;
-  const block = [
-    [a, b, -a, b],
-    [b, c, -b, d],
-    [-a, -b, a, -b],
-    [b, d, -b, c],
-  ];
-  block.forEach((row, p) => {
-    row.forEach((value, q) => {
-      k[(rows[p] ?? 0) * ENDS + (rows[q] ?? 0)] = value;
-    });
-  });
+  const near = (4 + phi) * base;
+  const far = (2 - phi) * base;
+  for (let end = 0; end < 2; end++) {
+    const [u, r] = [move + 6 * end, turn + 6 * end];
+    const [other, otherTurn] = [move + 6 - 6 * end, turn + 6 - 6 * end];
+    const lean = end === 0 ? b : -b;
+    k[u * ENDS + u] = a;
+    k[u * ENDS + other] = -a;
+    k[u * ENDS + r] = lean;
+    k[u * ENDS + otherTurn] = lean;
+    k[r * ENDS + u] = lean;
+    k[r * ENDS + other] = -lean;
+    k[r * ENDS + r] = near;
+    k[r * ENDS + otherTurn] = far;
+  }
 }
 
 /**
@@ -103,29 +106,39 @@ function bend(
  * @param arm from the node to the end, global axes
  * @param frame rows of the node's own axes (skew support), or nothing for global axes
  */
-export function endFollowsNode(
-  axes: LocalAxes,
-  arm: Vec3,
-  frame: readonly [Vec3, Vec3, Vec3] | undefined,
-): Float64Array {
+export function endFollowsNode(axes: LocalAxes, arm: Vec3, frame: Rows | undefined): Float64Array {
   const t = new Float64Array(36);
-  [axes.x, axes.y, axes.z].forEach((unit, row) => {
-    // Motion of the end = u + θ × arm, so along `unit`: unit·u + (arm × unit)·θ.
-    const lever = cross(arm, unit);
-    const put = (v: Vec3, r: number, c: number) => {
-      const w: Vec3 = frame ? [dot(frame[0], v), dot(frame[1], v), dot(frame[2], v)] : v;
-      for (let m = 0; m < 3; m++) t[r * 6 + c + m] = w[m] ?? 0;
-    };
-    put(unit, row, 0);
-    put(lever, row, 3);
-    put(unit, row + 3, 3);
-  });
+  turnRow(t, 0, axes.x, arm, frame);
+  turnRow(t, 1, axes.y, arm, frame);
+  turnRow(t, 2, axes.z, arm, frame);
   return t;
 }
 
-/** Tᵀ K T for a stick with end transformations `ti`, `tj`: into the axes of its nodes. */
-export function toNodes(k: Float64Array, ti: Float64Array, tj: Float64Array): Float64Array {
-  const half = new Float64Array(ENDS * ENDS);
+function turnRow(t: Float64Array, row: number, unit: Vec3, arm: Vec3, frame: Rows | undefined): void {
+  // Motion of the end = u + θ × arm, so along `unit`: unit·u + (arm × unit)·θ.
+  const lever = cross(arm, unit);
+  const u = frame ? inFrame(frame, unit) : unit;
+  const l = frame ? inFrame(frame, lever) : lever;
+  for (let m = 0; m < 3; m++) {
+    t[row * 6 + m] = u[m] ?? 0;
+    t[row * 6 + 3 + m] = l[m] ?? 0;
+    t[(row + 3) * 6 + 3 + m] = u[m] ?? 0;
+  }
+}
+
+const inFrame = (frame: Rows, v: Vec3): Vec3 => [dot(frame[0], v), dot(frame[1], v), dot(frame[2], v)];
+
+/**
+ * Tᵀ K T for a stick with end transformations `ti`, `tj`: into the axes of its nodes.
+ * @param half room for a matrix, overwritten
+ */
+export function toNodes(
+  k: Float64Array,
+  ti: Float64Array,
+  tj: Float64Array,
+  half: Float64Array,
+): Float64Array {
+  half.fill(0);
   const out = new Float64Array(ENDS * ENDS);
   // half = K T, columns by end
   for (let r = 0; r < ENDS; r++)

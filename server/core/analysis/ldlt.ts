@@ -8,20 +8,22 @@
  */
 import type { Matrix } from "./assemble.ts";
 import { at, bump, int } from "./numbers.ts";
+import type { Supernode } from "./symbolic.ts";
 
-interface Front {
+export interface Front {
   /** Own unknowns: `first` … `first + own`. */
   readonly first: number;
   readonly own: number;
   /** Unknowns of the rows below its own. */
   readonly below: Int32Array;
-  /** Unit lower columns, (own + below) rows each. */
-  readonly l: Float64Array;
+  /** Where its unit lower columns begin in `l`: (own + below) rows each. */
+  readonly at: number;
 }
 
 export interface Factor {
   readonly n: number;
   readonly fronts: readonly Front[];
+  readonly l: Float64Array;
   /** 1/D, or 0 where the unknown is held. */
   readonly inverse: Float64Array;
   /** Unknowns held for lack of resistance, and all pivots before that. */
@@ -40,76 +42,85 @@ export function factorise(
   keep: ReadonlySet<number> = new Set(),
   hold: ReadonlyMap<number, unknown> = new Map(),
 ): Factor {
-  const { symbolic, start, n } = matrix;
+  const { n, starts, supernodes } = matrix;
   const inverse = new Float64Array(n);
   const held: number[] = [];
-  const fronts: Front[] = [];
-  const updates: (Float64Array | undefined)[] = [];
-  const rowOf = new Int32Array(n);
   const pivotIn = (k: number, pivot: number): number => {
     const nought = !(pivot > TINY) && !(keep.has(k) && pivot > 0);
     if (!nought && !hold.has(k)) return 1 / pivot;
     held.push(k);
     return 0;
   };
-  for (const s of symbolic.supernodes) {
-    const first = int(start, s.first);
-    const own = int(start, s.end) - first;
-    const below = s.below.flatMap((p) => span(int(start, p), int(start, p + 1)));
+  const room = roomFor(supernodes);
+  const l = new Float64Array(room.columns);
+  const front = new Float64Array(room.front);
+  const updates = new Float64Array(room.updates);
+  const rowOf = new Int32Array(n);
+  const fronts: Front[] = [];
+  // Children come right before their parents, so their updates lie on top of the stack.
+  let top = 0;
+  let stored = 0;
+  for (const { first, end, below, children } of supernodes) {
+    const own = end - first;
     const rows = own + below.length;
-    const front = new Float64Array(rows * rows);
+    front.fill(0, 0, rows * rows);
     for (let k = 0; k < own; k++) rowOf[first + k] = k;
-    below.forEach((k, r) => {
-      rowOf[k] = own + r;
-    });
-    for (let p = s.first; p < s.end; p++) {
-      const panel = matrix.panels[p];
-      if (!panel) continue;
-      const width = int(start, p + 1) - int(start, p);
-      const height = panel.rows.length;
-      for (let c = 0; c < width; c++) {
-        const base = (int(start, p) + c - first) * rows;
-        // The block on the diagonal is stored whole; its upper half is not read.
-        for (let r = c; r < height; r++)
-          bump(front, base + int(rowOf, int(panel.rows, r)), at(panel.values, c * height + r));
-      }
+    for (let r = 0; r < below.length; r++) rowOf[int(below, r)] = own + r;
+    for (let c = first; c < end; c++) {
+      const base = (c - first) * rows;
+      for (let p = int(starts, c); p < int(starts, c + 1); p++)
+        front[base + int(rowOf, int(matrix.rows, p))] = at(matrix.values, p);
     }
-    for (const child of s.children) {
-      const update = updates[child];
-      const from = fronts[child];
-      if (update && from) extendAdd(front, rows, update, from.below, rowOf);
-      updates[child] = undefined;
+    for (let n = children.length - 1; n >= 0; n--) {
+      const child = fronts[children[n] ?? 0];
+      if (!child) continue;
+      top -= child.below.length ** 2;
+      extendAdd(front, rows, updates, top, child.below, rowOf);
     }
     eliminate(front, rows, own, first, inverse, pivotIn);
-    fronts.push({ first, own, below: Int32Array.from(below), l: front.slice(0, rows * own) });
-    updates.push(remainder(front, rows, own));
+    l.set(front.subarray(0, rows * own), stored);
+    fronts.push({ first, own, below, at: stored });
+    stored += rows * own;
+    const size = below.length;
+    for (let c = 0; c < size; c++) {
+      const from = (own + c) * rows + own;
+      for (let r = c; r < size; r++) updates[top + c * size + r] = at(front, from + r);
+    }
+    top += size * size;
   }
-  return { n, fronts, inverse, held };
+  return { n, fronts, l, inverse, held };
 }
 
-const span = (from: number, to: number): number[] => Array.from({ length: to - from }, (_, k) => from + k);
-
-function remainder(front: Float64Array, rows: number, own: number): Float64Array {
-  const size = rows - own;
-  const out = new Float64Array(size * size);
-  for (let c = 0; c < size; c++)
-    out.set(front.subarray((own + c) * rows + own + c, (own + c + 1) * rows), c * size + c);
-  return out;
+/** Numbers to make room for: all columns of L, the largest front, and the updates that wait at one time. */
+function roomFor(supernodes: readonly Supernode[]): { columns: number; front: number; updates: number } {
+  let [columns, front, updates, top] = [0, 0, 0, 0];
+  for (const { first, end, below, children } of supernodes) {
+    const rows = end - first + below.length;
+    columns += rows * (end - first);
+    front = Math.max(front, rows * rows);
+    for (const n of children) top -= (supernodes[n]?.below.length ?? 0) ** 2;
+    top += below.length ** 2;
+    updates = Math.max(updates, top);
+  }
+  return { columns, front, updates };
 }
 
 function extendAdd(
   front: Float64Array,
   rows: number,
-  update: Float64Array,
+  updates: Float64Array,
+  from: number,
   unknowns: Int32Array,
   rowOf: Int32Array,
 ): void {
   const size = unknowns.length;
-  const to = Int32Array.from(unknowns, (k) => int(rowOf, k));
+  const to = new Int32Array(size);
+  for (let r = 0; r < size; r++) to[r] = int(rowOf, int(unknowns, r));
   for (let c = 0; c < size; c++) {
     const base = int(to, c) * rows;
+    const column = from + c * size;
     // Rows keep their order, so the lower half stays the lower half.
-    for (let r = c; r < size; r++) bump(front, base + int(to, r), at(update, c * size + r));
+    for (let r = c; r < size; r++) bump(front, base + int(to, r), at(updates, column + r));
   }
 }
 
@@ -155,47 +166,5 @@ function eliminate(
     d[j] = over === 0 ? 0 : pivot;
     a[base + j] = 1;
     for (let i = j + 1; i < rows; i++) a[base + i] = at(a, base + i) * over;
-  }
-}
-
-/** Solves in place; held unknowns come out nought. */
-export function solve(factor: Factor, x: Float64Array): void {
-  forward(factor, x);
-  for (let k = 0; k < factor.n; k++) x[k] = at(x, k) * at(factor.inverse, k);
-  backward(factor, x);
-}
-
-function forward(factor: Factor, x: Float64Array): void {
-  for (const { first, own, below, l } of factor.fronts) {
-    const rest = below.length;
-    const rows = own + rest;
-    for (let c = 0; c < own; c++) {
-      const value = at(x, first + c);
-      if (value === 0) continue;
-      const base = c * rows;
-      for (let r = c + 1; r < own; r++) bump(x, first + r, -at(l, base + r) * value);
-      for (let r = 0; r < rest; r++) bump(x, int(below, r), -at(l, base + own + r) * value);
-    }
-  }
-}
-
-/** x ← L⁻ᵀ x. For a unit vector at a held unknown: the motion that meets no resistance. */
-export function backward(factor: Factor, x: Float64Array): void {
-  const { fronts } = factor;
-  for (let n = fronts.length - 1; n >= 0; n--) {
-    const front = fronts[n];
-    if (!front) continue;
-    const { first, own, below, l } = front;
-    const rest = below.length;
-    const rows = own + rest;
-    const gathered = new Float64Array(rest);
-    for (let r = 0; r < rest; r++) gathered[r] = at(x, int(below, r));
-    for (let c = own - 1; c >= 0; c--) {
-      const base = c * rows;
-      let sum = at(x, first + c);
-      for (let r = c + 1; r < own; r++) sum -= at(l, base + r) * at(x, first + r);
-      for (let r = 0; r < rest; r++) sum -= at(l, base + own + r) * at(gathered, r);
-      x[first + c] = sum;
-    }
   }
 }

@@ -7,10 +7,11 @@
  */
 import { assemble, type Matrix } from "./assemble.ts";
 import type { Mode } from "./faults.ts";
-import { backward, type Factor, factorise, solve } from "./ldlt.ts";
+import { type Factor, factorise } from "./ldlt.ts";
 import { at, bump, dotOf, int, largest } from "./numbers.ts";
 import { looseMotion } from "./releases.ts";
 import type { Dropped } from "./residual.ts";
+import { backward, solve } from "./solve.ts";
 import type { Vec3 } from "./structure.ts";
 import { toGlobal } from "./supports.ts";
 import { endMotions, type Stick, type System, strainOf } from "./system.ts";

@@ -105,7 +105,7 @@ export class Reduced {
   /** μ, and the strains of all one-way members with it. */
   solve(start: Start): { mu: Float64Array; strains: Float64Array } {
     const mu = this.apply((s) => at(start.strains, s) + at(start.hang, s));
-    const strains = Float64Array.from(start.strains);
+    const strains = start.strains.slice();
     for (const s of this.#strains)
       if (at(mu, s) !== 0) addScaled(strains, at(mu, s), this.#members.column(s));
     return { mu, strains };

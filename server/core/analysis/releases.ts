@@ -33,11 +33,13 @@ export function joinEnds(e: FrameElement, stiffness: Float64Array): Jointed {
     ...softEnds(e.releaseI, e.endSpringI, 0, e.axialOnly),
     ...softEnds(e.releaseJ, e.endSpringJ, 6, e.axialOnly),
   ];
-  const k = Float64Array.from(stiffness);
+  if (freed.length === 0) return { k: stiffness, steps: [], loose: [] };
+  const k = stiffness.slice();
   const steps: Step[] = [];
   const loose: number[] = [];
   for (const { motion, spring } of freed) {
-    const column = Float64Array.from({ length: ENDS }, (_, m) => at(k, m * ENDS + motion));
+    // The matrix is symmetric: row and column are the same.
+    const column = k.slice(motion * ENDS, (motion + 1) * ENDS);
     const own = at(column, motion);
     if (own <= NOUGHT * at(stiffness, motion * ENDS + motion)) {
       // Only a free motion makes the stick loose; a spring on a stick that is slack already just goes along.
@@ -50,14 +52,16 @@ export function joinEnds(e: FrameElement, stiffness: Float64Array): Jointed {
     }
     steps.push({ motion, spring, column });
     const kept = spring / (own + spring) / own;
-    for (let r = 0; r < ENDS; r++)
+    for (let r = 0; r < ENDS; r++) {
+      const share = at(column, r);
+      if (share === 0) continue;
       for (let c = 0; c < ENDS; c++) {
-        const product = at(column, r) * at(column, c);
-        if (product === 0) continue;
+        const product = share * at(column, c);
         const outer = r === motion || c === motion;
         const rest = outer ? 0 : at(k, r * ENDS + c) - product / own;
         k[r * ENDS + c] = rest + kept * product;
       }
+    }
     sweep(k, stiffness);
   }
   return { k, steps, loose };
@@ -95,7 +99,7 @@ export function joinForces(
   joint: Jointed,
   f0: Float64Array,
 ): { readonly f: Float64Array; readonly atStep: readonly number[] } {
-  const f = Float64Array.from(f0);
+  const f = f0.slice();
   const atStep: number[] = [];
   for (const { motion, spring, column } of joint.steps) {
     const own = at(column, motion);
@@ -112,7 +116,7 @@ export function joinForces(
  * @param atStep from {@link joinForces}; all nought without load
  */
 export function innerMotions(joint: Jointed, outer: Float64Array, atStep: readonly number[]): Float64Array {
-  const v = Float64Array.from(outer);
+  const v = outer.slice();
   for (let n = joint.steps.length - 1; n >= 0; n--) {
     const step = joint.steps[n];
     if (!step) continue;
@@ -145,7 +149,7 @@ export function looseMotion(joint: Jointed, r: number): Float64Array {
  */
 export function deformations(k: Float64Array, size = ENDS): Float64Array[] {
   const scale = Array.from({ length: size }, (_, m) => Math.sqrt(Math.max(0, at(k, m * size + m))));
-  const a = Float64Array.from(k, (v, n) => {
+  const a = k.map((v, n) => {
     const s = (scale[Math.floor(n / size)] ?? 0) * (scale[n % size] ?? 0);
     return s > 0 ? v / s : 0;
   });
@@ -156,10 +160,10 @@ export function deformations(k: Float64Array, size = ENDS): Float64Array[] {
     const pivot = at(a, best * size + best);
     if (!(pivot > RANK)) break;
     const root = Math.sqrt(pivot);
-    const column = Float64Array.from({ length: size }, (_, m) => at(a, m * size + best) / root);
+    const column = new Float64Array(size).map((_, m) => at(a, m * size + best) / root);
     for (let r = 0; r < size; r++)
       for (let c = 0; c < size; c++) bump(a, r * size + c, -at(column, r) * at(column, c));
-    columns.push(Float64Array.from(column, (v, m) => v * (scale[m] ?? 0)));
+    columns.push(column.map((v, m) => v * (scale[m] ?? 0)));
   }
   return columns;
 }

@@ -7,26 +7,17 @@ import { ENDS } from "./element-stiffness.ts";
 import { at, bump } from "./numbers.ts";
 import type { Vec3 } from "./structure.ts";
 import { toGlobal } from "./supports.ts";
-import { endMotions, type Stick, type System, strainOf, turnBack } from "./system.ts";
+import { endMotions, type System, strainOf } from "./system.ts";
 import { cross, minus, norm, plus, three, ZERO } from "./vec3.ts";
 
 /** Parts out of action, by their place in `system.parts`. */
 export type Dropped = ReadonlySet<number>;
 
-/** Forces of both ends on the stick, local axes, at its nodes' side of the joints. */
-export function endForces(stick: Stick, loads: CaseLoads, u: Float64Array, dropped: boolean): Float64Array {
-  const loaded = loads.sticks.get(stick.index);
-  if (dropped) return loaded ? loaded.hung : new Float64Array(ENDS);
-  const v = endMotions(stick, u);
-  const f = loaded ? Float64Array.from(loaded.ends) : new Float64Array(ENDS);
-  for (let r = 0; r < ENDS; r++)
-    for (let c = 0; c < ENDS; c++) bump(f, r, at(stick.joint.k, r * ENDS + c) * at(v, c));
-  return f;
-}
-
 export interface Balance {
   /** The motions it is for. */
   readonly motions: Float64Array;
+  /** Forces of both ends on each stick (12 a stick), local axes, at its nodes' side of the joints. */
+  readonly ends: Float64Array;
   /** Forces that sticks, links and springs need from each motion, less the loads: the reaction where held, else nought. */
   readonly unbalanced: Float64Array;
   /** Largest force and moment at the ends of sticks. */
@@ -35,20 +26,29 @@ export interface Balance {
 }
 
 export function balance(system: System, loads: CaseLoads, u: Float64Array, dropped: Dropped): Balance {
-  const unbalanced = Float64Array.from(loads.applied, (v) => -v);
-  let [force, moment] = [loads.force, loads.moment];
+  const unbalanced = loads.applied.map((v) => -v);
+  const ends = new Float64Array(ENDS * system.sticks.length);
+  const v = new Float64Array(ENDS);
   system.sticks.forEach((stick, n) => {
-    const f = endForces(stick, loads, u, dropped.has(n));
-    for (let m = 0; m < ENDS; m++) {
-      if (m % 6 < 3) force = Math.max(force, Math.abs(at(f, m)));
-      else moment = Math.max(moment, Math.abs(at(f, m)));
+    const from = ENDS * n;
+    const loaded = loads.sticks.get(n);
+    if (dropped.has(n)) {
+      if (!loaded) return;
+      ends.set(loaded.hung, from);
+    } else {
+      if (loaded) ends.set(loaded.ends, from);
+      endMotions(stick, u, v);
+      multiply(stick.joint.k, v, ends, from);
     }
-    const g = turnBack(f, stick.toI, stick.toJ);
-    for (let m = 0; m < 6; m++) {
-      bump(unbalanced, 6 * stick.i + m, at(g, m));
-      bump(unbalanced, 6 * stick.j + m, at(g, m + 6));
-    }
+    addEnd(ends, from, stick.toI, unbalanced, 6 * stick.i);
+    addEnd(ends, from + 6, stick.toJ, unbalanced, 6 * stick.j);
   });
+  let [force, moment] = [loads.force, loads.moment];
+  for (let k = 0; k < ends.length; k++) {
+    const size = Math.abs(at(ends, k));
+    if (k % 6 < 3) force = Math.max(force, size);
+    else moment = Math.max(moment, size);
+  }
   system.links.forEach((link, n) => {
     if (dropped.has(system.sticks.length + n)) return;
     const pull = link.link.stiffness * strainOf(link.stretch, link, u);
@@ -59,12 +59,32 @@ export function balance(system: System, loads: CaseLoads, u: Float64Array, dropp
     }
   });
   for (let k = 0; k < system.size; k++) {
-    const spring = at(system.ground.springs, k) * at(u, k);
+    const stiffness = at(system.ground.springs, k);
+    if (stiffness === 0) continue;
+    const spring = stiffness * at(u, k);
     bump(unbalanced, k, spring);
     if (k % 6 < 3) force = Math.max(force, Math.abs(spring));
     else moment = Math.max(moment, Math.abs(spring));
   }
-  return { motions: u, unbalanced, force, moment };
+  return { motions: u, ends, unbalanced, force, moment };
+}
+
+/** into[from …] += K v */
+function multiply(k: Float64Array, v: Float64Array, into: Float64Array, from: number): void {
+  for (let c = 0; c < ENDS; c++) {
+    const value = at(v, c);
+    if (value === 0) continue;
+    for (let r = 0; r < ENDS; r++) bump(into, from + r, at(k, r * ENDS + c) * value);
+  }
+}
+
+/** sum[node …] += Tᵀ f[from …] */
+function addEnd(f: Float64Array, from: number, t: Float64Array, sum: Float64Array, node: number): void {
+  for (let r = 0; r < 6; r++) {
+    const value = at(f, from + r);
+    if (value === 0) continue;
+    for (let c = 0; c < 6; c++) bump(sum, node + c, at(t, 6 * r + c) * value);
+  }
 }
 
 export interface Residual {
@@ -133,9 +153,7 @@ function wholeBalance(system: System, loads: CaseLoads, found: Balance): [Vec3, 
 
 /** What each support puts on the frame, springs included, in the nodes' axes; nought at free motions. */
 export function reactionsOf(system: System, found: Balance): Float64Array {
-  return Float64Array.from({ length: system.size }, (_, k) => {
-    if (system.ground.held[k]) return at(found.unbalanced, k);
-    const spring = at(system.ground.springs, k);
-    return spring === 0 ? 0 : -spring * at(found.motions, k);
-  });
+  return found.unbalanced.map((v, k) =>
+    system.ground.held[k] ? v : -at(system.ground.springs, k) * at(found.motions, k),
+  );
 }

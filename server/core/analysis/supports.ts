@@ -1,7 +1,6 @@
 /** Supports: which motions of which nodes are held, by how much moved, and by which springs. */
+import type { Rows } from "./element-stiffness.ts";
 import { type FrameSupport, MOTIONS, type Structure, type Vec3, type Vec6 } from "./structure.ts";
-
-export type Rows = readonly [Vec3, Vec3, Vec3];
 
 /** All numbers run over 6 motions of each node in turn, in the node's own axes: global, or those of its skew support. */
 export interface Ground {

@@ -1,163 +1,212 @@
 /**
- * Where the factor L of a sparse symmetric matrix has entries, found on the graph of the nodes (each standing for up to
- * six motions), and how its columns group into supernodes: runs of nodes that share the entries below them.
+ * Where the factor L of a sparse symmetric matrix has entries, and how its columns group into supernodes: runs of
+ * unknowns that share the entries below them.
  *
- * Elimination tree and column structures: Davis, Direct Methods for Sparse Linear Systems, ch. 4 (from memory).
+ * Elimination tree (Liu) and column counts by row subtrees: Davis, Direct Methods for Sparse Linear Systems, ch. 4 (from
+ * memory).
  */
+import { int } from "./numbers.ts";
 import { type Graph, minimumDegree, reverseCuthillMcKee } from "./ordering.ts";
 
+/** A lower half without its diagonal: the columns with an entry in each row. */
+export interface RowPattern {
+  readonly starts: Int32Array;
+  readonly columns: Int32Array;
+}
+
 export interface Supernode {
-  /** Nodes by place in the order: from `first` up to but without `end`. */
+  /** Unknowns from `first` up to but without `end`. */
   readonly first: number;
   readonly end: number;
-  /** Places of the nodes below them that have entries, rising. */
-  readonly below: readonly number[];
+  /** Unknowns below them that have entries, rising. */
+  readonly below: Int32Array;
   /** Supernodes whose updates it takes in. */
-  readonly children: number[];
+  readonly children: readonly number[];
 }
 
-export interface Symbolic {
-  /** Nodes in the order of elimination, and the place of each. */
-  readonly order: readonly number[];
-  readonly place: Int32Array;
-  readonly supernodes: readonly Supernode[];
-  readonly method: "minimum-degree" | "reverse-cuthill-mckee";
-  /** Entries of L, and multiplications to find them. */
-  readonly entries: number;
-  readonly work: number;
-}
+export type OrderMethod = "minimum-degree" | "reverse-cuthill-mckee";
 
-/** @param weights motions of each node: at least one */
-export function analyseGraph(graph: Graph, weights: readonly number[]): Symbolic {
-  const degree = withOrder(graph, weights, minimumDegree(graph, weights), "minimum-degree");
-  const band = withOrder(graph, weights, reverseCuthillMcKee(graph), "reverse-cuthill-mckee");
-  return band.work < degree.work ? band : degree;
-}
-
-function withOrder(
+/** The better of two orders of elimination for a graph whose nodes stand for `weights` unknowns each. */
+export function orderNodes(
   graph: Graph,
   weights: readonly number[],
-  given: readonly number[],
-  method: Symbolic["method"],
-): Symbolic {
-  const first = columns(graph, given);
-  // Children right before their parents, so that supernodes are runs.
-  const order = postorder(first.parent).map((place) => given[place] ?? 0);
-  const { parent, below } = columns(graph, order);
-  const supernodes = group(
-    parent,
-    below,
-    order.map((v) => weights[v] ?? 1),
-  );
-  const place = new Int32Array(graph.length);
-  order.forEach((v, k) => {
-    place[v] = k;
-  });
-  let [entries, work] = [0, 0];
-  for (const s of supernodes) {
-    const own = span(order, weights, s.first, s.end);
-    const rest = s.below.reduce((sum, k) => sum + (weights[order[k] ?? 0] ?? 1), 0);
-    for (let c = 0; c < own; c++) {
-      const rows = own - c + rest;
-      entries += rows;
-      work += rows * rows;
-    }
-  }
-  return { order, place, supernodes, method, entries, work };
+): { readonly order: readonly number[]; readonly method: OrderMethod } {
+  const degree = minimumDegree(graph, weights);
+  const band = reverseCuthillMcKee(graph);
+  return workOf(graph, weights, band) < workOf(graph, weights, degree)
+    ? { order: band, method: "reverse-cuthill-mckee" }
+    : { order: degree, method: "minimum-degree" };
 }
 
-const span = (order: readonly number[], weights: readonly number[], from: number, to: number): number =>
-  order.slice(from, to).reduce((sum, v) => sum + (weights[v] ?? 1), 0);
-
-/** For each place in the order: the places below it with entries in L, and the first of them, its parent in the tree. */
-function columns(graph: Graph, order: readonly number[]): { parent: Int32Array; below: number[][] } {
-  const n = order.length;
-  const place = new Int32Array(n);
+/** Multiplications that an order needs when every node's unknowns are coupled with all of its neighbors'. */
+function workOf(graph: Graph, weights: readonly number[], order: readonly number[]): number {
+  const place = new Int32Array(order.length);
   order.forEach((v, k) => {
     place[v] = k;
   });
+  const starts = new Int32Array(order.length + 1);
+  const columns: number[] = [];
+  order.forEach((v, k) => {
+    for (const w of graph[v] ?? []) if (int(place, w) < k) columns.push(int(place, w));
+    starts[k + 1] = columns.length;
+  });
+  const rows = { starts, columns: Int32Array.from(columns) };
+  const own = Int32Array.from(order, (v) => weights[v] ?? 1);
+  const below = countBelow(rows, treeOf(rows), own);
+  return below.reduce((sum, count, k) => sum + int(own, k) * (count + int(own, k) / 2) ** 2, 0);
+}
+
+/** Parent of each unknown in the elimination tree: the first below it with an entry in its column of L; −1 for none. */
+export function treeOf({ starts, columns }: RowPattern): Int32Array {
+  const n = starts.length - 1;
   const parent = new Int32Array(n).fill(-1);
-  const below: number[][] = [];
-  const children: number[][] = order.map(() => []);
-  const mark = new Int32Array(n).fill(-1);
-  for (let k = 0; k < n; k++) {
-    const rows: number[] = [];
-    const take = (r: number) => {
-      if (r <= k || mark[r] === k) return;
-      mark[r] = k;
-      rows.push(r);
-    };
-    for (const v of graph[order[k] ?? 0] ?? []) take(place[v] ?? 0);
-    for (const child of children[k] ?? []) for (const r of below[child] ?? []) take(r);
-    rows.sort((a, b) => a - b);
-    below.push(rows);
-    const up = rows[0];
-    if (up !== undefined) {
-      parent[k] = up;
-      children[up]?.push(k);
+  const ancestor = new Int32Array(n).fill(-1);
+  for (let i = 0; i < n; i++)
+    for (let p = int(starts, i); p < int(starts, i + 1); p++) {
+      let k = int(columns, p);
+      while (k !== -1 && k < i) {
+        const next = int(ancestor, k);
+        ancestor[k] = i;
+        if (next === -1) parent[k] = i;
+        k = next;
+      }
     }
-  }
-  return { parent, below };
+  return parent;
 }
 
-function postorder(parent: Int32Array): number[] {
-  const children: number[][] = Array.from(parent, () => []);
-  const roots: number[] = [];
-  parent.forEach((p, k) => {
-    (p < 0 ? roots : children[p])?.push(k);
-  });
-  const out: number[] = [];
-  const stack = roots.reverse();
-  const opened = new Uint8Array(parent.length);
-  while (stack.length > 0) {
-    const k = stack[stack.length - 1] ?? 0;
-    if (opened[k]) {
-      out.push(k);
-      stack.pop();
-      continue;
+/** Entries below the diagonal in each column of L, each row counting for its weight. */
+function countBelow({ starts, columns }: RowPattern, parent: Int32Array, weights?: Int32Array): Int32Array {
+  const n = parent.length;
+  const count = new Int32Array(n);
+  const mark = new Int32Array(n).fill(-1);
+  for (let i = 0; i < n; i++) {
+    mark[i] = i;
+    const weight = weights ? int(weights, i) : 1;
+    for (let p = int(starts, i); p < int(starts, i + 1); p++)
+      for (let k = int(columns, p); int(mark, k) !== i; k = int(parent, k)) {
+        count[k] = int(count, k) + weight;
+        mark[k] = i;
+      }
+  }
+  return count;
+}
+
+/** Unknowns in an order in which children come right before their parents, so that supernodes are runs. */
+export function postorder(parent: Int32Array): Int32Array {
+  const n = parent.length;
+  const child = new Int32Array(n).fill(-1);
+  const sibling = new Int32Array(n).fill(-1);
+  for (let k = n - 1; k >= 0; k--) {
+    const up = int(parent, k);
+    if (up < 0) continue;
+    sibling[k] = int(child, up);
+    child[up] = k;
+  }
+  const out = new Int32Array(n);
+  let done = 0;
+  for (let root = 0; root < n; root++) {
+    if (int(parent, root) >= 0) continue;
+    let k = root;
+    for (;;) {
+      // Down to a leaf, then up until there is another branch.
+      while (int(child, k) >= 0) k = int(child, k);
+      out[done++] = k;
+      while (k !== root && int(sibling, k) < 0) {
+        k = int(parent, k);
+        out[done++] = k;
+      }
+      if (k === root) break;
+      k = int(sibling, k);
     }
-    opened[k] = 1;
-    stack.push(...(children[k] ?? []).reverse());
   }
   return out;
 }
 
+/** @param rows pattern of a matrix whose unknowns are in postorder */
+export function supernodesOf(rows: RowPattern): {
+  readonly supernodes: readonly Supernode[];
+  /** Entries of L, and multiplications to find them. */
+  readonly entries: number;
+  readonly work: number;
+} {
+  const parent = treeOf(rows);
+  const runs = group(parent, countBelow(rows, parent));
+  const owner = new Int32Array(parent.length);
+  runs.forEach((run, n) => {
+    owner.fill(n, run.first, run.end);
+  });
+  const below = structures(rows, parent, runs, owner);
+  const children: number[][] = runs.map(() => []);
+  let [entries, work] = [0, 0];
+  const supernodes = runs.map(({ first, end }, n): Supernode => {
+    const list = below[n] ?? new Int32Array(0);
+    if (list.length > 0) children[int(owner, int(list, 0))]?.push(n);
+    for (let c = first; c < end; c++) {
+      const height = end - c + list.length;
+      entries += height;
+      work += height * height;
+    }
+    return { first, end, below: list, children: children[n] ?? [] };
+  });
+  return { supernodes, entries, work };
+}
+
+interface Run {
+  readonly first: number;
+  readonly end: number;
+  readonly rest: number;
+}
+
 /** Joins neighbors with the same entries below, and a child with its parent where that stores few noughts. */
-function group(parent: Int32Array, below: readonly number[][], weights: readonly number[]): Supernode[] {
-  const done: { first: number; end: number; own: number; rest: number; below: number[] }[] = [];
-  const sum = (places: readonly number[]) => places.reduce((s, k) => s + (weights[k] ?? 1), 0);
+function group(parent: Int32Array, below: Int32Array): Run[] {
+  const done: Run[] = [];
   for (let k = 0; k < parent.length; k++) {
-    const rows = below[k] ?? [];
-    let run = { first: k, end: k + 1, own: weights[k] ?? 1, rest: sum(rows), below: rows };
+    let run: Run = { first: k, end: k + 1, rest: int(below, k) };
     for (;;) {
       const child = done[done.length - 1];
-      // The last child of this run ends right before it and has its parent in it.
-      if (!child || parent[child.end - 1] !== run.first) break;
-      const noughts = child.own * (run.own + run.rest - child.rest);
-      const own = child.own + run.own;
-      const stored = (own * (own + 1)) / 2 + own * run.rest;
-      if (noughts > stored * (own <= SMALL ? 0.3 : 0.08)) break;
+      // The last child of this run ends right before it and has its parent at its start.
+      if (!child || int(parent, child.end - 1) !== run.first) break;
+      const own = run.end - run.first;
+      const noughts = (child.end - child.first) * (own + run.rest - child.rest);
+      const all = run.end - child.first;
+      const stored = (all * (all + 1)) / 2 + all * run.rest;
+      if (noughts > stored * (all <= SMALL ? MOST_NOUGHTS : FEW_NOUGHTS)) break;
       done.pop();
-      run = { ...run, first: child.first, own };
+      run = { ...run, first: child.first };
     }
     done.push(run);
   }
-  const owner = new Int32Array(parent.length);
-  done.forEach((s, n) => {
-    owner.fill(n, s.first, s.end);
-  });
-  const supernodes: Supernode[] = done.map(({ first, end, below: rows }) => ({
-    first,
-    end,
-    below: rows,
-    children: [],
-  }));
-  supernodes.forEach((s, n) => {
-    const up = s.below[0];
-    if (up !== undefined) supernodes[owner[up] ?? 0]?.children.push(n);
-  });
-  return supernodes;
+  return done;
 }
 
-/** Up to this many motions, wide supernodes gain more than their noughts cost. */
-const SMALL = 24;
+/** Up to this many unknowns, wider supernodes gain more than these shares of noughts cost. */
+const SMALL = 16;
+const MOST_NOUGHTS = 0.3;
+const FEW_NOUGHTS = 0.1;
+
+/** Entries below each run: those of the matrix and those that its children hand on. */
+function structures(
+  { starts, columns }: RowPattern,
+  parent: Int32Array,
+  runs: readonly Run[],
+  owner: Int32Array,
+): Int32Array[] {
+  // A row takes part in a run's structure when a path up the tree from one of its entries passes the run.
+  const lists: number[][] = runs.map(() => []);
+  const mark = new Int32Array(runs.length).fill(-1);
+  const up = runs.map((run) => int(parent, run.end - 1));
+  for (let i = 0; i < parent.length; i++) {
+    const own = int(owner, i);
+    mark[own] = i;
+    for (let p = int(starts, i); p < int(starts, i + 1); p++) {
+      let s = int(owner, int(columns, p));
+      while (int(mark, s) !== i) {
+        mark[s] = i;
+        lists[s]?.push(i);
+        s = int(owner, up[s] ?? 0);
+      }
+    }
+  }
+  // Rows were visited in rising order.
+  return lists.map((list) => Int32Array.from(list));
+}

@@ -64,8 +64,9 @@ export function makeSystem(structure: Structure): System {
   const ground = readSupports(structure);
   const size = 6 * structure.nodes.length;
   const gross = new Float64Array(size);
+  const half = new Float64Array(ENDS * ENDS);
   const sticks = structure.elements.flatMap((element, index) =>
-    makeStick(structure, ground, element, index, gross),
+    makeStick(structure, ground, element, index, gross, half),
   );
   const links = (structure.links ?? []).flatMap((link, index) =>
     makeLink(structure, ground, link, index, gross),
@@ -80,6 +81,7 @@ function makeStick(
   element: FrameElement,
   index: number,
   gross: Float64Array,
+  half: Float64Array,
 ): Stick[] {
   const ends = endsOf(structure, element);
   if (typeof ends === "string") return [];
@@ -116,7 +118,7 @@ function makeStick(
       joint,
       toI,
       toJ,
-      k: toNodes(joint.k, toI, toJ),
+      k: toNodes(joint.k, toI, toJ, half),
       localModes,
       modes: once(() => localModes().map((b) => turnBack(b, toI, toJ))),
       oneWay: element.oneWay,
@@ -125,7 +127,7 @@ function makeStick(
 }
 
 /** Tᵀ v: twelve local end forces as forces on the nodes. */
-export function turnBack(v: Float64Array, toI: Float64Array, toJ: Float64Array): Float64Array {
+function turnBack(v: Float64Array, toI: Float64Array, toJ: Float64Array): Float64Array {
   const out = new Float64Array(ENDS);
   for (let end = 0; end < 2; end++) {
     const t = end === 0 ? toI : toJ;
@@ -135,13 +137,16 @@ export function turnBack(v: Float64Array, toI: Float64Array, toJ: Float64Array):
   return out;
 }
 
-/** T u: the end motions of a stick on its nodes' side, local axes. */
-export function endMotions(stick: Stick, u: Float64Array): Float64Array {
-  const out = new Float64Array(ENDS);
+/** T u: the end motions of a stick on its nodes' side, local axes; written to `out` when that is given. */
+export function endMotions(stick: Stick, u: Float64Array, out = new Float64Array(ENDS)): Float64Array {
   for (let end = 0; end < 2; end++) {
-    const [t, node] = end === 0 ? [stick.toI, stick.i] : [stick.toJ, stick.j];
-    for (let r = 0; r < 6; r++)
-      for (let c = 0; c < 6; c++) bump(out, 6 * end + r, at(t, 6 * r + c) * at(u, 6 * node + c));
+    const t = end === 0 ? stick.toI : stick.toJ;
+    const node = 6 * (end === 0 ? stick.i : stick.j);
+    for (let r = 0; r < 6; r++) {
+      let sum = 0;
+      for (let c = 0; c < 6; c++) sum += at(t, 6 * r + c) * at(u, node + c);
+      out[6 * end + r] = sum;
+    }
   }
   return out;
 }
@@ -169,8 +174,7 @@ function makeLink(
       bump(gross, 6 * node + m + 3, link.stiffness * lever ** 2);
     }
   }
-  const k = Float64Array.from(
-    { length: ENDS * ENDS },
+  const k = new Float64Array(ENDS * ENDS).map(
     (_, n) => link.stiffness * at(stretch, Math.floor(n / ENDS)) * at(stretch, n % ENDS),
   );
   const root = Math.sqrt(link.stiffness);
