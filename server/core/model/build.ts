@@ -12,7 +12,7 @@ import { DEFAULT_HEAD_HOUSING, onlyRidge, placeRoofRafters } from "./place-roof.
 import { Placer } from "./placer.ts";
 import { seatJoints, seatsAlong, shapeJoint } from "./resolve-joints.ts";
 import { topsideAt } from "./roof-planes.ts";
-import { type Solid, solidOf } from "./solid.ts";
+import { contact, type Solid, solidOf } from "./solid.ts";
 import { type Shaped, trueEnds } from "./true-ends.ts";
 import type { Vec3 } from "./vec.ts";
 
@@ -61,6 +61,32 @@ function rebind(meetings: readonly Meeting[], final: (t: Timber) => Timber): Map
   return new Map(meetings.map((m) => [m, { ...m, a: final(m.a), b: final(m.b) }]));
 }
 
+type Seats = ReturnType<typeof seatJoints>;
+
+interface Joined extends Seats {
+  readonly shaped: (seat: Seats["seats"][number]) => Shaped;
+  /** the timbers with their true ends, by id */
+  readonly ended: ReadonlyMap<string, Timber>;
+}
+
+/** Chooses the joints of the meetings and learns from them where the timbers end. */
+function joined(
+  frame: Frame,
+  timbers: readonly Timber[],
+  meetings: readonly Meeting[],
+  metric: boolean,
+): Joined {
+  const { seats, problems } = seatJoints(frame, meetings);
+  const along = seatsAlong(seats);
+  const shaped = (seat: Seats["seats"][number]): Shaped =>
+    shapeJoint(seat, along.get(seat.into.id) ?? [], metric);
+  return { seats, problems, shaped, ended: trueEnds(timbers, seats.map(shaped)) };
+}
+
+function stillMeet(m: Meeting, ended: ReadonlyMap<string, Timber>): boolean {
+  return contact(solidOf(ended.get(m.a.id) ?? m.a), solidOf(ended.get(m.b.id) ?? m.b)) !== undefined;
+}
+
 /**
  * Builds the model of a frame. Never fails: what cannot be placed is left out and said in `problems`.
  */
@@ -70,14 +96,13 @@ export function buildModel(frame: Frame): Model {
   const rafters = placeRoofRafters(p);
   const nominal = [...placed, ...rafters.flatMap((r) => r.sticks)];
   const solids = new Map<Timber, Solid>(nominal.map((t) => [t, solidOf(t)]));
-  const met = findMeetings(nominal, solids);
-  const { seats, problems } = seatJoints(frame, met);
   const metric = frame.units === "mm";
-  const along = seatsAlong(seats);
-  const shaped = (seat: (typeof seats)[number]): Shaped =>
-    shapeJoint(seat, along.get(seat.into.id) ?? [], metric);
-  const first = seats.map(shaped);
-  const ended = trueEnds(nominal, first);
+  const placedMeetings = findMeetings(nominal, solids);
+  const tried = joined(frame, nominal, placedMeetings, metric);
+  // as placed, a timber runs through the one it joins; with its true ends it may not reach a third one behind it
+  const met = placedMeetings.filter((m) => stillMeet(m, tried.ended));
+  const { seats, problems, ended, shaped } =
+    met.length < placedMeetings.length ? joined(frame, nominal, met, metric) : tried;
   const endedOf = (t: Timber): Timber => ended.get(t.id) ?? t;
   const meetings = rebind(met, endedOf);
   const joints = seats.map((seat) => {

@@ -18,10 +18,11 @@ export function isBracing(kind: MemberKind): boolean {
 /**
  * @param of kind of the timber whose end joins
  * @param into kind of the timber that receives it
- * @returns the joint a framer would cut there; undefined where timbers are only nailed or butt (rafters at a peak)
+ * @returns the joint a framer would cut there; undefined where timbers are only nailed, butt (rafters at a peak) or collide
  */
 export function usualKind(of: MemberKind, into: MemberKind): JointKindName | undefined {
-  if (isBracing(of)) return "brace-tenon";
+  // braces whose ends run into each other are in each other’s way, not joined
+  if (isBracing(of)) return isBracing(into) ? undefined : "brace-tenon";
   if (of === "rafter")
     return into === "rafter" ? undefined : into === "ridge" ? "housed" : "mortise-and-tenon";
   if (UPRIGHT.has(of) || UPRIGHT.has(into)) return "mortise-and-tenon";

@@ -26,7 +26,7 @@ export interface Parts {
 }
 
 const block = (name: string, entries: Readonly<Record<string, string>> | undefined): string =>
-  entries
+  entries && Object.keys(entries).length > 0
     ? `${name}:\n${Object.entries(entries)
         .map(([key, value]) => `  ${key}: ${value}\n`)
         .join("")}`

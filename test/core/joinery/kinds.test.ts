@@ -1,0 +1,309 @@
+/** Sizes and solids of the kinds of joint, by hand (joint rules of the manual, plane geometry; derived). */
+import { describe, expect, test } from "vitest";
+import type { Joint, Prism } from "../../../server/core/joinery/joint.ts";
+import { jointKindOf } from "../../../server/core/joinery/kinds/index.ts";
+import { boxOf, build, expectNear, joint, type Parts, stick } from "../model/frames.ts";
+
+/** The box around a prism. */
+function prismBox(prism: Prism): { low: number[]; high: number[] } {
+  const points = prism.outline.flatMap(([u, v]) =>
+    [prism.from, prism.to].map((w) =>
+      [0, 1, 2].map((i) => prism.base[i]! + u * prism.u[i]! + v * prism.v[i]! + w * prism.w[i]!),
+    ),
+  );
+  return {
+    low: [0, 1, 2].map((i) => Math.min(...points.map((p) => p[i]!))),
+    high: [0, 1, 2].map((i) => Math.max(...points.map((p) => p[i]!))),
+  };
+}
+
+function expectPrism(prism: Prism | undefined, low: readonly number[], high: readonly number[]): void {
+  expect(prism).toBeDefined();
+  const box = prismBox(prism!);
+  for (const i of [0, 1, 2]) {
+    expectNear(box.low[i], low[i]!, `low ${"xyz"[i]}`);
+    expectNear(box.high[i], high[i]!, `high ${"xyz"[i]}`);
+  }
+}
+
+const cut = (j: Joint, label: string): number | undefined =>
+  jointKindOf(j.kind)
+    .cutSheet(j)
+    .find((r) => r.label === label)?.value;
+
+const framed = (joints: Record<string, string>, members: Record<string, string>, more: Partial<Parts> = {}) =>
+  build({ bents: "{1: 0, 2: 10 ft}", members, joints, ...more });
+
+const POST = "{kind: post, section: 8x8, at: [A1, A2, B1, B2], from: base, to: plate}";
+
+describe("mortise and tenon", () => {
+  const plate = (overhang: string, keys = "") =>
+    framed(
+      {
+        head: `{kind: mortise-and-tenon, of: post, into: plate, tenon: {thickness: 2 in, length: 6 in${keys}}}`,
+      },
+      { post: POST, plate: `{kind: plate, section: 8x10, walls: [A, B], top: top, overhang: ${overhang}}` },
+    );
+
+  test("full width where the mortised timber runs on", () => {
+    const head = joint(plate("12 in"), "head@A1");
+    expect(head.sizes.tenon?.width.value).toBe(8);
+    expect(head.sizes.tenon?.relishCut).toBe(0);
+    // set in 2 from the outside face, 6 up from the underside 86
+    expectPrism(head.solids.tenons[0], [0, 2, 86], [8, 4, 92]);
+    expectPrism(head.solids.mortises[0], [0, 2, 86], [8, 4, 92.25]);
+  });
+
+  test("held back 1 in from a free end of the mortised timber, on that side", () => {
+    const model = plate("0");
+    const first = joint(model, "head@A1");
+    expect(first.sizes.tenon?.width.value).toBe(7);
+    expect(first.sizes.tenon?.relishCut).toBe(1);
+    expectPrism(first.solids.tenons[0], [1, 2, 86], [8, 4, 92]);
+    expectPrism(joint(model, "head@A2").solids.tenons[0], [112, 2, 86], [119, 4, 92]);
+    expect(cut(first, "tenon width")).toBe(7);
+  });
+
+  test("only as much as the end is near", () => {
+    expect(joint(plate("1/4 in"), "head@A1").sizes.tenon?.width.value).toBe(7.25);
+    expect(joint(plate("1 in"), "head@A1").sizes.tenon?.width.value).toBe(8);
+    // the plate stops 1 in short of the post's outside face
+    expectPrism(joint(plate("0, from: 1 in"), "head@A1").solids.tenons[0], [2, 2, 86], [8, 4, 92]);
+  });
+
+  test("a width that the file gives is not cut", () => {
+    const head = joint(plate("0", ", width: 7 1/2 in"), "head@A1");
+    expect(head.sizes.tenon?.width).toEqual({ value: 7.5, from: "file" });
+    expect(head.sizes.tenon?.relishCut).toBe(0);
+  });
+
+  test("set-in is measured on the mortised timber from its reference face", () => {
+    const head = joint(plate("12 in", ", set-in: 1 1/2 in"), "head@B2");
+    expect(head.sizes.tenon?.walls).toEqual([1.5, 4.5]);
+    // wall B looks out at 144
+    expectPrism(head.solids.tenons[0], [112, 140.5, 86], [120, 142.5, 92]);
+  });
+
+  test("widths that differ: in the middle of the joined timber", () => {
+    const model = framed(
+      { head: "{kind: mortise-and-tenon, of: post, into: plate, tenon: {thickness: 2 in, length: 6 in}}" },
+      {
+        post: "{kind: post, section: 8x6, at: [A1], from: base, to: plate}",
+        plate: "{kind: plate, section: 8x10, walls: [A], top: top, overhang: 12 in}",
+      },
+    );
+    expectPrism(joint(model, "head@A1").solids.tenons[0], [0, 2, 86], [8, 4, 92]);
+  });
+
+  test("through, flush or with a tail past the far face", () => {
+    const tie = (keys: string) =>
+      framed(
+        {
+          end: `{kind: mortise-and-tenon, of: tie, into: post, housing: 1/2 in, tenon: {thickness: 2 in, through: true}${keys}}`,
+        },
+        {
+          post: POST,
+          plate: "{kind: plate, section: 8x10, walls: [A, B], top: top}",
+          tie: "{kind: tie, section: 8x8, bents: [1], top: tie-top}",
+        },
+      );
+    const flush = tie("");
+    expectNear(joint(flush, "end@A1").sizes.tenon?.length.value, 7.5, "8 - 1/2");
+    expectNear(stick(flush, "tie@1").length, 144, "to the outside faces");
+    const tailed = tie(", tail: 4 in");
+    expectNear(joint(tailed, "end@A1").sizes.tenon?.length.value, 11.5, "7 1/2 + 4");
+    expectNear(joint(tailed, "end@A1").sizes.tenon?.mortiseDepth, 7.5, "the wood behind the housing");
+    expectNear(stick(tailed, "tie@1").length, 152, "4 in past both faces");
+    expect(boxOf(stick(tailed, "tie@1")).y).toEqual([7.5, 136.5]);
+  });
+});
+
+describe("brace tenons", () => {
+  const braces = (bents: string, at: string) =>
+    build({
+      bents,
+      members: {
+        post: `{kind: post, section: 8x8, at: ${at}, from: base, to: plate}`,
+        plate: "{kind: plate, section: 8x8, walls: [A], top: top}",
+        knee: "{kind: brace, section: 4x6, between: [post, plate], leg: 30 in}",
+      },
+      joints: { ends: "{kind: brace-tenon, of: knee, into: [post, plate], housing: 3/4 in}" },
+    });
+
+  test("two that meet in a post share its wood: half between the housings less 1/2 in", () => {
+    const model = braces("{1: 0, 2: 10 ft, 3: 20 ft}", "[A1, A2, A3]");
+    // (8 - 1.5) / 2 - 0.5 = 2.75
+    expectNear(joint(model, "ends@A2-A1.foot").sizes.tenon?.length.value, 2.75, "shared");
+    expectNear(joint(model, "ends@A2-A1.foot").sizes.tenon?.room, 3.25, "room to the middle");
+    expectNear(joint(model, "ends@A1-A2.foot").sizes.tenon?.length.value, 3, "alone");
+  });
+
+  test("the toe stands square to the post at the end of the leg, the other edge follows the brace", () => {
+    const model = braces("{1: 0, 2: 10 ft}", "[A1, A2]");
+    const tenon = joint(model, "ends@A1-A2.foot").solids.tenons[0]!;
+    // housed face x 8 - 0.75, plate's underside 88 + 0.75, toe at 88.75 - 30; bearing 6 √2
+    const toe = 58.75;
+    expectPrism(tenon, [4.25, 1.5, toe], [7.25, 3, toe + 6 * Math.SQRT2]);
+    const corners = tenon.outline.map(([u, v]) => [
+      tenon.base[0] + u * tenon.u[0] + v * tenon.v[0],
+      tenon.base[2] + u * tenon.u[2] + v * tenon.v[2],
+    ]);
+    const tips = corners.filter(([x]) => Math.abs(x! - 4.25) < 1e-6).map(([, z]) => z!);
+    expectNear(Math.min(...tips), toe, "toe");
+    expectNear(Math.max(...tips), toe + 6 * Math.SQRT2 - 3, "3 in along 45°");
+  });
+});
+
+describe("wedged half-dovetail", () => {
+  const model = framed(
+    {
+      end: "{kind: wedged-half-dovetail, of: tie, into: post, housing: 1 in, tenon: {thickness: 2 in}, drop: 1 1/2 in, pegs: {count: 3, diameter: 3/4 in}}",
+    },
+    {
+      post: POST,
+      plate: "{kind: plate, section: 8x10, walls: [A, B], top: top}",
+      tie: "{kind: tie, section: 8x10, bents: [1], top: tie-top}",
+    },
+  );
+  const end = joint(model, "end@A1");
+
+  test("level on top, cut up below at the shoulder, full depth at the tip", () => {
+    // tie 74 to 84; shoulder at y 7, tip at 0
+    expectPrism(end.solids.tenons[0], [2, 0, 74], [4, 7, 84]);
+    expect(cut(end, "tenon depth at the shoulder")).toBe(8.5);
+    expect(cut(end, "tenon depth at the tip")).toBe(10);
+  });
+
+  test("goes in, then down: mortise and housing stand the drop above it, the roof rises outward", () => {
+    // 84 + 1.5 + 7 / 10
+    expectPrism(end.solids.mortises[0], [2, 0, 74], [4, 7, 86.2]);
+    expectPrism(end.solids.housings[0], [0, 7, 74], [8, 8, 85.5]);
+    expectPrism(end.solids.wedges[0], [2, 0, 84], [4, 7, 86.2]);
+    expect(cut(end, "mortise height at the inner face")).toBe(10);
+    expectNear(cut(end, "mortise height at the outer face"), 12.2, "10 + 1.5 + 0.7");
+    expect(cut(end, "wedge height, thin end")).toBe(1.5);
+    expectNear(cut(end, "wedge height, thick end"), 2.2, "thick end");
+  });
+
+  test("has as many pegs as it says", () => {
+    expect(end.solids.pegs).toHaveLength(3);
+  });
+});
+
+describe("corner half-laps", () => {
+  const lap = (long: string, short: string) =>
+    build({
+      members: {
+        long: `{kind: sill, section: ${long}, walls: [A, B], top: base}`,
+        short: `{kind: sill, section: ${short}, bents: [1], top: base}`,
+      },
+    });
+
+  test("each gives half of the depth", () => {
+    const corner = joint(lap("8x8", "8x8"), "short-corner@1.foot");
+    expectPrism(corner.solids.notches[0], [0, 0, -8], [8, 8, -4]); // short, below
+    expectPrism(corner.solids.mortises[0], [0, 0, -4], [8, 8, 0]); // long, above
+    expectNear(corner.sizes.lap?.depth, 4, "depth");
+    expect(corner.into.id).toBe("long@A");
+  });
+
+  test("depths that differ, flush on top: down to the middle of what both have", () => {
+    const corner = joint(lap("8x10", "6x6"), "short-corner@1.foot");
+    expectPrism(corner.solids.notches[0], [0, 0, -6], [6, 8, -3]);
+    expectPrism(corner.solids.mortises[0], [0, 0, -3], [6, 8, 0]);
+    const other = joint(lap("8x6", "6x10"), "short-corner@1.foot");
+    expectPrism(other.solids.notches[0], [0, 0, -10], [6, 8, -3]);
+    expect(cut(other, "cut away below")).toBe(7);
+    expect(cut(other, "cut away above")).toBe(3);
+  });
+
+  test("the same whichever is written first", () => {
+    const turned = build({
+      members: {
+        short: "{kind: sill, section: 8x8, bents: [1], top: base}",
+        long: "{kind: sill, section: 8x8, walls: [A, B], top: base}",
+      },
+    });
+    expect(turned.joints.map((j) => j.id).sort()).toEqual(
+      lap("8x8", "8x8")
+        .joints.map((j) => j.id)
+        .sort(),
+    );
+  });
+});
+
+describe("housed dovetails", () => {
+  const beams = (keys: string, top = "4 ft") =>
+    build({
+      members: {
+        carrier: "{kind: beam, section: 8x10, walls: [A, B], top: 4 ft, overhang: 12 in}",
+        joist: `{kind: beam, section: 6x8, bents: [2], top: ${top}}`,
+      },
+      joints: { drop: `{kind: housed-dovetail, of: joist, into: carrier, housing: 1/2 in${keys}}` },
+    });
+
+  test("default sizes: half the depth, one in six of flare, at most 3 in long", () => {
+    const { dovetail } = joint(beams(""), "drop@2.foot").sizes;
+    expect(dovetail?.length.value).toBe(3); // (8 - 1/2) / 2 = 3.75
+    expect(dovetail?.depth.value).toBe(4);
+    expect(dovetail?.flare.value).toBe(0.5);
+    expect(dovetail?.tip).toBe(6);
+    expect(dovetail?.neck).toBe(5);
+  });
+
+  test("flush: tail and socket from the top down", () => {
+    const model = beams(", dovetail: {length: 3 in, depth: 5 in, flare: 1/2 in}");
+    const drop = joint(model, "drop@2.foot");
+    expectPrism(drop.solids.tenons[0], [117, 4.5, 43], [123, 7.5, 48]);
+    expectPrism(drop.solids.mortises[0], [117, 4.5, 43], [123, 7.5, 48]);
+    // housing as deep as the joist, open on top
+    expectPrism(drop.solids.housings[0], [117, 7.5, 40], [123, 8, 48]);
+    expectNear(stick(model, "joist@2").length, 129 + 2 * 3, "7.5 to 136.5, and the tails");
+  });
+
+  test("below the carrier's top: the socket is open to the top, the tail is not", () => {
+    const drop = joint(
+      beams(", dovetail: {length: 3 in, depth: 5 in, flare: 1/2 in}", "47 in"),
+      "drop@2.foot",
+    );
+    expectPrism(drop.solids.tenons[0], [117, 4.5, 42], [123, 7.5, 47]);
+    expectPrism(drop.solids.mortises[0], [117, 4.5, 42], [123, 7.5, 48]);
+  });
+});
+
+describe("pockets", () => {
+  test("bear 2 in, never more than a third of the carrier, as deep as the joist", () => {
+    const pocket = (section: string) =>
+      build({
+        members: {
+          tie: `{kind: tie, section: ${section}, bents: [1, 2], from: A, to: B, top: tie-top}`,
+          joist: "{kind: joist, section: 4x6, between: [tie@1, tie@2], count: 1}",
+        },
+      });
+    const wide = pocket("8x10");
+    const [first] = wide.joints;
+    expect(first?.sizes.pocket).toEqual({ bearing: { value: 2, from: "default" }, depth: 6, width: 4 });
+    expectNear(stick(wide, "joist").length, 108 + 2 * 2, "faces 8 and 116");
+    const narrow = pocket("4x10").joints[0];
+    expectNear(narrow?.sizes.pocket?.bearing.value, 4 / 3, "a third of 4");
+  });
+});
+
+describe("bird's mouths", () => {
+  test("the cut sheet tells the tail's level run from the plumb cut", () => {
+    const model = build({
+      members: { plate: "{kind: plate, section: 8x8, walls: [A, B], top: top}" },
+      roof: '{kind: gable, pitch: "9:12", rafters: {section: 3x6, spacing: 30 in, seat: {kind: birds-mouth}, overhang: {eave: 14 in}}}',
+    });
+    const seat = joint(model, "rafter-seat@A.2");
+    expectNear(cut(seat, "plumb cut to tail, level"), 14, "the eave overhang");
+    expectNear(cut(seat, "plumb (heel) cut"), 2.5 * 0.75, "2 1/2 × 3/4");
+    expectNear(cut(seat, "notch square to the rafter"), 1.5, "2 1/2 × 0.6");
+    // triangle below the plate's top: seat inward from the outside face, plumb cut on it
+    expectPrism(
+      seat.solids.notches[0],
+      [stick(model, "rafter@A.2").origin[0] - 1.5, 0, 96 - 1.875],
+      [stick(model, "rafter@A.2").origin[0] + 1.5, 2.5, 96],
+    );
+  });
+});
