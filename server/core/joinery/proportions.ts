@@ -50,7 +50,7 @@ export function pegDiameter(timber: number, metric: boolean): number {
 }
 
 /** Draw of the hole in the tenon toward the shoulder: 1/16 to 1/8 in is usual; 3/32 in where nothing is said. */
-export function drawbore(metric: boolean): number {
+function drawbore(metric: boolean): number {
   return usual(metric, 3 / 32, 2.5);
 }
 

@@ -1,7 +1,7 @@
 /** Makes a timber whose faces lie square to the axes of space, or along a given slope. */
 import type { Member, TimberClass } from "../frame/frame.ts";
 import type { PlacementRule, ReferenceFaces, Timber } from "./model.ts";
-import { add, along, scale, type Vec3 } from "./vec.ts";
+import { along, scale, type Vec3 } from "./vec.ts";
 
 export type Interval = readonly [number, number];
 
@@ -64,11 +64,6 @@ export function boxTimber(
     length: span,
     curve: undefined,
   };
-}
-
-/** The center of the timber's line, halfway between its ends. */
-export function centerOf(timber: Timber): Vec3 {
-  return add(timber.origin, scale(timber.axis, timber.span / 2));
 }
 
 /** Half the extent of a timber's section in a direction square to its grain, inches. */

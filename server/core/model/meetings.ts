@@ -1,7 +1,7 @@
 /** Finds where timbers meet: a sweep along x for candidates, then the contact of their solids. */
 import type { Meeting, Timber } from "./model.ts";
 import { type Contact, contact, type Solid, TOUCH } from "./solid.ts";
-import { dot, length, sub, type Vec3 } from "./vec.ts";
+import { dot, type Vec3 } from "./vec.ts";
 
 function endOf(own: Contact): "foot" | "head" | "side" {
   const [foot, head] = own.ends;
@@ -61,9 +61,4 @@ export function findMeetings(timbers: readonly Timber[], solids: ReadonlyMap<Tim
     open.push(next);
   }
   return found.sort((p, q) => p.key - q.key).map((f) => f.meeting);
-}
-
-/** Distance of two points, inches. */
-export function distance(a: Vec3, b: Vec3): number {
-  return length(sub(a, b));
 }

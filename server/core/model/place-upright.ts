@@ -7,10 +7,10 @@ import type { Timber } from "./model.ts";
 import type { Placer } from "./placer.ts";
 
 /** Stand-off of an anchor when the file names none: an exposed post is held about an inch above the concrete. */
-export const DEFAULT_STAND_OFF = 1;
+const DEFAULT_STAND_OFF = 1;
 
 /** The pier entry under a member at a place. */
-export function pierUnder(p: Placer, member: string, place: GridPlace): PierEntry | undefined {
+function pierUnder(p: Placer, member: string, place: GridPlace): PierEntry | undefined {
   const here = (e: PierEntry): boolean =>
     e.under?.text === member || e.under?.text === `${member}@${place.text}`;
   return (

@@ -117,7 +117,7 @@ function patch(polygon: readonly Vec3[], least: number): Patch | undefined {
 /** How near two faces must come to touch (design: 1/16 in), and the thinnest strip of contact that counts. */
 export const TOUCH = 1 / 16;
 const LEAST_STRIP = 1 / 8 + 1e-6;
-export const LEAST_CONTACT = 1;
+const LEAST_CONTACT = 1;
 
 export interface Contact {
   readonly area: number;

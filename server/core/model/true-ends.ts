@@ -15,7 +15,7 @@ function axialAt(timber: Timber, plane: EndPlane): number {
 }
 
 /** The timber with its full section ending at the given planes. */
-export function withEnds(timber: Timber, foot: EndPlane, head: EndPlane): Timber {
+function withEnds(timber: Timber, foot: EndPlane, head: EndPlane): Timber {
   const start = axialAt(timber, foot);
   const origin = along(timber.origin, timber.axis, start);
   return { ...timber, origin, foot, head, span: axialAt(timber, head) - start };
@@ -31,7 +31,7 @@ function pointsOf(joint: Joint): Vec3[] {
 }
 
 /** From the longest point at one end to the longest at the other, tenons included, along the grain. */
-export function stickLength(timber: Timber, own: readonly Joint[]): number {
+function stickLength(timber: Timber, own: readonly Joint[]): number {
   const points = [...solidOf(timber).corners, ...own.flatMap(pointsOf)];
   const at = points.map((p) => dot(sub(p, timber.origin), timber.axis));
   return Math.max(...at) - Math.min(...at);

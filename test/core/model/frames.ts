@@ -2,7 +2,7 @@
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { expect } from "vitest";
-import type { Joint } from "../../../server/core/joinery/joint.ts";
+import type { Joint, JointSizes } from "../../../server/core/joinery/joint.ts";
 import { buildModel } from "../../../server/core/model/build.ts";
 import type { Model, Timber } from "../../../server/core/model/model.ts";
 import type { ModelProblem } from "../../../server/core/model/problems.ts";
@@ -165,4 +165,39 @@ export function summary(model: Model): unknown {
     piers: model.piers.map((p) => ({ id: p.id, top: round(p.top), bottom: r(p.bottom) })).sort(byId),
     problems: problemsOf(model).sort(),
   };
+}
+
+/** How many joints there are of each entry and kind. */
+export function jointCounts(model: Model): Record<string, number> {
+  const counts: Record<string, number> = {};
+  for (const j of model.joints) {
+    const key = `${j.id.split("@")[0]} ${j.kind}`;
+    counts[key] = (counts[key] ?? 0) + 1;
+  }
+  return counts;
+}
+
+/** Tenon of a joint: thickness, width, length, set-in, walls, room; in `unit` inches. */
+export function expectTenon(
+  sizes: JointSizes,
+  want: {
+    readonly thickness: number;
+    readonly width: number;
+    readonly length: number;
+    readonly setIn: number;
+    readonly walls: readonly [number, number];
+    readonly room: number;
+  },
+  unit = 1,
+): void {
+  const tenon = sizes.tenon!;
+  for (const key of ["thickness", "width", "length", "setIn"] as const)
+    expectNear(tenon[key].value, want[key] * unit, key);
+  expectNear(tenon.walls[0], want.walls[0] * unit, "wall at the reference face");
+  expectNear(tenon.walls[1], want.walls[1] * unit, "far wall");
+  expectNear(tenon.room, want.room * unit, "room");
+}
+
+export function expectLength(model: Model, id: string, want: number): void {
+  expectNear(stick(model, id).length, want, `length of ${id}`);
 }
