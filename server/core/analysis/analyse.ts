@@ -14,6 +14,7 @@ import { dropping, OneWayMembers, type Outcome, ownLoads, type Start, settle } f
 import { type StickForces, stickCurves, stickForces } from "./recover.ts";
 import { type Balance, balance, type Dropped, type Residual, reactionsOf, residualOf } from "./residual.ts";
 import type { LoadCase, Structure, Vec6 } from "./structure.ts";
+import { nothingToCombine, type Superposition, superpose } from "./superpose.ts";
 import { toGlobal } from "./supports.ts";
 import { makeSystem, type System, strainOf } from "./system.ts";
 import { validate } from "./validate.ts";
@@ -71,6 +72,8 @@ export function analyse(structure: Structure, cases: readonly LoadCase[], option
 export interface Prepared {
   readonly found: Omit<Analysis, "cases">;
   readonly solve: (given: LoadCase) => CaseResult;
+  /** Basic loads without settlements, to be combined with factors: far cheaper than solving every combination. */
+  readonly superpose: (basics: readonly LoadCase[]) => Superposition;
 }
 
 /** Factorises a structure once; each case then costs a few solves. */
@@ -81,6 +84,7 @@ export function prepare(structure: Structure, options: Options = {}): Prepared {
     return {
       found: { faults, mechanisms: [], idle: [] },
       solve: ({ id }) => ({ id, status: "failed", faults: caseFaults }),
+      superpose: () => nothingToCombine(caseFaults),
     };
   }
   const system = makeSystem(structure);
@@ -99,7 +103,11 @@ export function prepare(structure: Structure, options: Options = {}): Prepared {
     ],
   };
   const tolerance = options.tolerance ?? 1e-6;
-  return { found, solve: (given) => solveCase(system, stability, members, given, tolerance) };
+  return {
+    found,
+    solve: (given) => solveCase(system, stability, members, given, tolerance),
+    superpose: (basics) => superpose(system, stability, members, basics, tolerance),
+  };
 }
 
 /** Forces below this share of the largest are taken for nought when members are judged. */

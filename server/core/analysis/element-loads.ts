@@ -1,5 +1,5 @@
 /** Loads on a stick, turned into its local axes, and the forces with which its ends must hold it. */
-import { Curves, type Flexibility } from "./curves.ts";
+import type { Flexibility } from "./curves.ts";
 import { ENDS, type LocalAxes } from "./element-stiffness.ts";
 import type { InputFault } from "./faults.ts";
 import { at, bump } from "./numbers.ts";
@@ -75,9 +75,18 @@ function squareTo(v: Vec3, load: SpreadLoad, axes: LocalAxes): number {
   return norm(cross(times(v, 1 / size), along));
 }
 
+/** Three points of Gauss: exact for polynomials up to the fifth degree, so for a straight load on a beam of any support. */
+const GAUSS: readonly (readonly [number, number])[] = [
+  [0.5 - Math.sqrt(0.15), 5 / 18],
+  [0.5, 8 / 18],
+  [0.5 + Math.sqrt(0.15), 5 / 18],
+];
+
 /**
  * Forces of both ends on the stick (12, local) when they are held fast. End i is held and end j left free, its motion d
- * found by integrating along the stick, then end j is pushed back by −d.
+ * summed from the cantilever's closed forms (a force P at a: P a² (3L − a)/6EI and P a²/2EI; a moment M: M a (L − a/2)/EI
+ * and M a/EI; Young and Budynas, Roark's Formulas for Stress and Strain, Table 8.1, from memory), then end j is pushed
+ * back by −d.
  * @param k stiffness with both ends fast
  */
 export function fixedEndForces(
@@ -87,15 +96,36 @@ export function fixedEndForces(
   k: Float64Array,
   axialOnly: boolean | undefined,
 ): Float64Array {
-  const nothing = new Float64Array(6);
-  const free = new Curves(length, flexibility, loads, nothing, nothing);
   const f = new Float64Array(ENDS);
-  free.forcesAt(length).forEach((v, m) => {
-    f[m + 6] = v;
-  });
-  const shift = free.motionsAt(length);
-  for (let r = 0; r < ENDS; r++)
-    for (let m = 0; m < 6; m++) bump(f, r, -at(k, r * ENDS + m + 6) * (shift[m] ?? 0));
+  const d = new Float64Array(6);
+  d[0] = loads.elongation;
+  const { axial, twist, bendY, bendZ, shearY, shearZ } = flexibility;
+  const add = (a: number, x: number, y: number, z: number, mx: number, my: number, mz: number): void => {
+    bump(f, 0, -x);
+    bump(f, 1, -y);
+    bump(f, 2, -z);
+    bump(f, 3, -mx);
+    bump(f, 4, a * z - my);
+    bump(f, 5, -a * y - mz);
+    const far = (a * a * (3 * length - a)) / 6;
+    const half = (a * a) / 2;
+    const arm = a * (length - a / 2);
+    bump(d, 0, x * a * axial);
+    bump(d, 1, y * (far * bendZ + a * shearY) + mz * arm * bendZ);
+    bump(d, 2, z * (far * bendY + a * shearZ) - my * arm * bendY);
+    bump(d, 3, mx * a * twist);
+    bump(d, 4, (my * a - z * half) * bendY);
+    bump(d, 5, (mz * a + y * half) * bendZ);
+  };
+  for (const { at: a, force, moment } of loads.points)
+    add(a, force[0], force[1], force[2], moment[0], moment[1], moment[2]);
+  for (const { from, to, start, end } of loads.spreads)
+    for (const [share, weight] of GAUSS) {
+      const by = weight * (to - from);
+      const along = (c: 0 | 1 | 2): number => by * (start[c] + share * (end[c] - start[c]));
+      add(from + share * (to - from), along(0), along(1), along(2), 0, 0, 0);
+    }
+  for (let r = 0; r < ENDS; r++) for (let m = 0; m < 6; m++) bump(f, r, -at(k, r * ENDS + m + 6) * at(d, m));
   if (!axialOnly) return f;
   // A bar's ends take no moment: across its length it is a simple beam, and the length force stays as found.
   const lever = leverForces(loads, length);

@@ -2,37 +2,26 @@
  * Forces at fixed places along every element of a solved case, as one flat table: checks of members run over it without
  * building an object for each place.
  */
+import { PER_SECTION, SHARES, sectionRow } from "../analysis/sections.ts";
 import type { SolvedCase } from "./solve-frame.ts";
 
 /** Places along each element, as shares of its length: both ends and three between. */
-export const PLACES = [0, 0.25, 0.5, 0.75, 1] as const;
+export const PLACES = SHARES;
 
 /** What stands at each place, in this order: N tension positive, shears, torque, moments, in the element's local axes. */
 export const FORCES = ["N", "Vy", "Vz", "T", "My", "Mz"] as const;
 
-const WIDTH = FORCES.length;
-
 /** Where in the table the forces of an element at a place begin. */
-export function rowOf(element: number, place: number): number {
-  return (element * PLACES.length + place) * WIDTH;
-}
+export const rowOf = sectionRow;
 
 /** @returns lb and lb·in, local axes; undefined when the case has no solution */
 export function forceTable(solved: SolvedCase): Float64Array | undefined {
-  const { solution, frame } = solved;
-  if (!solution) return undefined;
-  const table = new Float64Array(frame.pieces.length * PLACES.length * WIDTH);
-  frame.pieces.forEach((_, element) => {
-    const curves = solution.along(element);
-    if (!curves) return;
-    PLACES.forEach((share, place) => {
-      const row = rowOf(element, place);
-      const x = share * curves.length;
-      const side = share === 1 ? "before" : "after";
-      FORCES.forEach((quantity, k) => {
-        table[row + k] = curves.valueAt(quantity, x, side);
-      });
-    });
-  });
-  return table;
+  return solved.combined.sections.length > 0 ? solved.combined.sections : undefined;
+}
+
+/** Forces that act on an element at one of its ends, local axes: the section there, seen from outside. */
+export function endForces(table: Float64Array, element: number, end: "i" | "j"): readonly number[] {
+  const row = rowOf(element, end === "i" ? 0 : PLACES.length - 1);
+  const sign = end === "i" ? -1 : 1;
+  return Array.from({ length: PER_SECTION }, (_, k) => sign * (table[row + k] ?? 0));
 }

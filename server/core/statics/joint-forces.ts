@@ -2,6 +2,7 @@
 import type { Joint } from "../joinery/joint.ts";
 import type { Model, Timber } from "../model/model.ts";
 import { add, dot, scale, type Vec3 } from "../model/vec.ts";
+import { endForces, forceTable } from "./force-table.ts";
 import type { JointForce, PierReaction } from "./frame-results.ts";
 import { localZ } from "./skeleton.ts";
 import type { SolvedCase } from "./solve-frame.ts";
@@ -54,13 +55,11 @@ function tally(into: Map<string, Tally>, joint: Joint, force: Vec3, caseId: stri
   raise(own.across, Math.abs(dot(force, joint.face.across)), caseId);
 }
 
-function endJoints(solved: SolvedCase, into: Map<string, Tally>): void {
-  const { solution, frame, frameCase } = solved;
-  frame.pieces.forEach((piece, index) => {
-    const forces = solution?.elements[index];
-    if (!forces) return;
-    if (piece.jointI) tally(into, piece.jointI, globalForce(piece.timber, forces.endI), frameCase.id);
-    if (piece.jointJ) tally(into, piece.jointJ, globalForce(piece.timber, forces.endJ), frameCase.id);
+function endJoints(solved: SolvedCase, table: Float64Array, into: Map<string, Tally>): void {
+  const { frame, frameCase } = solved;
+  frame.pieces.forEach(({ timber, jointI, jointJ }, index) => {
+    if (jointI) tally(into, jointI, globalForce(timber, endForces(table, index, "i")), frameCase.id);
+    if (jointJ) tally(into, jointJ, globalForce(timber, endForces(table, index, "j")), frameCase.id);
   });
 }
 
@@ -68,15 +67,15 @@ const AXIS = { x: [1, 0, 0], y: [0, 1, 0], z: [0, 0, 1] } as const satisfies Rec
 
 /** Seats and other contacts that links hold: their springs, summed. */
 function sideJoints(solved: SolvedCase, into: Map<string, Tally>): void {
-  const { solution, frame, frameCase } = solved;
+  const { combined, frame, frameCase } = solved;
   for (const { tie, links } of frame.ties) {
-    if (!tie.joint || !solution) continue;
+    if (!tie.joint) continue;
     let onFirst: Vec3 = [0, 0, 0];
     for (const link of links) {
       const { id } = frame.structure.links?.[link] ?? { id: "" };
       const axis = id.slice(-1);
       if (axis !== "x" && axis !== "y" && axis !== "z") continue;
-      onFirst = add(onFirst, scale(AXIS[axis], solution.links[link] ?? 0));
+      onFirst = add(onFirst, scale(AXIS[axis], combined.links[link] ?? 0));
     }
     const onOf = tie.joint.of.id === tie.meeting.a.id ? onFirst : scale(onFirst, -1);
     tally(into, tie.joint, onOf, frameCase.id);
@@ -87,8 +86,9 @@ function sideJoints(solved: SolvedCase, into: Map<string, Tally>): void {
 export function jointForces(cases: readonly SolvedCase[]): Map<string, JointForce> {
   const found = new Map<string, Tally>();
   for (const solved of cases) {
-    if (!solved.solution) continue;
-    endJoints(solved, found);
+    const table = forceTable(solved);
+    if (!table) continue;
+    endJoints(solved, table, found);
     sideJoints(solved, found);
   }
   return found;
@@ -96,19 +96,20 @@ export function jointForces(cases: readonly SolvedCase[]): Map<string, JointForc
 
 /** @returns one entry for each pier that carries a timber */
 export function pierReactions(model: Model, cases: readonly SolvedCase[]): PierReaction[] {
-  return model.piers.flatMap((pier): PierReaction[] => {
-    const down = nothing();
-    const up = nothing();
-    const sideways = nothing();
-    for (const { solution, frame, frameCase } of cases) {
-      const bearing = frame.skeleton.bearings.find((b) => b.pier?.id === pier.id);
-      const reaction = bearing && solution?.reactions.find((r) => r.node === bearing.node);
-      if (!reaction) continue;
-      const [x, y, z] = reaction.force;
-      raise(down, z, frameCase.id);
-      raise(up, -z, frameCase.id);
-      raise(sideways, Math.hypot(x, y), frameCase.id);
+  const tallies = new Map(
+    model.piers.map((pier) => [pier.id, { pier, down: nothing(), up: nothing(), sideways: nothing() }]),
+  );
+  for (const { combined, frame, frameCase } of cases) {
+    const byNode = new Map(combined.reactions().map((r) => [r.node, r.force]));
+    for (const { pier, node } of frame.skeleton.bearings) {
+      const own = pier && tallies.get(pier.id);
+      const force = byNode.get(node);
+      if (!own || !force) continue;
+      const [x, y, z] = force;
+      raise(own.down, z, frameCase.id);
+      raise(own.up, -z, frameCase.id);
+      raise(own.sideways, Math.hypot(x, y), frameCase.id);
     }
-    return pier.timber ? [{ pier, down, up, sideways }] : [];
-  });
+  }
+  return [...tallies.values()].filter((t) => t.pier.timber !== undefined);
 }

@@ -4,11 +4,14 @@
  * simple-beam share. Each timber later takes the worse.
  *
  * In the sliding model the ridge is held sideways. Under symmetric load that hold carries nothing; what it carries under
- * other loads the rafters would bring down to the plates, so it is put back there, half on each.
+ * other loads the rafters would bring down to the plates, so it is put back there, evenly over the seats.
+ *
+ * Basic loads are solved once and superposed; only the members that let go are found anew for each combination.
  */
-import { type CaseResult, type Prepared, prepare, type Solution } from "../analysis/analyse.ts";
-import type { Mode } from "../analysis/faults.ts";
+import { prepare } from "../analysis/analyse.ts";
+import type { CaseFault, Mode } from "../analysis/faults.ts";
 import type { FrameSupport, LoadCase, NodeLoad, Structure } from "../analysis/structure.ts";
+import type { Combined, Superposition } from "../analysis/superpose.ts";
 import type { Model, Timber } from "../model/model.ts";
 import { cross, type Vec3 } from "../model/vec.ts";
 import { type BasicLoads, basicLoads } from "./basic-loads.ts";
@@ -28,11 +31,11 @@ export interface SolvedCase {
   readonly frameCase: FrameCase;
   readonly seats: SeatModel;
   readonly frame: FrameStructure;
-  readonly load: LoadCase;
-  readonly result: CaseResult;
-  readonly solution: Solution | undefined;
+  readonly combined: Combined;
   /** braces were given both ways, since all of them had gone slack without being needed */
   readonly bracesNominal: boolean;
+  /** the loads as the analysis took them, for whoever wants to check the answer */
+  readonly load: () => LoadCase;
 }
 
 export interface FrameSolution {
@@ -41,12 +44,21 @@ export interface FrameSolution {
   readonly loads: BasicLoads;
   /** how the frame moves even with every brace in action */
   readonly mechanisms: readonly Mode[];
+  /** combinations without an answer, and why */
+  readonly failed: readonly { readonly caseId: string; readonly faults: readonly CaseFault[] }[];
 }
 
 /** Which joints can pull, and how stiff they are; decided by the joinery. */
 export type JointActions = Pick<StructureOptions, "pulls" | "endSpring">;
 
-/** y-hold of the ridge's own nodes, for the sliding model. */
+/** A structure with its basic loads solved, ready to be combined. */
+interface Solver {
+  readonly frame: FrameStructure;
+  readonly mechanisms: readonly Mode[];
+  readonly superposition: Superposition;
+}
+
+/** Sideways holds of the ridge's own nodes, for the sliding model. */
 function ridgeHolds(model: Model, frame: FrameStructure): FrameSupport[] {
   const ridges = new Set(model.timbers.filter((t) => t.kind === "ridge").map((t) => t.id));
   const held = new Set(frame.structure.supports.map((s) => s.node));
@@ -55,69 +67,117 @@ function ridgeHolds(model: Model, frame: FrameStructure): FrameSupport[] {
   );
 }
 
-interface Sliding {
-  readonly frame: FrameStructure;
-  readonly prepared: Prepared;
-  /** supports that are only holds of the ridge */
-  readonly holds: ReadonlySet<number>;
-}
-
-function slidingModel(model: Model, options: StructureOptions): Sliding | undefined {
-  const ridge = model.timbers.some((t) => t.kind === "ridge");
-  if (!model.roof || model.roof.slopes.length < 2 || !ridge) return undefined;
-  const frame = structureOf(model, { ...options, seats: "slide" });
-  const holds = ridgeHolds(model, frame);
-  const structure: Structure = { ...frame.structure, supports: [...frame.structure.supports, ...holds] };
-  return {
-    frame: { ...frame, structure },
-    prepared: prepare(structure),
-    holds: new Set(holds.map((h) => h.node)),
-  };
-}
-
-/** Forces that put the ridge's sideways hold back at the plates: half of it on each side, spread over the seats. */
-function putBack(sliding: Sliding, solution: Solution): NodeLoad[] {
-  const held = solution.reactions.reduce((sum, r) => sum + (sliding.holds.has(r.node) ? r.force[1] : 0), 0);
-  const seats = sliding.frame.ties.filter(({ tie }) => isSeat(tie));
-  if (Math.abs(held) < 1e-6 || seats.length === 0) return [];
+/** One pound sideways on the plates, spread over the seats: the basic load that puts the ridge's hold back. */
+function plateLoads(frame: FrameStructure): NodeLoad[] {
+  const seats = frame.ties.filter(({ tie }) => isSeat(tie));
   return seats.map(({ tie }) => {
     const onPlate = tie.meeting.a.kind === "rafter" ? tie.j : tie.i;
-    const force: Vec3 = [0, -held / seats.length, 0];
+    const force: Vec3 = [0, -1 / seats.length, 0];
     return { node: onPlate.node, force, moment: cross(onPlate.arm, force) };
   });
 }
 
-function solveSliding(sliding: Sliding, frameCase: FrameCase): SolvedCase {
-  const load = loadCase(
-    sliding.frame,
-    frameCase.id,
-    frameCase.parts.map(({ load: l, factor }) => ({ loads: l.loads, factor })),
-  );
-  const first = sliding.prepared.solve(load);
-  const back = first.solution ? putBack(sliding, first.solution) : [];
-  const whole = back.length > 0 ? { ...load, nodeLoads: back } : load;
-  const result = back.length > 0 ? sliding.prepared.solve(whole) : first;
+interface Sliding extends Solver {
+  /** supports that are only holds of the ridge */
+  readonly holds: ReadonlySet<number>;
+}
+
+class FrameSolver {
+  readonly #basics: BasicLoads["all"];
+  readonly hold: Solver;
+  readonly sliding: Sliding | undefined;
+  #nominal: Solver | undefined;
+
+  constructor(
+    readonly model: Model,
+    loads: BasicLoads,
+    readonly options: StructureOptions,
+  ) {
+    this.#basics = loads.all;
+    this.hold = this.#solver(structureOf(model, options, skeletonOf(model)));
+    this.sliding = this.#slidingModel();
+  }
+
+  /** Braces both ways: only for combinations in which all of them went slack without being needed. */
+  get nominal(): Solver {
+    this.#nominal ??= this.#solver(
+      structureOf(this.model, { ...this.options, bracesTwoWay: true }, this.hold.frame.skeleton),
+    );
+    return this.#nominal;
+  }
+
+  #solver(frame: FrameStructure, more: readonly LoadCase[] = []): Solver {
+    const prepared = prepare(frame.structure);
+    const basics = this.#basics.map(({ id, loads }) => loadCase(frame, id, [{ loads, factor: 1 }]));
+    return {
+      frame,
+      mechanisms: prepared.found.mechanisms,
+      superposition: prepared.superpose([...basics, ...more]),
+    };
+  }
+
+  #slidingModel(): Sliding | undefined {
+    const { model } = this;
+    const ridge = model.timbers.some((t) => t.kind === "ridge");
+    if (!model.roof || model.roof.slopes.length < 2 || !ridge) return undefined;
+    const frame = structureOf(model, { ...this.options, seats: "slide" }, this.hold.frame.skeleton);
+    const holds = ridgeHolds(model, frame);
+    const structure: Structure = { ...frame.structure, supports: [...frame.structure.supports, ...holds] };
+    const back: LoadCase = { id: "put back", nodeLoads: plateLoads(frame) };
+    return { ...this.#solver({ ...frame, structure }, [back]), holds: new Set(holds.map((h) => h.node)) };
+  }
+
+  factors(frameCase: FrameCase): number[] {
+    return this.#basics.map((b) => frameCase.parts.find((p) => p.load === b)?.factor ?? 0);
+  }
+}
+
+function loadOf(
+  frame: FrameStructure,
+  frameCase: FrameCase,
+  more?: { readonly nodeLoads: readonly NodeLoad[] },
+): LoadCase {
+  const parts = frameCase.parts.map(({ load, factor }) => ({ loads: load.loads, factor }));
+  return { ...loadCase(frame, frameCase.id, parts), ...more };
+}
+
+function solveHeld(solver: FrameSolver, frameCase: FrameCase, factors: readonly number[]): SolvedCase {
+  const first = solver.hold.superposition.combine(frameCase.id, factors);
+  // without sideways demand slack braces are no danger, only idle
+  const idle = first.status !== "sound" && frameCase.vertical && solver.hold.mechanisms.length === 0;
+  const { frame, superposition } = idle ? solver.nominal : solver.hold;
   return {
     frameCase,
-    seats: "slide",
-    frame: sliding.frame,
-    load: whole,
-    result,
-    solution: result.solution,
-    bracesNominal: false,
+    seats: "hold",
+    frame,
+    combined: idle ? superposition.combine(frameCase.id, factors) : first,
+    bracesNominal: idle,
+    load: () => loadOf(frame, frameCase),
   };
 }
 
-/** Whether a combination has no push sideways: then slack braces are no danger, only idle. */
-function noSidewaysDemand(frameCase: FrameCase): boolean {
-  return frameCase.vertical;
+function solveSliding(sliding: Sliding, frameCase: FrameCase, factors: readonly number[]): SolvedCase {
+  const { frame, superposition, holds } = sliding;
+  const first = superposition.combine(frameCase.id, [...factors, 0]);
+  const held = first.reactions().reduce((sum, r) => sum + (holds.has(r.node) ? r.force[1] : 0), 0);
+  const back = Math.abs(held) > 1e-6;
+  const scaled = (n: NodeLoad): NodeLoad => ({
+    node: n.node,
+    ...(n.force ? { force: n.force.map((v) => v * held) as unknown as Vec3 } : {}),
+    ...(n.moment ? { moment: n.moment.map((v) => v * held) as unknown as Vec3 } : {}),
+  });
+  return {
+    frameCase,
+    seats: "slide",
+    frame,
+    combined: back ? superposition.combine(frameCase.id, [...factors, held]) : first,
+    bracesNominal: false,
+    load: () => loadOf(frame, frameCase, back ? { nodeLoads: plateLoads(frame).map(scaled) } : undefined),
+  };
 }
 
-/**
- * @param only solve just the combinations with these ids; undefined = all
- * @returns every combination solved; a combination that has no solution carries its faults
- */
-export function solveFrame(model: Model, actions: JointActions, only?: ReadonlySet<string>): FrameSolution {
+/** @returns every combination solved; a combination that has no solution carries its faults */
+export function solveFrame(model: Model, actions: JointActions): FrameSolution {
   const loads = basicLoads(model);
   const moduli = new Map<Timber, number>();
   const modulus = (t: Timber): number => {
@@ -125,37 +185,21 @@ export function solveFrame(model: Model, actions: JointActions, only?: ReadonlyS
     moduli.set(t, known);
     return known;
   };
-  const options: StructureOptions = { ...actions, modulus, seats: "hold" };
-  const skeleton = skeletonOf(model);
-  const hold = structureOf(model, options, skeleton);
-  const prepared = prepare(hold.structure);
-  const sliding = slidingModel(model, options);
-  let nominal: { frame: FrameStructure; prepared: Prepared } | undefined;
-  const withNominalBraces = (): { frame: FrameStructure; prepared: Prepared } => {
-    const frame = structureOf(model, { ...options, bracesTwoWay: true }, skeleton);
-    nominal ??= { frame, prepared: prepare(frame.structure) };
-    return nominal;
-  };
-  const cases = frameCases(model.frame.basis.loads, loads.all).filter((c) => !only || only.has(c.id));
-  const solved = cases.flatMap((frameCase): SolvedCase[] => {
-    const parts = frameCase.parts.map(({ load, factor }) => ({ loads: load.loads, factor }));
-    const load = loadCase(hold, frameCase.id, parts);
-    const result = prepared.solve(load);
-    const slack = result.status !== "sound" && noSidewaysDemand(frameCase);
-    const again = slack ? withNominalBraces() : undefined;
-    const retry = again && loadCase(again.frame, frameCase.id, parts);
-    const used =
-      again && retry
-        ? { frame: again.frame, load: retry, result: again.prepared.solve(retry) }
-        : { frame: hold, load, result };
-    const own: SolvedCase = {
-      frameCase,
-      seats: "hold",
-      ...used,
-      solution: used.result.solution,
-      bracesNominal: slack,
-    };
-    return sliding && frameCase.vertical ? [own, solveSliding(sliding, frameCase)] : [own];
+  const solver = new FrameSolver(model, loads, { ...actions, modulus, seats: "hold" });
+  const cases = frameCases(model.frame.basis.loads, loads.all).flatMap((frameCase): SolvedCase[] => {
+    const factors = solver.factors(frameCase);
+    const held = solveHeld(solver, frameCase, factors);
+    return solver.sliding && frameCase.vertical
+      ? [held, solveSliding(solver.sliding, frameCase, factors)]
+      : [held];
   });
-  return { hold, cases: solved, loads, mechanisms: prepared.found.mechanisms };
+  return {
+    hold: solver.hold.frame,
+    cases,
+    loads,
+    mechanisms: solver.hold.mechanisms,
+    failed: cases
+      .filter((c) => c.combined.status === "failed")
+      .map((c) => ({ caseId: c.frameCase.id, faults: c.combined.faults })),
+  };
 }
