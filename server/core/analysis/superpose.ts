@@ -9,7 +9,7 @@ import type { CaseFault } from "./faults.ts";
 import { addScaled, describe, drives, flex, type Stability } from "./mechanism.ts";
 import { at, largest } from "./numbers.ts";
 import { type OneWayMembers, ownLoads, type Start, settle } from "./one-way.ts";
-import { type Balance, balance, reactionsOf, residualOf } from "./residual.ts";
+import { type Balance, balance, reactionsOf } from "./residual.ts";
 import { PER_SECTION, SHARES, sectionRow, sectionTable, stickSections } from "./sections.ts";
 import type { LoadCase, Vec6 } from "./structure.ts";
 import { toGlobal } from "./supports.ts";
@@ -75,6 +75,22 @@ function linkForces(system: System, u: Float64Array): Float64Array {
   return Float64Array.from(system.links, (link) => link.link.stiffness * strainOf(link.stretch, link, u));
 }
 
+/** Refining stops below this share of the largest force: far under what is accepted. */
+const REFINED = 1e-9;
+
+/** Largest force that some free motion leaves unbalanced; moments count by the size of the frame. */
+function leftOf(system: System, stability: Stability, state: Balance): number {
+  const { held } = system.ground;
+  const lever = stability.reach > 0 ? 1 / stability.reach : 1;
+  let most = 0;
+  for (let k = 0; k < system.size; k++) {
+    if (held[k]) continue;
+    const size = Math.abs(at(state.unbalanced, k));
+    most = Math.max(most, k % 6 < 3 ? size : size * lever);
+  }
+  return most;
+}
+
 /** Motions, forces and what is left, for given forces on the free motions. */
 function termOf(
   system: System,
@@ -83,29 +99,29 @@ function termOf(
   loads: CaseLoads,
   pushed: Float64Array,
 ): Term {
-  const motions = loads.values.slice();
-  let state: Balance = balance(system, loads, motions, NONE);
-  let left = residualOf(system, loads, state, stability.reach).nodes;
-  // the first step solves, the others refine
-  for (let n = 0; n < 3; n++) {
-    const force = n === 0 ? pushed : state.unbalanced.map((v, k) => (system.ground.held[k] ? 0 : -v));
-    const u = state.motions.slice();
-    addScaled(u, 1, flex(stability.matrix, stability.factor, force));
-    const next = balance(system, loads, u, NONE);
-    const better = residualOf(system, loads, next, stability.reach).nodes;
-    if (n > 0 && !(better < left)) break;
-    [state, left] = [next, better];
-    if (left < 1e-11) break;
-  }
+  const { held } = system.ground;
+  let motions = loads.values.slice();
+  addScaled(motions, 1, flex(stability.matrix, stability.factor, pushed));
+  let state = balance(system, loads, motions, NONE);
+  let left = leftOf(system, stability, state);
   const size = Math.max(state.force, stability.reach > 0 ? state.moment / stability.reach : 0);
+  for (let n = 0; n < 2 && left > REFINED * size; n++) {
+    const rest = state.unbalanced.map((v, k) => (held[k] ? 0 : -v));
+    const better = motions.slice();
+    addScaled(better, 1, flex(stability.matrix, stability.factor, rest));
+    const next = balance(system, loads, better, NONE);
+    const less = leftOf(system, stability, next);
+    if (!(less < left)) break;
+    [motions, state, left] = [better, next, less];
+  }
   return {
-    motions: state.motions,
-    strains: members.strains(state.motions),
+    motions,
+    strains: members.strains(motions),
     sections: sectionTable(system, loads, state.ends),
     reactions: reactionsOf(system, state),
-    links: linkForces(system, state.motions),
+    links: linkForces(system, motions),
     size,
-    left: left * size,
+    left,
   };
 }
 

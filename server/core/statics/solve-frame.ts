@@ -106,9 +106,9 @@ class FrameSolver {
     return this.#nominal;
   }
 
-  #solver(frame: FrameStructure, more: readonly LoadCase[] = []): Solver {
+  #solver(frame: FrameStructure, loads = this.#basics, more: readonly LoadCase[] = []): Solver {
     const prepared = prepare(frame.structure);
-    const basics = this.#basics.map(({ id, loads }) => loadCase(frame, id, [{ loads, factor: 1 }]));
+    const basics = loads.map(({ id, loads }) => loadCase(frame, id, [{ loads, factor: 1 }]));
     return {
       frame,
       mechanisms: prepared.found.mechanisms,
@@ -124,11 +124,20 @@ class FrameSolver {
     const holds = ridgeHolds(model, frame);
     const structure: Structure = { ...frame.structure, supports: [...frame.structure.supports, ...holds] };
     const back: LoadCase = { id: "put back", nodeLoads: plateLoads(frame) };
-    return { ...this.#solver({ ...frame, structure }, [back]), holds: new Set(holds.map((h) => h.node)) };
+    return {
+      ...this.#solver({ ...frame, structure }, this.#vertical, [back]),
+      holds: new Set(holds.map((h) => h.node)),
+    };
   }
 
-  factors(frameCase: FrameCase): number[] {
-    return this.#basics.map((b) => frameCase.parts.find((p) => p.load === b)?.factor ?? 0);
+  /** Basic loads that the sliding model is for. */
+  get #vertical(): BasicLoads["all"] {
+    return this.#basics.filter((b) => b.vertical);
+  }
+
+  factors(frameCase: FrameCase, seats: SeatModel): number[] {
+    const basics = seats === "hold" ? this.#basics : this.#vertical;
+    return basics.map((b) => frameCase.parts.find((p) => p.load === b)?.factor ?? 0);
   }
 }
 
@@ -187,11 +196,9 @@ export function solveFrame(model: Model, actions: JointActions): FrameSolution {
   };
   const solver = new FrameSolver(model, loads, { ...actions, modulus, seats: "hold" });
   const cases = frameCases(model.frame.basis.loads, loads.all).flatMap((frameCase): SolvedCase[] => {
-    const factors = solver.factors(frameCase);
-    const held = solveHeld(solver, frameCase, factors);
-    return solver.sliding && frameCase.vertical
-      ? [held, solveSliding(solver.sliding, frameCase, factors)]
-      : [held];
+    const held = solveHeld(solver, frameCase, solver.factors(frameCase, "hold"));
+    if (!solver.sliding || !frameCase.vertical) return [held];
+    return [held, solveSliding(solver.sliding, frameCase, solver.factors(frameCase, "slide"))];
   });
   return {
     hold: solver.hold.frame,
