@@ -42,7 +42,7 @@ describe("the good samples", () => {
   });
 });
 
-findingsFixture("the frame that is wrong on purpose", read(WRONG));
+findingsFixture("the frame that is wrong on purpose", read(WRONG), { whole: true });
 
 test("the frame that is wrong on purpose marks every check of the first set", () => {
   const marked = new Set(readFixture(read(WRONG)).markers.map((m) => m.check));

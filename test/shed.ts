@@ -19,10 +19,11 @@ members:
   plate: {kind: plate, section: 8x8, walls: [A, B], from: 1, to: 2, top: eave, overhang: 12 in}
   tie: {kind: tie, section: 8x10, bents: [1, 2], from: A, to: B, top: tie-top}
   knee: {kind: brace, section: 4x6, between: [post, plate], leg: 30 in}
+  tie-knee: {kind: brace, section: 4x6, between: [post, tie], leg: 30 in}
 joints:
   post-head: {kind: mortise-and-tenon, of: post, into: plate, tenon: {thickness: 2 in, length: 4 in}, pegs: {count: 2, diameter: 3/4 in}}
   tie-end: {kind: mortise-and-tenon, of: tie, into: post, housing: 1/2 in, tenon: {thickness: 2 in, length: 4 in}, pegs: {count: 2, diameter: 3/4 in}}
-  knee-ends: {kind: brace-tenon, of: knee, into: [post, plate], housing: 1/2 in, tenon: {thickness: 1 1/2 in}, pegs: {count: 1, diameter: 3/4 in}}
+  knee-ends: {kind: brace-tenon, of: [knee, tie-knee], into: [post, plate, tie], housing: 1/2 in, tenon: {thickness: 1 1/2 in}, pegs: {count: 1, diameter: 3/4 in}}
 piers:
   all: {under: post, kind: tube, diameter: 14 in, depth: 48 in, anchor: {kind: embedded-strap, stand-off: 1 in}}
 `;

@@ -19,6 +19,9 @@ export interface Evaluation {
   readonly findings: readonly Finding[];
 }
 
+/** Checks of the engineering of the whole frame. */
+const OF_THE_WHOLE: ReadonlySet<string> = new Set(CHECKS.filter((c) => c.ofTheWhole).map((c) => c.meta.id));
+
 /**
  * @param previous the last answer: its model and results serve again when the frame is the very same object
  */
@@ -37,6 +40,8 @@ export function evaluate(
     frame.accepted,
     say,
   );
+  // half a line leaves the frame incomplete for a moment: what was found of the whole stays until it can be told anew
+  const stays = results.complete ? [] : (previous?.findings.filter((f) => OF_THE_WHOLE.has(f.check)) ?? []);
   const known = CHECKS.map((c) => c.meta.id);
-  return { frame, model, results, findings: [...findings, ...idleFindings(idle, known, say)] };
+  return { frame, model, results, findings: [...findings, ...stays, ...idleFindings(idle, known, say)] };
 }

@@ -1,12 +1,20 @@
 /** What the engineering computes from a model; checks with input `results` read it, hovers and reports show it. */
+import { isComplete } from "./model/grounded.ts";
 import type { Model } from "./model/model.ts";
 import { type RafterResults, rafterResults } from "./roof/rafter-results.ts";
+import { analyseFrame } from "./statics/analyse-frame.ts";
+import type { FrameResults } from "./statics/frame-results.ts";
 
 export interface Results extends RafterResults {
   readonly model: Model;
+  /** undefined for a model without timbers, or while a part of the file is not in it */
+  readonly frame: FrameResults | undefined;
+  /** every entry of the file is in the model, so that what follows from the whole can be told */
+  readonly complete: boolean;
 }
 
 /** Computes everything that follows from the model. */
 export function computeResults(model: Model): Results {
-  return { model, ...rafterResults(model) };
+  const complete = isComplete(model);
+  return { model, complete, ...rafterResults(model), frame: complete ? analyseFrame(model) : undefined };
 }

@@ -108,7 +108,7 @@ describe("a timber", () => {
   test("the same wherever it is named", () => {
     const whole = over("\n  tie:");
     expect(over("of: tie")).toBe(whole);
-    expect(over("between: [post")).toBe(over("\n  post:"));
+    expect(over("\n  knee: {kind: brace, section: 4x6, between: [post")).toBe(over("\n  post:"));
   });
 
   test("without a wood it has no weight, and says so", () => {
@@ -146,7 +146,7 @@ describe("a joint", () => {
     expect(over("\n  post-head").match(/^\| on /gm)).toHaveLength(1);
     expect(over("\n  post-head")).toContain("The same at A1, A2, B1 and B2:");
     const two = ROOFED.replace("leg: 30 in", "legs: {post: 30 in, plate: 24 in}");
-    expect(over("\n  knee-ends", two).match(/^\| on /gm)).toHaveLength(2);
+    expect(over("\n  knee-ends", two).match(/^\| on /gm)).toHaveLength(3);
   });
 
   test("every size in it leads to the cut sizes, the timbers it names do not", () => {

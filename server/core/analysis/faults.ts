@@ -14,6 +14,8 @@ export type InputFaultKind =
   | "no-length"
   /** `ydir` runs along the stick, or a link has no direction. */
   | "bad-direction"
+  /** The points of a link do not lie on one line along its direction, so that its two forces would turn the frame. */
+  | "askew"
   /** Support axes that are not three orthogonal unit vectors. */
   | "bad-axes"
   | "repeated-support"

@@ -55,7 +55,10 @@ export interface FrameElement {
   readonly freeElongation?: number;
 }
 
-/** A spring between two points along one fixed direction. It pulls when the points move apart along `direction` (i to j). */
+/**
+ * A spring between two points along one fixed direction. It pulls when the points move apart along `direction` (i to j).
+ * The points coincide, or lie on one line along the direction: rigid arms bring them there.
+ */
 export interface FrameLink {
   readonly id: string;
   readonly i: number;

@@ -11,7 +11,7 @@ import {
   type Vec3,
 } from "./structure.ts";
 import { axesAreSound } from "./supports.ts";
-import { isFinite3, norm, plus, ZERO } from "./vec3.ts";
+import { cross, isFinite3, minus, norm, plus, ZERO } from "./vec3.ts";
 
 export function validate(structure: Structure): InputFault[] {
   const faults: InputFault[] = [];
@@ -96,8 +96,15 @@ function inLink(structure: Structure, l: FrameLink): InputFault[] {
   else if (!(norm(l.direction) > 0)) faults.push(fault("bad-direction", "direction"));
   const ends = endsOf(structure, l);
   if (typeof ends === "string") faults.push(fault(ends === "offset" ? "bad-number" : "unknown-node", ends));
+  else if (faults.length === 0) {
+    const lever = norm(cross(minus(ends[1], ends[0]), l.direction)) / norm(l.direction);
+    if (lever > ASKEW * Math.max(norm(ends[0]), norm(ends[1]))) faults.push(fault("askew", String(lever)));
+  }
   return faults;
 }
+
+/** Distance between a link's two lines of force, as a share of the coordinates, that is still rounding. */
+const ASKEW = 1e-7;
 
 function inSupport(s: FrameSupport, id: string): InputFault[] {
   const faults: InputFault[] = [];

@@ -100,6 +100,8 @@ export interface Fix {
 export interface Check<I extends keyof CheckInputs, D> {
   readonly meta: CheckMeta;
   readonly input: I;
+  /** it judges the frame as a whole: while a half-typed line leaves a part of it out, what it found before stays */
+  readonly ofTheWhole?: true;
   find(input: CheckInputs[I]): Iterable<Found<D>>;
   /** what is wrong with numbers and units, why it matters, what to do */
   words(data: D, say: Say): string;

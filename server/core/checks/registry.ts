@@ -30,6 +30,7 @@ import { tenonLong } from "./joinery/tenon-long.ts";
 import { tenonThin } from "./joinery/tenon-thin.ts";
 import { siteValueMissing } from "./loads/site-value-missing.ts";
 import { braceHollowDeep } from "./members/brace-hollow-deep.ts";
+import { frameRacks } from "./members/frame-racks.ts";
 import { birdsMouthDeep } from "./roof/birds-mouth-deep.ts";
 import { coveringNeedsDeck } from "./roof/covering-needs-deck.ts";
 import { coveringTooFlat } from "./roof/covering-too-flat.ts";
@@ -68,6 +69,7 @@ export const CHECKS: readonly AnyCheck[] = [
   anyCheck(largerThanLogs),
   anyCheck(gradeAssumed),
   anyCheck(siteValueMissing),
+  anyCheck(frameRacks),
   anyCheck(braceHollowDeep),
   anyCheck(jointTwice),
   anyCheck(jointAssumed),

@@ -9,6 +9,7 @@ import type { Say } from "./say.ts";
 export interface AnyCheck {
   readonly meta: Check<keyof CheckInputs, unknown>["meta"];
   readonly input: keyof CheckInputs;
+  readonly ofTheWhole: boolean;
   run(inputs: CheckInputs, accepted: readonly Accepted[], say: Say): AcceptedFinding[];
 }
 
@@ -17,6 +18,7 @@ export function anyCheck<I extends keyof CheckInputs, D>(check: Check<I, D>): An
   return {
     meta: check.meta,
     input: check.input,
+    ofTheWhole: check.ofTheWhole ?? false,
     run: (inputs, accepted, say) => findings(check, inputs[check.input], accepted, say),
   };
 }

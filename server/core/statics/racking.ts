@@ -5,7 +5,7 @@
 import { prepare } from "../analysis/analyse.ts";
 import type { Mode } from "../analysis/faults.ts";
 import type { Model } from "../model/model.ts";
-import type { Vec3 } from "../model/vec.ts";
+import { dot, type Vec3 } from "../model/vec.ts";
 import type { BasicLoads } from "./basic-loads.ts";
 import { loadCase } from "./element-loads.ts";
 import type { RackingResult } from "./frame-results.ts";
@@ -56,8 +56,10 @@ export function rackingOf(model: Model, loads: BasicLoads): RackingResult[] {
         { loads: pushed, factor: 1 },
       ]),
     );
-    const modes = result.faults.flatMap((f) => (f.kind === "mechanism" || f.kind === "slack" ? f.modes : []));
-    const stands = result.solution !== undefined && modes.length === 0;
+    const all = result.faults.flatMap((f) => (f.kind === "mechanism" || f.kind === "slack" ? f.modes : []));
+    // a frame loose across its bents may well be braced along its walls: only what this push drives counts
+    const modes = all.filter((m) => m.driven || Math.abs(dot(m.direction, direction)) > 0.5);
+    const stands = modes.length === 0;
     return {
       toward,
       stands,

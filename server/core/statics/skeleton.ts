@@ -5,6 +5,7 @@
  */
 import { groupBy } from "../collect.ts";
 import type { Joint } from "../joinery/joint.ts";
+import { bearingTimbers, groundedTimbers } from "../model/grounded.ts";
 import type { Meeting, Model, Pier, Timber } from "../model/model.ts";
 import { along, cross, dot, sub, type Vec3 } from "../model/vec.ts";
 
@@ -94,13 +95,16 @@ function aliasOf(joint: Joint): Alias {
 class Builder {
   readonly stations = new Map<string, number[]>();
   readonly aliases = new Map<string, Alias>();
+  /** what stands on nothing carries nothing; it has a finding of its own */
+  readonly grounded: ReadonlySet<string>;
   readonly nodes: Vec3[] = [];
   readonly owners: { timber: Timber; at: number }[] = [];
   readonly #nodeAt = new Map<string, number>();
   readonly #merged = new Map<string, readonly number[]>();
 
   constructor(readonly model: Model) {
-    for (const t of model.timbers) this.stations.set(t.id, [0, t.span]);
+    this.grounded = groundedTimbers(model);
+    for (const t of model.timbers) if (this.grounded.has(t.id)) this.stations.set(t.id, [0, t.span]);
   }
 
   add(timber: Timber, at: number): void {
@@ -160,7 +164,9 @@ class Builder {
 function connect(b: Builder): { readonly joint: Joint | undefined; readonly meeting: Meeting }[] {
   const ties: { joint: Joint | undefined; meeting: Meeting }[] = [];
   const joined = new Set<Meeting>();
+  const stands = (m: Meeting): boolean => b.grounded.has(m.a.id) && b.grounded.has(m.b.id);
   for (const joint of b.model.joints) {
+    if (!stands(joint.meeting)) continue;
     joined.add(joint.meeting);
     const key = `${joint.of.id} ${joint.end}`;
     if (joint.end === "side" || b.aliases.has(key) || hangsOn(b, joint.into, joint.of)) {
@@ -171,7 +177,8 @@ function connect(b: Builder): { readonly joint: Joint | undefined; readonly meet
     b.aliases.set(key, alias);
     b.add(joint.into, alias.at);
   }
-  for (const meeting of b.model.meetings) if (!joined.has(meeting)) ties.push({ joint: undefined, meeting });
+  for (const meeting of b.model.meetings)
+    if (!joined.has(meeting) && stands(meeting)) ties.push({ joint: undefined, meeting });
   for (const { meeting } of ties) {
     b.add(meeting.a, axial(meeting.a, meeting.point));
     b.add(meeting.b, axial(meeting.b, meeting.point));
@@ -207,18 +214,19 @@ function piecesOf(b: Builder, timber: Timber): Piece[] {
   }));
 }
 
-/** Piers first; without any, the feet of uprights that stand on nothing. */
+/** Piers first; without any, the feet of what stands lowest. */
 function bearingsOf(b: Builder): Bearing[] {
-  const { piers, timbers } = b.model;
+  const { piers } = b.model;
   const onPiers = piers.flatMap((pier) =>
     pier.timber
       ? [{ node: b.hold(pier.timber, axial(pier.timber, pier.top)).node, timber: pier.timber, pier }]
       : [],
   );
   if (onPiers.length > 0) return onPiers;
-  return timbers
-    .filter((t) => t.axis[2] > 0.7 && !b.aliases.has(`${t.id} foot`))
-    .map((timber) => ({ node: b.hold(timber, 0).node, timber, pier: undefined }));
+  return bearingTimbers(b.model).flatMap((timber) => {
+    const ends = Math.abs(timber.axis[2]) > 0.7 ? [0] : [0, timber.span];
+    return ends.map((at) => ({ node: b.hold(timber, at).node, timber, pier: undefined }));
+  });
 }
 
 /** @returns the center lines of every timber, cut where others meet it */
@@ -226,7 +234,7 @@ export function skeletonOf(model: Model): Skeleton {
   const b = new Builder(model);
   const met = connect(b);
   for (const pier of model.piers) if (pier.timber) b.add(pier.timber, axial(pier.timber, pier.top));
-  const pieces = model.timbers.flatMap((t) => piecesOf(b, t));
+  const pieces = model.timbers.filter((t) => b.grounded.has(t.id)).flatMap((t) => piecesOf(b, t));
   const ties = met.map(({ joint, meeting }) => ({
     i: b.holdAt(meeting.a, meeting.point),
     j: b.holdAt(meeting.b, meeting.point),

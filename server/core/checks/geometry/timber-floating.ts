@@ -1,41 +1,46 @@
+import { groundedTimbers, isComplete } from "../../model/grounded.ts";
 import { defineCheck } from "../check.ts";
 import { maybeHeld } from "./not-placed.ts";
 
 interface Data {
   readonly stick: string;
+  /** it meets others, but none of them stands on the ground either */
+  readonly withOthers: boolean;
 }
 
 export const timberFloating = defineCheck<"model", Data>({
   meta: {
     id: "timber-floating",
-    title: "A timber meets nothing",
+    title: "A timber that nothing holds up",
     level: "error",
     area: "geometry",
     source: { text: "statics: every body needs a support", status: "derived" },
     explanation: {
-      what: "A timber touches no other timber and no pier.",
+      what: "A timber touches no other timber and no pier, or only others that stand on nothing themselves.",
       why: "Nothing holds it up.",
       remedy: "Correct its level, its line or its ends so that it meets its neighbors.",
     },
   },
   input: "model",
   *find(model) {
-    const held = new Set<string>();
-    for (const m of model.meetings) {
-      held.add(m.a.id);
-      held.add(m.b.id);
-    }
-    for (const pier of model.piers) if (pier.timber) held.add(pier.timber.id);
+    const met = new Set(model.meetings.flatMap((m) => [m.a.id, m.b.id]));
+    const held = groundedTimbers(model);
     const excused = maybeHeld(model);
-    for (const t of model.timbers)
-      if (!held.has(t.id) && !excused(t))
-        yield { path: t.path, onKey: true, place: t.id, data: { stick: t.id } };
+    const whole = isComplete(model);
+    for (const t of model.timbers) {
+      const withOthers = met.has(t.id);
+      if (held.has(t.id) || excused(t) || (withOthers && !whole)) continue;
+      yield { path: t.path, onKey: true, place: t.id, data: { stick: t.id, withOthers } };
+    }
   },
   words: (d, say) =>
-    say.text(
-      "{stick} meets no other timber and no pier, so nothing holds it up. Check its level, line and ends.",
-      {
-        stick: d.stick,
-      },
-    ),
+    d.withOthers
+      ? say.text(
+          "{stick} and what it is joined to stand on no pier and meet nothing that does, so nothing holds them up. Check their level, line and ends.",
+          { stick: d.stick },
+        )
+      : say.text(
+          "{stick} meets no other timber and no pier, so nothing holds it up. Check its level, line and ends.",
+          { stick: d.stick },
+        ),
 });

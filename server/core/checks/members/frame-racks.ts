@@ -1,0 +1,132 @@
+import type { CaseFault } from "../../analysis/faults.ts";
+import type { FrameResults, RackingResult } from "../../statics/frame-results.ts";
+import { defineCheck, type Found } from "../check.ts";
+
+/** It racks under its own weight, or a combination of loads has no answer. */
+type Data = Racks | Unanswered;
+
+interface Unanswered {
+  readonly kind: "unanswered";
+  readonly cases: number;
+  readonly first: string;
+  readonly why: CaseFault["kind"];
+  readonly moving: readonly string[];
+}
+
+interface Racks {
+  readonly kind: "racks";
+  readonly along: "walls" | "bents";
+  readonly timbers: readonly string[];
+  readonly bents: readonly string[];
+  readonly walls: readonly string[];
+}
+
+/** How many timbers a message names. */
+const NAMED = 4;
+
+const WHY: Readonly<Record<CaseFault["kind"], string>> = {
+  mechanism: "braces that only push let go, and nothing is left to hold it",
+  slack: "it rests on braces that carry nothing",
+  unsettled: "no set of pushing braces agrees with its forces",
+  inaccurate: "its forces do not balance closely enough to be trusted",
+  input: "it holds a size that no analysis can take",
+};
+
+function wayOf(racking: RackingResult): Racks["along"] {
+  return racking.toward.endsWith("x") ? "walls" : "bents";
+}
+
+export const frameRacks = defineCheck<"results", Data>({
+  meta: {
+    id: "frame-racks",
+    title: "The frame racks",
+    level: "error",
+    area: "members",
+    source: {
+      text: "statics: the frame under its own weight and two percent of it sideways, braces that only push ; the 2 % is common practice, no source",
+      status: "common-practice",
+    },
+    explanation: {
+      what: "Nothing holds the frame upright in one direction: joints turn like hinges, and no brace stands against it.",
+      why: "It folds up sideways under the first wind, or while it is raised.",
+      remedy:
+        "Put a brace into at least one corner that stands against each way: pairs of knees in a bent, pairs of knees along each wall.",
+    },
+  },
+  input: "results",
+  ofTheWhole: true,
+  *find({ frame }) {
+    if (!frame) return;
+    const seen = new Set<Racks["along"]>();
+    for (const racking of frame.racking) {
+      const along = wayOf(racking);
+      if (racking.stands || seen.has(along)) continue;
+      seen.add(along);
+      const moving = racking.moving.flatMap((id) => frame.model.byId.get(id) ?? []);
+      const uprights = moving.filter((t) => t.kind === "post");
+      const first = uprights[0] ?? moving[0];
+      if (!first) continue;
+      yield {
+        path: first.path,
+        onKey: true,
+        apart: along,
+        place: first.id,
+        data: {
+          kind: "racks",
+          along,
+          timbers: (uprights.length > 0 ? uprights : moving).map((t) => t.id),
+          bents: [...new Set(uprights.flatMap((t) => t.bents))],
+          walls: [...new Set(uprights.flatMap((t) => t.walls))],
+        },
+      };
+    }
+    if (seen.size === 0) yield* unanswered(frame);
+  },
+  words(d, say) {
+    if (d.kind === "unanswered")
+      return say.text(
+        "Under {count} of the load combinations, {first} first, the frame has no answer: {why}. {moving}Nothing is known of its timbers under that load; add braces or anchors.",
+        {
+          count: d.cases,
+          first: d.first,
+          why: WHY[d.why],
+          moving:
+            d.moving.length > 0
+              ? `${say.text("It gives way at {timbers}.", { timbers: d.moving.slice(0, NAMED).join(", ") })} `
+              : "",
+        },
+      );
+    const named = d.timbers.slice(0, NAMED);
+    const rest = d.timbers.length - named.length;
+    const timbers = rest > 0 ? `${named.join(", ")} and ${rest} more` : say.list(named);
+    return d.along === "walls"
+      ? say.text(
+          "The frame racks along the walls: no brace holds {timbers} upright that way, so it folds up in the first wind. Brace bents {bents} along the walls, with knees that stand both ways.",
+          { timbers, bents: d.bents.length > 0 ? say.list(d.bents) : "" },
+        )
+      : say.text(
+          "The frame racks across the bents: no brace holds {timbers} upright that way, so it folds up in the first wind. Brace walls {walls} across, with knees in the bents that stand both ways.",
+          { timbers, walls: d.walls.length > 0 ? say.list(d.walls) : "" },
+        );
+  },
+});
+
+/** Combinations without forces that can be trusted: silence about their timbers would be no pass. */
+function* unanswered(frame: FrameResults): Generator<Found<Data>> {
+  const { failed } = frame.solution;
+  const [first] = failed;
+  const fault = first?.faults[0];
+  if (!first || !fault) return;
+  const modes = fault.kind === "mechanism" || fault.kind === "slack" ? fault.modes : [];
+  const moving = [...new Set(modes.flatMap((m) => m.elements.map((e) => e.split("#")[0] ?? e)))];
+  const timber = frame.model.byId.get(moving[0] ?? "") ?? frame.model.timbers[0];
+  yield {
+    path: timber?.path ?? "",
+    onKey: true,
+    ...(timber ? { place: timber.id } : {}),
+    data: { kind: "unanswered", cases: failed.length, first: first.caseId, why: fault.kind, moving },
+    value: failed.length,
+    limit: 0,
+    unit: "count",
+  };
+}

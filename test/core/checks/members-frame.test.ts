@@ -1,0 +1,87 @@
+/** The frame as a whole: whether it stands. Statics, no table: a joint turns, a brace pushes. */
+import { describe, expect, test } from "vitest";
+import { frameRacks } from "../../../server/core/checks/members/frame-racks.ts";
+import { makeSay } from "../../../server/core/checks/speak.ts";
+import { buildModel } from "../../../server/core/model/build.ts";
+import { computeResults } from "../../../server/core/results.ts";
+import { readFrame } from "../../../server/document/read.ts";
+import { expectFindings, findingsFixture } from "../../fixtures.ts";
+import { SHED } from "../../shed.ts";
+
+const without = (...names: string[]): string =>
+  SHED.split("\n")
+    .filter((line) => !names.some((n) => line.trimStart().startsWith(`${n}:`)))
+    .join("\n");
+
+const mark = (text: string, ...marks: string[]): string =>
+  text
+    .split("\n")
+    .flatMap((line) => (line.trimStart().startsWith("post:") ? [line, ...marks] : [line]))
+    .join("\n");
+
+test("a shed braced both ways stands", () => expectFindings(SHED, { whole: true }));
+
+findingsFixture(
+  "frame-racks: no brace in the bents",
+  mark(
+    without("tie-knee").replace("[knee, tie-knee], into: [post, plate, tie]", "knee, into: [post, plate]"),
+    "# ^^^^ error frame-racks: across the bents: no brace holds post@A1, post@A2, post@B1 and post@B2",
+  ),
+  { whole: true },
+);
+
+findingsFixture(
+  "frame-racks: no brace in the walls",
+  mark(
+    without("knee").replace("[knee, tie-knee], into: [post, plate, tie]", "tie-knee, into: [post, tie]"),
+    "# ^^^^ error frame-racks: along the walls",
+  ),
+  { whole: true },
+);
+
+findingsFixture(
+  "frame-racks: no brace at all, both ways said apart",
+  mark(
+    without("knee", "tie-knee", "knee-ends"),
+    "# ^^^^ error frame-racks: along the walls",
+    "# ^^^^ error frame-racks: across the bents",
+  ),
+  { whole: true },
+);
+
+describe("a half-typed brace", () => {
+  test("does not make the frame look as if it racked", () => {
+    const text = SHED.replace("leg: 30 in}\njoints", "leg: 3");
+    const frame = readFrame(
+      text.replace("tie-knee: {kind: brace, section: 4x6", "tie-knee: {kind: brace, section: 4x"),
+    ).frame;
+    const results = computeResults(buildModel(frame));
+    expect(results.complete).toBe(false);
+    expect([...frameRacks.find(results)]).toEqual([]);
+  });
+});
+
+test("a combination without an answer is named, so that its silence is no pass", () => {
+  const results = computeResults(buildModel(readFrame(SHED).frame));
+  const { frame } = results;
+  if (!frame) throw new Error("the shed has a frame");
+  const failed = [
+    {
+      caseId: "5:W/+x/A",
+      faults: [
+        {
+          kind: "mechanism" as const,
+          dropped: [],
+          modes: [{ nodes: [], elements: ["post@B1#2"], direction: [1, 0, 0] as const, driven: true }],
+        },
+      ],
+    },
+  ];
+  const [found] = [
+    ...frameRacks.find({ ...results, frame: { ...frame, solution: { ...frame.solution, failed } } }),
+  ];
+  expect(found?.place).toBe("post@B1");
+  expect(found && frameRacks.words(found.data, makeSay("inch"))).toMatch(
+    /5:W\/\+x\/A first.*gives way at post@B1/,
+  );
+});
