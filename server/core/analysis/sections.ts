@@ -1,9 +1,8 @@
 /** Forces inside sticks at fixed shares of their length, from their end forces and loads: the same as `Curves`, no more. */
-import type { CaseLoads } from "./case-loads.ts";
 import type { StickLoads } from "./element-loads.ts";
 import { at } from "./numbers.ts";
 import type { Vec3 } from "./structure.ts";
-import type { Stick, System } from "./system.ts";
+import type { Stick } from "./system.ts";
 
 /** Places along each stick, as shares of its length: both ends and three between. */
 export const SHARES = [0, 0.25, 0.5, 0.75, 1] as const;
@@ -63,8 +62,25 @@ export function stickSections(
   out: Float64Array,
   row: number,
 ): void {
-  const cut = (k: number): number => -at(ends, from + k);
-  const [N, Vy, Vz, T, My, Mz] = [cut(0), cut(1), cut(2), cut(3), cut(4), cut(5)];
+  const N = -at(ends, from);
+  const Vy = -at(ends, from + 1);
+  const Vz = -at(ends, from + 2);
+  const T = -at(ends, from + 3);
+  const My = -at(ends, from + 4);
+  const Mz = -at(ends, from + 5);
+  if (!loads) {
+    for (let place = 0; place < SHARES.length; place++) {
+      const x = (SHARES[place] ?? 0) * stick.axes.length;
+      const start = row + place * PER_SECTION;
+      out[start] = N;
+      out[start + 1] = Vy;
+      out[start + 2] = Vz;
+      out[start + 3] = T;
+      out[start + 4] = My + Vz * x;
+      out[start + 5] = Mz - Vy * x;
+    }
+    return;
+  }
   SHARES.forEach((share, place) => {
     const x = share * stick.axes.length;
     const { force, lever, moment } = before(loads, x, share === 1);
@@ -76,22 +92,4 @@ export function stickSections(
     out[start + 4] = My + Vz * x - (lever[2] ?? 0) - (moment[1] ?? 0);
     out[start + 5] = Mz - Vy * x + (lever[1] ?? 0) - (moment[2] ?? 0);
   });
-}
-
-/**
- * @param ends 12 a stick
- * @returns one flat table, `sectionRow` says where what stands; sign convention of `Curves`
- */
-export function sectionTable(system: System, loads: CaseLoads | undefined, ends: Float64Array): Float64Array {
-  const table = new Float64Array(system.sticks.length * SHARES.length * PER_SECTION);
-  for (const stick of system.sticks)
-    stickSections(
-      stick,
-      loads?.sticks.get(stick.index)?.loads,
-      ends,
-      12 * stick.index,
-      table,
-      sectionRow(stick.index, 0),
-    );
-  return table;
 }

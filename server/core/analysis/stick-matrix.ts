@@ -1,0 +1,95 @@
+/**
+ * End forces of all sticks from the motions of all nodes, as flat arrays: one product for each stick, no objects. The
+ * same figures as `balance`, for the many combinations of a superposition.
+ */
+import { at, bump } from "./numbers.ts";
+import { type System, strainOf } from "./system.ts";
+
+const ENDS = 12;
+
+export class StickMatrix {
+  readonly count: number;
+  readonly #system: System;
+  /** 12 × 12 a stick: end forces (local) from the motions of its two nodes */
+  readonly #k: Float64Array;
+  /** 6 × 6 an end: local motions from those of the node */
+  readonly #to: Float64Array;
+  readonly #nodes: Int32Array;
+
+  constructor(system: System) {
+    this.#system = system;
+    this.count = system.sticks.length;
+    this.#k = new Float64Array(this.count * 144);
+    this.#to = new Float64Array(this.count * 72);
+    this.#nodes = new Int32Array(this.count * 2);
+    system.sticks.forEach((stick, n) => {
+      this.#nodes[2 * n] = 6 * stick.i;
+      this.#nodes[2 * n + 1] = 6 * stick.j;
+      this.#to.set(stick.toI, 72 * n);
+      this.#to.set(stick.toJ, 72 * n + 36);
+      const { k } = stick.joint;
+      for (let r = 0; r < ENDS; r++)
+        for (let end = 0; end < 2; end++) {
+          const to = end === 0 ? stick.toI : stick.toJ;
+          for (let c = 0; c < 6; c++) {
+            let sum = 0;
+            for (let m = 0; m < 6; m++) sum += at(k, r * ENDS + 6 * end + m) * at(to, 6 * m + c);
+            this.#k[144 * n + r * ENDS + 6 * end + c] = sum;
+          }
+        }
+    });
+  }
+
+  /** ends += end forces of every stick in the motions `u`. */
+  addEnds(u: Float64Array, ends: Float64Array): void {
+    const k = this.#k;
+    const nodes = this.#nodes;
+    for (let n = 0; n < this.count; n++) {
+      const i = nodes[2 * n] as number;
+      const j = nodes[2 * n + 1] as number;
+      let q = 144 * n;
+      for (let r = 0; r < ENDS; r++) {
+        let sum = 0;
+        for (let c = 0; c < 6; c++) sum += (k[q + c] as number) * (u[i + c] as number);
+        for (let c = 0; c < 6; c++) sum += (k[q + 6 + c] as number) * (u[j + c] as number);
+        ends[ENDS * n + r] = (ends[ENDS * n + r] as number) + sum;
+        q += ENDS;
+      }
+    }
+  }
+
+  /** unbalanced += what sticks, links and springs need from each motion, for given end forces and link forces. */
+  addNeeds(u: Float64Array, ends: Float64Array, links: Float64Array, unbalanced: Float64Array): void {
+    const to = this.#to;
+    for (let n = 0; n < this.count; n++)
+      for (let end = 0; end < 2; end++) {
+        const node = this.#nodes[2 * n + end] as number;
+        const t = 72 * n + 36 * end;
+        for (let r = 0; r < 6; r++) {
+          const f = ends[ENDS * n + 6 * end + r] as number;
+          if (f === 0) continue;
+          for (let c = 0; c < 6; c++)
+            unbalanced[node + c] = (unbalanced[node + c] as number) + (to[t + 6 * r + c] as number) * f;
+        }
+      }
+    this.#system.links.forEach((link, n) => {
+      const pull = at(links, n);
+      if (pull === 0) return;
+      for (let m = 0; m < 6; m++) {
+        bump(unbalanced, 6 * link.i + m, pull * at(link.stretch, m));
+        bump(unbalanced, 6 * link.j + m, pull * at(link.stretch, m + 6));
+      }
+    });
+    const { springs } = this.#system.ground;
+    for (let k = 0; k < springs.length; k++)
+      if (springs[k] !== 0) bump(unbalanced, k, at(springs, k) * at(u, k));
+  }
+
+  /** Force of every link in the motions `u`, tension positive. */
+  links(u: Float64Array): Float64Array {
+    return Float64Array.from(
+      this.#system.links,
+      (link) => link.link.stiffness * strainOf(link.stretch, link, u),
+    );
+  }
+}
