@@ -33,7 +33,7 @@ export function evaluate(
 ): Evaluation {
   const kept = previous?.frame === frame ? previous : undefined;
   const model = kept?.model ?? buildModel(frame);
-  const results = kept?.results ?? computeResults(model);
+  const results = kept?.results ?? computeResults(model, previous?.results);
   const { findings, idle } = runChecks(
     CHECKS,
     { source, frame, model, results, whole: { source, model } },

@@ -13,8 +13,16 @@ export interface Results extends RafterResults {
   readonly complete: boolean;
 }
 
-/** Computes everything that follows from the model. */
-export function computeResults(model: Model): Results {
+/**
+ * Computes everything that follows from the model.
+ * @param previous the last answer, whose forces may serve again
+ */
+export function computeResults(model: Model, previous?: Results): Results {
   const complete = isComplete(model);
-  return { model, complete, ...rafterResults(model), frame: complete ? analyseFrame(model) : undefined };
+  return {
+    model,
+    complete,
+    ...rafterResults(model),
+    frame: complete ? analyseFrame(model, previous?.frame) : undefined,
+  };
 }

@@ -29,5 +29,5 @@ export function validatorSource(): string {
       ? standaloneCode
       : (exported as { default: typeof standaloneCode }).default;
   const validate = ajv.compile(frameSchema);
-  return `// Generated from schemas/frame.schema.json by \`npm run generate\`. Do not edit.\n${print(ajv, validate)}\n`;
+  return `// Generated from schemas/frame.schema.json by \`npm run generate\`. Do not edit.\n${print(ajv, validate).replace(/^export default .*$/m, "")}\n`;
 }

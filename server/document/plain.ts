@@ -3,7 +3,7 @@ import { childSchema, ROOT, type Schema } from "./schema.ts";
 import type { ScalarNode, Tree } from "./tree.ts";
 
 export type Plain = string | number | boolean | null | readonly Plain[] | PlainMap;
-export interface PlainMap {
+interface PlainMap {
   readonly [key: string]: Plain;
 }
 

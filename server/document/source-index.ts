@@ -12,7 +12,7 @@ import {
 } from "./tree.ts";
 
 /** What stands at an offset of the text. */
-export interface Place {
+interface Place {
   readonly pointer: string;
   /** the offset is on the key of the entry, not on its value */
   readonly onKey: boolean;
@@ -21,7 +21,7 @@ export interface Place {
 }
 
 /** How a map or list is written, for an edit in the same hand. */
-export interface Style {
+interface Style {
   readonly flow: boolean;
   /** column of its keys or dashes, when it stands in lines of its own */
   readonly indent: number;

@@ -31,7 +31,7 @@ export interface Entry {
   readonly doubtful?: true;
 }
 
-export interface ListNode {
+interface ListNode {
   readonly kind: "list";
   readonly items: readonly Item[];
   readonly range: Range;

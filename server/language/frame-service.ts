@@ -147,7 +147,7 @@ export function createFrameService(translate?: Translate, stages: Partial<Stages
   function judgeAgain(reading: Reading, before: Snapshot | undefined, say: Say): Evaluation {
     const last = before?.evaluation;
     if (!last || !before?.reading || !same(before.reading.frame, reading.frame))
-      return judge(reading.frame, reading.source, undefined, say);
+      return judge(reading.frame, reading.source, last, say);
     return same(before.reading.source, reading.source) ? last : judge(last.frame, reading.source, last, say);
   }
 

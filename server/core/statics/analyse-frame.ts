@@ -1,23 +1,69 @@
 /** The whole frame analysis: combinations, timbers, joints, piers and racking. */
+import { groundedTimbers } from "../model/grounded.ts";
 import type { Model } from "../model/model.ts";
 import type { FrameResults } from "./frame-results.ts";
 import { jointActions } from "./joint-actions.ts";
 import { jointForces, pierReactions } from "./joint-forces.ts";
-import { rackingOf } from "./racking.ts";
-import { solveFrame } from "./solve-frame.ts";
+import { type JointActions, solveFrame } from "./solve-frame.ts";
 
-/** @returns undefined for a model without timbers */
-export function analyseFrame(model: Model): FrameResults | undefined {
+/**
+ * All that the forces depend on, as one text: where timbers lie and what they are, where they join and how stiffly, what
+ * loads them. Sizes that only decide whether a force can be carried are not in it: while they are typed the forces stay.
+ */
+function signatureOf(model: Model, actions: JointActions): string {
+  const { frame } = model;
+  const grounded = groundedTimbers(model);
+  return JSON.stringify([
+    frame.basis,
+    { ...frame.site, frostDepth: 0, soil: 0 },
+    frame.roof,
+    frame.floors,
+    model.timbers.map((t) => [
+      t.id,
+      t.origin,
+      t.axis,
+      t.depthDir,
+      t.span,
+      t.width,
+      t.depth,
+      t.class?.name,
+      grounded.has(t.id),
+    ]),
+    frame.classes.map((c) => [c, [...c.values]]),
+    model.roof?.slopes.map((s) => ({ ...s, rafters: s.rafters.map((r) => r.id) })),
+    model.joints.map((j) => [
+      j.id,
+      j.kind,
+      j.of.id,
+      j.end,
+      j.into.id,
+      j.meeting.point,
+      actions.endSpring(j),
+      actions.pulls(j.of),
+    ]),
+    model.meetings.map((m) => [m.a.id, m.b.id, m.point]),
+    model.piers.map((p) => [p.id, p.timber?.id, p.top, p.groundLow]),
+  ]);
+}
+
+/**
+ * @param previous the last answer: its forces serve again when nothing that they depend on has changed
+ * @returns undefined for a model without timbers
+ */
+export function analyseFrame(model: Model, previous?: FrameResults): FrameResults | undefined {
   if (model.timbers.length === 0) return undefined;
   const actions = jointActions(model);
-  const solution = solveFrame(model, actions);
+  const signature = signatureOf(model, actions);
+  const kept = previous?.signature === signature ? previous : undefined;
+  const solution = kept?.solution ?? solveFrame(model, actions);
   return {
     model,
+    signature,
     solution,
     members: new Map(),
     unchecked: [],
-    joints: jointForces(solution.cases),
+    joints: kept?.joints ?? jointForces(solution.cases),
     piers: pierReactions(model, solution.cases),
-    racking: rackingOf(model, solution.loads),
+    racking: solution.racking,
   };
 }

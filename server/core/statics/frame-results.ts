@@ -74,6 +74,8 @@ export interface RackingResult {
 
 export interface FrameResults {
   readonly model: Model;
+  /** what the forces depend on, see analyse-frame.ts */
+  readonly signature: string;
   readonly solution: FrameSolution;
   readonly members: ReadonlyMap<string, MemberResult>;
   /** timbers without design values: they are in the model, but not checked */

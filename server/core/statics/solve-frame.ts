@@ -14,9 +14,12 @@ import type { FrameSupport, LoadCase, NodeLoad, Structure } from "../analysis/st
 import type { Combined, Superposition } from "../analysis/superpose.ts";
 import type { Model, Timber } from "../model/model.ts";
 import { cross, type Vec3 } from "../model/vec.ts";
-import { type BasicLoads, basicLoads } from "./basic-loads.ts";
+import { type BasicLoad, type BasicLoads, basicLoads } from "./basic-loads.ts";
 import { type FrameCase, frameCases } from "./combine.ts";
+import { axialOnly } from "./connection.ts";
 import { loadCase } from "./element-loads.ts";
+import type { RackingResult } from "./frame-results.ts";
+import { PUSHES, pushLoads, rackingResult } from "./racking.ts";
 import { skeletonOf } from "./skeleton.ts";
 import {
   type FrameStructure,
@@ -44,6 +47,8 @@ export interface FrameSolution {
   readonly loads: BasicLoads;
   /** how the frame moves even with every brace in action */
   readonly mechanisms: readonly Mode[];
+  /** one result for each way along the walls (x) and across them (y) */
+  readonly racking: readonly RackingResult[];
   /** combinations without an answer, and why */
   readonly failed: readonly { readonly caseId: string; readonly faults: readonly CaseFault[] }[];
 }
@@ -83,7 +88,10 @@ interface Sliding extends Solver {
 }
 
 class FrameSolver {
+  /** the frame's own loads, then the two pushes that try whether it racks */
   readonly #basics: BasicLoads["all"];
+  readonly #pushes: ReturnType<typeof pushLoads> | undefined;
+  readonly #dead: BasicLoad | undefined;
   readonly hold: Solver;
   readonly sliding: Sliding | undefined;
   #nominal: Solver | undefined;
@@ -93,9 +101,28 @@ class FrameSolver {
     loads: BasicLoads,
     readonly options: StructureOptions,
   ) {
-    this.#basics = loads.all;
+    this.#dead = loads.all.find((l) => l.kind === "D");
+    this.#pushes = this.#dead && pushLoads(this.#dead);
+    this.#basics = this.#pushes ? [...loads.all, this.#pushes.x, this.#pushes.y] : loads.all;
     this.hold = this.#solver(structureOf(model, options, skeletonOf(model)));
     this.sliding = this.#slidingModel();
+  }
+
+  /** Weight with a push each way, braces that only push: those of the frame itself when none of them pulls. */
+  racking(): RackingResult[] {
+    const pushes = this.#pushes;
+    if (!pushes) return [];
+    const pull = this.model.timbers.some((t) => axialOnly(t) && this.options.pulls(t));
+    const pushOnly = { ...this.options, pulls: () => false, endSpring: () => undefined };
+    const { superposition } = pull
+      ? this.#solver(structureOf(this.model, pushOnly, this.hold.frame.skeleton))
+      : this.hold;
+    return PUSHES.map((push) => {
+      const factors = this.#basics.map((b) =>
+        b === this.#dead ? 1 : b === pushes[push.along] ? push.sign : 0,
+      );
+      return rackingResult(push, superposition.combine(`racking ${push.toward}`, factors));
+    });
   }
 
   /** Braces both ways: only for combinations in which all of them went slack without being needed. */
@@ -205,6 +232,7 @@ export function solveFrame(model: Model, actions: JointActions): FrameSolution {
     cases,
     loads,
     mechanisms: solver.hold.mechanisms,
+    racking: solver.racking(),
     failed: cases
       .filter((c) => c.combined.status === "failed")
       .map((c) => ({ caseId: c.frameCase.id, faults: c.combined.faults })),

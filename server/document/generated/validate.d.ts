@@ -12,4 +12,3 @@ export interface Validate {
 }
 
 export declare const validate: Validate;
-export default validate;

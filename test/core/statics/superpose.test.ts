@@ -36,7 +36,11 @@ describe.each(["cider-press-pavilion", "kayak-shelter"])("%s", (name) => {
       const curves = solution.along(element)!;
       SHARES.forEach((share, place) => {
         for (let k = 0; k < PER_SECTION; k++) {
-          const value = curves.valueAt(QUANTITIES[k]!, share * curves.length, share === 1 ? "before" : "after");
+          const value = curves.valueAt(
+            QUANTITIES[k]!,
+            share * curves.length,
+            share === 1 ? "before" : "after",
+          );
           const mine = c.combined.sections[sectionRow(element, place) + k]!;
           expect(Math.abs(mine - value)).toBeLessThan(1e-6 * force * (k < 3 ? 1 : 100));
         }
