@@ -200,7 +200,8 @@ function breath(): Promise<void> {
 function drawnOf(snapshot: Snapshot, before: Kept["drawn"]): Kept["drawn"] {
   const model = snapshot.evaluation?.model;
   if (!model || model.timbers.length === 0) return before;
-  const halfTyped = model.frame.unread.size > 0 || (snapshot.reading?.source.facts.some(losesWriting) ?? false);
+  const halfTyped =
+    model.frame.unread.size > 0 || (snapshot.reading?.source.facts.some(losesWriting) ?? false);
   if (before && halfTyped && model.timbers.length < before.model.timbers.length) return before;
   return { model, version: snapshot.version, say: snapshot.say };
 }
