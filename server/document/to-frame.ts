@@ -52,5 +52,27 @@ export function toFrame(
     accepted: readAccepted(at.at("accept")),
     unread: context.unread,
   };
+  for (const name of namesBegun(frame, names)) context.unread.add(name);
   return { frame, facts: context.facts };
+}
+
+/**
+ * Names that are used, that nothing defines, and that a lost line may be about to define: while `plate` is being typed,
+ * `pla` stands there.
+ */
+function namesBegun(frame: Frame, begun: readonly string[]): readonly string[] {
+  if (begun.length === 0) return [];
+  const { classes, members, joints, grid } = frame;
+  const defined = new Set([...classes, ...members, ...joints].map(({ name }) => name));
+  for (const { id } of [...grid.levels, ...grid.walls, ...grid.bents]) defined.add(id);
+  return refsIn(frame)
+    .map((text) => text.replace(/@.*$/s, ""))
+    .filter((text) => !defined.has(text) && begun.some((word) => text.startsWith(word)));
+}
+
+/** Every name that the frame uses, as it is written. */
+function refsIn(value: unknown): readonly string[] {
+  if (typeof value !== "object" || value === null) return [];
+  if ("text" in value && typeof value.text === "string") return [value.text];
+  return Object.values(value).flatMap(refsIn);
 }

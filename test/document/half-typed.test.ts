@@ -36,7 +36,7 @@ describe("a line that is being typed", () => {
   it("is the only one with findings, wherever it is cut off", () => {
     for (const [row, whole] of ROWS.entries()) {
       if (row >= ROWS.length - 2) continue;
-      for (let end = whole.search(/\S/) + 1; end < whole.length; end += 5) {
+      for (let end = whole.search(/\S/) + 1; end < whole.length; end += 9) {
         const line = whole.slice(0, end);
         const reading = readFrame([...ROWS.slice(0, row), line, ...ROWS.slice(row + 1)].join("\n"));
         expect(elsewhere(reading, row, line), `${row + 1}: ${line}`).toEqual([]);
@@ -48,7 +48,7 @@ describe("a line that is being typed", () => {
     for (const [row, whole] of ROWS.entries()) {
       const name = /^ {2}([\w-]+): +\{kind/.exec(whole)?.[1];
       if (name === undefined || !ENTRIES.has(name)) continue;
-      for (let end = 4; end < whole.length; end += 7) {
+      for (let end = 4; end < whole.length; end += 11) {
         const line = whole.slice(0, end);
         const { frame } = readFrame([...ROWS.slice(0, row), line, ...ROWS.slice(row + 1)].join("\n"));
         expect(without(frame, name), line).toEqual(without(SOUND, name));
@@ -120,6 +120,12 @@ describe("a line that is being typed", () => {
       expect(elsewhere(reading, row, begun), begun).toEqual([]);
       expect({ ...reading.frame, unread: new Set() }, begun).toEqual(SOUND);
     }
+  });
+
+  it("keeps quiet about the names that it may be about to define", () => {
+    const { frame } = readFrame(PAVILION.replace(/^ {2}plate: .*$/m, "  pla"));
+    expect(frame.unread).toEqual(new Set(["pla", "plate"]));
+    expect(readFrame(PAVILION.replace(/^ {2}plate: .*$/m, "  xy")).frame.unread).toEqual(new Set(["xy"]));
   });
 
   it("keeps the lines below a heading that has lost its colon", () => {

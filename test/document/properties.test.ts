@@ -64,7 +64,7 @@ describe("reading", () => {
   it("survives a file that ends anywhere", () => {
     fc.assert(
       fc.property(fc.nat(PAVILION.length), (length) => holds(PAVILION.slice(0, length))),
-      { numRuns: 150 },
+      { numRuns: 30 },
     );
   }, 60_000);
 
@@ -80,7 +80,7 @@ describe("reading", () => {
         for (const { at, sign, drop } of changes) text = text.slice(0, at) + sign + text.slice(at + drop);
         holds(text);
       }),
-      { numRuns: 200 },
+      { numRuns: 80 },
     );
   }, 60_000);
 
@@ -91,7 +91,7 @@ describe("reading", () => {
     );
     fc.assert(
       fc.property(heap, (parts) => holds(parts.join(""))),
-      { numRuns: 400 },
+      { numRuns: 300 },
     );
   }, 60_000);
 
@@ -99,7 +99,7 @@ describe("reading", () => {
     const rows = PAVILION.split("\n");
     fc.assert(
       fc.property(fc.shuffledSubarray(rows, { minLength: 5 }), (some) => holds(some.join("\n"))),
-      { numRuns: 60 },
+      { numRuns: 30 },
     );
   }, 60_000);
 
