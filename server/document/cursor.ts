@@ -198,7 +198,10 @@ export class Cursor {
     const length = this.#quantity(text, "length", from);
     if (length === undefined) return undefined;
     if ((above ? length > least : length >= least) && length <= most) return length;
-    this.#outside(this.text() ?? text, "length", { least: inchesOf(least), most: inchesOf(most) });
+    // Where zero will do, a negative length breaks no upper bound worth telling.
+    const bounds =
+      !above && least === 0 && length < 0 ? { least: 0 } : { least: inchesOf(least), most: inchesOf(most) };
+    this.#outside(this.text() ?? text, "length", bounds);
     return undefined;
   }
 

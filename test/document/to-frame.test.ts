@@ -189,6 +189,16 @@ describe("values without sense", () => {
   it("show the bounds in inches", () => {
     const { facts } = readFrame(PAVILION.replace("leg: 27 in", "leg: 400 ft")).source;
     expect(facts).toMatchObject([{ kind: "value-out-of-range", least: 0, most: 3600, dimension: "length" }]);
+    const housing = readFrame(PAVILION.replace("housing: 1/2 in", "housing: -1/2 in")).source.facts;
+    expect(housing).toEqual([
+      {
+        kind: "value-out-of-range",
+        path: "/joints/brace-ends/housing",
+        text: "-1/2 in",
+        dimension: "length",
+        least: 0,
+      },
+    ]);
   });
 
   it("are inch sections in a millimetre file", () => {
