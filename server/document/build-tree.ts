@@ -15,7 +15,7 @@ import type { Draft } from "./draft.ts";
 import { type RawEntry, untrap, untrapBlock } from "./inline-traps.ts";
 import { LIMITS } from "./parse-yaml.ts";
 import { hashTrap, type Repaired } from "./repair.ts";
-import { TEXT_KEYS } from "./schema.ts";
+import { MAP_KEYS, TEXT_KEYS } from "./schema.ts";
 import {
   type BlankNode,
   child,
@@ -25,6 +25,7 @@ import {
   lineStart,
   onOneLine,
   type Range,
+  type ScalarNode,
   type Tree,
 } from "./tree.ts";
 
@@ -246,7 +247,8 @@ function belowKey(builder: Builder, { key, keyRange, value }: Entry, pointer: st
   const written = text.slice(value.range.start, value.range.end);
   if (!sameLine(text, keyRange.end, value.range.start)) {
     const untrapped = untrapBlock(text, value, child(pointer, key));
-    if (untrapped === undefined) return value;
+    if (untrapped === undefined)
+      return MAP_KEYS.has(key) ? wordBelow(builder, value, child(pointer, key)) : value;
     facts.push(...untrapped.traps);
     return untrapped.map;
   }
@@ -270,6 +272,23 @@ function belowKey(builder: Builder, { key, keyRange, value }: Entry, pointer: st
     text: first,
     range: { start: value.range.start, end: value.range.start + first.length },
   };
+}
+
+/** The first entry of a section, just begun: a word without its colon. */
+function wordBelow({ facts, names }: Builder, value: ScalarNode, pointer: string): Tree {
+  if (/\s/.test(value.text)) return value;
+  const { start, end } = value.range;
+  facts.push({
+    kind: "missing-separator",
+    path: pointer,
+    start,
+    end,
+    written: value.text,
+    reason: "no-value",
+    proposals: [],
+  });
+  names.push(value.text);
+  return blank(value.range, true);
 }
 
 /** The place behind the key's colon, for a value that is not there. */

@@ -15,6 +15,8 @@ export interface Context {
   readonly facts: SourceFact[];
   /** names whose entry cannot be read */
   readonly unread: Set<string>;
+  /** maps and lists that lost a part */
+  readonly incomplete: ReadonlySet<Tree>;
 }
 
 /** Least and most of a length that makes sense, in nanometres; `least` itself does not count when `above`. */
@@ -58,6 +60,21 @@ export class Cursor {
   /** It is a map, with or without keys. */
   get isMap(): boolean {
     return this.node?.kind === "map";
+  }
+
+  /** It lost a part of its own: keys that it lacks may be what was lost. */
+  get isCutItself(): boolean {
+    return this.node !== undefined && this.context.incomplete.has(this.node);
+  }
+
+  /** It is written in braces or brackets. */
+  get isFlow(): boolean {
+    return (this.node?.kind === "map" || this.node?.kind === "list") && this.node.flow;
+  }
+
+  /** It lost a part, or something in it did: what it says is not all that is meant. */
+  get isCut(): boolean {
+    return this.context.incomplete.size > 0 && cutIn(this.node, this.context.incomplete);
   }
 
   /** The keys of a map with their values, in file order. */
@@ -229,6 +246,13 @@ export class Cursor {
   ): void {
     this.context.facts.push({ kind: "value-out-of-range", path: this.path, text, dimension, ...bounds });
   }
+}
+
+function cutIn(node: Tree | undefined, incomplete: ReadonlySet<Tree>): boolean {
+  if (node?.kind !== "map" && node?.kind !== "list") return false;
+  if (incomplete.has(node)) return true;
+  const parts = node.kind === "map" ? node.entries : node.items;
+  return parts.some(({ value }) => cutIn(value, incomplete));
 }
 
 function inchesOf(length: number): number {

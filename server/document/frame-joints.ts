@@ -27,7 +27,7 @@ export function readJoints(at: Cursor): readonly JointEntry[] {
     const kind = value.at("kind").choice(KINDS);
     const of = value.at("of").refs();
     const into = value.at("into").refs();
-    if (kind === undefined || of === undefined || into === undefined) {
+    if (kind === undefined || of === undefined || into === undefined || value.isCut) {
       at.context.unread.add(name);
       return [];
     }

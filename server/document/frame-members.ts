@@ -1,23 +1,7 @@
 /** The timbers of a frame, entry by entry. */
-import type { EndPlace, Member, MemberKind } from "../core/frame/frame.ts";
+import { type EndPlace, MEMBER_KINDS, type Member } from "../core/frame/frame.ts";
 import { fromInches } from "../core/quantity/length.ts";
 import type { Cursor } from "./cursor.ts";
-
-const KINDS = [
-  "post",
-  "plate",
-  "sill",
-  "girt",
-  "tie",
-  "beam",
-  "joist",
-  "purlin",
-  "king-post",
-  "strut",
-  "brace",
-  "ridge",
-  "rafter",
-] as const satisfies readonly MemberKind[];
 
 /**
  * Values that say where a timber is or how thick: when one is written and cannot be read, the timber would be drawn
@@ -53,7 +37,7 @@ export function readMembers(at: Cursor): readonly Member[] {
 }
 
 function readMember(name: string, at: Cursor): Member | undefined {
-  const kind = at.at("kind").choice(KINDS);
+  const kind = at.at("kind").choice(MEMBER_KINDS);
   if (kind === undefined) return undefined;
   const member: Member = {
     name,
@@ -83,6 +67,7 @@ function readMember(name: string, at: Cursor): Member | undefined {
     ends: readEnds(at.at("ends")),
     ...hungOn(at.at("hung-on")),
   };
+  if (at.isCut) return undefined;
   const lost = ESSENTIAL.some((key) => at.has(key) && lacks(member, at, key));
   return lost || member.section === undefined ? undefined : member;
 }

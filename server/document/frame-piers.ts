@@ -20,6 +20,7 @@ function readPier(name: string, at: Cursor): PierEntry | undefined {
   const top = at.at("top").height();
   const depth = at.at("depth").size();
   const lost =
+    at.isCut ||
     size === undefined ||
     (at.has("at") &&
       (places === undefined || (listed?.kind === "list" && places.length < listed.items.length))) ||

@@ -49,7 +49,7 @@ export function readRoof(at: Cursor): Roof | undefined {
             weight: covering.at("weight").amount("pressure"),
           },
   };
-  return at.has("pitch") && pitch === undefined ? undefined : roof;
+  return at.isCutItself || (at.has("pitch") && pitch === undefined) ? undefined : roof;
 }
 
 type Rafters = NonNullable<Roof["rafters"]>;
@@ -72,6 +72,7 @@ function readRafters(at: Cursor): Rafters | undefined {
     fasten: readFasteners(at.at("fasten")),
   };
   const lost =
+    at.isCut ||
     rafters.section === undefined ||
     (at.has("spacing") && rafters.spacing === undefined) ||
     (at.has("count") && rafters.count === undefined) ||

@@ -37,7 +37,10 @@ export function readYaml(text: string): YamlReading {
   return {
     root,
     facts: all,
-    incomplete: incompleteOf(text, root, [...repaired.lost, ...trapped]),
+    incomplete: new Set([
+      ...incompleteOf(text, root, [...repaired.lost, ...trapped]),
+      ...openedAt(root, new Set(repaired.cut)),
+    ]),
     names: [...names],
   };
 }
@@ -50,6 +53,14 @@ function doubtfulNames(tree: Tree): readonly string[] {
     ...(entry.doubtful ? [entry.key] : []),
     ...(entry.alias || entry.merged ? [] : doubtfulNames(entry.value)),
   ]);
+}
+
+/** The inline maps and lists that begin at these brackets. */
+function openedAt(tree: Tree, starts: ReadonlySet<number>): readonly Tree[] {
+  if (starts.size === 0 || (tree.kind !== "map" && tree.kind !== "list")) return [];
+  const parts = tree.kind === "map" ? tree.entries : tree.items;
+  const below = parts.flatMap((part) => (part.alias ? [] : openedAt(part.value, starts)));
+  return tree.flow && starts.has(tree.range.start) ? [tree, ...below] : below;
 }
 
 /** For each stretch that was lost, the innermost map or list it was part of. */

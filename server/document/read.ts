@@ -26,8 +26,8 @@ export interface Reading {
  */
 export function readFrame(text: string): Reading {
   const { root, facts, incomplete, names } = readYaml(text);
-  const { frame, facts: unreadable } = toFrame(root, names);
   const about = factsAbout(root, facts, incomplete);
+  const { frame, facts: unreadable } = toFrame(root, { names, incomplete, facts: [...facts, ...about] });
   return {
     text,
     frame,

@@ -1,6 +1,6 @@
 /** Covers up the part of a line that YAML cannot read: first the smallest part, then the value, then the line. */
 import type { Parsed, YamlError } from "./parse-yaml.ts";
-import { isHeading } from "./repair-indent.ts";
+import { contentAfter, isHeading } from "./repair-indent.ts";
 import { lineEnd, lineStart, onOneLine } from "./tree.ts";
 import { cover, lose, report, type Workshop } from "./workshop.ts";
 
@@ -39,6 +39,29 @@ export function repairLine(shop: Workshop, parsed: Parsed): boolean {
   }
   return false;
 }
+
+/** A word just begun above a comment: YAML takes the word for a text that ends there, and stumbles over all that follows. */
+export function repairWordAboveComment(shop: Workshop, parsed: Parsed): boolean {
+  const { draft } = shop;
+  const [error] = parsed.errors;
+  if (error === undefined) return false;
+  const at = lineStart(draft.text, contentAfter(draft.text, error.start));
+  const above = /(?:^|\n)([^\n]*)\r?\n(?:[ \t]*#[^\n]*\n|[ \t]*\r?\n)*[ \t]*#[^\n]*\n(?:[ \t]*\r?\n)*$/.exec(
+    draft.text.slice(Math.max(0, at - FAR), at),
+  );
+  const line = above?.[1];
+  if (above === null || line === undefined || /^\s*#/.test(line)) return false;
+  const start = Math.max(0, at - FAR) + above.index + (above[0].startsWith("\n") ? 1 : 0);
+  const inFlow = parsed.flows.some((flow) => flow.start < start && (flow.end ?? flow.contentEnd()) > start);
+  return (
+    !inFlow &&
+    !shop.tries.has(draft.original(start)) &&
+    repairBareLine(shop, start, lineEnd(draft.text, start))
+  );
+}
+
+/** Comments longer than this stand between no word and its line. */
+const FAR = 2000;
 
 /**
  * A key that runs over several lines: either its first line lacks the colon (`pla` above `tie: …`), or a value is

@@ -6,7 +6,7 @@ import type { SourceFact } from "../core/checks/source-facts.ts";
 import type { Draft } from "./draft.ts";
 import { type Flow, type Parsed, parseYaml, type TooLarge, type YamlError } from "./parse-yaml.ts";
 import { contentAfter, repairIndent } from "./repair-indent.ts";
-import { repairLine } from "./repair-line.ts";
+import { repairLine, repairWordAboveComment } from "./repair-line.ts";
 import { lineEnd, lineStart, onOneLine, type Range } from "./tree.ts";
 import { lose, openWorkshop, report, type Workshop } from "./workshop.ts";
 
@@ -18,6 +18,8 @@ export interface Repaired {
   readonly lost: readonly Range[];
   /** first words of lines that were covered up: names that the file may define there */
   readonly names: readonly string[];
+  /** opening brackets of inline maps and lists that nothing closes, in the user's text */
+  readonly cut: readonly number[];
 }
 
 /** Reading again costs time in proportion to the text: this many characters in all, and never more than 12 times. */
@@ -56,6 +58,7 @@ function repairOnce(shop: Workshop, parsed: Parsed): boolean {
     repairTabs(shop, parsed) ||
     repairQuote(shop, parsed) ||
     repairBracket(shop, parsed) ||
+    repairWordAboveComment(shop, parsed) ||
     repairIndent(shop, parsed) ||
     repairLine(shop, parsed)
   );
@@ -116,15 +119,18 @@ function repairBracket(shop: Workshop, parsed: Parsed): boolean {
   );
   const flow = open.findLast((candidate) => candidate.mismatch !== undefined) ?? open.at(-1);
   if (flow === undefined) return false;
-  const { draft, text } = shop;
+  const { draft } = shop;
   if (repairHash(shop, flow)) return true;
   const start = draft.original(flow.start);
   shop.closed.add(start);
-  shop.facts.push({ kind: "unclosed-bracket", ...onOneLine(text, start, start + 1), bracket: flow.open });
-  shop.reported.add(lineStart(text, start));
+  reportUnclosed(shop, start, flow.open);
   const close = flow.open === "{" ? "}" : "]";
   if (flow.mismatch === undefined) {
-    draft.insert(endOfUnclosed(draft.text, flow), close);
+    const end = endOfUnclosed(draft.text, flow);
+    // The last value is still being written: `9` may become `9 ft`.
+    lose(shop, end, end);
+    shop.cut.push(start);
+    draft.insert(end, close);
     return true;
   }
   const { at, bracket } = flow.mismatch;
@@ -134,6 +140,18 @@ function repairBracket(shop: Workshop, parsed: Parsed): boolean {
   if (outer) draft.insert(at, close);
   else draft.overwrite(at, close);
   return true;
+}
+
+/** One finding for a line, however many of its brackets are open: they are closed together. */
+function reportUnclosed({ text, facts, reported }: Workshop, start: number, bracket: string): void {
+  const line = lineStart(text, start);
+  const at = facts.findIndex(
+    (fact) => fact.kind === "unclosed-bracket" && lineStart(text, fact.start) === line,
+  );
+  const inner = facts[at];
+  if (inner?.kind === "unclosed-bracket") facts[at] = { ...inner, bracket: bracket + inner.bracket };
+  else facts.push({ kind: "unclosed-bracket", ...onOneLine(text, start, start + 1), bracket });
+  reported.add(line);
 }
 
 /** An inline map or list ends with its line, unless the line says that it goes on: by an open bracket or a comma. */

@@ -1,6 +1,6 @@
 /** Tree → frame values. Lenient: every part that can be read is there, every part that cannot is a fact. */
 import type { SourceFact } from "../core/checks/source-facts.ts";
-import type { Frame } from "../core/frame/frame.ts";
+import type { Frame, Ref, Units } from "../core/frame/frame.ts";
 import { type Context, Cursor } from "./cursor.ts";
 import { readGrid } from "./frame-grid.ts";
 import { readJoints } from "./frame-joints.ts";
@@ -17,23 +17,32 @@ import {
   readPrices,
   readSite,
 } from "./frame-site.ts";
+import { lostSections } from "./lost.ts";
+import { numberValue } from "./plain.ts";
 import { type Tree, valueAt } from "./tree.ts";
 
-/**
- * @param root the file's tree; anything but a map gives an empty frame
- * @param names that lines which cannot be read may define
- */
+/** What is known of the file's writing before its values are read. */
+export interface Writing {
+  /** names that lines which cannot be read may define */
+  readonly names: readonly string[];
+  /** maps and lists that lost a part */
+  readonly incomplete: ReadonlySet<Tree>;
+  readonly facts: readonly SourceFact[];
+}
+
+/** @param root the file's tree; anything but a map gives an empty frame */
 export function toFrame(
   root: Tree,
-  names: readonly string[],
+  { names, incomplete, facts }: Writing,
 ): { readonly frame: Frame; readonly facts: readonly SourceFact[] } {
-  const units = valueAt(root, "units");
   const context: Context = {
-    units: units?.kind === "scalar" && units.text === "mm" ? "mm" : "inch",
+    units: unitsOf(root, names),
     facts: [],
     unread: new Set(names),
+    incomplete,
   };
   const at = new Cursor(context, "", root);
+  const lost = lostSections(at, facts);
   const frame: Frame = {
     name: at.at("frame").text() ?? "",
     units: context.units,
@@ -51,9 +60,30 @@ export function toFrame(
     prices: readPrices(at.at("prices")),
     accepted: readAccepted(at.at("accept")),
     unread: context.unread,
+    lost,
   };
+  if (at.has("roof") && frame.roof === undefined) lost.add("/roof");
   for (const name of namesBegun(frame, names)) context.unread.add(name);
   return { frame, facts: context.facts };
+}
+
+/** Larger bare numbers than this, in a grid, are no inches: 83 ft. */
+const MOST_INCHES = 1000;
+
+/** While the line of the units is being typed, the distances of the grid tell which they are. */
+function unitsOf(root: Tree, names: readonly string[]): Units {
+  const units = valueAt(root, "units");
+  if (units?.kind === "scalar" && units.text === "mm") return "mm";
+  const keys = root.kind === "map" ? root.entries.map(({ key }) => key) : [];
+  const begun = [...names, ...keys].some((name) => name !== "units" && "units".startsWith(name));
+  const halfTyped = units === undefined ? begun : units.kind !== "scalar" || units.text !== "inch";
+  return halfTyped && distances(valueAt(root, "grid")).some((each) => each > MOST_INCHES) ? "mm" : "inch";
+}
+
+/** The bare numbers of a part of the file. */
+function distances(node: Tree | undefined): readonly number[] {
+  if (node?.kind === "scalar") return [numberValue(node.text) ?? 0];
+  return node?.kind === "map" ? node.entries.flatMap(({ value }) => distances(value)) : [];
 }
 
 /**
@@ -63,16 +93,20 @@ export function toFrame(
 function namesBegun(frame: Frame, begun: readonly string[]): readonly string[] {
   if (begun.length === 0) return [];
   const { classes, members, joints, grid } = frame;
-  const defined = new Set([...classes, ...members, ...joints].map(({ name }) => name));
-  for (const { id } of [...grid.levels, ...grid.walls, ...grid.bents]) defined.add(id);
-  return refsIn(frame)
-    .map((text) => text.replace(/@.*$/s, ""))
-    .filter((text) => !defined.has(text) && begun.some((word) => text.startsWith(word)));
+  const entries = new Set([...members, ...joints].map(({ name }) => name));
+  for (const { id } of [...grid.levels, ...grid.walls, ...grid.bents]) entries.add(id);
+  const woods = new Set(classes.map(({ name }) => name));
+  return refsIn(frame).flatMap(({ text, path }) => {
+    const name = text.replace(/@.*$/s, "");
+    const defined = path.endsWith("/timber") ? woods : entries;
+    return !defined.has(name) && begun.some((word) => name.startsWith(word)) ? [name] : [];
+  });
 }
 
 /** Every name that the frame uses, as it is written. */
-function refsIn(value: unknown): readonly string[] {
+function refsIn(value: unknown): readonly Ref[] {
   if (typeof value !== "object" || value === null) return [];
-  if ("text" in value && typeof value.text === "string") return [value.text];
+  if ("text" in value && "path" in value && typeof value.text === "string" && typeof value.path === "string")
+    return [{ text: value.text, path: value.path }];
   return Object.values(value).flatMap(refsIn);
 }

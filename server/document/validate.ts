@@ -2,6 +2,7 @@
 import type { SourceFact } from "../core/checks/source-facts.ts";
 import { nearest } from "../core/text/nearest.ts";
 import { type SchemaError, validate as validateSchema } from "./generated/validate.js";
+import { meant } from "./lost.ts";
 import { toPlain } from "./plain.ts";
 import { keysAllowed, kindOf, ROOT, type Schema, schemaAt } from "./schema.ts";
 import { child, entryOf, keysOf, type Tree } from "./tree.ts";
@@ -22,7 +23,17 @@ export function validateTree(root: Tree, incomplete: ReadonlySet<Tree>): readonl
       fact.kind === "missing-key" ? `${fact.path}/${fact.key} missing` : "path" in fact ? fact.path : "";
     if (!facts.has(key)) facts.set(key, fact);
   }
-  return [...facts.values()];
+  return withoutBegun([...facts.values()]);
+}
+
+/** A key that is missing because it stands there misspelt or half typed has its finding there. */
+function withoutBegun(facts: readonly SourceFact[]): readonly SourceFact[] {
+  const unknown = facts.filter((fact) => fact.kind === "unknown-key");
+  return facts.filter(
+    (fact) =>
+      fact.kind !== "missing-key" ||
+      !unknown.some((each) => each.path === child(fact.path, each.key) && meant(each, fact.key)),
+  );
 }
 
 interface Judge {

@@ -15,6 +15,8 @@ export interface Workshop {
   readonly closed: Set<number>;
   /** how often a line was repaired already: each time more of it is covered up */
   readonly tries: Map<number, number>;
+  /** opening brackets (user's text) of inline maps and lists that nothing closes: what follows in them is unknown */
+  readonly cut: number[];
 }
 
 export function openWorkshop(text: string): Workshop {
@@ -27,6 +29,7 @@ export function openWorkshop(text: string): Workshop {
     reported: new Set(),
     closed: new Set(),
     tries: new Map(),
+    cut: [],
   };
 }
 

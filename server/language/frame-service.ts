@@ -9,7 +9,7 @@ import type { Say } from "../core/checks/say.ts";
 import type { SourceFact } from "../core/checks/source-facts.ts";
 import { makeSay, type Translate } from "../core/checks/speak.ts";
 import { type Evaluation, evaluate } from "../core/evaluate.ts";
-import type { Pointer } from "../core/frame/frame.ts";
+import { isWhole, type Pointer } from "../core/frame/frame.ts";
 import type { Model } from "../core/model/model.ts";
 import { type Reading, readFrame } from "../document/read.ts";
 import { type Fault, faultFinding } from "./fault.ts";
@@ -200,8 +200,7 @@ function breath(): Promise<void> {
 function drawnOf(snapshot: Snapshot, before: Kept["drawn"]): Kept["drawn"] {
   const model = snapshot.evaluation?.model;
   if (!model || model.timbers.length === 0) return before;
-  const halfTyped =
-    model.frame.unread.size > 0 || (snapshot.reading?.source.facts.some(losesWriting) ?? false);
+  const halfTyped = !isWhole(model.frame) || (snapshot.reading?.source.facts.some(losesWriting) ?? false);
   if (before && halfTyped && model.timbers.length < before.model.timbers.length) return before;
   return { model, version: snapshot.version, say: snapshot.say };
 }

@@ -81,6 +81,7 @@ export type SourceFact =
       readonly kind: "unclosed-bracket";
       readonly start: number;
       readonly end: number;
+      /** all of the line that are open, the outermost first: `{[` */
       readonly bracket: string;
     }
   /** anything else YAML cannot read; `code` is its closed set of codes, `line` the 1-based line */

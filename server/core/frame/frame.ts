@@ -37,6 +37,11 @@ export interface Frame {
    * stays silent instead of adding a second finding.
    */
   readonly unread: ReadonlySet<string>;
+  /**
+   * Sections that the file has lost as a whole (misspelt, half typed, unreadable) or in an unknown part: names that
+   * only they could define are not called unknown, and what they lack is not called missing.
+   */
+  readonly lost: ReadonlySet<Pointer>;
 }
 
 export interface Basis {
@@ -132,20 +137,23 @@ export interface Grid {
   readonly levels: readonly Level[];
 }
 
-export type MemberKind =
-  | "post"
-  | "plate"
-  | "sill"
-  | "girt"
-  | "tie"
-  | "beam"
-  | "joist"
-  | "purlin"
-  | "king-post"
-  | "strut"
-  | "brace"
-  | "ridge"
-  | "rafter";
+export const MEMBER_KINDS = [
+  "post",
+  "plate",
+  "sill",
+  "girt",
+  "tie",
+  "beam",
+  "joist",
+  "purlin",
+  "king-post",
+  "strut",
+  "brace",
+  "ridge",
+  "rafter",
+] as const;
+
+export type MemberKind = (typeof MEMBER_KINDS)[number];
 
 export interface Section {
   readonly width: Length;
@@ -397,4 +405,9 @@ export interface Accepted {
   readonly check: string;
   readonly at: string | undefined;
   readonly because: string;
+}
+
+/** Whether all that the file says is in the frame: no entry and no section of it is lost. */
+export function isWhole(frame: Frame): boolean {
+  return frame.unread.size === 0 && frame.lost.size === 0;
 }

@@ -53,7 +53,7 @@ export function groundPlan(frame: Frame, grid: GridLines): GroundPlan {
     if (known.has(given.key)) continue;
     const place = placeOf(given.key, grid);
     if (place) own.set(given.key, inches(given.height));
-    else
+    else if (!mayBeDefined(frame, given.key))
       problems.push({
         kind: "unknown-id",
         path: given.path,
@@ -81,6 +81,17 @@ export function groundPlan(frame: Frame, grid: GridLines): GroundPlan {
     atPlace: (place) => own.get(place),
     problems,
   };
+}
+
+/** What a line that is lost may define is not called unknown. */
+function mayBeDefined({ lost, unread }: Frame, key: string): boolean {
+  const parts = [key, ...key.split(/(?<=\D)(?=\d)/)];
+  return (
+    lost.has("/grid") ||
+    (/\d/.test(key) && lost.has("/grid/bents")) ||
+    (/^\D/.test(key) && lost.has("/grid/walls")) ||
+    parts.some((part) => unread.has(part))
+  );
 }
 
 function placeOf(key: string, grid: GridLines): { readonly x: number; readonly y: number } | undefined {

@@ -1,4 +1,5 @@
 /** Which timbers stand on the ground: on a pier, or joined through others to one that does. */
+import { isWhole } from "../frame/frame.ts";
 import type { Model, Timber } from "./model.ts";
 import { solidOf } from "./solid.ts";
 
@@ -45,7 +46,7 @@ export function groundedTimbers(model: Model): ReadonlySet<string> {
 
 /** Whether every entry of the file is in the model: a half-typed line must not make the rest look unsafe. */
 export function isComplete(model: Model): boolean {
-  if (model.frame.unread.size > 0) return false;
+  if (!isWhole(model.frame)) return false;
   return !model.problems.some(
     (p) => p.kind === "placement-missing" || p.kind === "placement-circular" || p.kind === "no-length",
   );

@@ -1,5 +1,5 @@
 /** Joint entries that hold nowhere: names that are unknown, or timbers that do not meet. */
-import type { Frame, JointEntry, Ref } from "../frame/frame.ts";
+import { type Frame, isWhole, type JointEntry, MEMBER_KINDS, type Ref } from "../frame/frame.ts";
 import type { Joint } from "../joinery/joint.ts";
 import { closeness } from "./joint-match.ts";
 import type { Meeting, Timber } from "./model.ts";
@@ -39,8 +39,11 @@ function nearest(
 function isKnown(p: Placer, ref: Ref, found: readonly Timber[]): boolean {
   if (found.length > 0) return true;
   const name = ref.text.split("@")[0] ?? ref.text;
-  if (p.frame.unread.has(name)) return false;
+  if (p.frame.unread.has(name) || p.frame.lost.has("/members")) return false;
   if (p.members.has(name) && !ref.text.includes("@")) return false;
+  // a kind that the file has, or may have on a line that is lost
+  if (p.frame.members.some((m) => m.kind === name)) return false;
+  if (!isWhole(p.frame) && MEMBER_KINDS.some((kind) => kind === name)) return false;
   p.unknown(ref, ref.text.includes("@") ? "stick" : "member", [...p.members.keys()]);
   return false;
 }

@@ -2,7 +2,16 @@
  * Places members lazily: an entry is placed when something first asks for its sticks, so the order of keys in the file
  * never matters; an entry that waits for itself is a problem, not a loop.
  */
-import type { Frame, Height, Member, Pointer, Ref, Section, TimberClass } from "../frame/frame.ts";
+import {
+  type Frame,
+  type Height,
+  isWhole,
+  type Member,
+  type Pointer,
+  type Ref,
+  type Section,
+  type TimberClass,
+} from "../frame/frame.ts";
 import { inches, type Length } from "../quantity/length.ts";
 import { parseLength } from "../quantity/quantity.ts";
 import { dressedSection } from "../quantity/section.ts";
@@ -20,6 +29,21 @@ export type Meaning =
   | { readonly sort: "member"; readonly name: string }
   | { readonly sort: "stick"; readonly stick: Timber }
   | { readonly sort: "length"; readonly length: number };
+
+/** A key of the entry itself; other needs name what stands elsewhere in the file. */
+const OWN_KEY = /^(?:top|bottom|from|to|at|between|walls|bents|legs?)$/;
+
+/** Where a name of each sort could have been defined. */
+const DEFINED_IN: Readonly<Partial<Record<IdSort, readonly Pointer[]>>> = {
+  wall: ["/grid/walls"],
+  bent: ["/grid/bents"],
+  place: ["/grid/walls", "/grid/bents"],
+  level: ["/grid/levels"],
+  member: ["/members"],
+  stick: ["/members"],
+  "timber-class": ["/timber"],
+  reference: ["/grid/walls", "/grid/bents", "/grid/levels", "/members"],
+};
 
 export class Placer {
   readonly grid: GridLines;
@@ -97,7 +121,10 @@ export class Placer {
   unknown(ref: Ref, sort: IdSort, known: readonly string[]): undefined {
     const name = ref.text.split("@")[0] ?? ref.text;
     const parts = sort === "place" ? [name.slice(0, 1), name.slice(1)] : [ref.text, name];
-    if (!parts.some((part) => this.frame.unread.has(part)))
+    // a stick of an entry that stands there is missing because its line or its bent is
+    if (sort === "stick" && this.members.has(name) && !isWhole(this.frame)) return undefined;
+    const lost = DEFINED_IN[sort]?.some((section) => this.frame.lost.has(section));
+    if (!lost && !parts.some((part) => this.frame.unread.has(part)))
       this.report({ kind: "unknown-id", path: ref.path, text: ref.text, sort, known });
     return undefined;
   }
@@ -128,6 +155,7 @@ export class Placer {
     if (stick) return { sort: "stick", stick };
     // a bent whose place cannot be read is no length of two inches
     if (this.frame.unread.has(ref.text)) return undefined;
+    if (this.frame.lost.has("/grid/bents") && /^\d+$/.test(ref.text)) return undefined;
     const length = parseLength(ref.text, this.frame.units);
     if (length.ok) return { sort: "length", length: inches(length.value) };
     return this.unknown(ref, "reference", [
@@ -192,6 +220,8 @@ export class Placer {
   }
 
   #twoClasses(path: Pointer, readings: readonly string[]): undefined {
+    // the line that is lost may be the class they all take
+    if (!isWhole(this.frame)) return undefined;
     this.report({
       kind: "two-readings",
       path: path.slice(0, path.lastIndexOf("/")),
@@ -201,8 +231,9 @@ export class Placer {
     return undefined;
   }
 
-  /** Says what a placement lacks. */
+  /** Says what a placement lacks, unless it may be what the file has lost. */
   missing(path: Pointer, member: string, needs: readonly string[]): undefined {
+    if (!isWhole(this.frame) && !OWN_KEY.test(needs[0] ?? "")) return undefined;
     this.report({ kind: "placement-missing", path, member, needs });
     return undefined;
   }

@@ -2,7 +2,7 @@
  * The planes of a roof. The plane rises from the plate: the plumb cut of the bird's mouth lies on the eave plate's
  * outside face (on a shed's high plate: on its inside face), the level seat reaches inward from there.
  */
-import type { Member } from "../frame/frame.ts";
+import { isWhole, type Member } from "../frame/frame.ts";
 import { inches } from "../quantity/length.ts";
 import { spanAcross } from "./grid.ts";
 import type { Timber } from "./model.ts";
@@ -194,7 +194,7 @@ export function roofLacks(p: Placer): readonly string[] {
   const roof = p.frame.roof;
   if (!roof) return ["roof"];
   const walls = roofWalls(p);
-  if (!walls || p.frame.unread.size > 0) return [];
+  if (!walls || !isWhole(p.frame)) return [];
   if (!roof.rafters && !p.frame.members.some((m) => m.kind === "rafter")) return ["roof: rafters"];
   return [walls.eave, walls.far].flatMap((wall) =>
     bearers(p, wall).length > 0 ? [] : [`a plate on wall ${wall}`],

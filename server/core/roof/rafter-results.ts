@@ -70,10 +70,15 @@ function checkSlope(frame: Frame, roof: Roof, slope: RoofSlope): RafterResult | 
   return check.kind === "checked" ? { slope, input, check, dead, snow, live } : "wood-unknown";
 }
 
+/** Without spacing and count nobody knows how far apart they stand; what is missing has its own finding. */
+export function isSpaced({ rafters }: Roof): boolean {
+  return rafters === undefined || rafters.spacing !== undefined || rafters.count !== undefined;
+}
+
 /** @returns one result for each slope, or why there is none */
 export function rafterResults(model: Model): RafterResults {
   const roof = model.frame.roof;
-  if (!roof || !model.roof) return { rafters: [], skipped: [] };
+  if (!roof || !model.roof || !isSpaced(roof)) return { rafters: [], skipped: [] };
   const all = model.roof.slopes.map((slope) => checkSlope(model.frame, roof, slope));
   return {
     rafters: all.filter((r): r is RafterResult => typeof r !== "string"),

@@ -2,6 +2,14 @@ import { defineCheck } from "../check.ts";
 import type { SourceFact } from "../source-facts.ts";
 import { factsOf } from "./facts.ts";
 
+/** What closes them, the innermost first. */
+function partnersOf(brackets: string): string {
+  return [...brackets]
+    .reverse()
+    .map((bracket) => (bracket === "[" ? "]" : "}"))
+    .join("");
+}
+
 type Fact = Extract<SourceFact, { kind: "unclosed-bracket" }>;
 
 export const unclosedBracket = defineCheck<"source", Fact>({
@@ -25,8 +33,10 @@ export const unclosedBracket = defineCheck<"source", Fact>({
       data,
     })),
   words: (d, say) =>
-    say.text("This {bracket} is never closed; it is read as if it ended with its line. Add {partner}.", {
-      bracket: d.bracket,
-      partner: d.bracket === "[" ? "]" : "}",
-    }),
+    say.text(
+      d.bracket.length > 1
+        ? "The brackets {bracket} of this line are never closed; they are read as if they ended with it. Add {partner}."
+        : "This {bracket} is never closed; it is read as if it ended with its line. Add {partner}.",
+      { bracket: [...d.bracket].join(" "), partner: partnersOf(d.bracket) },
+    ),
 });

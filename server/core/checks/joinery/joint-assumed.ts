@@ -2,6 +2,7 @@ import { groupBy } from "../../collect.ts";
 import type { Joint } from "../../joinery/joint.ts";
 import { jointKindOf } from "../../joinery/kinds/index.ts";
 import { defineCheck } from "../check.ts";
+import { judgedJoints } from "./judged.ts";
 
 interface Data {
   readonly of: string;
@@ -29,25 +30,27 @@ export const jointAssumed = defineCheck<"model", Data>({
   },
   input: "model",
   *find(model) {
-    const assumed = model.joints.filter((j) => j.assumed);
+    const assumed = judgedJoints(model).filter((j) => j.assumed);
     for (const [, group] of groupBy(assumed, (j) => `${j.of.member} ${j.into.member} ${j.kind}`)) {
       const first = group[0];
       if (!first) continue;
-      yield {
-        path: first.of.path,
-        onKey: true,
-        apart: `${first.into.member} ${first.kind}`,
-        place: first.id,
-        data: {
-          of: first.of.member,
-          into: first.into.member,
-          kind: first.kind,
-          count: group.length,
-          name: freeName(first, new Set([...model.members.keys(), ...model.frame.joints.map((j) => j.name)])),
-        },
-        value: group.length,
-        unit: "count",
+      const data = {
+        of: first.of.member,
+        into: first.into.member,
+        kind: first.kind,
+        count: group.length,
+        name: freeName(first, new Set([...model.members.keys(), ...model.frame.joints.map((j) => j.name)])),
       };
+      for (const joint of group)
+        yield {
+          path: first.of.path,
+          onKey: true,
+          apart: `${first.into.member} ${first.kind}`,
+          place: joint.id,
+          data,
+          value: group.length,
+          unit: "count",
+        };
     }
   },
   words: (d, say) =>

@@ -1,4 +1,5 @@
 import { defineCheck } from "../check.ts";
+import { judgedJoints } from "./judged.ts";
 import { sizePath } from "./size-path.ts";
 
 interface Data {
@@ -28,7 +29,7 @@ export const mortiseWallThin = defineCheck<"model", Data>({
   },
   input: "model",
   *find(model) {
-    for (const j of model.joints) {
+    for (const j of judgedJoints(model)) {
       const { tenon } = j.sizes;
       if (!tenon) continue;
       const wall = Math.min(...tenon.walls);

@@ -1,4 +1,5 @@
 import { defineCheck } from "../check.ts";
+import { judgedJoints } from "./judged.ts";
 import { sizePath } from "./size-path.ts";
 
 interface Data {
@@ -30,7 +31,7 @@ export const tenonLong = defineCheck<"model", Data>({
   },
   input: "model",
   *find(model) {
-    for (const j of model.joints) {
+    for (const j of judgedJoints(model)) {
       const { tenon } = j.sizes;
       if (!tenon || tenon.through) continue;
       const { room } = tenon;

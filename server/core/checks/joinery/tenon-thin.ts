@@ -1,4 +1,5 @@
 import { defineCheck } from "../check.ts";
+import { judgedJoints } from "./judged.ts";
 import { sizePath } from "./size-path.ts";
 
 interface Data {
@@ -27,7 +28,7 @@ export const tenonThin = defineCheck<"model", Data>({
   },
   input: "model",
   *find(model) {
-    for (const j of model.joints) {
+    for (const j of judgedJoints(model)) {
       const thickness = j.sizes.tenon?.thickness.value;
       if (thickness === undefined || thickness >= LEAST - 1e-6) continue;
       yield {

@@ -1,5 +1,6 @@
 import type { Frame } from "../../frame/frame.ts";
 import { defineCheck } from "../check.ts";
+import type { SourceFacts } from "../source-facts.ts";
 
 type Missing =
   | "snow"
@@ -87,7 +88,42 @@ function* missing(frame: Frame): Generator<{ path: string; missing: Missing }> {
   }
 }
 
-export const siteValueMissing = defineCheck<"frame", Data>({
+/** The key that each value stands under. */
+const KEYS: Readonly<Record<Missing, string>> = {
+  snow: "/site/snow/ground",
+  "snow-exposure": "/site/snow/exposure",
+  "snow-thermal": "/site/snow/thermal",
+  wind: "/site/wind/speed",
+  "wind-exposure": "/site/wind/exposure",
+  "wind-flow": "/site/wind/flow",
+  "frost-depth": "/site/frost-depth",
+  soil: "/site/soil",
+  "basis-loads": "/basis/loads",
+  "risk-category": "/basis/risk-category",
+};
+
+/** It is written, and what is wrong with it is said there; or the line that may give it has its own finding. */
+function toldAlready({ facts }: SourceFacts, frame: Frame, key: string): boolean {
+  const parents = [...frame.lost].some((section) => key.startsWith(`${section}/`));
+  return (
+    parents ||
+    facts.some(
+      (fact) =>
+        "path" in fact && (key === fact.path || (fact.path !== "" && key.startsWith(`${fact.path}/`))),
+    ) ||
+    facts.some((fact) => fact.kind === "unknown-key" && nearTo(fact, key))
+  );
+}
+
+/** A misspelt key has its finding, which names the right one. */
+function nearTo(fact: Extract<SourceFacts["facts"][number], { kind: "unknown-key" }>, key: string): boolean {
+  const cut = key.lastIndexOf("/");
+  const [map, name] = [key.slice(0, cut), key.slice(cut + 1)];
+  const beside = fact.path === `${map}/${fact.key}`;
+  return beside && (fact.nearest === name || name.startsWith(fact.key));
+}
+
+export const siteValueMissing = defineCheck<"whole", Data>({
   meta: {
     id: "site-value-missing",
     title: "What only the site can give is missing",
@@ -103,10 +139,11 @@ export const siteValueMissing = defineCheck<"frame", Data>({
       remedy: "Get the value where the message says, and write it into the file.",
     },
   },
-  input: "frame",
-  *find(frame) {
+  input: "whole",
+  *find({ source, model: { frame } }) {
     for (const m of missing(frame))
-      yield { path: m.path, onKey: true, apart: m.missing, data: { missing: m.missing } };
+      if (!toldAlready(source, frame, KEYS[m.missing]))
+        yield { path: m.path, onKey: true, apart: m.missing, data: { missing: m.missing } };
   },
   words: (d, say) => {
     const w = WORDS[d.missing];

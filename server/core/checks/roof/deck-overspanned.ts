@@ -8,6 +8,7 @@ import {
   panelByThickness,
   WIDEST_PURLINS,
 } from "../../roof/deck-spans.ts";
+import { isSpaced } from "../../roof/rafter-results.ts";
 import { defineCheck } from "../check.ts";
 
 type Deck = NonNullable<Roof["deck"]>;
@@ -76,6 +77,7 @@ export const deckOverspanned = defineCheck<"model", Data>({
   input: "model",
   *find(model) {
     const deck = model.frame.roof?.deck;
+    if (model.frame.roof && !isSpaced(model.frame.roof)) return;
     const data = deck && judge(deck, model.frame, supportSpacing(model));
     if (!data) return;
     const key = data.kind === "purlins" ? "spacing" : "thickness";

@@ -26,7 +26,8 @@ export const longerThanMill = defineCheck<"model", Data>({
   input: "model",
   *find(model) {
     const { longestCut } = model.frame.mill;
-    if (longestCut === undefined) return;
+    // logs that are lost may be those it is sawn from
+    if (longestCut === undefined || model.frame.lost.has("/mill")) return;
     const longest = inches(longestCut);
     for (const t of model.timbers)
       if (t.length > longest + 1e-6 && ownSawn(model, t))

@@ -1,0 +1,9 @@
+/** The joints whose sizes can be judged. */
+import { isWhole } from "../../frame/frame.ts";
+import type { Joint } from "../../joinery/joint.ts";
+import type { Model } from "../../model/model.ts";
+
+/** Without those that are assumed while a part of the file is lost: it may be the part that names them. */
+export function judgedJoints({ joints, frame }: Model): readonly Joint[] {
+  return isWhole(frame) ? joints : joints.filter((joint) => !joint.assumed);
+}
