@@ -58,7 +58,7 @@ export function readCase(system: System, given: LoadCase): CaseLoads | InputFaul
   }
   const sticks = readSticks(system, given, fault);
   if (faults.length > 0) return faults;
-  return { sticks, applied, values, ...sizes(system, applied, sticks) };
+  return { sticks, applied, values, ...sizes(system, applied, values, sticks) };
 }
 
 function readSticks(
@@ -160,6 +160,7 @@ export function inStrains(stick: Stick, f: Float64Array): number[] {
 function sizes(
   system: System,
   applied: Float64Array,
+  values: Float64Array,
   sticks: ReadonlyMap<number, LoadedStick>,
 ): { force: number; moment: number } {
   let [force, moment] = [0, 0];
@@ -175,5 +176,14 @@ function sizes(
     see(ends, 0);
     see(ends, 6);
   }
+  // Supports that move: forces far below what one support alone would need to move so are rounding, as when all of them
+  // go along with a rigid motion.
+  values.forEach((value, k) => {
+    const alone = Math.abs(value) * at(system.gross, k) * ROUNDED;
+    if (k % 6 < 3) force = Math.max(force, alone);
+    else moment = Math.max(moment, alone);
+  });
   return { force, moment };
 }
+
+const ROUNDED = 1e-6;

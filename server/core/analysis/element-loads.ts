@@ -134,15 +134,20 @@ export function fixedEndForces(
 }
 
 /**
- * Forces of both ends on the stick (12, local) by the lever rule: no moments at the ends but the torque, which like the
- * force along the stick is shared in proportion to the distances. Used for bars, and for a one-way stick that has
- * let go and only hangs in its joints.
+ * Forces of both ends on the stick (12, local) by the lever rule: no moments at the ends but the torque, which is shared
+ * in proportion to the distances. Used for bars, and for a one-way stick that has let go and only hangs in its joints.
+ *
+ * Force along the stick goes to both ends alike, so that the mean length force of a stick that has let go is nought: it
+ * lets go where that mean passes nought, and any other share would make the forces jump there, so that with some loads
+ * neither state would agree with itself.
  */
 export function leverForces(loads: StickLoads, length: number): Float64Array {
   const f = new Float64Array(ENDS);
   const add = (x: number, p: Vec3, m: Vec3) => {
     const share = x / length;
-    for (let c = 0; c < 3; c++) {
+    bump(f, 0, -p[0] / 2);
+    bump(f, 6, -p[0] / 2);
+    for (let c = 1; c < 3; c++) {
       bump(f, c, -(p[c] ?? 0) * (1 - share));
       bump(f, c + 6, -(p[c] ?? 0) * share);
     }
