@@ -81,14 +81,14 @@ function motionOf(matrix: Matrix, factor: Factor, k: number): Float64Array {
 }
 
 /** From scaled unknowns to the motions of all nodes; held ones stay at rest. */
-export function spread(matrix: Matrix, x: Float64Array): Float64Array {
+function spread(matrix: Matrix, x: Float64Array): Float64Array {
   const u = new Float64Array(matrix.unknown.length);
   for (let k = 0; k < matrix.n; k++) u[int(matrix.motion, k)] = at(x, k) * at(matrix.scale, k);
   return u;
 }
 
 /** From forces on all motions to scaled unknowns. */
-export function gather(matrix: Matrix, f: Float64Array): Float64Array {
+function gather(matrix: Matrix, f: Float64Array): Float64Array {
   const x = new Float64Array(matrix.n);
   for (let k = 0; k < matrix.n; k++) x[k] = at(f, int(matrix.motion, k)) * at(matrix.scale, k);
   return x;

@@ -39,7 +39,7 @@ const PLATE = section(8, 9);
 const RAFTER = section(3, 7);
 const KNEE = section(4, 6);
 
-export class Builder {
+class Builder {
   readonly nodes: FrameNode[] = [];
   readonly elements: FrameElement[] = [];
   readonly supports: FrameSupport[] = [];
