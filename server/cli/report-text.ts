@@ -49,6 +49,10 @@ function many(count: number, word: string): string {
   return `${count} ${word}${count === 1 ? "" : "s"}`;
 }
 
+/** Control characters of the file would command the terminal; they are shown as `\x1b`. */
 function oneLine(text: string): string {
-  return text.replace(/\s*[\r\n]+\s*/g, " ").trim();
+  return text
+    .replace(/\s*[\r\n]+\s*/g, " ")
+    .replace(/\p{Cc}/gu, (char) => `\\x${(char.codePointAt(0) ?? 0).toString(16).padStart(2, "0")}`)
+    .trim();
 }

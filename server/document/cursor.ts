@@ -37,6 +37,9 @@ const SIZE: Bounds = { least: 0, most: MOST, above: true };
 const GAP: Bounds = { least: 0, most: MOST, above: false };
 const PLACE: Bounds = { least: -MOST, most: MOST, above: false };
 
+/** As the schema has it. */
+const NAME = /^\p{L}[\p{L}\p{N}_-]*$/u;
+
 export class Cursor {
   readonly context: Context;
   readonly path: Pointer;
@@ -86,6 +89,15 @@ export class Cursor {
     ]);
   }
 
+  /** The entries whose keys can be names; the others have their finding and are left out. */
+  named(): readonly (readonly [string, Cursor])[] {
+    return this.entries().filter(([name]) => {
+      const fits = NAME.test(name);
+      if (!fits) this.context.unread.add(name);
+      return fits;
+    });
+  }
+
   /** The items of a list; a single value counts as a list of itself. */
   items(): readonly Cursor[] {
     if (this.node?.kind === "scalar") return [this];
@@ -122,15 +134,16 @@ export class Cursor {
     return this.node?.kind === "scalar" ? numberValue(this.node.text) : undefined;
   }
 
-  /** A whole number from `least`. */
-  count(least = 1): number | undefined {
+  /** A whole number from `least` to `most`. */
+  count(least = 1, most = Number.MAX_SAFE_INTEGER): number | undefined {
     const value = this.number();
-    return value !== undefined && Number.isSafeInteger(value) && value >= least ? value : undefined;
+    const fits = value !== undefined && Number.isSafeInteger(value) && value >= least && value <= most;
+    return fits ? value : undefined;
   }
 
-  /** A length above zero. */
-  size(): Length | undefined {
-    return this.#length(SIZE);
+  /** A length above zero, at most as long as a building of this trade unless told. */
+  size(most: Length = MOST): Length | undefined {
+    return this.#length({ ...SIZE, most });
   }
 
   /** A length of zero or more. */
@@ -199,7 +212,20 @@ export class Cursor {
   /** @returns undefined when nothing is written; places that cannot be read are left out */
   places(): readonly GridPlace[] | undefined {
     if (this.node?.kind !== "scalar" && this.node?.kind !== "list") return undefined;
-    return this.items().flatMap((item) => item.place() ?? []);
+    const seen = new Set<string>();
+    return this.items().flatMap((item) => {
+      const place = item.place();
+      if (place === undefined) return [];
+      if (seen.has(place.text)) item.#twice(place.text);
+      seen.add(place.text);
+      return [place];
+    });
+  }
+
+  /** A place that its list names already: most likely another one was meant. */
+  #twice(text: string): void {
+    const allowed = ["each place once"];
+    this.context.facts.push({ kind: "wrong-value", path: this.path, text, allowed, nearest: undefined });
   }
 
   #scalar(): ScalarNode | undefined {

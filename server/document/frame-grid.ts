@@ -9,7 +9,7 @@ export function readGrid(at: Cursor): Grid {
     bents: at.at("bents").entries().flatMap(readLine),
     levels: at
       .at("levels")
-      .entries()
+      .named()
       .flatMap(([id, value]): readonly Level[] => {
         const height = value.offset();
         if (height !== undefined) return [{ id, path: value.path, height }];

@@ -21,9 +21,12 @@ const USUAL_PEGS: Readonly<Partial<Record<JointKindName, number>>> = {
   "half-lap-scarf": 4,
 };
 
+/** More pegs than any joint has; also the schema's limit. */
+const MOST_PEGS = 24;
+
 /** A joint that does not say what it is or which timbers it joins is left out, and its name kept as unread. */
 export function readJoints(at: Cursor): readonly JointEntry[] {
-  return at.entries().flatMap(([name, value]) => {
+  return at.named().flatMap(([name, value]) => {
     const kind = value.at("kind").choice(KINDS);
     const of = value.at("of").refs();
     const into = value.at("into").refs();
@@ -68,7 +71,7 @@ function readTenon(at: Cursor): TenonSpec | undefined {
 
 function readPegs(at: Cursor, kind: JointKindName): PegSpec | undefined {
   if (!at.isMap) return undefined;
-  const count = at.has("count") ? at.at("count").count() : (USUAL_PEGS[kind] ?? 2);
+  const count = at.has("count") ? at.at("count").count(0, MOST_PEGS) : (USUAL_PEGS[kind] ?? 2);
   if (count === undefined) return undefined;
   return { path: at.path, count, diameter: at.at("diameter").size(), draw: at.at("draw").gap() };
 }

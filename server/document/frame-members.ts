@@ -1,5 +1,6 @@
 /** The timbers of a frame, entry by entry. */
 import { type EndPlace, MEMBER_KINDS, type Member } from "../core/frame/frame.ts";
+import { MOST_IN_SERIES } from "../core/model/series.ts";
 import { fromInches } from "../core/quantity/length.ts";
 import type { Cursor } from "./cursor.ts";
 
@@ -28,7 +29,7 @@ const ESSENTIAL = [
 ] as const;
 
 export function readMembers(at: Cursor): readonly Member[] {
-  return at.entries().flatMap(([name, value]) => {
+  return at.named().flatMap(([name, value]) => {
     const member = readMember(name, value);
     if (member !== undefined) return [member];
     at.context.unread.add(name);
@@ -61,7 +62,7 @@ function readMember(name: string, at: Cursor): Member | undefined {
     above: at.at("above").flag(),
     face: at.at("face").choice(["reference", "center"]) ?? "reference",
     spacing: at.at("spacing").size(),
-    count: at.at("count").count(),
+    count: at.at("count").count(1, MOST_IN_SERIES),
     layout: at.at("layout").choice(["even", "fixed"]) ?? "even",
     splice: readSplice(at.at("splice")),
     ends: readEnds(at.at("ends")),

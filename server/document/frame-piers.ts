@@ -1,15 +1,22 @@
 /** The piers of a frame, entry by entry. */
 import type { PierEntry } from "../core/frame/frame.ts";
+import { fromInches } from "../core/quantity/length.ts";
 import type { Cursor } from "./cursor.ts";
 
 export function readPiers(at: Cursor): readonly PierEntry[] {
-  return at.entries().flatMap(([name, value]) => {
+  return at.named().flatMap(([name, value]) => {
     const pier = readPier(name, value);
-    if (pier !== undefined) return [pier];
+    const under = value.at("under").refs() ?? [];
+    // under several timbers there is one entry for each, of the same name
+    if (pier !== undefined)
+      return under.length === 0 ? [pier] : under.map((each) => ({ ...pier, under: each }));
     at.context.unread.add(name);
     return [];
   });
 }
+
+/** No pier of a small frame is dug deeper; a feet sign in place of an inch sign is. */
+const DEEPEST = fromInches(12 * 12);
 
 function readPier(name: string, at: Cursor): PierEntry | undefined {
   const kind = at.at("kind").choice(["tube", "pad"]);
@@ -18,7 +25,7 @@ function readPier(name: string, at: Cursor): PierEntry | undefined {
   const places = at.at("at").places();
   const listed = at.at("at").node;
   const top = at.at("top").height();
-  const depth = at.at("depth").size();
+  const depth = at.at("depth").size(DEEPEST);
   const lost =
     at.isCut ||
     size === undefined ||
@@ -30,7 +37,7 @@ function readPier(name: string, at: Cursor): PierEntry | undefined {
   return {
     name,
     path: at.path,
-    under: at.at("under").ref(),
+    under: undefined,
     at: places,
     kind,
     diameter: size,

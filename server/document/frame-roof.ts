@@ -1,5 +1,6 @@
 /** The roof of a frame. */
 import type { CoveringKind, Roof } from "../core/frame/frame.ts";
+import { MOST_IN_SERIES } from "../core/model/series.ts";
 import { fromInches, type Length } from "../core/quantity/length.ts";
 import type { Cursor } from "./cursor.ts";
 
@@ -64,7 +65,7 @@ function readRafters(at: Cursor): Rafters | undefined {
     section: at.at("section").section(),
     timber: at.at("timber").ref(),
     spacing: at.at("spacing").size(),
-    count: at.at("count").count(),
+    count: at.at("count").count(2, MOST_IN_SERIES),
     layout: at.at("layout").choice(["even", "fixed"]) ?? "even",
     seat: { path: seat.isMap ? seat.path : at.path, kind: "birds-mouth", seat: seat.at("length").size() },
     head: readHead(at.at("head")),

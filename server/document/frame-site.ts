@@ -58,7 +58,7 @@ const STRESSES = ["Fb", "Ft", "Fv", "Fc-perp", "Fc", "E", "E-min"] as const;
 
 /** Defaults: green and rough, as own-sawn timber is (common practice, and the safe side). */
 export function readClasses(at: Cursor): readonly TimberClass[] {
-  return at.entries().flatMap(([name, value]) => {
+  return at.named().flatMap(([name, value]) => {
     if (!value.isMap) {
       at.context.unread.add(name);
       return [];

@@ -138,6 +138,13 @@ function runTrap(
         takesOwner: true,
       };
     }
+    if (/^[^,]*?\d,\d{1,2}(?!\d)[^,]*$/.test(thousands)) {
+      const plain = thousands.replace(/(?<=\d),(?=\d)/, ".");
+      return {
+        trap: trapOf(text, child(pointer, owner.key), value.range.start, end, "comma-number", [plain]),
+        takesOwner: true,
+      };
+    }
     if (LIST_KEYS.has(owner.key)) {
       const list = [value.text, ...run.map((entry) => entry.key)].join(", ");
       const proposals = [`${slice(text, owner.keyRange)}: [${list}]`];

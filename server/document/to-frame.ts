@@ -62,9 +62,16 @@ export function toFrame(
     unread: context.unread,
     lost,
   };
+  for (const lines of ["walls", "bents"] as const)
+    if (coincide(frame.grid[lines])) lost.add(`/grid/${lines}`);
   if (at.has("roof") && frame.roof === undefined) lost.add("/roof");
   for (const name of namesBegun(frame, names)) context.unread.add(name);
   return { frame, facts: context.facts };
+}
+
+/** Where two lines stand at one place, one of them is a slip, and everything on it stands wrong. */
+function coincide(lines: Frame["grid"]["walls"]): boolean {
+  return new Set(lines.map((line) => line.at)).size < lines.length;
 }
 
 /** Larger bare numbers than this, in a grid, are no inches: 83 ft. */

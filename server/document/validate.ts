@@ -150,12 +150,16 @@ function wrongName(path: string, node: Tree, name: string): SourceFact | undefin
   const plain = name
     .normalize()
     .replace(/[^\p{L}\p{N}_-]+/gu, "-")
-    .replace(/^[^\p{L}]+|-+$/gu, "");
+    .replace(/^[^\p{L}]+|[-_]+$/gu, "");
   return {
     kind: "unknown-key",
     path: child(path, name),
     key: name,
-    nearest: plain === "" || plain === name || entryOf(node, plain) !== undefined ? undefined : plain,
+    // what is left of `12-end` without its number is another name
+    nearest:
+      plain === "" || plain === name || /^\p{N}/u.test(name) || entryOf(node, plain) !== undefined
+        ? undefined
+        : plain,
     allowed: ["a name that begins with a letter, of letters, digits and hyphens"],
   };
 }

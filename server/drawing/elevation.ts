@@ -2,6 +2,7 @@
 import type { Say } from "../core/checks/say.ts";
 import type { Joint } from "../core/joinery/joint.ts";
 import type { Model } from "../core/model/model.ts";
+import { solidOf } from "../core/model/solid.ts";
 import { inches } from "../core/quantity/length.ts";
 import type { Body } from "./body.ts";
 import { levelChain, uprightChain } from "./dimensions.ts";
@@ -183,9 +184,11 @@ function levelsOf(model: Model, bodies: readonly Body[], wood: Box, say: Say): L
     .filter((level) => Math.abs(level.height) < 1e6);
   const free = (height: number): boolean => levels.every((level) => Math.abs(level.height - height) > 1 / 32);
   if (bodies.length > 0 && free(wood.top)) {
-    const ridge = bodies.some(
-      (body) => body.timber.kind === "ridge" && Math.abs(body.box.top - wood.top) < 1,
-    );
+    // a view that leaves the ridge out still ends at its height
+    const ridges = model.timbers
+      .filter((timber) => timber.kind === "ridge")
+      .map((timber) => solidOf(timber).high[2]);
+    const ridge = ridges.some((top) => Math.abs(top - wood.top) < 1);
     levels.push({ name: ridge ? say.text("ridge") : say.text("top"), height: wood.top });
   }
   if (free(0)) levels.push({ name: say.text("datum"), height: 0 });

@@ -13,7 +13,8 @@ const SAME = 0.5;
 export function groundLine(model: Model, sight: Sight, depth: number, from: number, to: number): Vec2[] {
   const stops = [from, ...sight.lines.map((line) => line.at).filter((at) => at > from && at < to), to];
   return stops.flatMap((right): Vec2[] => {
-    const z = model.ground(...planPoint(sight, right, depth));
+    // piers reckon from the datum where the file says nothing of the ground
+    const z = model.ground(...planPoint(sight, right, depth)) ?? (model.piers.length > 0 ? 0 : undefined);
     return z === undefined || !Number.isFinite(z) ? [] : [[right, z]];
   });
 }
@@ -38,7 +39,7 @@ function strokes(points: readonly Vec2[], size: number): DrawingElement[] {
   return marks;
 }
 
-/** @returns the ground under a view; nothing where the file says nothing of it */
+/** @returns the ground under a view; nothing where neither the file nor a pier says anything of it */
 export function drawGround(
   model: Model,
   sight: Sight,
@@ -70,6 +71,6 @@ function groundTitle(model: Model, say: Say): string {
     say.text("{place} at {height}", { place: entry.key, height: say.length(inches(entry.height)) }),
   );
   return given.length === 0
-    ? say.text("ground")
+    ? say.text("ground: level at the datum, since the file gives no heights")
     : say.text("ground: {heights}", { heights: say.list(heights) });
 }

@@ -89,6 +89,14 @@ export function drawRoof(model: Model, sight: Sight, bodies: readonly Body[], sa
   return [{ type: "group", classes: ["roof"], id: "roof", path: entry.path, title, children }];
 }
 
+/** A slope as metric trades say it: `35° · 70 %`. */
+function metricSlope(slope: number, say: Say): string {
+  return say.text("{angle} · {percent}", {
+    angle: say.angle((Math.atan(slope) * 180) / Math.PI),
+    percent: say.percent(slope),
+  });
+}
+
 /** The pitch as a right-angled triangle over the first slope seen from the end, run level and rise plumb. */
 export function drawPitch(
   model: Model,
@@ -109,24 +117,30 @@ export function drawPitch(
   const low: Vec2 = [middle[0] - (way * length) / 2, middle[1] - (length * slope.slope) / 2];
   const high: Vec2 = [low[0] + way * length, low[1] + length * slope.slope];
   const corner: Vec2 = [low[0], high[1]];
-  const texts = [
-    ...layout.write(
-      say.number(run),
-      [{ x: (low[0] + high[0]) / 2, y: corner[1] + 0.3 * s, anchor: "middle" }],
-      ["dimension"],
-    ),
-    ...layout.write(
-      say.number(rise),
-      [
-        {
-          x: corner[0] - way * 0.4 * s,
-          y: (low[1] + corner[1]) / 2 - 0.3 * s,
-          anchor: way > 0 ? "end" : "start",
-        },
-      ],
-      ["dimension"],
-    ),
-  ];
+  const texts = say.metric
+    ? layout.write(
+        metricSlope(slope.slope, say),
+        [{ x: (low[0] + high[0]) / 2, y: corner[1] + 0.3 * s, anchor: "middle" }],
+        ["dimension"],
+      )
+    : [
+        ...layout.write(
+          say.number(run),
+          [{ x: (low[0] + high[0]) / 2, y: corner[1] + 0.3 * s, anchor: "middle" }],
+          ["dimension"],
+        ),
+        ...layout.write(
+          say.number(rise),
+          [
+            {
+              x: corner[0] - way * 0.4 * s,
+              y: (low[1] + corner[1]) / 2 - 0.3 * s,
+              anchor: way > 0 ? "end" : "start",
+            },
+          ],
+          ["dimension"],
+        ),
+      ];
   return [
     {
       type: "group",

@@ -122,7 +122,7 @@ describe("looking up a place", () => {
 
   it("knows which keys take lists", () => {
     expect([...LIST_KEYS].sort()).toEqual(
-      ["accept", "at", "bents", "between", "ends", "into", "logs", "of", "offset", "walls"].sort(),
+      ["accept", "at", "bents", "between", "ends", "into", "logs", "of", "offset", "under", "walls"].sort(),
     );
     expect(KNOWN_KEYS.has("stand-off")).toBe(true);
   });

@@ -42,7 +42,9 @@ describe("keys", () => {
 
   it("that define names have the form of a name", () => {
     expect(change("  post: ", "  my post: ")).toEqual(["unknown-key /members/my post (my-post)"]);
-    expect(change("eave: 9 ft", "1st-eave: 9 ft")).toEqual(["unknown-key /grid/levels/1st-eave (st-eave)"]);
+    expect(change("eave: 9 ft", "1st-eave: 9 ft")).toEqual([
+      "unknown-key /grid/levels/1st-eave (a name that begins with a letter, of letters, digits and hyphens)",
+    ]);
     expect(change("  knee: ", "  Büge: ")).toEqual([]);
   });
 

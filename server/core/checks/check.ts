@@ -79,6 +79,8 @@ export interface Found<D> {
   readonly unit?: Unit;
   /** how bad: findings on one path are shown once, the worst first; larger is worse */
   readonly severity?: number;
+  /** the words count the places already */
+  readonly counted?: true;
   /** the stick, joint place or pier it is about: `tie@2`, `post-head@A1` */
   readonly place?: string;
   readonly related?: readonly { readonly path: Pointer; readonly message: (say: Say) => string }[];

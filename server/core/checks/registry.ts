@@ -18,6 +18,8 @@ import { derivedDiffers } from "./geometry/derived-differs.ts";
 import { gridOrder } from "./geometry/grid-order.ts";
 import { jointApart } from "./geometry/joint-apart.ts";
 import { placementMissing } from "./geometry/placement-missing.ts";
+import { seriesCrowded } from "./geometry/series-crowded.ts";
+import { spacingIgnored } from "./geometry/spacing-ignored.ts";
 import { timberFloating } from "./geometry/timber-floating.ts";
 import { timberNoLength } from "./geometry/timber-no-length.ts";
 import { twoReadings } from "./geometry/two-readings.ts";
@@ -60,6 +62,8 @@ export const CHECKS: readonly AnyCheck[] = [
   anyCheck(twoReadings),
   anyCheck(placementMissing),
   anyCheck(timberNoLength),
+  anyCheck(seriesCrowded),
+  anyCheck(spacingIgnored),
   anyCheck(timberFloating),
   anyCheck(braceNowhere),
   anyCheck(braceAngle),

@@ -75,7 +75,7 @@ function finding<I extends keyof CheckInputs, D>(
 ): Finding {
   const others = places.slice(1);
   const tail =
-    others.length === 0
+    others.length === 0 || worst.counted
       ? ""
       : others.length <= NAMED_PLACES
         ? ` ${say.text("The same holds at {places}.", { places: say.list(others) })}`

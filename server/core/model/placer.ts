@@ -103,6 +103,7 @@ export class Placer {
 
   #hasLength(stick: Timber): boolean {
     if (stick.span > 1 / 16) return true;
+    if (this.frame.lost.has("/grid/walls") || this.frame.lost.has("/grid/bents")) return false;
     this.report({ kind: "no-length", path: stick.path, stick: stick.id, length: stick.span });
     return false;
   }

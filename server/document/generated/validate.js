@@ -2,7 +2,7 @@
 "use strict";
 export const validate = validate52;
 
-const schema19 = {"$schema":"https://json-schema.org/draft/2020-12/schema","$id":"frame.schema.json","title":"Timber frame","$comment":"x-quantity: what a value measures. x-ref: what its words name. x-default-source: why the default is what it is.","description":"A small timber frame. Bents are numbered, walls lettered; x runs along the walls, y across the bents, z up.","type":"object","additionalProperties":false,"properties":{"frame":{"description":"What the frame is called, on every drawing.","type":"string","examples":["Cider-press pavilion"]},"format":{"description":"The version of this format.","type":"integer","const":1,"default":1,"x-default-source":"the only one so far","examples":[1]},"units":{"description":"What a bare number means. Any length may name its own unit.","type":"string","enum":["inch","mm"],"examples":["inch"],"default":"inch","x-default-source":"common practice"},"basis":{"description":"The rules it is judged by.","type":"object","additionalProperties":false,"properties":{"loads":{"description":"The load standard. The ground snow of 7-22 is at strength level and must not be mixed with 7-16.","type":"string","enum":["asce-7-16","asce-7-22"],"examples":["asce-7-16"]},"risk-category":{"description":"How much depends on it: i for farm and small storage buildings, ii for most others.","type":"string","enum":["i","ii","iii","iv"],"examples":["i"]}},"examples":["{loads: asce-7-16, risk-category: i}"]},"site":{"description":"What only the place can give.","type":"object","additionalProperties":false,"properties":{"snow":{"description":"The snow that the roof carries.","type":"object","additionalProperties":false,"properties":{"ground":{"description":"Ground snow load from the map of the load standard or the building office.","type":["string","number"],"x-quantity":"pressure","examples":["45 psf","2.2 kPa"]},"exposure":{"description":"How freely the wind blows over the roof.","type":"string","enum":["fully-exposed","partially-exposed","sheltered"],"examples":["fully-exposed"]},"thermal":{"description":"How warm the roof is below the snow.","type":"string","enum":["open","heated","cold-ventilated","freezer","greenhouse"],"examples":["open"]},"slides":{"description":"The covering sheds snow and nothing at the eaves holds it.","type":"boolean","examples":[true],"default":false,"x-default-source":"common practice"}},"examples":["{ground: 45 psf, exposure: partially-exposed, thermal: open}"]},"wind":{"description":"The wind that the frame stands against.","type":"object","additionalProperties":false,"properties":{"speed":{"description":"Basic wind speed from the map for the risk category, three-second gust.","type":["string","number"],"x-quantity":"speed","examples":["107 mph"]},"exposure":{"description":"B: among trees and houses. C: open country. D: by open water.","type":"string","enum":["B","C","D"],"examples":["B"]},"flow":{"description":"Under an open roof: clear, or obstructed when goods are stacked over half of the opening.","type":"string","enum":["clear","obstructed"],"examples":["clear"]}},"examples":["{speed: 107 mph, exposure: C, flow: clear}"]},"frost-depth":{"description":"How deep the ground freezes.","type":["string","number"],"x-quantity":"length","examples":["32 in"]},"soil":{"description":"What the piers stand on.","type":"string","enum":["sand","gravel","clay","sedimentary-rock","bedrock"],"examples":["sand"]},"ground":{"description":"The height of the ground above the datum, by bent (2), by wall (B) or at a place (A3). A place's own key wins.","type":"object","additionalProperties":false,"patternProperties":{"^(?:[1-9][0-9]*|[A-Z](?:[1-9][0-9]*)?)$":{"description":"The height of the ground here.","type":["string","number"],"x-quantity":"length","examples":["-4 in"]}},"x-ref":["wall","bent","place"],"examples":["{1: 0, 2: -4 in, 3: -11 in}"]}}},"timber":{"description":"The classes of timber, each under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"description":"A class of timber.","type":"object","additionalProperties":false,"properties":{"species":{"$ref":"#/$defs/species"},"grade":{"description":"The grade. Own-sawn timber without a stamp counts as No. 2.","type":"string","x-ref":["grade"],"examples":["no-1","no-2","select-structural"]},"seasoning":{"description":"green: cut and joined wet. dry: 19 percent moisture or less.","type":"string","enum":["green","dry"],"examples":["green"],"default":"green","x-default-source":"common practice"},"surface":{"description":"rough: as sawn. planed: dressed to size.","type":"string","enum":["rough","planed"],"examples":["rough"],"default":"rough","x-default-source":"common practice"},"values":{"description":"Reference design values of your own, instead of the tabled ones.","type":"object","additionalProperties":false,"properties":{"Fb":{"description":"Bending stress (Fb).","type":["string","number"],"x-quantity":"stress","examples":["875 psi"]},"Ft":{"description":"Tension along the grain.","type":["string","number"],"x-quantity":"stress","examples":["450 psi"]},"Fv":{"description":"Shear along the grain.","type":["string","number"],"x-quantity":"stress","examples":["135 psi"]},"Fc-perp":{"description":"Compression across the grain.","type":["string","number"],"x-quantity":"stress","examples":["335 psi"]},"Fc":{"description":"Compression along the grain.","type":["string","number"],"x-quantity":"stress","examples":["900 psi"]},"E":{"description":"Modulus of elasticity.","type":["string","number"],"x-quantity":"stress","examples":["1100000 psi"]},"E-min":{"description":"Modulus of elasticity for stability.","type":["string","number"],"x-quantity":"stress","examples":["400000 psi"]},"G":{"description":"Specific gravity, ovendry.","type":"number","exclusiveMinimum":0,"maximum":1.5,"examples":[0.36]}},"examples":["{Fb: 875 psi}"],"minProperties":1},"because":{"description":"Where your own values come from.","type":"string","examples":["graded by a licensed grader, May 2027"]},"weight":{"description":"Weight of your own, instead of the usual one.","type":["string","number"],"x-quantity":"density","examples":["35 pcf"]}},"required":["species"],"examples":["{species: eastern-white-pine, grade: no-1, seasoning: green, surface: rough}"],"dependentRequired":{"values":["because"]}},"examples":["{frame: {species: eastern-white-pine, grade: no-1}}"],"minProperties":1},"mill":{"description":"What the saw and the logs can give.","type":"object","additionalProperties":false,"properties":{"longest-cut":{"description":"The longest timber the mill can saw.","type":["string","number"],"x-quantity":"length","examples":["21 ft"]},"kerf":{"description":"What the blade takes.","type":["string","number"],"x-quantity":"length","examples":["3/32 in"]},"logs":{"description":"The logs at hand.","type":"array","items":{"description":"Logs of one kind.","type":"object","additionalProperties":false,"properties":{"species":{"$ref":"#/$defs/species"},"small-end":{"description":"Diameter at the small end, inside the bark.","type":["string","number"],"x-quantity":"length","examples":["19 in"]},"length":{"description":"How long the logs are.","type":["string","number"],"x-quantity":"length","examples":["22 ft"]},"count":{"description":"How many logs of this kind.","type":"integer","minimum":1,"examples":[9]}},"required":["small-end","length","count"],"examples":["{species: eastern-white-pine, small-end: 19 in, length: 22 ft, count: 9}"]},"examples":["[{species: eastern-white-pine, small-end: 19 in, length: 22 ft, count: 9}]"]}}},"grid":{"description":"The lines everything is placed by.","type":"object","additionalProperties":false,"properties":{"walls":{"description":"The walls, lettered, each with its distance from the first.","type":"object","additionalProperties":false,"patternProperties":{"^[A-Z]$":{"$ref":"#/$defs/wallLine"}},"minProperties":1,"examples":["{A: 0, B: 13 ft}"]},"bents":{"description":"The bents, numbered, each with its distance from the first.","type":"object","additionalProperties":false,"patternProperties":{"^[1-9][0-9]*$":{"$ref":"#/$defs/bentLine"}},"minProperties":1,"examples":["{1: 0, 2: 9 ft, 3: 18 ft}"]},"levels":{"description":"Heights above the datum, each under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"description":"This height above the datum.","type":["string","number"],"x-quantity":"length","examples":["7 ft 10 in"]},"examples":["{pier-top: 8 in, tie-top: 7 ft 10 in, eave: 9 ft 4 in}"]}},"required":["walls","bents"],"examples":["{walls: {A: 0, B: 13 ft}, bents: {1: 0, 2: 9 ft}}"]},"members":{"description":"The timbers, each entry under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"$ref":"#/$defs/member"},"examples":["{post: {kind: post, section: 8x8, at: [A1, A2, B1, B2]}}"],"minProperties":1},"joints":{"description":"The joints, each entry under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"$ref":"#/$defs/joint"},"examples":["{post-head: {kind: mortise-and-tenon, of: post, into: plate}}"]},"roof":{"description":"The roof and what lies on it.","type":"object","required":["kind"],"discriminator":{"propertyName":"kind"},"oneOf":[{"$ref":"#/$defs/roof-gable"},{"$ref":"#/$defs/roof-shed"}]},"piers":{"description":"The piers, each entry under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"$ref":"#/$defs/pier"},"examples":["{all: {under: post, kind: tube, diameter: 16 in, depth: 50 in}}"]},"floors":{"description":"Floors, each under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"description":"A floor and what it carries.","type":"object","additionalProperties":false,"properties":{"on":{"description":"The timbers that carry it.","type":"string","x-ref":["member"],"examples":["joist"]},"live":{"description":"What people and goods weigh on it.","type":["string","number"],"x-quantity":"pressure","examples":["30 psf","40 psf"]}},"required":["on","live"],"examples":["{on: joist, live: 30 psf}"]},"examples":["{loft: {on: joist, live: 30 psf}}"]},"crew":{"description":"Who and what lifts the timbers.","type":"object","additionalProperties":false,"properties":{"people":{"description":"How many people.","type":"integer","minimum":1,"examples":[2]},"each":{"description":"What one person lifts.","type":["string","number"],"x-quantity":"force","examples":["80 lb"]},"machine":{"description":"A machine that helps.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"What kind of machine it is.","type":"string","enum":["forks","crane","hoist","gin-pole"],"examples":["forks"]},"limit":{"description":"The most it lifts.","type":["string","number"],"x-quantity":"force","examples":["1500 lb"]}},"required":["kind"],"examples":["{kind: forks, limit: 1500 lb}"]}},"examples":["{people: 2, each: 80 lb}"]},"prices":{"description":"What one of each costs, in your own money.","type":"object","additionalProperties":{"description":"The price of one.","type":"number","minimum":0,"examples":[7.1]},"examples":["{concrete-bag: 7.10, peg: 1.80}"]},"accept":{"description":"Findings that you accept, each with its reason. They stay listed in every report.","type":"array","items":{"description":"An accepted finding.","type":"object","additionalProperties":false,"properties":{"check":{"description":"The name of the check.","type":"string","x-ref":["check"],"examples":["post-slender"]},"at":{"description":"The stick, joint or pier it holds for. Without it: everywhere.","type":"string","x-ref":["stick"],"examples":["post@A2"]},"because":{"description":"Why it is acceptable.","type":"string","examples":["reviewed by the engineer, May 2027"]}},"required":["check","because"]},"examples":["[{check: post-slender, at: post@A2, because: \"reviewed by the engineer, May 2027\"}]"]}},"required":["grid","timber","members"],"$defs":{"place":{"description":"A place of the grid: a wall and a bent (A1), or so far along a wall from bent 1 (B@4 ft 9 in).","type":"string","pattern":"^[A-Z](?:[1-9][0-9]*|@.+)$","x-quantity":"grid-place","x-ref":["place"],"examples":["A1","B@4 ft 9 in"]},"places":{"description":"Where it stands: one place of the grid or a list of them.","type":["string","array"],"pattern":"^[A-Z](?:[1-9][0-9]*|@.+)$","items":{"$ref":"#/$defs/place"},"minItems":1,"x-quantity":"grid-place","x-ref":["place"],"examples":["[A1, A2, B1, B2]"]},"walls":{"description":"The walls it runs along: one letter or a list.","type":["string","array"],"pattern":"^[A-Z]$","items":{"description":"A wall of the grid.","type":"string","pattern":"^[A-Z]$","x-ref":["wall"],"examples":["A"]},"minItems":1,"x-ref":["wall"],"examples":["[A, B]"]},"bents":{"description":"The bents it stands in: one number or a list.","type":["string","integer","array"],"pattern":"^[1-9][0-9]*$","minimum":1,"items":{"description":"A bent of the grid.","type":["string","integer"],"pattern":"^[1-9][0-9]*$","minimum":1,"x-ref":["bent"],"examples":[1]},"minItems":1,"x-ref":["bent"],"examples":["[1, 2, 3]"]},"timbers":{"description":"One timber or a list: the name of an entry (post), a kind, or a single stick (post@A1).","type":["string","array"],"items":{"description":"An entry, a kind or a single stick.","type":"string","x-ref":["member","stick","kind"],"examples":["post","post@A1"]},"minItems":1,"x-ref":["member","stick","kind"],"examples":["post","[knee, tie-knee]"]},"height":{"description":"A height: the name of a level, or a length above the datum.","type":["string","number"],"x-quantity":"height","examples":["eave","9 ft 4 in"],"x-ref":["level"]},"section":{"description":"Width by depth, actual sizes: 8x9 is 8 in wide and 9 in deep. Depth stands upright in a lying timber, lies across the bent in a post, and in their plane in braces and rafters. `2x8 nominal` is planed lumber.","type":["string","number"],"x-quantity":"section","examples":["8x9","5 1/2 x 7 1/4","2x8 nominal"]},"timberName":{"description":"The class of timber it is cut from, a name under `timber`. Without it, the first class that fits.","type":"string","x-ref":["class"],"examples":["frame"]},"species":{"description":"The wood: a species (white-oak) or a group of the lumber grades (eastern-hemlock-tamarack).","type":"string","x-ref":["species"],"examples":["eastern-white-pine","white-oak"]},"wallLine":{"description":"How far the wall stands from the first wall, across the bents.","type":["string","number","object"],"x-quantity":"length","additionalProperties":false,"properties":{"at":{"description":"How far it stands from the first line of the grid.","type":["string","number"],"x-quantity":"length","examples":["13 ft","9 ft"]},"reference":{"description":"Which face of the timbers lies on this line. Without it: the outside face in outer lines, the center in inner ones.","type":"string","enum":["center","outward","toward-1","toward-a"],"examples":["center"]}},"required":["at"],"examples":["13 ft","{at: 13 ft, reference: center}"]},"bentLine":{"description":"How far the bent stands from the first bent, along the walls.","type":["string","number","object"],"x-quantity":"length","additionalProperties":false,"properties":{"at":{"description":"How far it stands from the first line of the grid.","type":["string","number"],"x-quantity":"length","examples":["13 ft","9 ft"]},"reference":{"description":"Which face of the timbers lies on this line. Without it: the outside face in outer lines, the center in inner ones.","type":"string","enum":["center","outward","toward-1","toward-a"],"examples":["center"]}},"required":["at"],"examples":["9 ft","{at: 9 ft, reference: toward-1}"]},"from":{"description":"Where it starts: a wall or bent, a place, a level, or a timber (then at that timber's near face).","type":["string","integer"],"x-ref":["wall","bent","place","level","member","pier-top"],"examples":["A","1","pier-top"]},"to":{"description":"Where it ends: a wall or bent, a place, a level, or a timber (then at that timber's near face).","type":["string","integer"],"x-ref":["wall","bent","place","level","member"],"examples":["B","3","plate"]},"splice":{"description":"Divides a long timber in two, joined end to end.","type":"object","additionalProperties":false,"properties":{"at":{"description":"The grid line or place where the joint sits.","type":["string","integer"],"x-ref":["bent","wall","place"],"examples":["2"]},"kind":{"description":"The joint that holds the two lengths together.","type":"string","enum":["half-lap-scarf"],"examples":["half-lap-scarf"],"default":"half-lap-scarf","x-default-source":"common practice"}},"required":["at"],"examples":["{at: 2, kind: half-lap-scarf}"]},"memberOverhang":{"description":"How far it runs past its first and its last grid line.","type":["string","number","object"],"x-quantity":"length","additionalProperties":false,"properties":{"from":{"description":"Past its first grid line.","type":["string","number"],"x-quantity":"length","examples":["12 in"]},"to":{"description":"Past its last grid line.","type":["string","number"],"x-quantity":"length","examples":["12 in"]}},"examples":["12 in","{from: 12 in, to: 0}"]},"spacing":{"description":"The most allowed from center to center.","type":["string","number"],"x-quantity":"length","examples":["24 in","30 in"]},"count":{"description":"How many, instead of a spacing.","type":"integer","minimum":1,"examples":[7]},"layout":{"description":"even: the same spacing throughout. fixed: exactly the spacing, the remainder in the last bay.","type":"string","enum":["even","fixed"],"examples":["even"],"default":"even","x-default-source":"common practice"},"face":{"description":"Across the thickness: flush with the reference faces of its timbers, or in the middle of them.","type":"string","enum":["reference","center"],"examples":["reference"],"default":"reference","x-default-source":"common practice"},"between":{"description":"The two timbers it stands between, by entry or single stick.","type":"array","minItems":2,"maxItems":2,"items":{"description":"One of the two timbers.","type":"string","x-ref":["member","stick"],"examples":["post"]},"x-ref":["member","stick"],"examples":["[post, plate]"]},"leg":{"description":"Along each of the two timbers, from the inner corner of their housed faces to the far end of the brace's bearing.","type":["string","number"],"x-quantity":"length","examples":["36 in"]},"legs":{"description":"Unequal legs, each by the name of the timber it lies along.","type":"object","additionalProperties":{"description":"The leg along this timber.","type":["string","number"],"x-quantity":"length","examples":["54 in"]},"minProperties":2,"maxProperties":2,"x-ref":["member"],"examples":["{post: 54 in, plate: 36 in}"]},"curve":{"description":"Hollows the long edge, the one away from the corner. What is left there is the depth less the rise.","type":"object","additionalProperties":false,"properties":{"radius":{"description":"The radius of the hollow edge.","type":["string","number"],"x-quantity":"length","examples":["100 in"]},"rise":{"description":"How deep the hollow is in its middle.","type":["string","number"],"x-quantity":"length","examples":["2 in"]}},"examples":["{radius: 100 in}"],"minProperties":1,"maxProperties":1},"above":{"description":"It sits above its upper timber instead of below.","type":"boolean","examples":[true],"default":false,"x-default-source":"common practice"},"turned":{"description":"Swaps width and depth: the timber is turned a quarter about its own axis.","type":"boolean","examples":[true],"default":false,"x-default-source":"common practice"},"ends":{"description":"Both ends placed by hand, for what the grid cannot say; `kind` then only says what the timber does.","type":"array","minItems":2,"maxItems":2,"items":{"$ref":"#/$defs/endPlace"},"examples":["[{at: A1, level: tie-top}, {at: A2, level: tie-top, offset: [0, 4 in, 0]}]"]},"hungOn":{"description":"The post that carries it like a gate leaf: the name of a single stick.","type":"string","x-ref":["stick"],"examples":["post@A1"]},"endPlace":{"description":"One end, placed by hand.","type":"object","additionalProperties":false,"properties":{"at":{"$ref":"#/$defs/place"},"level":{"$ref":"#/$defs/height"},"offset":{"description":"From there, along the walls, across the bents and upwards.","type":"array","minItems":3,"maxItems":3,"items":{"description":"An offset, negative the other way.","type":["string","number"],"x-quantity":"length","examples":["4 in","0"]},"examples":["[0, 4 in, 0]"]}},"examples":["{at: A1, level: tie-top}"]},"member-post":{"description":"An upright timber from the ground or a floor to what it carries.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"An upright timber from the ground or a floor to what it carries.","const":"post","examples":["post"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"at":{"$ref":"#/$defs/places"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-plate":{"description":"A lying timber on top of the posts that carries the rafters.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber on top of the posts that carries the rafters.","const":"plate","examples":["plate"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-sill":{"description":"A lying timber at the foot of the posts.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber at the foot of the posts.","const":"sill","examples":["sill"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-girt":{"description":"A lying timber between posts, below the plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber between posts, below the plate.","const":"girt","examples":["girt"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-tie":{"description":"A lying timber across a bent that holds the walls together.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber across a bent that holds the walls together.","const":"tie","examples":["tie"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-beam":{"description":"A lying timber that carries others.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber that carries others.","const":"beam","examples":["beam"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-joist":{"description":"One of a row of timbers that carry a floor.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"One of a row of timbers that carry a floor.","const":"joist","examples":["joist"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-purlin":{"description":"One of a row of timbers along the roof that carry the deck or the covering.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"One of a row of timbers along the roof that carry the deck or the covering.","const":"purlin","examples":["purlin"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-king-post":{"description":"The upright in the middle of a bent, from the tie to the ridge.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The upright in the middle of a bent, from the tie to the ridge.","const":"king-post","examples":["king-post"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"bents":{"$ref":"#/$defs/bents"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-strut":{"description":"A timber that props one timber from another: upright at a place of the grid, or slanting between two timbers.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A timber that props one timber from another: upright at a place of the grid, or slanting between two timbers.","const":"strut","examples":["strut"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"at":{"$ref":"#/$defs/places"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"between":{"$ref":"#/$defs/between"},"leg":{"$ref":"#/$defs/leg"},"legs":{"$ref":"#/$defs/legs"},"curve":{"$ref":"#/$defs/curve"},"above":{"$ref":"#/$defs/above"},"face":{"$ref":"#/$defs/face"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-brace":{"description":"A slanting timber in the corner of two others. One entry makes a brace at every corner where it fits.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A slanting timber in the corner of two others. One entry makes a brace at every corner where it fits.","const":"brace","examples":["brace"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"between":{"$ref":"#/$defs/between"},"leg":{"$ref":"#/$defs/leg"},"legs":{"$ref":"#/$defs/legs"},"curve":{"$ref":"#/$defs/curve"},"above":{"$ref":"#/$defs/above"},"face":{"$ref":"#/$defs/face"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section","between"]},"member-ridge":{"description":"The lying timber at the top, midway between the plates, that the rafters head into.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The lying timber at the top, midway between the plates, that the rafters head into.","const":"ridge","examples":["ridge"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"overhang":{"$ref":"#/$defs/memberOverhang"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-rafter":{"description":"A rafter that is a timber of its own, such as a principal rafter. Common rafters stand under `roof`.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A rafter that is a timber of its own, such as a principal rafter. Common rafters stand under `roof`.","const":"rafter","examples":["rafter"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"bents":{"$ref":"#/$defs/bents"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"overhang":{"$ref":"#/$defs/memberOverhang"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member":{"description":"A kind of timber. One entry may stand for many sticks.","type":"object","required":["kind"],"discriminator":{"propertyName":"kind"},"oneOf":[{"$ref":"#/$defs/member-post"},{"$ref":"#/$defs/member-plate"},{"$ref":"#/$defs/member-sill"},{"$ref":"#/$defs/member-girt"},{"$ref":"#/$defs/member-tie"},{"$ref":"#/$defs/member-beam"},{"$ref":"#/$defs/member-joist"},{"$ref":"#/$defs/member-purlin"},{"$ref":"#/$defs/member-king-post"},{"$ref":"#/$defs/member-strut"},{"$ref":"#/$defs/member-brace"},{"$ref":"#/$defs/member-ridge"},{"$ref":"#/$defs/member-rafter"}]},"tenon":{"description":"The tenon. It lies along the grain of the timber it enters.","type":"object","additionalProperties":false,"properties":{"thickness":{"description":"Between its cheeks.","type":["string","number"],"x-quantity":"length","examples":["2 in","1 1/2 in"]},"length":{"description":"From the shoulder to its end.","type":["string","number"],"x-quantity":"length","examples":["6 1/2 in"]},"width":{"description":"Across the grain of the mortised timber. Without it: full width, less 1 in at a timber's free end.","type":["string","number"],"x-quantity":"length","examples":["7 in"]},"set-in":{"description":"From the reference face of the mortised timber to the near cheek. Without it: 2 in, braces 1 1/2 in.","type":["string","number"],"x-quantity":"length","examples":["2 in"]},"through":{"description":"It goes right through and ends flush, or past it by `tail`.","type":"boolean","examples":[true],"default":false,"x-default-source":"common practice"}},"examples":["{thickness: 2 in, length: 6 1/2 in}"]},"housing":{"description":"How deep the whole end is let into the other timber.","type":["string","number"],"x-quantity":"length","examples":["1/2 in","3/4 in"]},"wedge":{"description":"The wedge that locks the joint.","type":"object","additionalProperties":false,"properties":{"species":{"$ref":"#/$defs/species"},"slope":{"description":"Its slope. Without it: 1 in 10.","type":["string","number"],"x-quantity":"pitch","examples":["1:10"]}},"examples":["{species: white-oak}"]},"tail":{"description":"How far a through tenon stands out past the far face.","type":["string","number"],"x-quantity":"length","examples":["4 in"]},"lap":{"description":"The length of the lap along the grain.","type":["string","number"],"x-quantity":"length","examples":["16 in"]},"onePeg":{"description":"The pegs that hold the tenon.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many pegs each joint has.","type":"integer","minimum":1,"examples":[2],"default":1,"x-default-source":"common practice"},"diameter":{"description":"How thick the pegs are.","type":["string","number"],"x-quantity":"length","examples":["3/4 in","1 in"]},"draw":{"description":"How far the hole in the tenon is set toward the shoulder, so that the peg pulls the joint tight.","type":["string","number"],"x-quantity":"length","examples":["1/8 in","3/32 in"]}},"examples":["{count: 2, diameter: 3/4 in}"]},"twoPegs":{"description":"The pegs that hold the tenon.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many pegs each joint has.","type":"integer","minimum":1,"examples":[2],"default":2,"x-default-source":"common practice"},"diameter":{"description":"How thick the pegs are.","type":["string","number"],"x-quantity":"length","examples":["3/4 in","1 in"]},"draw":{"description":"How far the hole in the tenon is set toward the shoulder, so that the peg pulls the joint tight.","type":["string","number"],"x-quantity":"length","examples":["1/8 in","3/32 in"]}},"examples":["{count: 2, diameter: 3/4 in}"]},"fourPegs":{"description":"The pegs that hold the tenon.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many pegs each joint has.","type":"integer","minimum":1,"examples":[2],"default":4,"x-default-source":"common practice"},"diameter":{"description":"How thick the pegs are.","type":["string","number"],"x-quantity":"length","examples":["3/4 in","1 in"]},"draw":{"description":"How far the hole in the tenon is set toward the shoulder, so that the peg pulls the joint tight.","type":["string","number"],"x-quantity":"length","examples":["1/8 in","3/32 in"]}},"examples":["{count: 2, diameter: 3/4 in}"]},"joint-mortise-and-tenon":{"description":"A tenon in a mortise, held by pegs.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A tenon in a mortise, held by pegs.","const":"mortise-and-tenon","examples":["mortise-and-tenon"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"},"tenon":{"$ref":"#/$defs/tenon"},"pegs":{"$ref":"#/$defs/twoPegs"},"tail":{"$ref":"#/$defs/tail"},"wedge":{"$ref":"#/$defs/wedge"}},"required":["kind","of","into"]},"joint-wedged-half-dovetail":{"description":"A through tenon, level on top and cut up below, that drops into its mortise and is locked by a wedge above.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A through tenon, level on top and cut up below, that drops into its mortise and is locked by a wedge above.","const":"wedged-half-dovetail","examples":["wedged-half-dovetail"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"},"tenon":{"$ref":"#/$defs/tenon"},"drop":{"description":"How far the lower edge is cut up at the shoulder, and how far the timber drops as it goes in.","type":["string","number"],"x-quantity":"length","examples":["1 1/4 in"]},"wedge":{"$ref":"#/$defs/wedge"},"pegs":{"$ref":"#/$defs/twoPegs"},"tail":{"$ref":"#/$defs/tail"}},"required":["kind","of","into"]},"joint-brace-tenon":{"description":"The tenon at each end of a brace.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The tenon at each end of a brace.","const":"brace-tenon","examples":["brace-tenon"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"},"tenon":{"$ref":"#/$defs/tenon"},"pegs":{"$ref":"#/$defs/onePeg"}},"required":["kind","of","into"]},"joint-birds-mouth":{"description":"A notch in a rafter that sits on the plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A notch in a rafter that sits on the plate.","const":"birds-mouth","examples":["birds-mouth"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"seat":{"description":"The level cut of the notch.","type":["string","number"],"x-quantity":"length","examples":["3 1/2 in"]}},"required":["kind","of","into"]},"joint-housed":{"description":"The whole end let into the other timber.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The whole end let into the other timber.","const":"housed","examples":["housed"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"}},"required":["kind","of","into"]},"joint-housed-dovetail":{"description":"A dovetail at the end of a joist that drops into a housing.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A dovetail at the end of a joist that drops into a housing.","const":"housed-dovetail","examples":["housed-dovetail"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"},"dovetail":{"description":"The dovetail.","type":"object","additionalProperties":false,"properties":{"length":{"description":"How far it reaches into the beam.","type":["string","number"],"x-quantity":"length","examples":["3 in"]},"depth":{"description":"How deep the dovetail is cut.","type":["string","number"],"x-quantity":"length","examples":["3 in"]},"flare":{"description":"How much it widens on each side.","type":["string","number"],"x-quantity":"length","examples":["1/2 in"]}},"examples":["{length: 3 in, depth: 3 in, flare: 1/2 in}"]}},"required":["kind","of","into"]},"joint-pocket":{"description":"A joist's end that drops into a pocket open at the top.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A joist's end that drops into a pocket open at the top.","const":"pocket","examples":["pocket"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"}},"required":["kind","of","into"]},"joint-corner-half-lap":{"description":"Two timbers that cross at a corner, each cut away by half.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Two timbers that cross at a corner, each cut away by half.","const":"corner-half-lap","examples":["corner-half-lap"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"lap":{"$ref":"#/$defs/lap"},"pegs":{"$ref":"#/$defs/onePeg"}},"required":["kind","of","into"]},"joint-half-lap-scarf":{"description":"Two lengths of a timber lapped end to end.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Two lengths of a timber lapped end to end.","const":"half-lap-scarf","examples":["half-lap-scarf"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"lap":{"$ref":"#/$defs/lap"},"pegs":{"$ref":"#/$defs/fourPegs"}},"required":["kind","of","into"]},"joint":{"description":"A joint, at every place where its timbers meet.","type":"object","required":["kind"],"discriminator":{"propertyName":"kind"},"oneOf":[{"$ref":"#/$defs/joint-mortise-and-tenon"},{"$ref":"#/$defs/joint-wedged-half-dovetail"},{"$ref":"#/$defs/joint-brace-tenon"},{"$ref":"#/$defs/joint-birds-mouth"},{"$ref":"#/$defs/joint-housed"},{"$ref":"#/$defs/joint-housed-dovetail"},{"$ref":"#/$defs/joint-pocket"},{"$ref":"#/$defs/joint-corner-half-lap"},{"$ref":"#/$defs/joint-half-lap-scarf"}]},"rafters":{"description":"The common rafters of the roof.","type":"object","additionalProperties":false,"properties":{"section":{"$ref":"#/$defs/section"},"timber":{"$ref":"#/$defs/timberName"},"spacing":{"description":"The most allowed from center to center; divided evenly between the rake rafters.","type":["string","number"],"x-quantity":"length","examples":["30 in","24 in"]},"count":{"description":"How many on each slope, instead of a spacing.","type":"integer","minimum":2,"examples":[8]},"layout":{"description":"even: the same spacing throughout. fixed: exactly the spacing, the remainder in the last bay.","type":"string","enum":["even","fixed"],"examples":["even"],"default":"even","x-default-source":"common practice"},"seat":{"description":"How the rafters sit on the plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A bird's mouth: a level seat and a plumb cut on the plate's outside face.","type":"string","enum":["birds-mouth"],"examples":["birds-mouth"],"default":"birds-mouth","x-default-source":"common practice"},"length":{"description":"The level seat. Without it: the largest quarter inch that stays within a quarter of the rafter's depth.","type":["string","number"],"x-quantity":"length","examples":["3 1/2 in"]}},"required":["kind"],"examples":["{kind: birds-mouth}"]},"head":{"description":"How the rafters meet the ridge or the high plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"housed: let into the ridge, open on top. birds-mouth: on the high plate of a shed roof.","type":"string","enum":["housed","birds-mouth"],"examples":["housed"]},"into":{"description":"The timber that receives them.","type":"string","x-ref":["member"],"examples":["ridge"]},"housing":{"description":"How deep they are let in.","type":["string","number"],"x-quantity":"length","examples":["1/2 in"],"default":"1/2 in","x-default-source":"common practice"}},"required":["kind"],"examples":["{kind: housed, into: ridge}"]},"overhang":{"description":"How far the roof stands out.","type":"object","additionalProperties":false,"properties":{"eave":{"description":"Level, from the plate's outside face to the rafter's outer tip.","type":["string","number"],"x-quantity":"length","examples":["18 in"]},"rake":{"description":"From the end bent's outer face to the deck's edge.","type":["string","number"],"x-quantity":"length","examples":["12 in"]},"high":{"description":"At the high side of a shed roof.","type":["string","number"],"x-quantity":"length","examples":["12 in"]}},"examples":["{eave: 18 in, rake: 12 in}"]},"fasten":{"description":"What holds each rafter down on the plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Screws or nails.","type":"string","enum":["screws","nails"],"examples":["screws"]},"count":{"description":"For each rafter and seat.","type":"integer","minimum":1,"examples":[2]},"diameter":{"description":"How thick they are.","type":["string","number"],"x-quantity":"length","examples":["5/16 in"]},"length":{"description":"How long they are.","type":["string","number"],"x-quantity":"length","examples":["10 in"]}},"required":["kind","count"],"examples":["{kind: screws, count: 2, diameter: 5/16 in, length: 10 in}"]}},"required":["section"],"examples":["{section: 3x7, spacing: 30 in}"]},"deck":{"description":"What lies on the rafters.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"boards across the rafters, structural panels, or purlins with gaps between.","type":"string","enum":["boards","panels","purlins"],"examples":["boards"]},"thickness":{"description":"How thick it is.","type":["string","number"],"x-quantity":"length","examples":["1 in"]},"spacing":{"description":"Of purlins, from center to center.","type":["string","number"],"x-quantity":"length","examples":["24 in"]}},"required":["kind"],"examples":["{kind: boards, thickness: 1 in}"]},"covering":{"description":"What keeps the rain out.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Which covering it is.","type":"string","enum":["standing-seam","ribbed-steel","corrugated-steel","asphalt-shingles","wood-shingles","wood-shakes","slate","clay-tile","roll-roofing"],"examples":["standing-seam"]},"coverage":{"description":"The width that one sheet covers.","type":["string","number"],"x-quantity":"length","examples":["16 in","36 in"]},"weight":{"description":"Its weight on the slope, where yours differs from the usual one.","type":["string","number"],"x-quantity":"pressure","examples":["1.5 psf"]}},"required":["kind"],"examples":["{kind: standing-seam, coverage: 16 in}"]},"pitch":{"description":"Rise over run, or an angle.","type":["string","number"],"x-quantity":"pitch","examples":["7:12","30 deg"]},"roof-gable":{"description":"Two slopes that meet at a ridge.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Two slopes that meet at a ridge.","const":"gable","examples":["gable"]},"pitch":{"$ref":"#/$defs/pitch"},"rafters":{"$ref":"#/$defs/rafters"},"deck":{"$ref":"#/$defs/deck"},"covering":{"$ref":"#/$defs/covering"}},"required":["kind","pitch"]},"roof-shed":{"description":"One slope, from a high wall to a low one.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"One slope, from a high wall to a low one.","const":"shed","examples":["shed"]},"pitch":{"$ref":"#/$defs/pitch"},"high":{"description":"The wall whose plate is higher.","type":"string","pattern":"^[A-Z]$","x-ref":["wall"],"examples":["A"]},"rafters":{"$ref":"#/$defs/rafters"},"deck":{"$ref":"#/$defs/deck"},"covering":{"$ref":"#/$defs/covering"}},"required":["kind","high"]},"under":{"description":"The timber it carries: an entry or a single stick.","type":"string","x-ref":["member","stick"],"examples":["post"]},"pierDepth":{"description":"From the lowest ground that touches it to its own bottom; a footing lies below that.","type":["string","number"],"x-quantity":"length","examples":["50 in"]},"lateral":{"description":"Soil resistance sideways: the tabled value, or the doubled one where half an inch of movement at the ground does no harm (IBC 1806.3.4).","type":"string","enum":["single","doubled"],"examples":["single"],"default":"single","x-default-source":"common practice"},"anchor":{"description":"What ties the post to the pier.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A strap cast into the concrete, a post base bolted to it, or a dowel.","type":"string","enum":["embedded-strap","post-base","dowel"],"examples":["embedded-strap"]},"stand-off":{"description":"The gap between concrete and end grain.","type":["string","number"],"x-quantity":"length","examples":["1 in"]}},"required":["kind"],"examples":["{kind: embedded-strap, stand-off: 1 in}"]},"rebar":{"description":"Upright bars in the pier.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many bars stand in the pier.","type":"integer","minimum":1,"examples":[3]},"size":{"description":"Bar number, in eighths of an inch.","type":"integer","minimum":3,"examples":[4],"maximum":11}},"required":["count","size"],"examples":["{count: 3, size: 4}"]},"pier-tube":{"description":"A round concrete pier cast in a tube.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A round concrete pier cast in a tube.","const":"tube","examples":["tube"]},"diameter":{"description":"Inside diameter of the tube.","type":["string","number"],"x-quantity":"length","examples":["16 in"]},"under":{"$ref":"#/$defs/under"},"at":{"$ref":"#/$defs/places"},"depth":{"$ref":"#/$defs/pierDepth"},"top":{"$ref":"#/$defs/height","description":"The height of its top: a level or a length above the datum.","examples":["pier-top"]},"lateral":{"$ref":"#/$defs/lateral"},"anchor":{"$ref":"#/$defs/anchor"},"rebar":{"$ref":"#/$defs/rebar"},"footing":{"description":"A wider footing below.","type":"object","additionalProperties":false,"properties":{"diameter":{"description":"How wide it is.","type":["string","number"],"x-quantity":"length","examples":["24 in"]},"thickness":{"description":"How thick it is.","type":["string","number"],"x-quantity":"length","examples":["12 in"]}},"required":["diameter","thickness"],"examples":["{diameter: 24 in, thickness: 12 in}"]}},"required":["kind","diameter"]},"pier-pad":{"description":"A square concrete pad.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A square concrete pad.","const":"pad","examples":["pad"]},"width":{"description":"The side of the square.","type":["string","number"],"x-quantity":"length","examples":["24 in"]},"under":{"$ref":"#/$defs/under"},"at":{"$ref":"#/$defs/places"},"depth":{"$ref":"#/$defs/pierDepth"},"top":{"$ref":"#/$defs/height","description":"The height of its top: a level or a length above the datum.","examples":["pier-top"]},"lateral":{"$ref":"#/$defs/lateral"},"anchor":{"$ref":"#/$defs/anchor"},"rebar":{"$ref":"#/$defs/rebar"}},"required":["kind","width"]},"pier":{"description":"A pier under a post or a beam.","type":"object","required":["kind"],"discriminator":{"propertyName":"kind"},"oneOf":[{"$ref":"#/$defs/pier-tube"},{"$ref":"#/$defs/pier-pad"}]}}};
+const schema19 = {"$schema":"https://json-schema.org/draft/2020-12/schema","$id":"frame.schema.json","title":"Timber frame","$comment":"x-quantity: what a value measures. x-ref: what its words name. x-default-source: why the default is what it is.","description":"A small timber frame. Bents are numbered, walls lettered; x runs along the walls, y across the bents, z up.","type":"object","additionalProperties":false,"properties":{"frame":{"description":"What the frame is called, on every drawing.","type":"string","examples":["Cider-press pavilion"]},"format":{"description":"The version of this format.","type":"integer","const":1,"default":1,"x-default-source":"the only one so far","examples":[1]},"units":{"description":"What a bare number means. Any length may name its own unit.","type":"string","enum":["inch","mm"],"examples":["inch"],"default":"inch","x-default-source":"common practice"},"basis":{"description":"The rules it is judged by.","type":"object","additionalProperties":false,"properties":{"loads":{"description":"The load standard. The ground snow of 7-22 is at strength level and must not be mixed with 7-16.","type":"string","enum":["asce-7-16","asce-7-22"],"examples":["asce-7-16"]},"risk-category":{"description":"How much depends on it: i for farm and small storage buildings, ii for most others.","type":"string","enum":["i","ii","iii","iv"],"examples":["i"]}},"examples":["{loads: asce-7-16, risk-category: i}"]},"site":{"description":"What only the place can give.","type":"object","additionalProperties":false,"properties":{"snow":{"description":"The snow that the roof carries.","type":"object","additionalProperties":false,"properties":{"ground":{"description":"Ground snow load from the map of the load standard or the building office.","type":["string","number"],"x-quantity":"pressure","examples":["45 psf","2.2 kPa"]},"exposure":{"description":"How freely the wind blows over the roof.","type":"string","enum":["fully-exposed","partially-exposed","sheltered"],"examples":["fully-exposed"]},"thermal":{"description":"How warm the roof is below the snow.","type":"string","enum":["open","heated","cold-ventilated","freezer","greenhouse"],"examples":["open"]},"slides":{"description":"The covering sheds snow and nothing at the eaves holds it.","type":"boolean","examples":[true],"default":false,"x-default-source":"common practice"}},"examples":["{ground: 45 psf, exposure: partially-exposed, thermal: open}"]},"wind":{"description":"The wind that the frame stands against.","type":"object","additionalProperties":false,"properties":{"speed":{"description":"Basic wind speed from the map for the risk category, three-second gust.","type":["string","number"],"x-quantity":"speed","examples":["107 mph"]},"exposure":{"description":"B: among trees and houses. C: open country. D: by open water.","type":"string","enum":["B","C","D"],"examples":["B"]},"flow":{"description":"Under an open roof: clear, or obstructed when goods are stacked over half of the opening.","type":"string","enum":["clear","obstructed"],"examples":["clear"]}},"examples":["{speed: 107 mph, exposure: C, flow: clear}"]},"frost-depth":{"description":"How deep the ground freezes.","type":["string","number"],"x-quantity":"length","examples":["32 in"]},"soil":{"description":"What the piers stand on.","type":"string","enum":["sand","gravel","clay","sedimentary-rock","bedrock"],"examples":["sand"]},"ground":{"description":"The height of the ground above the datum, by bent (2), by wall (B) or at a place (A3). A place's own key wins.","type":"object","additionalProperties":false,"patternProperties":{"^(?:[1-9][0-9]*|[A-Z](?:[1-9][0-9]*)?)$":{"description":"The height of the ground here.","type":["string","number"],"x-quantity":"length","examples":["-4 in"]}},"x-ref":["wall","bent","place"],"examples":["{1: 0, 2: -4 in, 3: -11 in}"]}}},"timber":{"description":"The classes of timber, each under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"description":"A class of timber.","type":"object","additionalProperties":false,"properties":{"species":{"$ref":"#/$defs/species"},"grade":{"description":"The grade. Own-sawn timber without a stamp counts as No. 2.","type":"string","x-ref":["grade"],"examples":["no-1","no-2","select-structural"]},"seasoning":{"description":"green: cut and joined wet. dry: 19 percent moisture or less.","type":"string","enum":["green","dry"],"examples":["green"],"default":"green","x-default-source":"common practice"},"surface":{"description":"rough: as sawn. planed: dressed to size.","type":"string","enum":["rough","planed"],"examples":["rough"],"default":"rough","x-default-source":"common practice"},"values":{"description":"Reference design values of your own, instead of the tabled ones.","type":"object","additionalProperties":false,"properties":{"Fb":{"description":"Bending stress (Fb).","type":["string","number"],"x-quantity":"stress","examples":["875 psi"]},"Ft":{"description":"Tension along the grain.","type":["string","number"],"x-quantity":"stress","examples":["450 psi"]},"Fv":{"description":"Shear along the grain.","type":["string","number"],"x-quantity":"stress","examples":["135 psi"]},"Fc-perp":{"description":"Compression across the grain.","type":["string","number"],"x-quantity":"stress","examples":["335 psi"]},"Fc":{"description":"Compression along the grain.","type":["string","number"],"x-quantity":"stress","examples":["900 psi"]},"E":{"description":"Modulus of elasticity.","type":["string","number"],"x-quantity":"stress","examples":["1100000 psi"]},"E-min":{"description":"Modulus of elasticity for stability.","type":["string","number"],"x-quantity":"stress","examples":["400000 psi"]},"G":{"description":"Specific gravity, ovendry.","type":"number","exclusiveMinimum":0,"maximum":1.5,"examples":[0.36]}},"examples":["{Fb: 875 psi}"],"minProperties":1},"because":{"description":"Where your own values come from.","type":"string","examples":["graded by a licensed grader, May 2027"]},"weight":{"description":"Weight of your own, instead of the usual one.","type":["string","number"],"x-quantity":"density","examples":["35 pcf"]}},"required":["species"],"examples":["{species: eastern-white-pine, grade: no-1, seasoning: green, surface: rough}"],"dependentRequired":{"values":["because"]}},"examples":["{frame: {species: eastern-white-pine, grade: no-1}}"],"minProperties":1},"mill":{"description":"What the saw and the logs can give.","type":"object","additionalProperties":false,"properties":{"longest-cut":{"description":"The longest timber the mill can saw.","type":["string","number"],"x-quantity":"length","examples":["21 ft"]},"kerf":{"description":"What the blade takes.","type":["string","number"],"x-quantity":"length","examples":["3/32 in"]},"logs":{"description":"The logs at hand.","type":"array","items":{"description":"Logs of one kind.","type":"object","additionalProperties":false,"properties":{"species":{"$ref":"#/$defs/species"},"small-end":{"description":"Diameter at the small end, inside the bark.","type":["string","number"],"x-quantity":"length","examples":["19 in"]},"length":{"description":"How long the logs are.","type":["string","number"],"x-quantity":"length","examples":["22 ft"]},"count":{"description":"How many logs of this kind.","type":"integer","minimum":1,"examples":[9]}},"required":["small-end","length","count"],"examples":["{species: eastern-white-pine, small-end: 19 in, length: 22 ft, count: 9}"]},"examples":["[{species: eastern-white-pine, small-end: 19 in, length: 22 ft, count: 9}]"]}}},"grid":{"description":"The lines everything is placed by.","type":"object","additionalProperties":false,"properties":{"walls":{"description":"The walls, lettered, each with its distance from the first.","type":"object","additionalProperties":false,"patternProperties":{"^[A-Z]$":{"$ref":"#/$defs/wallLine"}},"minProperties":1,"examples":["{A: 0, B: 13 ft}"]},"bents":{"description":"The bents, numbered, each with its distance from the first.","type":"object","additionalProperties":false,"patternProperties":{"^[1-9][0-9]*$":{"$ref":"#/$defs/bentLine"}},"minProperties":1,"examples":["{1: 0, 2: 9 ft, 3: 18 ft}"]},"levels":{"description":"Heights above the datum, each under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"description":"This height above the datum.","type":["string","number"],"x-quantity":"length","examples":["7 ft 10 in"]},"examples":["{pier-top: 8 in, tie-top: 7 ft 10 in, eave: 9 ft 4 in}"]}},"required":["walls","bents"],"examples":["{walls: {A: 0, B: 13 ft}, bents: {1: 0, 2: 9 ft}}"]},"members":{"description":"The timbers, each entry under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"$ref":"#/$defs/member"},"examples":["{post: {kind: post, section: 8x8, at: [A1, A2, B1, B2]}}"],"minProperties":1},"joints":{"description":"The joints, each entry under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"$ref":"#/$defs/joint"},"examples":["{post-head: {kind: mortise-and-tenon, of: post, into: plate}}"]},"roof":{"description":"The roof and what lies on it.","type":"object","required":["kind"],"discriminator":{"propertyName":"kind"},"oneOf":[{"$ref":"#/$defs/roof-gable"},{"$ref":"#/$defs/roof-shed"}]},"piers":{"description":"The piers, each entry under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"$ref":"#/$defs/pier"},"examples":["{all: {under: post, kind: tube, diameter: 16 in, depth: 50 in}}"]},"floors":{"description":"Floors, each under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"description":"A floor and what it carries.","type":"object","additionalProperties":false,"properties":{"on":{"description":"The timbers that carry it.","type":"string","x-ref":["member"],"examples":["joist"]},"live":{"description":"What people and goods weigh on it.","type":["string","number"],"x-quantity":"pressure","examples":["30 psf","40 psf"]}},"required":["on","live"],"examples":["{on: joist, live: 30 psf}"]},"examples":["{loft: {on: joist, live: 30 psf}}"]},"crew":{"description":"Who and what lifts the timbers.","type":"object","additionalProperties":false,"properties":{"people":{"description":"How many people.","type":"integer","minimum":1,"examples":[2]},"each":{"description":"What one person lifts.","type":["string","number"],"x-quantity":"force","examples":["80 lb"]},"machine":{"description":"A machine that helps.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"What kind of machine it is.","type":"string","enum":["forks","crane","hoist","gin-pole"],"examples":["forks"]},"limit":{"description":"The most it lifts.","type":["string","number"],"x-quantity":"force","examples":["1500 lb"]}},"required":["kind"],"examples":["{kind: forks, limit: 1500 lb}"]}},"examples":["{people: 2, each: 80 lb}"]},"prices":{"description":"What one of each costs, in your own money.","type":"object","additionalProperties":{"description":"The price of one.","type":"number","minimum":0,"examples":[7.1]},"examples":["{concrete-bag: 7.10, peg: 1.80}"]},"accept":{"description":"Findings that you accept, each with its reason. They stay listed in every report.","type":"array","items":{"description":"An accepted finding.","type":"object","additionalProperties":false,"properties":{"check":{"description":"The name of the check.","type":"string","x-ref":["check"],"examples":["post-slender"]},"at":{"description":"The stick, joint or pier it holds for. Without it: everywhere.","type":"string","x-ref":["stick"],"examples":["post@A2"]},"because":{"description":"Why it is acceptable.","type":"string","examples":["reviewed by the engineer, May 2027"]}},"required":["check","because"]},"examples":["[{check: post-slender, at: post@A2, because: \"reviewed by the engineer, May 2027\"}]"]}},"required":["grid","timber","members"],"$defs":{"place":{"description":"A place of the grid: a wall and a bent (A1), or so far along a wall from bent 1 (B@4 ft 9 in).","type":"string","pattern":"^[A-Z](?:[1-9][0-9]*|@.+)$","x-quantity":"grid-place","x-ref":["place"],"examples":["A1","B@4 ft 9 in"]},"places":{"description":"Where it stands: one place of the grid or a list of them.","type":["string","array"],"pattern":"^[A-Z](?:[1-9][0-9]*|@.+)$","items":{"$ref":"#/$defs/place"},"minItems":1,"x-quantity":"grid-place","x-ref":["place"],"examples":["[A1, A2, B1, B2]"]},"walls":{"description":"The walls it runs along: one letter or a list.","type":["string","array"],"pattern":"^[A-Z]$","items":{"description":"A wall of the grid.","type":"string","pattern":"^[A-Z]$","x-ref":["wall"],"examples":["A"]},"minItems":1,"x-ref":["wall"],"examples":["[A, B]"]},"bents":{"description":"The bents it stands in: one number or a list.","type":["string","integer","array"],"pattern":"^[1-9][0-9]*$","minimum":1,"items":{"description":"A bent of the grid.","type":["string","integer"],"pattern":"^[1-9][0-9]*$","minimum":1,"x-ref":["bent"],"examples":[1]},"minItems":1,"x-ref":["bent"],"examples":["[1, 2, 3]"]},"timbers":{"description":"One timber or a list: the name of an entry (post), a kind, or a single stick (post@A1).","type":["string","array"],"items":{"description":"An entry, a kind or a single stick.","type":"string","x-ref":["member","stick","kind"],"examples":["post","post@A1"]},"minItems":1,"x-ref":["member","stick","kind"],"examples":["post","[knee, tie-knee]"]},"height":{"description":"A height: the name of a level, or a length above the datum.","type":["string","number"],"x-quantity":"height","examples":["eave","9 ft 4 in"],"x-ref":["level"]},"section":{"description":"Width by depth, actual sizes: 8x9 is 8 in wide and 9 in deep. Depth stands upright in a lying timber, lies across the bent in a post, and in their plane in braces and rafters. `2x8 nominal` is planed lumber.","type":["string","number"],"x-quantity":"section","examples":["8x9","5 1/2 x 7 1/4","2x8 nominal"]},"timberName":{"description":"The class of timber it is cut from, a name under `timber`. Without it, the first class that fits.","type":"string","x-ref":["class"],"examples":["frame"]},"species":{"description":"The wood: a species (white-oak) or a group of the lumber grades (eastern-hemlock-tamarack).","type":"string","x-ref":["species"],"examples":["eastern-white-pine","white-oak"]},"wallLine":{"description":"How far the wall stands from the first wall, across the bents.","type":["string","number","object"],"x-quantity":"length","additionalProperties":false,"properties":{"at":{"description":"How far it stands from the first line of the grid.","type":["string","number"],"x-quantity":"length","examples":["13 ft","9 ft"]},"reference":{"description":"Which face of the timbers lies on this line. Without it: the outside face in outer lines, the center in inner ones.","type":"string","enum":["center","outward","toward-1","toward-a"],"examples":["center"]}},"required":["at"],"examples":["13 ft","{at: 13 ft, reference: center}"]},"bentLine":{"description":"How far the bent stands from the first bent, along the walls.","type":["string","number","object"],"x-quantity":"length","additionalProperties":false,"properties":{"at":{"description":"How far it stands from the first line of the grid.","type":["string","number"],"x-quantity":"length","examples":["13 ft","9 ft"]},"reference":{"description":"Which face of the timbers lies on this line. Without it: the outside face in outer lines, the center in inner ones.","type":"string","enum":["center","outward","toward-1","toward-a"],"examples":["center"]}},"required":["at"],"examples":["9 ft","{at: 9 ft, reference: toward-1}"]},"from":{"description":"Where it starts: a wall or bent, a place, a level, or a timber (then at that timber's near face).","type":["string","integer"],"x-ref":["wall","bent","place","level","member","pier-top"],"examples":["A","1","pier-top"]},"to":{"description":"Where it ends: a wall or bent, a place, a level, or a timber (then at that timber's near face).","type":["string","integer"],"x-ref":["wall","bent","place","level","member"],"examples":["B","3","plate"]},"splice":{"description":"Divides a long timber in two, joined end to end.","type":"object","additionalProperties":false,"properties":{"at":{"description":"The grid line or place where the joint sits.","type":["string","integer"],"x-ref":["bent","wall","place"],"examples":["2"]},"kind":{"description":"The joint that holds the two lengths together.","type":"string","enum":["half-lap-scarf"],"examples":["half-lap-scarf"],"default":"half-lap-scarf","x-default-source":"common practice"}},"required":["at"],"examples":["{at: 2, kind: half-lap-scarf}"]},"memberOverhang":{"description":"How far it runs past its first and its last grid line.","type":["string","number","object"],"x-quantity":"length","additionalProperties":false,"properties":{"from":{"description":"Past its first grid line.","type":["string","number"],"x-quantity":"length","examples":["12 in"]},"to":{"description":"Past its last grid line.","type":["string","number"],"x-quantity":"length","examples":["12 in"]}},"examples":["12 in","{from: 12 in, to: 0}"]},"spacing":{"description":"The most allowed from center to center.","type":["string","number"],"x-quantity":"length","examples":["24 in","30 in"]},"count":{"description":"How many, instead of a spacing.","type":"integer","minimum":1,"maximum":500,"examples":[7]},"layout":{"description":"even: the same spacing throughout. fixed: exactly the spacing, the remainder in the last bay.","type":"string","enum":["even","fixed"],"examples":["even"],"default":"even","x-default-source":"common practice"},"face":{"description":"Across the thickness: flush with the reference faces of its timbers, or in the middle of them.","type":"string","enum":["reference","center"],"examples":["reference"],"default":"reference","x-default-source":"common practice"},"between":{"description":"The two timbers it stands between, by entry or single stick.","type":"array","minItems":2,"maxItems":2,"items":{"description":"One of the two timbers.","type":"string","x-ref":["member","stick"],"examples":["post"]},"x-ref":["member","stick"],"examples":["[post, plate]"]},"leg":{"description":"Along each of the two timbers, from the inner corner of their housed faces to the far end of the brace's bearing.","type":["string","number"],"x-quantity":"length","examples":["36 in"]},"legs":{"description":"Unequal legs, each by the name of the timber it lies along.","type":"object","additionalProperties":{"description":"The leg along this timber.","type":["string","number"],"x-quantity":"length","examples":["54 in"]},"minProperties":2,"maxProperties":2,"x-ref":["member"],"examples":["{post: 54 in, plate: 36 in}"]},"curve":{"description":"Hollows the long edge, the one away from the corner. What is left there is the depth less the rise.","type":"object","additionalProperties":false,"properties":{"radius":{"description":"The radius of the hollow edge.","type":["string","number"],"x-quantity":"length","examples":["100 in"]},"rise":{"description":"How deep the hollow is in its middle.","type":["string","number"],"x-quantity":"length","examples":["2 in"]}},"examples":["{radius: 100 in}"],"minProperties":1,"maxProperties":1},"above":{"description":"It sits above its upper timber instead of below.","type":"boolean","examples":[true],"default":false,"x-default-source":"common practice"},"turned":{"description":"Swaps width and depth: the timber is turned a quarter about its own axis.","type":"boolean","examples":[true],"default":false,"x-default-source":"common practice"},"ends":{"description":"Both ends placed by hand, for what the grid cannot say; `kind` then only says what the timber does.","type":"array","minItems":2,"maxItems":2,"items":{"$ref":"#/$defs/endPlace"},"examples":["[{at: A1, level: tie-top}, {at: A2, level: tie-top, offset: [0, 4 in, 0]}]"]},"hungOn":{"description":"The post that carries it like a gate leaf: the name of a single stick.","type":"string","x-ref":["stick"],"examples":["post@A1"]},"endPlace":{"description":"One end, placed by hand.","type":"object","additionalProperties":false,"properties":{"at":{"$ref":"#/$defs/place"},"level":{"$ref":"#/$defs/height"},"offset":{"description":"From there, along the walls, across the bents and upwards.","type":"array","minItems":3,"maxItems":3,"items":{"description":"An offset, negative the other way.","type":["string","number"],"x-quantity":"length","examples":["4 in","0"]},"examples":["[0, 4 in, 0]"]}},"examples":["{at: A1, level: tie-top}"]},"member-post":{"description":"An upright timber from the ground or a floor to what it carries.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"An upright timber from the ground or a floor to what it carries.","const":"post","examples":["post"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"at":{"$ref":"#/$defs/places"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-plate":{"description":"A lying timber on top of the posts that carries the rafters.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber on top of the posts that carries the rafters.","const":"plate","examples":["plate"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-sill":{"description":"A lying timber at the foot of the posts.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber at the foot of the posts.","const":"sill","examples":["sill"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-girt":{"description":"A lying timber between posts, below the plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber between posts, below the plate.","const":"girt","examples":["girt"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-tie":{"description":"A lying timber across a bent that holds the walls together.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber across a bent that holds the walls together.","const":"tie","examples":["tie"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-beam":{"description":"A lying timber that carries others.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber that carries others.","const":"beam","examples":["beam"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-joist":{"description":"One of a row of timbers that carry a floor.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"One of a row of timbers that carry a floor.","const":"joist","examples":["joist"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-purlin":{"description":"One of a row of timbers along the roof that carry the deck or the covering.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"One of a row of timbers along the roof that carry the deck or the covering.","const":"purlin","examples":["purlin"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-king-post":{"description":"The upright in the middle of a bent, from the tie to the ridge.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The upright in the middle of a bent, from the tie to the ridge.","const":"king-post","examples":["king-post"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"bents":{"$ref":"#/$defs/bents"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-strut":{"description":"A timber that props one timber from another: upright at a place of the grid, or slanting between two timbers.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A timber that props one timber from another: upright at a place of the grid, or slanting between two timbers.","const":"strut","examples":["strut"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"at":{"$ref":"#/$defs/places"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"between":{"$ref":"#/$defs/between"},"leg":{"$ref":"#/$defs/leg"},"legs":{"$ref":"#/$defs/legs"},"curve":{"$ref":"#/$defs/curve"},"above":{"$ref":"#/$defs/above"},"face":{"$ref":"#/$defs/face"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-brace":{"description":"A slanting timber in the corner of two others. One entry makes a brace at every corner where it fits.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A slanting timber in the corner of two others. One entry makes a brace at every corner where it fits.","const":"brace","examples":["brace"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"between":{"$ref":"#/$defs/between"},"leg":{"$ref":"#/$defs/leg"},"legs":{"$ref":"#/$defs/legs"},"curve":{"$ref":"#/$defs/curve"},"above":{"$ref":"#/$defs/above"},"face":{"$ref":"#/$defs/face"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section","between"]},"member-ridge":{"description":"The lying timber at the top, midway between the plates, that the rafters head into.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The lying timber at the top, midway between the plates, that the rafters head into.","const":"ridge","examples":["ridge"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"overhang":{"$ref":"#/$defs/memberOverhang"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-rafter":{"description":"A rafter that is a timber of its own, such as a principal rafter. Common rafters stand under `roof`.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A rafter that is a timber of its own, such as a principal rafter. Common rafters stand under `roof`.","const":"rafter","examples":["rafter"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"bents":{"$ref":"#/$defs/bents"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"overhang":{"$ref":"#/$defs/memberOverhang"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member":{"description":"A kind of timber. One entry may stand for many sticks.","type":"object","required":["kind"],"discriminator":{"propertyName":"kind"},"oneOf":[{"$ref":"#/$defs/member-post"},{"$ref":"#/$defs/member-plate"},{"$ref":"#/$defs/member-sill"},{"$ref":"#/$defs/member-girt"},{"$ref":"#/$defs/member-tie"},{"$ref":"#/$defs/member-beam"},{"$ref":"#/$defs/member-joist"},{"$ref":"#/$defs/member-purlin"},{"$ref":"#/$defs/member-king-post"},{"$ref":"#/$defs/member-strut"},{"$ref":"#/$defs/member-brace"},{"$ref":"#/$defs/member-ridge"},{"$ref":"#/$defs/member-rafter"}]},"tenon":{"description":"The tenon. It lies along the grain of the timber it enters.","type":"object","additionalProperties":false,"properties":{"thickness":{"description":"Between its cheeks.","type":["string","number"],"x-quantity":"length","examples":["2 in","1 1/2 in"]},"length":{"description":"From the shoulder to its end.","type":["string","number"],"x-quantity":"length","examples":["6 1/2 in"]},"width":{"description":"Across the grain of the mortised timber. Without it: full width, less 1 in at a timber's free end.","type":["string","number"],"x-quantity":"length","examples":["7 in"]},"set-in":{"description":"From the reference face of the mortised timber to the near cheek. Without it: 2 in, braces 1 1/2 in.","type":["string","number"],"x-quantity":"length","examples":["2 in"]},"through":{"description":"It goes right through and ends flush, or past it by `tail`.","type":"boolean","examples":[true],"default":false,"x-default-source":"common practice"}},"examples":["{thickness: 2 in, length: 6 1/2 in}"]},"housing":{"description":"How deep the whole end is let into the other timber.","type":["string","number"],"x-quantity":"length","examples":["1/2 in","3/4 in"]},"wedge":{"description":"The wedge that locks the joint.","type":"object","additionalProperties":false,"properties":{"species":{"$ref":"#/$defs/species"},"slope":{"description":"Its slope. Without it: 1 in 10.","type":["string","number"],"x-quantity":"pitch","examples":["1:10"]}},"examples":["{species: white-oak}"]},"tail":{"description":"How far a through tenon stands out past the far face.","type":["string","number"],"x-quantity":"length","examples":["4 in"]},"lap":{"description":"The length of the lap along the grain.","type":["string","number"],"x-quantity":"length","examples":["16 in"]},"onePeg":{"description":"The pegs that hold the tenon.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many pegs each joint has; 0 for a joint without pegs.","type":"integer","minimum":0,"maximum":24,"examples":[2],"default":1,"x-default-source":"common practice"},"diameter":{"description":"How thick the pegs are.","type":["string","number"],"x-quantity":"length","examples":["3/4 in","1 in"]},"draw":{"description":"How far the hole in the tenon is set toward the shoulder, so that the peg pulls the joint tight.","type":["string","number"],"x-quantity":"length","examples":["1/8 in","3/32 in"]}},"examples":["{count: 2, diameter: 3/4 in}"]},"twoPegs":{"description":"The pegs that hold the tenon.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many pegs each joint has; 0 for a joint without pegs.","type":"integer","minimum":0,"maximum":24,"examples":[2],"default":2,"x-default-source":"common practice"},"diameter":{"description":"How thick the pegs are.","type":["string","number"],"x-quantity":"length","examples":["3/4 in","1 in"]},"draw":{"description":"How far the hole in the tenon is set toward the shoulder, so that the peg pulls the joint tight.","type":["string","number"],"x-quantity":"length","examples":["1/8 in","3/32 in"]}},"examples":["{count: 2, diameter: 3/4 in}"]},"fourPegs":{"description":"The pegs that hold the tenon.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many pegs each joint has; 0 for a joint without pegs.","type":"integer","minimum":0,"maximum":24,"examples":[2],"default":4,"x-default-source":"common practice"},"diameter":{"description":"How thick the pegs are.","type":["string","number"],"x-quantity":"length","examples":["3/4 in","1 in"]},"draw":{"description":"How far the hole in the tenon is set toward the shoulder, so that the peg pulls the joint tight.","type":["string","number"],"x-quantity":"length","examples":["1/8 in","3/32 in"]}},"examples":["{count: 2, diameter: 3/4 in}"]},"joint-mortise-and-tenon":{"description":"A tenon in a mortise, held by pegs.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A tenon in a mortise, held by pegs.","const":"mortise-and-tenon","examples":["mortise-and-tenon"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"},"tenon":{"$ref":"#/$defs/tenon"},"pegs":{"$ref":"#/$defs/twoPegs"},"tail":{"$ref":"#/$defs/tail"},"wedge":{"$ref":"#/$defs/wedge"}},"required":["kind","of","into"]},"joint-wedged-half-dovetail":{"description":"A through tenon, level on top and cut up below, that drops into its mortise and is locked by a wedge above.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A through tenon, level on top and cut up below, that drops into its mortise and is locked by a wedge above.","const":"wedged-half-dovetail","examples":["wedged-half-dovetail"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"},"tenon":{"$ref":"#/$defs/tenon"},"drop":{"description":"How far the lower edge is cut up at the shoulder, and how far the timber drops as it goes in.","type":["string","number"],"x-quantity":"length","examples":["1 1/4 in"]},"wedge":{"$ref":"#/$defs/wedge"},"pegs":{"$ref":"#/$defs/twoPegs"},"tail":{"$ref":"#/$defs/tail"}},"required":["kind","of","into"]},"joint-brace-tenon":{"description":"The tenon at each end of a brace.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The tenon at each end of a brace.","const":"brace-tenon","examples":["brace-tenon"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"},"tenon":{"$ref":"#/$defs/tenon"},"pegs":{"$ref":"#/$defs/onePeg"}},"required":["kind","of","into"]},"joint-birds-mouth":{"description":"A notch in a rafter that sits on the plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A notch in a rafter that sits on the plate.","const":"birds-mouth","examples":["birds-mouth"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"seat":{"description":"The level cut of the notch.","type":["string","number"],"x-quantity":"length","examples":["3 1/2 in"]}},"required":["kind","of","into"]},"joint-housed":{"description":"The whole end let into the other timber.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The whole end let into the other timber.","const":"housed","examples":["housed"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"}},"required":["kind","of","into"]},"joint-housed-dovetail":{"description":"A dovetail at the end of a joist that drops into a housing.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A dovetail at the end of a joist that drops into a housing.","const":"housed-dovetail","examples":["housed-dovetail"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"},"dovetail":{"description":"The dovetail.","type":"object","additionalProperties":false,"properties":{"length":{"description":"How far it reaches into the beam.","type":["string","number"],"x-quantity":"length","examples":["3 in"]},"depth":{"description":"How deep the dovetail is cut.","type":["string","number"],"x-quantity":"length","examples":["3 in"]},"flare":{"description":"How much it widens on each side.","type":["string","number"],"x-quantity":"length","examples":["1/2 in"]}},"examples":["{length: 3 in, depth: 3 in, flare: 1/2 in}"]}},"required":["kind","of","into"]},"joint-pocket":{"description":"A joist's end that drops into a pocket open at the top.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A joist's end that drops into a pocket open at the top.","const":"pocket","examples":["pocket"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"}},"required":["kind","of","into"]},"joint-corner-half-lap":{"description":"Two timbers that cross at a corner, each cut away by half.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Two timbers that cross at a corner, each cut away by half.","const":"corner-half-lap","examples":["corner-half-lap"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"lap":{"$ref":"#/$defs/lap"},"pegs":{"$ref":"#/$defs/onePeg"}},"required":["kind","of","into"]},"joint-half-lap-scarf":{"description":"Two lengths of a timber lapped end to end.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Two lengths of a timber lapped end to end.","const":"half-lap-scarf","examples":["half-lap-scarf"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"lap":{"$ref":"#/$defs/lap"},"pegs":{"$ref":"#/$defs/fourPegs"}},"required":["kind","of","into"]},"joint":{"description":"A joint, at every place where its timbers meet.","type":"object","required":["kind"],"discriminator":{"propertyName":"kind"},"oneOf":[{"$ref":"#/$defs/joint-mortise-and-tenon"},{"$ref":"#/$defs/joint-wedged-half-dovetail"},{"$ref":"#/$defs/joint-brace-tenon"},{"$ref":"#/$defs/joint-birds-mouth"},{"$ref":"#/$defs/joint-housed"},{"$ref":"#/$defs/joint-housed-dovetail"},{"$ref":"#/$defs/joint-pocket"},{"$ref":"#/$defs/joint-corner-half-lap"},{"$ref":"#/$defs/joint-half-lap-scarf"}]},"rafters":{"description":"The common rafters of the roof.","type":"object","additionalProperties":false,"properties":{"section":{"$ref":"#/$defs/section"},"timber":{"$ref":"#/$defs/timberName"},"spacing":{"description":"The most allowed from center to center; divided evenly between the rake rafters.","type":["string","number"],"x-quantity":"length","examples":["30 in","24 in"]},"count":{"description":"How many on each slope, instead of a spacing.","type":"integer","minimum":2,"maximum":500,"examples":[8]},"layout":{"description":"even: the same spacing throughout. fixed: exactly the spacing, the remainder in the last bay.","type":"string","enum":["even","fixed"],"examples":["even"],"default":"even","x-default-source":"common practice"},"seat":{"description":"How the rafters sit on the plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A bird's mouth: a level seat and a plumb cut on the plate's outside face.","type":"string","enum":["birds-mouth"],"examples":["birds-mouth"],"default":"birds-mouth","x-default-source":"common practice"},"length":{"description":"The level seat. Without it: the largest quarter inch that stays within a quarter of the rafter's depth.","type":["string","number"],"x-quantity":"length","examples":["3 1/2 in"]}},"required":["kind"],"examples":["{kind: birds-mouth}"]},"head":{"description":"How the rafters meet the ridge or the high plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"housed: let into the ridge, open on top. birds-mouth: on the high plate of a shed roof.","type":"string","enum":["housed","birds-mouth"],"examples":["housed"]},"into":{"description":"The timber that receives them.","type":"string","x-ref":["member"],"examples":["ridge"]},"housing":{"description":"How deep they are let in.","type":["string","number"],"x-quantity":"length","examples":["1/2 in"],"default":"1/2 in","x-default-source":"common practice"}},"required":["kind"],"examples":["{kind: housed, into: ridge}"]},"overhang":{"description":"How far the roof stands out.","type":"object","additionalProperties":false,"properties":{"eave":{"description":"Level, from the plate's outside face to the rafter's outer tip.","type":["string","number"],"x-quantity":"length","examples":["18 in"]},"rake":{"description":"From the end bent's outer face to the deck's edge.","type":["string","number"],"x-quantity":"length","examples":["12 in"]},"high":{"description":"At the high side of a shed roof.","type":["string","number"],"x-quantity":"length","examples":["12 in"]}},"examples":["{eave: 18 in, rake: 12 in}"]},"fasten":{"description":"What holds each rafter down on the plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Screws or nails.","type":"string","enum":["screws","nails"],"examples":["screws"]},"count":{"description":"For each rafter and seat.","type":"integer","minimum":1,"examples":[2]},"diameter":{"description":"How thick they are.","type":["string","number"],"x-quantity":"length","examples":["5/16 in"]},"length":{"description":"How long they are.","type":["string","number"],"x-quantity":"length","examples":["10 in"]}},"required":["kind","count"],"examples":["{kind: screws, count: 2, diameter: 5/16 in, length: 10 in}"]}},"required":["section"],"examples":["{section: 3x7, spacing: 30 in}"]},"deck":{"description":"What lies on the rafters.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"boards across the rafters, structural panels, or purlins with gaps between.","type":"string","enum":["boards","panels","purlins"],"examples":["boards"]},"thickness":{"description":"How thick it is.","type":["string","number"],"x-quantity":"length","examples":["1 in"]},"spacing":{"description":"Of purlins, from center to center.","type":["string","number"],"x-quantity":"length","examples":["24 in"]}},"required":["kind"],"examples":["{kind: boards, thickness: 1 in}"]},"covering":{"description":"What keeps the rain out.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Which covering it is.","type":"string","enum":["standing-seam","ribbed-steel","corrugated-steel","asphalt-shingles","wood-shingles","wood-shakes","slate","clay-tile","roll-roofing"],"examples":["standing-seam"]},"coverage":{"description":"The width that one sheet covers.","type":["string","number"],"x-quantity":"length","examples":["16 in","36 in"]},"weight":{"description":"Its weight on the slope, where yours differs from the usual one.","type":["string","number"],"x-quantity":"pressure","examples":["1.5 psf"]}},"required":["kind"],"examples":["{kind: standing-seam, coverage: 16 in}"]},"pitch":{"description":"Rise over run, or an angle.","type":["string","number"],"x-quantity":"pitch","examples":["7:12","30 deg"]},"roof-gable":{"description":"Two slopes that meet at a ridge.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Two slopes that meet at a ridge.","const":"gable","examples":["gable"]},"pitch":{"$ref":"#/$defs/pitch"},"rafters":{"$ref":"#/$defs/rafters"},"deck":{"$ref":"#/$defs/deck"},"covering":{"$ref":"#/$defs/covering"}},"required":["kind","pitch"]},"roof-shed":{"description":"One slope, from a high wall to a low one.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"One slope, from a high wall to a low one.","const":"shed","examples":["shed"]},"pitch":{"$ref":"#/$defs/pitch"},"high":{"description":"The wall whose plate is higher.","type":"string","pattern":"^[A-Z]$","x-ref":["wall"],"examples":["A"]},"rafters":{"$ref":"#/$defs/rafters"},"deck":{"$ref":"#/$defs/deck"},"covering":{"$ref":"#/$defs/covering"}},"required":["kind","high"]},"under":{"description":"The timber it carries: an entry or a single stick, or a list of them.","type":["string","array"],"items":{"description":"One of the timbers.","type":"string","x-ref":["member","stick"],"examples":["post"]},"minItems":1,"x-ref":["member","stick"],"examples":["post"]},"pierDepth":{"description":"From the lowest ground that touches it to its own bottom; a footing lies below that.","type":["string","number"],"x-quantity":"length","examples":["50 in"]},"lateral":{"description":"Soil resistance sideways: the tabled value, or the doubled one where half an inch of movement at the ground does no harm (IBC 1806.3.4).","type":"string","enum":["single","doubled"],"examples":["single"],"default":"single","x-default-source":"common practice"},"anchor":{"description":"What ties the post to the pier.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A strap cast into the concrete, a post base bolted to it, or a dowel.","type":"string","enum":["embedded-strap","post-base","dowel"],"examples":["embedded-strap"]},"stand-off":{"description":"The gap between concrete and end grain.","type":["string","number"],"x-quantity":"length","examples":["1 in"]}},"required":["kind"],"examples":["{kind: embedded-strap, stand-off: 1 in}"]},"rebar":{"description":"Upright bars in the pier.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many bars stand in the pier.","type":"integer","minimum":1,"examples":[3]},"size":{"description":"Bar number, in eighths of an inch.","type":"integer","minimum":3,"examples":[4],"maximum":11}},"required":["count","size"],"examples":["{count: 3, size: 4}"]},"pier-tube":{"description":"A round concrete pier cast in a tube.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A round concrete pier cast in a tube.","const":"tube","examples":["tube"]},"diameter":{"description":"Inside diameter of the tube.","type":["string","number"],"x-quantity":"length","examples":["16 in"]},"under":{"$ref":"#/$defs/under"},"at":{"$ref":"#/$defs/places"},"depth":{"$ref":"#/$defs/pierDepth"},"top":{"$ref":"#/$defs/height","description":"The height of its top: a level or a length above the datum.","examples":["pier-top"]},"lateral":{"$ref":"#/$defs/lateral"},"anchor":{"$ref":"#/$defs/anchor"},"rebar":{"$ref":"#/$defs/rebar"},"footing":{"description":"A wider footing below.","type":"object","additionalProperties":false,"properties":{"diameter":{"description":"How wide it is.","type":["string","number"],"x-quantity":"length","examples":["24 in"]},"thickness":{"description":"How thick it is.","type":["string","number"],"x-quantity":"length","examples":["12 in"]}},"required":["diameter","thickness"],"examples":["{diameter: 24 in, thickness: 12 in}"]}},"required":["kind","diameter"]},"pier-pad":{"description":"A square concrete pad.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A square concrete pad.","const":"pad","examples":["pad"]},"width":{"description":"The side of the square.","type":["string","number"],"x-quantity":"length","examples":["24 in"]},"under":{"$ref":"#/$defs/under"},"at":{"$ref":"#/$defs/places"},"depth":{"$ref":"#/$defs/pierDepth"},"top":{"$ref":"#/$defs/height","description":"The height of its top: a level or a length above the datum.","examples":["pier-top"]},"lateral":{"$ref":"#/$defs/lateral"},"anchor":{"$ref":"#/$defs/anchor"},"rebar":{"$ref":"#/$defs/rebar"}},"required":["kind","width"]},"pier":{"description":"A pier under a post or a beam.","type":"object","required":["kind"],"discriminator":{"propertyName":"kind"},"oneOf":[{"$ref":"#/$defs/pier-tube"},{"$ref":"#/$defs/pier-pad"}]}}};
 const func1 = Object.prototype.hasOwnProperty;
 const pattern3 = new RegExp("^(?:[1-9][0-9]*|[A-Z](?:[1-9][0-9]*)?)$", "u");
 const pattern5 = new RegExp("^[\\p{L}][\\p{L}\\p{N}_-]*$", "u");
@@ -1111,7 +1111,7 @@ return errors === 0;
 }
 validate101.evaluated = {"dynamicProps":false,"dynamicItems":false};
 
-const schema42 = {"description":"How many, instead of a spacing.","type":"integer","minimum":1,"examples":[7]};
+const schema42 = {"description":"How many, instead of a spacing.","type":"integer","minimum":1,"maximum":500,"examples":[7]};
 
 function validate103(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
@@ -1134,13 +1134,23 @@ vErrors.push(err0);
 errors++;
 }
 if((typeof data == "number") && (isFinite(data))){
-if(data < 1 || isNaN(data)){
-const err1 = {instancePath,schemaPath:"#/minimum",keyword:"minimum",params:{comparison: ">=", limit: 1}};
+if(data > 500 || isNaN(data)){
+const err1 = {instancePath,schemaPath:"#/maximum",keyword:"maximum",params:{comparison: "<=", limit: 500}};
 if(vErrors === null){
 vErrors = [err1];
 }
 else {
 vErrors.push(err1);
+}
+errors++;
+}
+if(data < 1 || isNaN(data)){
+const err2 = {instancePath,schemaPath:"#/minimum",keyword:"minimum",params:{comparison: ">=", limit: 1}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
 }
 errors++;
 }
@@ -3770,7 +3780,7 @@ return errors === 0;
 }
 validate299.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-const schema66 = {"description":"The pegs that hold the tenon.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many pegs each joint has.","type":"integer","minimum":1,"examples":[2],"default":2,"x-default-source":"common practice"},"diameter":{"description":"How thick the pegs are.","type":["string","number"],"x-quantity":"length","examples":["3/4 in","1 in"]},"draw":{"description":"How far the hole in the tenon is set toward the shoulder, so that the peg pulls the joint tight.","type":["string","number"],"x-quantity":"length","examples":["1/8 in","3/32 in"]}},"examples":["{count: 2, diameter: 3/4 in}"]};
+const schema66 = {"description":"The pegs that hold the tenon.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many pegs each joint has; 0 for a joint without pegs.","type":"integer","minimum":0,"maximum":24,"examples":[2],"default":2,"x-default-source":"common practice"},"diameter":{"description":"How thick the pegs are.","type":["string","number"],"x-quantity":"length","examples":["3/4 in","1 in"]},"draw":{"description":"How far the hole in the tenon is set toward the shoulder, so that the peg pulls the joint tight.","type":["string","number"],"x-quantity":"length","examples":["1/8 in","3/32 in"]}},"examples":["{count: 2, diameter: 3/4 in}"]};
 
 function validate301(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
@@ -3808,8 +3818,8 @@ vErrors.push(err1);
 errors++;
 }
 if((typeof data0 == "number") && (isFinite(data0))){
-if(data0 < 1 || isNaN(data0)){
-const err2 = {instancePath:instancePath+"/count",schemaPath:"#/properties/count/minimum",keyword:"minimum",params:{comparison: ">=", limit: 1}};
+if(data0 > 24 || isNaN(data0)){
+const err2 = {instancePath:instancePath+"/count",schemaPath:"#/properties/count/maximum",keyword:"maximum",params:{comparison: "<=", limit: 24}};
 if(vErrors === null){
 vErrors = [err2];
 }
@@ -3818,12 +3828,8 @@ vErrors.push(err2);
 }
 errors++;
 }
-}
-}
-if(data.diameter !== undefined){
-let data1 = data.diameter;
-if((typeof data1 !== "string") && (!((typeof data1 == "number") && (isFinite(data1))))){
-const err3 = {instancePath:instancePath+"/diameter",schemaPath:"#/properties/diameter/type",keyword:"type",params:{type: schema66.properties.diameter.type}};
+if(data0 < 0 || isNaN(data0)){
+const err3 = {instancePath:instancePath+"/count",schemaPath:"#/properties/count/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0}};
 if(vErrors === null){
 vErrors = [err3];
 }
@@ -3833,10 +3839,11 @@ vErrors.push(err3);
 errors++;
 }
 }
-if(data.draw !== undefined){
-let data2 = data.draw;
-if((typeof data2 !== "string") && (!((typeof data2 == "number") && (isFinite(data2))))){
-const err4 = {instancePath:instancePath+"/draw",schemaPath:"#/properties/draw/type",keyword:"type",params:{type: schema66.properties.draw.type}};
+}
+if(data.diameter !== undefined){
+let data1 = data.diameter;
+if((typeof data1 !== "string") && (!((typeof data1 == "number") && (isFinite(data1))))){
+const err4 = {instancePath:instancePath+"/diameter",schemaPath:"#/properties/diameter/type",keyword:"type",params:{type: schema66.properties.diameter.type}};
 if(vErrors === null){
 vErrors = [err4];
 }
@@ -3846,14 +3853,27 @@ vErrors.push(err4);
 errors++;
 }
 }
-}
-else {
-const err5 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(data.draw !== undefined){
+let data2 = data.draw;
+if((typeof data2 !== "string") && (!((typeof data2 == "number") && (isFinite(data2))))){
+const err5 = {instancePath:instancePath+"/draw",schemaPath:"#/properties/draw/type",keyword:"type",params:{type: schema66.properties.draw.type}};
 if(vErrors === null){
 vErrors = [err5];
 }
 else {
 vErrors.push(err5);
+}
+errors++;
+}
+}
+}
+else {
+const err6 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err6];
+}
+else {
+vErrors.push(err6);
 }
 errors++;
 }
@@ -4212,7 +4232,7 @@ return errors === 0;
 validate308.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
 const schema70 = {"description":"The tenon at each end of a brace.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The tenon at each end of a brace.","const":"brace-tenon","examples":["brace-tenon"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"},"tenon":{"$ref":"#/$defs/tenon"},"pegs":{"$ref":"#/$defs/onePeg"}},"required":["kind","of","into"]};
-const schema71 = {"description":"The pegs that hold the tenon.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many pegs each joint has.","type":"integer","minimum":1,"examples":[2],"default":1,"x-default-source":"common practice"},"diameter":{"description":"How thick the pegs are.","type":["string","number"],"x-quantity":"length","examples":["3/4 in","1 in"]},"draw":{"description":"How far the hole in the tenon is set toward the shoulder, so that the peg pulls the joint tight.","type":["string","number"],"x-quantity":"length","examples":["1/8 in","3/32 in"]}},"examples":["{count: 2, diameter: 3/4 in}"]};
+const schema71 = {"description":"The pegs that hold the tenon.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many pegs each joint has; 0 for a joint without pegs.","type":"integer","minimum":0,"maximum":24,"examples":[2],"default":1,"x-default-source":"common practice"},"diameter":{"description":"How thick the pegs are.","type":["string","number"],"x-quantity":"length","examples":["3/4 in","1 in"]},"draw":{"description":"How far the hole in the tenon is set toward the shoulder, so that the peg pulls the joint tight.","type":["string","number"],"x-quantity":"length","examples":["1/8 in","3/32 in"]}},"examples":["{count: 2, diameter: 3/4 in}"]};
 
 function validate321(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
@@ -4250,8 +4270,8 @@ vErrors.push(err1);
 errors++;
 }
 if((typeof data0 == "number") && (isFinite(data0))){
-if(data0 < 1 || isNaN(data0)){
-const err2 = {instancePath:instancePath+"/count",schemaPath:"#/properties/count/minimum",keyword:"minimum",params:{comparison: ">=", limit: 1}};
+if(data0 > 24 || isNaN(data0)){
+const err2 = {instancePath:instancePath+"/count",schemaPath:"#/properties/count/maximum",keyword:"maximum",params:{comparison: "<=", limit: 24}};
 if(vErrors === null){
 vErrors = [err2];
 }
@@ -4260,12 +4280,8 @@ vErrors.push(err2);
 }
 errors++;
 }
-}
-}
-if(data.diameter !== undefined){
-let data1 = data.diameter;
-if((typeof data1 !== "string") && (!((typeof data1 == "number") && (isFinite(data1))))){
-const err3 = {instancePath:instancePath+"/diameter",schemaPath:"#/properties/diameter/type",keyword:"type",params:{type: schema71.properties.diameter.type}};
+if(data0 < 0 || isNaN(data0)){
+const err3 = {instancePath:instancePath+"/count",schemaPath:"#/properties/count/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0}};
 if(vErrors === null){
 vErrors = [err3];
 }
@@ -4275,10 +4291,11 @@ vErrors.push(err3);
 errors++;
 }
 }
-if(data.draw !== undefined){
-let data2 = data.draw;
-if((typeof data2 !== "string") && (!((typeof data2 == "number") && (isFinite(data2))))){
-const err4 = {instancePath:instancePath+"/draw",schemaPath:"#/properties/draw/type",keyword:"type",params:{type: schema71.properties.draw.type}};
+}
+if(data.diameter !== undefined){
+let data1 = data.diameter;
+if((typeof data1 !== "string") && (!((typeof data1 == "number") && (isFinite(data1))))){
+const err4 = {instancePath:instancePath+"/diameter",schemaPath:"#/properties/diameter/type",keyword:"type",params:{type: schema71.properties.diameter.type}};
 if(vErrors === null){
 vErrors = [err4];
 }
@@ -4288,14 +4305,27 @@ vErrors.push(err4);
 errors++;
 }
 }
-}
-else {
-const err5 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(data.draw !== undefined){
+let data2 = data.draw;
+if((typeof data2 !== "string") && (!((typeof data2 == "number") && (isFinite(data2))))){
+const err5 = {instancePath:instancePath+"/draw",schemaPath:"#/properties/draw/type",keyword:"type",params:{type: schema71.properties.draw.type}};
 if(vErrors === null){
 vErrors = [err5];
 }
 else {
 vErrors.push(err5);
+}
+errors++;
+}
+}
+}
+else {
+const err6 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err6];
+}
+else {
+vErrors.push(err6);
 }
 errors++;
 }
@@ -5028,7 +5058,7 @@ return errors === 0;
 validate338.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
 const schema78 = {"description":"Two lengths of a timber lapped end to end.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Two lengths of a timber lapped end to end.","const":"half-lap-scarf","examples":["half-lap-scarf"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"lap":{"$ref":"#/$defs/lap"},"pegs":{"$ref":"#/$defs/fourPegs"}},"required":["kind","of","into"]};
-const schema79 = {"description":"The pegs that hold the tenon.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many pegs each joint has.","type":"integer","minimum":1,"examples":[2],"default":4,"x-default-source":"common practice"},"diameter":{"description":"How thick the pegs are.","type":["string","number"],"x-quantity":"length","examples":["3/4 in","1 in"]},"draw":{"description":"How far the hole in the tenon is set toward the shoulder, so that the peg pulls the joint tight.","type":["string","number"],"x-quantity":"length","examples":["1/8 in","3/32 in"]}},"examples":["{count: 2, diameter: 3/4 in}"]};
+const schema79 = {"description":"The pegs that hold the tenon.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many pegs each joint has; 0 for a joint without pegs.","type":"integer","minimum":0,"maximum":24,"examples":[2],"default":4,"x-default-source":"common practice"},"diameter":{"description":"How thick the pegs are.","type":["string","number"],"x-quantity":"length","examples":["3/4 in","1 in"]},"draw":{"description":"How far the hole in the tenon is set toward the shoulder, so that the peg pulls the joint tight.","type":["string","number"],"x-quantity":"length","examples":["1/8 in","3/32 in"]}},"examples":["{count: 2, diameter: 3/4 in}"]};
 
 function validate348(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
@@ -5066,8 +5096,8 @@ vErrors.push(err1);
 errors++;
 }
 if((typeof data0 == "number") && (isFinite(data0))){
-if(data0 < 1 || isNaN(data0)){
-const err2 = {instancePath:instancePath+"/count",schemaPath:"#/properties/count/minimum",keyword:"minimum",params:{comparison: ">=", limit: 1}};
+if(data0 > 24 || isNaN(data0)){
+const err2 = {instancePath:instancePath+"/count",schemaPath:"#/properties/count/maximum",keyword:"maximum",params:{comparison: "<=", limit: 24}};
 if(vErrors === null){
 vErrors = [err2];
 }
@@ -5076,12 +5106,8 @@ vErrors.push(err2);
 }
 errors++;
 }
-}
-}
-if(data.diameter !== undefined){
-let data1 = data.diameter;
-if((typeof data1 !== "string") && (!((typeof data1 == "number") && (isFinite(data1))))){
-const err3 = {instancePath:instancePath+"/diameter",schemaPath:"#/properties/diameter/type",keyword:"type",params:{type: schema79.properties.diameter.type}};
+if(data0 < 0 || isNaN(data0)){
+const err3 = {instancePath:instancePath+"/count",schemaPath:"#/properties/count/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0}};
 if(vErrors === null){
 vErrors = [err3];
 }
@@ -5091,10 +5117,11 @@ vErrors.push(err3);
 errors++;
 }
 }
-if(data.draw !== undefined){
-let data2 = data.draw;
-if((typeof data2 !== "string") && (!((typeof data2 == "number") && (isFinite(data2))))){
-const err4 = {instancePath:instancePath+"/draw",schemaPath:"#/properties/draw/type",keyword:"type",params:{type: schema79.properties.draw.type}};
+}
+if(data.diameter !== undefined){
+let data1 = data.diameter;
+if((typeof data1 !== "string") && (!((typeof data1 == "number") && (isFinite(data1))))){
+const err4 = {instancePath:instancePath+"/diameter",schemaPath:"#/properties/diameter/type",keyword:"type",params:{type: schema79.properties.diameter.type}};
 if(vErrors === null){
 vErrors = [err4];
 }
@@ -5104,14 +5131,27 @@ vErrors.push(err4);
 errors++;
 }
 }
-}
-else {
-const err5 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(data.draw !== undefined){
+let data2 = data.draw;
+if((typeof data2 !== "string") && (!((typeof data2 == "number") && (isFinite(data2))))){
+const err5 = {instancePath:instancePath+"/draw",schemaPath:"#/properties/draw/type",keyword:"type",params:{type: schema79.properties.draw.type}};
 if(vErrors === null){
 vErrors = [err5];
 }
 else {
 vErrors.push(err5);
+}
+errors++;
+}
+}
+}
+else {
+const err6 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err6];
+}
+else {
+vErrors.push(err6);
 }
 errors++;
 }
@@ -5395,7 +5435,7 @@ return errors === 0;
 }
 validate361.evaluated = {"dynamicProps":false,"dynamicItems":false};
 
-const schema82 = {"description":"The common rafters of the roof.","type":"object","additionalProperties":false,"properties":{"section":{"$ref":"#/$defs/section"},"timber":{"$ref":"#/$defs/timberName"},"spacing":{"description":"The most allowed from center to center; divided evenly between the rake rafters.","type":["string","number"],"x-quantity":"length","examples":["30 in","24 in"]},"count":{"description":"How many on each slope, instead of a spacing.","type":"integer","minimum":2,"examples":[8]},"layout":{"description":"even: the same spacing throughout. fixed: exactly the spacing, the remainder in the last bay.","type":"string","enum":["even","fixed"],"examples":["even"],"default":"even","x-default-source":"common practice"},"seat":{"description":"How the rafters sit on the plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A bird's mouth: a level seat and a plumb cut on the plate's outside face.","type":"string","enum":["birds-mouth"],"examples":["birds-mouth"],"default":"birds-mouth","x-default-source":"common practice"},"length":{"description":"The level seat. Without it: the largest quarter inch that stays within a quarter of the rafter's depth.","type":["string","number"],"x-quantity":"length","examples":["3 1/2 in"]}},"required":["kind"],"examples":["{kind: birds-mouth}"]},"head":{"description":"How the rafters meet the ridge or the high plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"housed: let into the ridge, open on top. birds-mouth: on the high plate of a shed roof.","type":"string","enum":["housed","birds-mouth"],"examples":["housed"]},"into":{"description":"The timber that receives them.","type":"string","x-ref":["member"],"examples":["ridge"]},"housing":{"description":"How deep they are let in.","type":["string","number"],"x-quantity":"length","examples":["1/2 in"],"default":"1/2 in","x-default-source":"common practice"}},"required":["kind"],"examples":["{kind: housed, into: ridge}"]},"overhang":{"description":"How far the roof stands out.","type":"object","additionalProperties":false,"properties":{"eave":{"description":"Level, from the plate's outside face to the rafter's outer tip.","type":["string","number"],"x-quantity":"length","examples":["18 in"]},"rake":{"description":"From the end bent's outer face to the deck's edge.","type":["string","number"],"x-quantity":"length","examples":["12 in"]},"high":{"description":"At the high side of a shed roof.","type":["string","number"],"x-quantity":"length","examples":["12 in"]}},"examples":["{eave: 18 in, rake: 12 in}"]},"fasten":{"description":"What holds each rafter down on the plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Screws or nails.","type":"string","enum":["screws","nails"],"examples":["screws"]},"count":{"description":"For each rafter and seat.","type":"integer","minimum":1,"examples":[2]},"diameter":{"description":"How thick they are.","type":["string","number"],"x-quantity":"length","examples":["5/16 in"]},"length":{"description":"How long they are.","type":["string","number"],"x-quantity":"length","examples":["10 in"]}},"required":["kind","count"],"examples":["{kind: screws, count: 2, diameter: 5/16 in, length: 10 in}"]}},"required":["section"],"examples":["{section: 3x7, spacing: 30 in}"]};
+const schema82 = {"description":"The common rafters of the roof.","type":"object","additionalProperties":false,"properties":{"section":{"$ref":"#/$defs/section"},"timber":{"$ref":"#/$defs/timberName"},"spacing":{"description":"The most allowed from center to center; divided evenly between the rake rafters.","type":["string","number"],"x-quantity":"length","examples":["30 in","24 in"]},"count":{"description":"How many on each slope, instead of a spacing.","type":"integer","minimum":2,"maximum":500,"examples":[8]},"layout":{"description":"even: the same spacing throughout. fixed: exactly the spacing, the remainder in the last bay.","type":"string","enum":["even","fixed"],"examples":["even"],"default":"even","x-default-source":"common practice"},"seat":{"description":"How the rafters sit on the plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A bird's mouth: a level seat and a plumb cut on the plate's outside face.","type":"string","enum":["birds-mouth"],"examples":["birds-mouth"],"default":"birds-mouth","x-default-source":"common practice"},"length":{"description":"The level seat. Without it: the largest quarter inch that stays within a quarter of the rafter's depth.","type":["string","number"],"x-quantity":"length","examples":["3 1/2 in"]}},"required":["kind"],"examples":["{kind: birds-mouth}"]},"head":{"description":"How the rafters meet the ridge or the high plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"housed: let into the ridge, open on top. birds-mouth: on the high plate of a shed roof.","type":"string","enum":["housed","birds-mouth"],"examples":["housed"]},"into":{"description":"The timber that receives them.","type":"string","x-ref":["member"],"examples":["ridge"]},"housing":{"description":"How deep they are let in.","type":["string","number"],"x-quantity":"length","examples":["1/2 in"],"default":"1/2 in","x-default-source":"common practice"}},"required":["kind"],"examples":["{kind: housed, into: ridge}"]},"overhang":{"description":"How far the roof stands out.","type":"object","additionalProperties":false,"properties":{"eave":{"description":"Level, from the plate's outside face to the rafter's outer tip.","type":["string","number"],"x-quantity":"length","examples":["18 in"]},"rake":{"description":"From the end bent's outer face to the deck's edge.","type":["string","number"],"x-quantity":"length","examples":["12 in"]},"high":{"description":"At the high side of a shed roof.","type":["string","number"],"x-quantity":"length","examples":["12 in"]}},"examples":["{eave: 18 in, rake: 12 in}"]},"fasten":{"description":"What holds each rafter down on the plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Screws or nails.","type":"string","enum":["screws","nails"],"examples":["screws"]},"count":{"description":"For each rafter and seat.","type":"integer","minimum":1,"examples":[2]},"diameter":{"description":"How thick they are.","type":["string","number"],"x-quantity":"length","examples":["5/16 in"]},"length":{"description":"How long they are.","type":["string","number"],"x-quantity":"length","examples":["10 in"]}},"required":["kind","count"],"examples":["{kind: screws, count: 2, diameter: 5/16 in, length: 10 in}"]}},"required":["section"],"examples":["{section: 3x7, spacing: 30 in}"]};
 
 function validate363(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
@@ -5468,8 +5508,8 @@ vErrors.push(err3);
 errors++;
 }
 if((typeof data3 == "number") && (isFinite(data3))){
-if(data3 < 2 || isNaN(data3)){
-const err4 = {instancePath:instancePath+"/count",schemaPath:"#/properties/count/minimum",keyword:"minimum",params:{comparison: ">=", limit: 2}};
+if(data3 > 500 || isNaN(data3)){
+const err4 = {instancePath:instancePath+"/count",schemaPath:"#/properties/count/maximum",keyword:"maximum",params:{comparison: "<=", limit: 500}};
 if(vErrors === null){
 vErrors = [err4];
 }
@@ -5478,12 +5518,8 @@ vErrors.push(err4);
 }
 errors++;
 }
-}
-}
-if(data.layout !== undefined){
-let data4 = data.layout;
-if(typeof data4 !== "string"){
-const err5 = {instancePath:instancePath+"/layout",schemaPath:"#/properties/layout/type",keyword:"type",params:{type: "string"}};
+if(data3 < 2 || isNaN(data3)){
+const err5 = {instancePath:instancePath+"/count",schemaPath:"#/properties/count/minimum",keyword:"minimum",params:{comparison: ">=", limit: 2}};
 if(vErrors === null){
 vErrors = [err5];
 }
@@ -5492,8 +5528,12 @@ vErrors.push(err5);
 }
 errors++;
 }
-if(!((data4 === "even") || (data4 === "fixed"))){
-const err6 = {instancePath:instancePath+"/layout",schemaPath:"#/properties/layout/enum",keyword:"enum",params:{allowedValues: schema82.properties.layout.enum}};
+}
+}
+if(data.layout !== undefined){
+let data4 = data.layout;
+if(typeof data4 !== "string"){
+const err6 = {instancePath:instancePath+"/layout",schemaPath:"#/properties/layout/type",keyword:"type",params:{type: "string"}};
 if(vErrors === null){
 vErrors = [err6];
 }
@@ -5502,12 +5542,8 @@ vErrors.push(err6);
 }
 errors++;
 }
-}
-if(data.seat !== undefined){
-let data5 = data.seat;
-if(data5 && typeof data5 == "object" && !Array.isArray(data5)){
-if(data5.kind === undefined){
-const err7 = {instancePath:instancePath+"/seat",schemaPath:"#/properties/seat/required",keyword:"required",params:{missingProperty: "kind"}};
+if(!((data4 === "even") || (data4 === "fixed"))){
+const err7 = {instancePath:instancePath+"/layout",schemaPath:"#/properties/layout/enum",keyword:"enum",params:{allowedValues: schema82.properties.layout.enum}};
 if(vErrors === null){
 vErrors = [err7];
 }
@@ -5516,9 +5552,12 @@ vErrors.push(err7);
 }
 errors++;
 }
-for(const key1 in data5){
-if(!((key1 === "kind") || (key1 === "length"))){
-const err8 = {instancePath:instancePath+"/seat",schemaPath:"#/properties/seat/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key1}};
+}
+if(data.seat !== undefined){
+let data5 = data.seat;
+if(data5 && typeof data5 == "object" && !Array.isArray(data5)){
+if(data5.kind === undefined){
+const err8 = {instancePath:instancePath+"/seat",schemaPath:"#/properties/seat/required",keyword:"required",params:{missingProperty: "kind"}};
 if(vErrors === null){
 vErrors = [err8];
 }
@@ -5527,11 +5566,9 @@ vErrors.push(err8);
 }
 errors++;
 }
-}
-if(data5.kind !== undefined){
-let data6 = data5.kind;
-if(typeof data6 !== "string"){
-const err9 = {instancePath:instancePath+"/seat/kind",schemaPath:"#/properties/seat/properties/kind/type",keyword:"type",params:{type: "string"}};
+for(const key1 in data5){
+if(!((key1 === "kind") || (key1 === "length"))){
+const err9 = {instancePath:instancePath+"/seat",schemaPath:"#/properties/seat/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key1}};
 if(vErrors === null){
 vErrors = [err9];
 }
@@ -5540,8 +5577,11 @@ vErrors.push(err9);
 }
 errors++;
 }
-if(!(data6 === "birds-mouth")){
-const err10 = {instancePath:instancePath+"/seat/kind",schemaPath:"#/properties/seat/properties/kind/enum",keyword:"enum",params:{allowedValues: schema82.properties.seat.properties.kind.enum}};
+}
+if(data5.kind !== undefined){
+let data6 = data5.kind;
+if(typeof data6 !== "string"){
+const err10 = {instancePath:instancePath+"/seat/kind",schemaPath:"#/properties/seat/properties/kind/type",keyword:"type",params:{type: "string"}};
 if(vErrors === null){
 vErrors = [err10];
 }
@@ -5550,11 +5590,8 @@ vErrors.push(err10);
 }
 errors++;
 }
-}
-if(data5.length !== undefined){
-let data7 = data5.length;
-if((typeof data7 !== "string") && (!((typeof data7 == "number") && (isFinite(data7))))){
-const err11 = {instancePath:instancePath+"/seat/length",schemaPath:"#/properties/seat/properties/length/type",keyword:"type",params:{type: schema82.properties.seat.properties.length.type}};
+if(!(data6 === "birds-mouth")){
+const err11 = {instancePath:instancePath+"/seat/kind",schemaPath:"#/properties/seat/properties/kind/enum",keyword:"enum",params:{allowedValues: schema82.properties.seat.properties.kind.enum}};
 if(vErrors === null){
 vErrors = [err11];
 }
@@ -5564,9 +5601,10 @@ vErrors.push(err11);
 errors++;
 }
 }
-}
-else {
-const err12 = {instancePath:instancePath+"/seat",schemaPath:"#/properties/seat/type",keyword:"type",params:{type: "object"}};
+if(data5.length !== undefined){
+let data7 = data5.length;
+if((typeof data7 !== "string") && (!((typeof data7 == "number") && (isFinite(data7))))){
+const err12 = {instancePath:instancePath+"/seat/length",schemaPath:"#/properties/seat/properties/length/type",keyword:"type",params:{type: schema82.properties.seat.properties.length.type}};
 if(vErrors === null){
 vErrors = [err12];
 }
@@ -5576,11 +5614,9 @@ vErrors.push(err12);
 errors++;
 }
 }
-if(data.head !== undefined){
-let data8 = data.head;
-if(data8 && typeof data8 == "object" && !Array.isArray(data8)){
-if(data8.kind === undefined){
-const err13 = {instancePath:instancePath+"/head",schemaPath:"#/properties/head/required",keyword:"required",params:{missingProperty: "kind"}};
+}
+else {
+const err13 = {instancePath:instancePath+"/seat",schemaPath:"#/properties/seat/type",keyword:"type",params:{type: "object"}};
 if(vErrors === null){
 vErrors = [err13];
 }
@@ -5589,9 +5625,12 @@ vErrors.push(err13);
 }
 errors++;
 }
-for(const key2 in data8){
-if(!(((key2 === "kind") || (key2 === "into")) || (key2 === "housing"))){
-const err14 = {instancePath:instancePath+"/head",schemaPath:"#/properties/head/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key2}};
+}
+if(data.head !== undefined){
+let data8 = data.head;
+if(data8 && typeof data8 == "object" && !Array.isArray(data8)){
+if(data8.kind === undefined){
+const err14 = {instancePath:instancePath+"/head",schemaPath:"#/properties/head/required",keyword:"required",params:{missingProperty: "kind"}};
 if(vErrors === null){
 vErrors = [err14];
 }
@@ -5600,11 +5639,9 @@ vErrors.push(err14);
 }
 errors++;
 }
-}
-if(data8.kind !== undefined){
-let data9 = data8.kind;
-if(typeof data9 !== "string"){
-const err15 = {instancePath:instancePath+"/head/kind",schemaPath:"#/properties/head/properties/kind/type",keyword:"type",params:{type: "string"}};
+for(const key2 in data8){
+if(!(((key2 === "kind") || (key2 === "into")) || (key2 === "housing"))){
+const err15 = {instancePath:instancePath+"/head",schemaPath:"#/properties/head/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key2}};
 if(vErrors === null){
 vErrors = [err15];
 }
@@ -5613,8 +5650,11 @@ vErrors.push(err15);
 }
 errors++;
 }
-if(!((data9 === "housed") || (data9 === "birds-mouth"))){
-const err16 = {instancePath:instancePath+"/head/kind",schemaPath:"#/properties/head/properties/kind/enum",keyword:"enum",params:{allowedValues: schema82.properties.head.properties.kind.enum}};
+}
+if(data8.kind !== undefined){
+let data9 = data8.kind;
+if(typeof data9 !== "string"){
+const err16 = {instancePath:instancePath+"/head/kind",schemaPath:"#/properties/head/properties/kind/type",keyword:"type",params:{type: "string"}};
 if(vErrors === null){
 vErrors = [err16];
 }
@@ -5623,10 +5663,8 @@ vErrors.push(err16);
 }
 errors++;
 }
-}
-if(data8.into !== undefined){
-if(typeof data8.into !== "string"){
-const err17 = {instancePath:instancePath+"/head/into",schemaPath:"#/properties/head/properties/into/type",keyword:"type",params:{type: "string"}};
+if(!((data9 === "housed") || (data9 === "birds-mouth"))){
+const err17 = {instancePath:instancePath+"/head/kind",schemaPath:"#/properties/head/properties/kind/enum",keyword:"enum",params:{allowedValues: schema82.properties.head.properties.kind.enum}};
 if(vErrors === null){
 vErrors = [err17];
 }
@@ -5636,10 +5674,9 @@ vErrors.push(err17);
 errors++;
 }
 }
-if(data8.housing !== undefined){
-let data11 = data8.housing;
-if((typeof data11 !== "string") && (!((typeof data11 == "number") && (isFinite(data11))))){
-const err18 = {instancePath:instancePath+"/head/housing",schemaPath:"#/properties/head/properties/housing/type",keyword:"type",params:{type: schema82.properties.head.properties.housing.type}};
+if(data8.into !== undefined){
+if(typeof data8.into !== "string"){
+const err18 = {instancePath:instancePath+"/head/into",schemaPath:"#/properties/head/properties/into/type",keyword:"type",params:{type: "string"}};
 if(vErrors === null){
 vErrors = [err18];
 }
@@ -5649,9 +5686,10 @@ vErrors.push(err18);
 errors++;
 }
 }
-}
-else {
-const err19 = {instancePath:instancePath+"/head",schemaPath:"#/properties/head/type",keyword:"type",params:{type: "object"}};
+if(data8.housing !== undefined){
+let data11 = data8.housing;
+if((typeof data11 !== "string") && (!((typeof data11 == "number") && (isFinite(data11))))){
+const err19 = {instancePath:instancePath+"/head/housing",schemaPath:"#/properties/head/properties/housing/type",keyword:"type",params:{type: schema82.properties.head.properties.housing.type}};
 if(vErrors === null){
 vErrors = [err19];
 }
@@ -5661,12 +5699,9 @@ vErrors.push(err19);
 errors++;
 }
 }
-if(data.overhang !== undefined){
-let data12 = data.overhang;
-if(data12 && typeof data12 == "object" && !Array.isArray(data12)){
-for(const key3 in data12){
-if(!(((key3 === "eave") || (key3 === "rake")) || (key3 === "high"))){
-const err20 = {instancePath:instancePath+"/overhang",schemaPath:"#/properties/overhang/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key3}};
+}
+else {
+const err20 = {instancePath:instancePath+"/head",schemaPath:"#/properties/head/type",keyword:"type",params:{type: "object"}};
 if(vErrors === null){
 vErrors = [err20];
 }
@@ -5676,10 +5711,12 @@ vErrors.push(err20);
 errors++;
 }
 }
-if(data12.eave !== undefined){
-let data13 = data12.eave;
-if((typeof data13 !== "string") && (!((typeof data13 == "number") && (isFinite(data13))))){
-const err21 = {instancePath:instancePath+"/overhang/eave",schemaPath:"#/properties/overhang/properties/eave/type",keyword:"type",params:{type: schema82.properties.overhang.properties.eave.type}};
+if(data.overhang !== undefined){
+let data12 = data.overhang;
+if(data12 && typeof data12 == "object" && !Array.isArray(data12)){
+for(const key3 in data12){
+if(!(((key3 === "eave") || (key3 === "rake")) || (key3 === "high"))){
+const err21 = {instancePath:instancePath+"/overhang",schemaPath:"#/properties/overhang/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key3}};
 if(vErrors === null){
 vErrors = [err21];
 }
@@ -5689,10 +5726,10 @@ vErrors.push(err21);
 errors++;
 }
 }
-if(data12.rake !== undefined){
-let data14 = data12.rake;
-if((typeof data14 !== "string") && (!((typeof data14 == "number") && (isFinite(data14))))){
-const err22 = {instancePath:instancePath+"/overhang/rake",schemaPath:"#/properties/overhang/properties/rake/type",keyword:"type",params:{type: schema82.properties.overhang.properties.rake.type}};
+if(data12.eave !== undefined){
+let data13 = data12.eave;
+if((typeof data13 !== "string") && (!((typeof data13 == "number") && (isFinite(data13))))){
+const err22 = {instancePath:instancePath+"/overhang/eave",schemaPath:"#/properties/overhang/properties/eave/type",keyword:"type",params:{type: schema82.properties.overhang.properties.eave.type}};
 if(vErrors === null){
 vErrors = [err22];
 }
@@ -5702,10 +5739,10 @@ vErrors.push(err22);
 errors++;
 }
 }
-if(data12.high !== undefined){
-let data15 = data12.high;
-if((typeof data15 !== "string") && (!((typeof data15 == "number") && (isFinite(data15))))){
-const err23 = {instancePath:instancePath+"/overhang/high",schemaPath:"#/properties/overhang/properties/high/type",keyword:"type",params:{type: schema82.properties.overhang.properties.high.type}};
+if(data12.rake !== undefined){
+let data14 = data12.rake;
+if((typeof data14 !== "string") && (!((typeof data14 == "number") && (isFinite(data14))))){
+const err23 = {instancePath:instancePath+"/overhang/rake",schemaPath:"#/properties/overhang/properties/rake/type",keyword:"type",params:{type: schema82.properties.overhang.properties.rake.type}};
 if(vErrors === null){
 vErrors = [err23];
 }
@@ -5715,9 +5752,10 @@ vErrors.push(err23);
 errors++;
 }
 }
-}
-else {
-const err24 = {instancePath:instancePath+"/overhang",schemaPath:"#/properties/overhang/type",keyword:"type",params:{type: "object"}};
+if(data12.high !== undefined){
+let data15 = data12.high;
+if((typeof data15 !== "string") && (!((typeof data15 == "number") && (isFinite(data15))))){
+const err24 = {instancePath:instancePath+"/overhang/high",schemaPath:"#/properties/overhang/properties/high/type",keyword:"type",params:{type: schema82.properties.overhang.properties.high.type}};
 if(vErrors === null){
 vErrors = [err24];
 }
@@ -5727,11 +5765,9 @@ vErrors.push(err24);
 errors++;
 }
 }
-if(data.fasten !== undefined){
-let data16 = data.fasten;
-if(data16 && typeof data16 == "object" && !Array.isArray(data16)){
-if(data16.kind === undefined){
-const err25 = {instancePath:instancePath+"/fasten",schemaPath:"#/properties/fasten/required",keyword:"required",params:{missingProperty: "kind"}};
+}
+else {
+const err25 = {instancePath:instancePath+"/overhang",schemaPath:"#/properties/overhang/type",keyword:"type",params:{type: "object"}};
 if(vErrors === null){
 vErrors = [err25];
 }
@@ -5740,8 +5776,12 @@ vErrors.push(err25);
 }
 errors++;
 }
-if(data16.count === undefined){
-const err26 = {instancePath:instancePath+"/fasten",schemaPath:"#/properties/fasten/required",keyword:"required",params:{missingProperty: "count"}};
+}
+if(data.fasten !== undefined){
+let data16 = data.fasten;
+if(data16 && typeof data16 == "object" && !Array.isArray(data16)){
+if(data16.kind === undefined){
+const err26 = {instancePath:instancePath+"/fasten",schemaPath:"#/properties/fasten/required",keyword:"required",params:{missingProperty: "kind"}};
 if(vErrors === null){
 vErrors = [err26];
 }
@@ -5750,9 +5790,8 @@ vErrors.push(err26);
 }
 errors++;
 }
-for(const key4 in data16){
-if(!((((key4 === "kind") || (key4 === "count")) || (key4 === "diameter")) || (key4 === "length"))){
-const err27 = {instancePath:instancePath+"/fasten",schemaPath:"#/properties/fasten/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key4}};
+if(data16.count === undefined){
+const err27 = {instancePath:instancePath+"/fasten",schemaPath:"#/properties/fasten/required",keyword:"required",params:{missingProperty: "count"}};
 if(vErrors === null){
 vErrors = [err27];
 }
@@ -5761,11 +5800,9 @@ vErrors.push(err27);
 }
 errors++;
 }
-}
-if(data16.kind !== undefined){
-let data17 = data16.kind;
-if(typeof data17 !== "string"){
-const err28 = {instancePath:instancePath+"/fasten/kind",schemaPath:"#/properties/fasten/properties/kind/type",keyword:"type",params:{type: "string"}};
+for(const key4 in data16){
+if(!((((key4 === "kind") || (key4 === "count")) || (key4 === "diameter")) || (key4 === "length"))){
+const err28 = {instancePath:instancePath+"/fasten",schemaPath:"#/properties/fasten/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key4}};
 if(vErrors === null){
 vErrors = [err28];
 }
@@ -5774,8 +5811,11 @@ vErrors.push(err28);
 }
 errors++;
 }
-if(!((data17 === "screws") || (data17 === "nails"))){
-const err29 = {instancePath:instancePath+"/fasten/kind",schemaPath:"#/properties/fasten/properties/kind/enum",keyword:"enum",params:{allowedValues: schema82.properties.fasten.properties.kind.enum}};
+}
+if(data16.kind !== undefined){
+let data17 = data16.kind;
+if(typeof data17 !== "string"){
+const err29 = {instancePath:instancePath+"/fasten/kind",schemaPath:"#/properties/fasten/properties/kind/type",keyword:"type",params:{type: "string"}};
 if(vErrors === null){
 vErrors = [err29];
 }
@@ -5784,11 +5824,8 @@ vErrors.push(err29);
 }
 errors++;
 }
-}
-if(data16.count !== undefined){
-let data18 = data16.count;
-if(!(((typeof data18 == "number") && (!(data18 % 1) && !isNaN(data18))) && (isFinite(data18)))){
-const err30 = {instancePath:instancePath+"/fasten/count",schemaPath:"#/properties/fasten/properties/count/type",keyword:"type",params:{type: "integer"}};
+if(!((data17 === "screws") || (data17 === "nails"))){
+const err30 = {instancePath:instancePath+"/fasten/kind",schemaPath:"#/properties/fasten/properties/kind/enum",keyword:"enum",params:{allowedValues: schema82.properties.fasten.properties.kind.enum}};
 if(vErrors === null){
 vErrors = [err30];
 }
@@ -5797,9 +5834,11 @@ vErrors.push(err30);
 }
 errors++;
 }
-if((typeof data18 == "number") && (isFinite(data18))){
-if(data18 < 1 || isNaN(data18)){
-const err31 = {instancePath:instancePath+"/fasten/count",schemaPath:"#/properties/fasten/properties/count/minimum",keyword:"minimum",params:{comparison: ">=", limit: 1}};
+}
+if(data16.count !== undefined){
+let data18 = data16.count;
+if(!(((typeof data18 == "number") && (!(data18 % 1) && !isNaN(data18))) && (isFinite(data18)))){
+const err31 = {instancePath:instancePath+"/fasten/count",schemaPath:"#/properties/fasten/properties/count/type",keyword:"type",params:{type: "integer"}};
 if(vErrors === null){
 vErrors = [err31];
 }
@@ -5808,12 +5847,9 @@ vErrors.push(err31);
 }
 errors++;
 }
-}
-}
-if(data16.diameter !== undefined){
-let data19 = data16.diameter;
-if((typeof data19 !== "string") && (!((typeof data19 == "number") && (isFinite(data19))))){
-const err32 = {instancePath:instancePath+"/fasten/diameter",schemaPath:"#/properties/fasten/properties/diameter/type",keyword:"type",params:{type: schema82.properties.fasten.properties.diameter.type}};
+if((typeof data18 == "number") && (isFinite(data18))){
+if(data18 < 1 || isNaN(data18)){
+const err32 = {instancePath:instancePath+"/fasten/count",schemaPath:"#/properties/fasten/properties/count/minimum",keyword:"minimum",params:{comparison: ">=", limit: 1}};
 if(vErrors === null){
 vErrors = [err32];
 }
@@ -5823,10 +5859,11 @@ vErrors.push(err32);
 errors++;
 }
 }
-if(data16.length !== undefined){
-let data20 = data16.length;
-if((typeof data20 !== "string") && (!((typeof data20 == "number") && (isFinite(data20))))){
-const err33 = {instancePath:instancePath+"/fasten/length",schemaPath:"#/properties/fasten/properties/length/type",keyword:"type",params:{type: schema82.properties.fasten.properties.length.type}};
+}
+if(data16.diameter !== undefined){
+let data19 = data16.diameter;
+if((typeof data19 !== "string") && (!((typeof data19 == "number") && (isFinite(data19))))){
+const err33 = {instancePath:instancePath+"/fasten/diameter",schemaPath:"#/properties/fasten/properties/diameter/type",keyword:"type",params:{type: schema82.properties.fasten.properties.diameter.type}};
 if(vErrors === null){
 vErrors = [err33];
 }
@@ -5836,9 +5873,10 @@ vErrors.push(err33);
 errors++;
 }
 }
-}
-else {
-const err34 = {instancePath:instancePath+"/fasten",schemaPath:"#/properties/fasten/type",keyword:"type",params:{type: "object"}};
+if(data16.length !== undefined){
+let data20 = data16.length;
+if((typeof data20 !== "string") && (!((typeof data20 == "number") && (isFinite(data20))))){
+const err34 = {instancePath:instancePath+"/fasten/length",schemaPath:"#/properties/fasten/properties/length/type",keyword:"type",params:{type: schema82.properties.fasten.properties.length.type}};
 if(vErrors === null){
 vErrors = [err34];
 }
@@ -5850,12 +5888,24 @@ errors++;
 }
 }
 else {
-const err35 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+const err35 = {instancePath:instancePath+"/fasten",schemaPath:"#/properties/fasten/type",keyword:"type",params:{type: "object"}};
 if(vErrors === null){
 vErrors = [err35];
 }
 else {
 vErrors.push(err35);
+}
+errors++;
+}
+}
+}
+else {
+const err36 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err36];
+}
+else {
+vErrors.push(err36);
 }
 errors++;
 }
@@ -6284,7 +6334,7 @@ validate371.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false}
 
 const schema86 = {"description":"A pier under a post or a beam.","type":"object","required":["kind"],"discriminator":{"propertyName":"kind"},"oneOf":[{"$ref":"#/$defs/pier-tube"},{"$ref":"#/$defs/pier-pad"}]};
 const schema87 = {"description":"A round concrete pier cast in a tube.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A round concrete pier cast in a tube.","const":"tube","examples":["tube"]},"diameter":{"description":"Inside diameter of the tube.","type":["string","number"],"x-quantity":"length","examples":["16 in"]},"under":{"$ref":"#/$defs/under"},"at":{"$ref":"#/$defs/places"},"depth":{"$ref":"#/$defs/pierDepth"},"top":{"$ref":"#/$defs/height","description":"The height of its top: a level or a length above the datum.","examples":["pier-top"]},"lateral":{"$ref":"#/$defs/lateral"},"anchor":{"$ref":"#/$defs/anchor"},"rebar":{"$ref":"#/$defs/rebar"},"footing":{"description":"A wider footing below.","type":"object","additionalProperties":false,"properties":{"diameter":{"description":"How wide it is.","type":["string","number"],"x-quantity":"length","examples":["24 in"]},"thickness":{"description":"How thick it is.","type":["string","number"],"x-quantity":"length","examples":["12 in"]}},"required":["diameter","thickness"],"examples":["{diameter: 24 in, thickness: 12 in}"]}},"required":["kind","diameter"]};
-const schema88 = {"description":"The timber it carries: an entry or a single stick.","type":"string","x-ref":["member","stick"],"examples":["post"]};
+const schema88 = {"description":"The timber it carries: an entry or a single stick, or a list of them.","type":["string","array"],"items":{"description":"One of the timbers.","type":"string","x-ref":["member","stick"],"examples":["post"]},"minItems":1,"x-ref":["member","stick"],"examples":["post"]};
 
 function validate380(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
@@ -6296,8 +6346,8 @@ evaluated0.props = undefined;
 if(evaluated0.dynamicItems){
 evaluated0.items = undefined;
 }
-if(typeof data !== "string"){
-const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "string"}};
+if((typeof data !== "string") && (!(Array.isArray(data)))){
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema88.type}};
 if(vErrors === null){
 vErrors = [err0];
 }
@@ -6306,10 +6356,35 @@ vErrors.push(err0);
 }
 errors++;
 }
+if(Array.isArray(data)){
+if(data.length < 1){
+const err1 = {instancePath,schemaPath:"#/minItems",keyword:"minItems",params:{limit: 1}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+const len0 = data.length;
+for(let i0=0; i0<len0; i0++){
+if(typeof data[i0] !== "string"){
+const err2 = {instancePath:instancePath+"/" + i0,schemaPath:"#/items/type",keyword:"type",params:{type: "string"}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+}
+}
 validate380.errors = vErrors;
 return errors === 0;
 }
-validate380.evaluated = {"dynamicProps":false,"dynamicItems":false};
+validate380.evaluated = {"items":true,"dynamicProps":false,"dynamicItems":false};
 
 const schema89 = {"description":"From the lowest ground that touches it to its own bottom; a footing lies below that.","type":["string","number"],"x-quantity":"length","examples":["50 in"]};
 

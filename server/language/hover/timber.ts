@@ -34,6 +34,8 @@ const RULES: Readonly<Record<PlacementRule, string>> = {
   "free-ends": "Runs between the two points that its ends name.",
 };
 
+const SLOPING: ReadonlySet<Timber["kind"]> = new Set(["rafter", "brace", "strut"]);
+
 const POUNDS_PER_CUBIC_FOOT = 12 ** 3;
 
 /**
@@ -51,7 +53,8 @@ export function timberHover(name: string, sticks: readonly Timber[], model: Mode
   const columns = [
     say.text("sticks"),
     say.text("length to cut"),
-    say.text("without tenons"),
+    // a sloping timber has no shoulders square to it: what is measured is its center line
+    say.text(SLOPING.has(first.kind) ? "along the center line" : "without tenons"),
     say.text(say.metric ? "cubic metres" : "board feet"),
     ...weightNames(first.class, say),
   ];

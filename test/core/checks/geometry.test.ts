@@ -12,13 +12,29 @@ findingsFixture(
         walls:
           A: 0
           B: 0
-      #      ^ warning grid-order: Line B stands at 0 in, not beyond line A at 0 in
+      #      ^ error grid-order: Line B stands at 0 in, not beyond line A at 0 in
         bents:
           1: 0
           2: 9 ft
           3: 8 ft
       #      ^^^^ warning grid-order: Line 3 stands at 8'-0", not beyond line 2 at 9'-0"
         levels: {pier-top: 8 in, eave: 8 ft}
+    `,
+  }),
+);
+
+findingsFixture(
+  "series-crowded: a spacing in thousandths of an inch; spacing-ignored: a plate on its wall is no series",
+  gate({
+    members: `
+      members:
+        post: {kind: post, section: 8x8, at: [A1, A2], from: pier-top, to: plate}
+        plate: {kind: plate, section: 8x8, walls: [A], from: 1, to: 2, top: eave, spacing: 2 ft}
+      #                                                                           ^^^^^^^ warning spacing-ignored: no series to divide
+        rail: {kind: joist, section: 2x6, between: [post@A1, post@A2], top: 4 ft, spacing: 0.01 in}
+      #                                                                                    ^^^^^^^ error series-crowded: more than 500 sticks
+      # ^^^^ note joint-assumed: at 1002 places
+      # ^^^^ warning mortise-wall-thin: is 3/8 in thick
     `,
   }),
 );

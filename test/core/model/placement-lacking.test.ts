@@ -1,5 +1,6 @@
 /** Frames that lack something or name what is not there: said once, never a crash or a loop (placement rules; derived). */
 import { describe, expect, test } from "vitest";
+import { buildModel } from "../../../server/core/model/build.ts";
 import { boxOf, build, expectBox, idsOf, modelOf, problem, problemsOf, stick, textOf } from "./frames.ts";
 
 describe("frames that lack something", () => {
@@ -98,9 +99,13 @@ describe("frames that lack something", () => {
   });
 
   test("a place named twice has one stick", () => {
-    const model = build({
-      members: { post: "{kind: post, section: 8x8, at: [A1, A1], from: base, to: top}" },
-    });
+    const twice = build({
+      members: { post: "{kind: post, section: 8x8, at: [A1, B1], from: base, to: top}" },
+    }).frame;
+    const [post] = twice.members;
+    const place = post?.at?.[0];
+    const at = place === undefined ? [] : [place, place];
+    const model = buildModel({ ...twice, members: twice.members.map((member) => ({ ...member, at })) });
     expect(model.timbers).toHaveLength(1);
     expect(model.joints).toEqual([]);
   });

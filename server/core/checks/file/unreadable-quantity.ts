@@ -4,6 +4,9 @@ import { factsOf } from "./facts.ts";
 
 type Fact = Extract<SourceFact, { kind: "unreadable-quantity" }>;
 
+/** `3,5 in` */
+const DECIMAL_COMMA = /^(\s*\d+),(\d{1,2})(?!\d)/;
+
 const NAMES: Readonly<Record<string, string>> = {
   length: "a length",
   section: "a section",
@@ -34,12 +37,20 @@ export const unreadableQuantity = defineCheck<"source", Fact>({
   find: (source) =>
     factsOf(source, "unreadable-quantity").map((data) => ({ path: data.path, data, severity: 0 })),
   words: (d, say) =>
-    say.text(
-      "“{text}” cannot be read as {what}, so what depends on it is not checked. Write it like {examples}.",
-      {
-        text: d.text,
-        what: NAMES[d.dimension] ?? "a quantity",
-        examples: d.examples.slice(0, 3).join(" or "),
-      },
-    ),
+    DECIMAL_COMMA.test(d.text)
+      ? say.text(
+          "“{text}” cannot be read: a comma divides no number here. Write it with a point, “{point}”, or as a fraction like 3 1/2.",
+          {
+            text: d.text,
+            point: d.text.replace(DECIMAL_COMMA, "$1.$2"),
+          },
+        )
+      : say.text(
+          "“{text}” cannot be read as {what}, so what depends on it is not checked. Write it like {examples}.",
+          {
+            text: d.text,
+            what: NAMES[d.dimension] ?? "a quantity",
+            examples: d.examples.slice(0, 3).join(" or "),
+          },
+        ),
 });

@@ -35,7 +35,7 @@ export const braceNowhere = defineCheck<"model", Data>({
   words: (d, say) =>
     d.longest === undefined || d.longest <= 0
       ? say.text(
-          "{member} fits in no corner, so the frame has no such brace: its two timbers do not cross. Check “between”.",
+          "{member} fits in no corner, so the frame has no such brace: its two timbers do not cross. Check “between”; a stick that runs otherwise is a strut with “ends”.",
           { member: d.member },
         )
       : say.text(

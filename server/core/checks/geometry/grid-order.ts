@@ -34,6 +34,7 @@ export const gridOrder = defineCheck<"frame", Data>({
         if (line.at > before.at) continue;
         yield {
           path: line.path,
+          ...(line.at === before.at ? { level: "error" as const } : {}),
           data: { line: line.id, before: before.id, at: inches(line.at), beforeAt: inches(before.at) },
           value: inches(line.at),
           limit: inches(before.at),

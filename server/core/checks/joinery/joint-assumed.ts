@@ -47,6 +47,7 @@ export const jointAssumed = defineCheck<"model", Data>({
           onKey: true,
           apart: `${first.into.member} ${first.kind}`,
           place: joint.id,
+          counted: true,
           data,
           value: group.length,
           unit: "count",

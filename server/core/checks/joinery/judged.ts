@@ -5,5 +5,7 @@ import type { Model } from "../../model/model.ts";
 
 /** Without those that are assumed while a part of the file is lost: it may be the part that names them. */
 export function judgedJoints({ joints, frame }: Model): readonly Joint[] {
+  // two lines at one place: sizes follow from where the lines stand
+  if (frame.lost.has("/grid/walls") || frame.lost.has("/grid/bents")) return [];
   return isWhole(frame) ? joints : joints.filter((joint) => !joint.assumed);
 }

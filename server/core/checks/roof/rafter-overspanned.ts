@@ -89,7 +89,8 @@ export const rafterOverspanned = defineCheck<"results", Data>({
         value: amount(d.use, d.use.value, say),
         what: WHAT[d.use.what],
         limit: amount(d.use, d.use.limit, say),
-        ratio: say.percent(d.use.ratio),
+        // rounded up, so that what is over never reads as 100 %
+        ratio: say.percent(Math.ceil(d.use.ratio * 100 - 1e-9) / 100),
         combination: combinationOf(d),
       },
     );

@@ -85,7 +85,7 @@ export const birdsMouth: JointKind = {
         "joined",
         "level seat",
         seat.level.value,
-        because(seat.level, "largest quarter inch within a quarter of the depth"),
+        because(seat.level, "largest quarter inch (5 mm in metric) within a quarter of the depth"),
       ),
       inchRow("joined", "plumb (heel) cut", seat.plumb, "seat × tan of the slope"),
       inchRow("joined", "notch square to the rafter", seat.depth, "seat × sin of the slope"),
