@@ -94,6 +94,12 @@ describe("check", () => {
     expect(out.match(/licensed engineer/g)).toHaveLength(1);
   });
 
+  test("control characters of the file never reach the terminal", () => {
+    const { out } = call(["check", "-"], { stdin: 'frame: x\n"foo\\x1b]0;y\\x07": 1\n' });
+    expect(out).toContain("foo");
+    expect(out.replaceAll("\n", "")).not.toMatch(/\p{Cc}/u);
+  });
+
   test("standard input", () => {
     const { code, out } = call(["check", "-"], { stdin: BROKEN });
     expect(code).toBe(1);
