@@ -14,6 +14,7 @@ export type MemberCheck =
   | "tension-and-bending"
   | "compression-and-bending"
   | "bearing"
+  | "slenderness"
   | "live-deflection"
   | "total-deflection";
 

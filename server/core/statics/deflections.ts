@@ -1,0 +1,192 @@
+/**
+ * How far lying timbers bend between what holds them up: twice the integral of M/EI from support to support, exact for
+ * loads that vary linearly along each piece. Measured from the chord through the two supports; a tail from the same
+ * chord, run on. Shear strain is in the printed modulus (NDS 3.5 and appendix F), so it is not added.
+ */
+
+import { at } from "../analysis/numbers.ts";
+import { creepFactor, type DeflectionLimits, OPEN_ROOF_LIMITS } from "../members/deflection.ts";
+import type { Model, Timber } from "../model/model.ts";
+import type { Factor } from "../sourced.ts";
+import { PLACES, rowOf } from "./force-table.ts";
+import type { MemberPlan } from "./member-plan.ts";
+import type { FrameStructure } from "./structure.ts";
+
+/** Floors: L/360 live and L/240 total, IBC Table 1604.3 (memory). */
+export const FLOOR_LIMITS: Required<DeflectionLimits> = { live: 360, total: 240 };
+
+/** Polynomial coefficients (constant term first) of the Lagrange functions of the places. */
+function lagrange(i: number): number[] {
+  let p = [1];
+  PLACES.forEach((o, k) => {
+    if (k === i) return;
+    const scale = 1 / ((PLACES[i] ?? 0) - o);
+    const q = new Array<number>(p.length + 1).fill(0);
+    p.forEach((c, n) => {
+      q[n] = (q[n] ?? 0) - c * o * scale;
+      q[n + 1] = (q[n + 1] ?? 0) + c * scale;
+    });
+    p = q;
+  });
+  return p;
+}
+
+/** Weight of the value at each place (inner index) in the once and twice integrated curve at each place. */
+const [ONCE, TWICE] = [1, 2].map((times) =>
+  Float64Array.from(
+    PLACES.flatMap((s) =>
+      PLACES.map((_, i) =>
+        lagrange(i).reduce(
+          (sum, c, n) => sum + (c * s ** (n + times)) / (times === 1 ? n + 1 : (n + 1) * (n + 2)),
+          0,
+        ),
+      ),
+    ),
+  ),
+) as [Float64Array, Float64Array];
+
+/** Index of M_z within a row, and from place to place. */
+const MZ = 5;
+const STEP = rowOf(0, 1) - rowOf(0, 0);
+const COUNT = PLACES.length;
+
+/**
+ * EI times the bent line of a timber at every place of its elements, from a level start: only differences from a chord
+ * mean anything.
+ * @param lengths of its elements, in; @param out lb·in³ by element and place
+ */
+export function bentLine(
+  elements: readonly number[],
+  lengths: readonly number[],
+  table: Float64Array,
+  out: Float64Array,
+): void {
+  let start = 0;
+  let slope = 0;
+  for (let k = 0; k < elements.length; k++) {
+    const row = rowOf(elements[k] as number, 0) + MZ;
+    const length = lengths[k] as number;
+    let turn = 0;
+    for (let place = 0; place < COUNT; place++) {
+      let once = 0;
+      let twice = 0;
+      for (let i = 0; i < COUNT; i++) {
+        const M = at(table, row + i * STEP);
+        once += at(ONCE, place * COUNT + i) * M;
+        twice += at(TWICE, place * COUNT + i) * M;
+      }
+      out[k * COUNT + place] = start + length * (slope * (PLACES[place] as number) + twice * length);
+      turn = once * length;
+    }
+    start = at(out, k * COUNT + COUNT - 1);
+    slope += turn;
+  }
+}
+
+/** A stretch whose bending is limited: the places it holds and the two places of its chord. */
+export interface Stretch {
+  /** indices into the bent line */
+  readonly places: readonly number[];
+  readonly chord: readonly [number, number];
+  /** length of which the limit is a share: the span, or twice a tail, in */
+  readonly length: number;
+  readonly tail: boolean;
+}
+
+export interface DeflectionPlan {
+  readonly plan: MemberPlan;
+  /** of its elements, in */
+  readonly lengths: readonly number[];
+  /** axial position of every place, in */
+  readonly x: readonly number[];
+  readonly stretches: readonly Stretch[];
+  readonly limits: Required<DeflectionLimits>;
+  readonly creep: Factor;
+}
+
+/** Timbers of a floor: its joists and what these are joined to. */
+function floorTimbers(model: Model): ReadonlySet<string> {
+  const joists = model.frame.floors.flatMap((f) => (f.on ? (model.sticks.get(f.on.text) ?? []) : []));
+  const ids = new Set(joists.map((t) => t.id));
+  const carry = (t: Timber, o: Timber): string[] =>
+    ids.has(t.id) && Math.abs(o.axis[2]) < 0.5 ? [o.id] : [];
+  return new Set([...ids, ...model.meetings.flatMap(({ a, b }) => [...carry(a, b), ...carry(b, a)])]);
+}
+
+function nearest(x: readonly number[], at: number): number {
+  let best = 0;
+  x.forEach((v, i) => {
+    if (Math.abs(v - at) < Math.abs((x[best] ?? 0) - at)) best = i;
+  });
+  return best;
+}
+
+function stretchesOf(plan: MemberPlan, x: readonly number[]): Stretch[] {
+  const { timber, lengths } = plan;
+  const supports = lengths.supports.map((s) => s.at);
+  const holds = supports.map((at) => nearest(x, at));
+  const inside = (from: number, to: number): number[] =>
+    x.flatMap((v, i) => (v > from + 1e-6 && v < to - 1e-6 ? [i] : []));
+  const stretches: Stretch[] = [];
+  for (let i = 1; i < supports.length; i++) {
+    const [a = 0, b = 0] = [supports[i - 1], supports[i]];
+    const chord = [holds[i - 1] ?? 0, holds[i] ?? 0] as const;
+    if (chord[0] !== chord[1]) stretches.push({ places: inside(a, b), chord, length: b - a, tail: false });
+  }
+  const last = supports.length - 1;
+  const tail = (at: number, end: number, chord: readonly [number, number]): void => {
+    const length = Math.abs(end - at);
+    if (length <= timber.depth || chord[0] === chord[1]) return;
+    stretches.push({ places: [nearest(x, end)], chord, length: 2 * length, tail: true });
+  };
+  if (last > 0) {
+    tail(supports[0] ?? 0, 0, [holds[0] ?? 0, holds[1] ?? 0]);
+    tail(supports[last] ?? 0, timber.span, [holds[last - 1] ?? 0, holds[last] ?? 0]);
+  }
+  return stretches;
+}
+
+/** @returns what is to be looked at of the timbers that lie on two supports or more */
+export function deflectionPlans(
+  model: Model,
+  frame: FrameStructure,
+  plans: readonly MemberPlan[],
+): DeflectionPlan[] {
+  const floors = floorTimbers(model);
+  return plans.flatMap((plan): DeflectionPlan[] => {
+    if (plan.lengths.supports.length < 2) return [];
+    const x = plan.elements.flatMap((element) => {
+      const piece = frame.pieces[element];
+      return piece ? PLACES.map((s) => piece.from + s * (piece.to - piece.from)) : [];
+    });
+    const stretches = stretchesOf(plan, x);
+    return stretches.length > 0
+      ? [
+          {
+            plan,
+            lengths: plan.elements.map((element) => {
+              const piece = frame.pieces[element];
+              return piece ? piece.to - piece.from : 0;
+            }),
+            x,
+            stretches,
+            limits: floors.has(plan.timber.id) ? FLOOR_LIMITS : OPEN_ROOF_LIMITS,
+            creep: creepFactor(plan.timber.class?.seasoning ?? "green"),
+          },
+        ]
+      : [];
+  });
+}
+
+/** Departure of a place from the chord of a stretch, in the units of the line. */
+export function offChord(
+  line: Float64Array,
+  x: readonly number[],
+  place: number,
+  chord: readonly [number, number],
+): number {
+  const [a, b] = chord;
+  const xa = x[a] as number;
+  const part = ((x[place] as number) - xa) / ((x[b] as number) - xa);
+  return at(line, place) - at(line, a) * (1 - part) - at(line, b) * part;
+}

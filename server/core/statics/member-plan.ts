@@ -1,0 +1,348 @@
+/**
+ * Everything of a timber that its checks need and that no load changes: where its forces are read, what is left of its
+ * section there, where shear near a support may be left out, its notched ends. Forces are read from a table by row and
+ * weight, so that a combination costs arithmetic only.
+ */
+import { groupBy } from "../collect.ts";
+import type { Joint } from "../joinery/joint.ts";
+import type { Model, Timber } from "../model/model.ts";
+import type { Factor } from "../sourced.ts";
+import type { TimberValues } from "../wood/stated-values.ts";
+import type { TimberLengths } from "./effective-length.ts";
+import { PLACES, rowOf } from "./force-table.ts";
+import { isDiagonal, isUpright, type Support } from "./member-supports.ts";
+import { type DurationValues, repetitiveOf } from "./member-values.ts";
+import { type NetPlace, NetSections, type TimberCuts } from "./net-section.ts";
+import type { FrameStructure } from "./structure.ts";
+
+/** A place where forces are read. */
+export interface Station {
+  readonly place: NetPlace;
+  /** first row of its element in the table */
+  readonly row: number;
+  /** one for each place of the element; undefined = it is one of the places, and `row` its own */
+  readonly weights: readonly number[] | undefined;
+  /** shear in the plane of the depth counts here: it is not near a support that it bears on */
+  readonly shear: boolean;
+  /** the next station is the next place of the same element: a moment may peak in between */
+  readonly next: Station | undefined;
+}
+
+/** The stations' numbers side by side, for the loop over all combinations. */
+export interface StationTable {
+  readonly row: Int32Array;
+  /** where the weights of a station begin; −1 = it is one of the places */
+  readonly mix: Int32Array;
+  readonly weights: Float64Array;
+  readonly x: Float64Array;
+  /** area, area in tension, centroid and section moduli of what is left */
+  readonly A: Float64Array;
+  readonly At: Float64Array;
+  readonly yc: Float64Array;
+  readonly zc: Float64Array;
+  readonly Sz: Float64Array;
+  readonly Sy: Float64Array;
+  /** 1 where shear in the plane of the depth counts, else 0 */
+  readonly shear: Int32Array;
+  /** index of the next station of the same element; −1 = none */
+  readonly next: Int32Array;
+}
+
+function tableOf(stations: readonly Station[]): StationTable {
+  const index = new Map(stations.map((s, i) => [s, i]));
+  const numbers = (of: (s: Station) => number): Float64Array => Float64Array.from(stations, of);
+  const mix = new Int32Array(stations.length).fill(-1);
+  const weights: number[] = [];
+  stations.forEach((s, i) => {
+    if (!s.weights) return;
+    mix[i] = weights.length;
+    weights.push(...s.weights);
+  });
+  return {
+    row: Int32Array.from(stations, (s) => s.row),
+    mix,
+    weights: Float64Array.from(weights),
+    x: numbers((s) => s.place.x),
+    A: numbers((s) => s.place.section.A),
+    At: numbers((s) => s.place.tensionArea),
+    yc: numbers((s) => s.place.section.y),
+    zc: numbers((s) => s.place.section.z),
+    Sz: numbers((s) => s.place.section.Sz),
+    Sy: numbers((s) => s.place.section.Sy),
+    shear: Int32Array.from(stations, (s) => (s.shear ? 1 : 0)),
+    next: Int32Array.from(stations, (s) => (s.next ? (index.get(s.next) ?? -1) : -1)),
+  };
+}
+
+/** Shear at the distance of the depth from a support, with near single loads in proportion (NDS 3.4.3.1(a)). */
+export interface ShearSpot {
+  readonly x: number;
+  readonly place: string;
+  /** indices in the table, and what each counts */
+  readonly index: readonly number[];
+  readonly share: readonly number[];
+  readonly area: number;
+}
+
+/** An end that carries its shear on less than its section. */
+export interface NotchedEnd {
+  readonly joint: string;
+  readonly x: number;
+  /** index of the shear in the table */
+  readonly index: number;
+  readonly breadth: number;
+  /** d_n, in */
+  readonly left: number;
+}
+
+export interface MemberPlan {
+  readonly timber: Timber;
+  readonly wood: TimberValues;
+  readonly lengths: TimberLengths;
+  readonly elements: readonly number[];
+  readonly stations: readonly Station[];
+  readonly table: StationTable;
+  readonly shearSpots: readonly ShearSpot[];
+  readonly notches: readonly NotchedEnd[];
+  /** section for buckling, in²: the whole one, of a curved brace what is left at its middle */
+  readonly area: number;
+  /** C_r, where it may apply */
+  readonly repetitive: Factor | undefined;
+  /** by value of C_D; equal timbers share it */
+  readonly values: Map<number, DurationValues>;
+}
+
+/** Lagrange weights of a share of an element on its places: exact for loads that vary linearly along it. */
+export function weightsAt(share: number): number[] {
+  return PLACES.map((s, i) =>
+    PLACES.reduce<number>((product, o, k) => (k === i ? product : (product * (share - o)) / (s - o)), 1),
+  );
+}
+
+const NEAR = 1e-6;
+/** Sections may be read this far past the ends that the shoulders give, in. */
+const PAST = 1e-3;
+
+interface Reading {
+  readonly row: number;
+  readonly weights: readonly number[] | undefined;
+}
+
+/** Where forces at x stand in the table. */
+function reading(frame: FrameStructure, elements: readonly number[], x: number): Reading | undefined {
+  const last = elements.at(-1);
+  for (const element of elements) {
+    const piece = frame.pieces[element];
+    if (!piece || (x > piece.to && element !== last)) continue;
+    const share = Math.min(Math.max((x - piece.from) / (piece.to - piece.from), 0), 1);
+    const own = PLACES.findIndex((s) => Math.abs(s - share) < NEAR);
+    return own >= 0
+      ? { row: rowOf(element, own), weights: undefined }
+      : { row: rowOf(element, 0), weights: weightsAt(share) };
+  }
+  return undefined;
+}
+
+/**
+ * Whether shear counts at a place: not within the depth of a support that it bears on, where its far end stands for the
+ * stretch, unless something is cut out there; never right over such a support.
+ */
+function shearCounts(
+  timber: Timber,
+  supports: readonly Support[],
+  whole: number,
+): (place: NetPlace) => boolean {
+  const zones = supports.filter((s) => s.bears);
+  return ({ x, section }) => {
+    const reach = section.A < whole - NEAR ? 0 : timber.depth;
+    return !zones.some((s) => Math.abs(x - s.at) < s.half + reach - NEAR);
+  };
+}
+
+function stationsOf(
+  frame: FrameStructure,
+  timber: Timber,
+  elements: readonly number[],
+  sections: NetSections,
+  loud: (place: NetPlace) => boolean,
+): Station[] {
+  const stations: Station[] = [];
+  for (const element of elements) {
+    const piece = frame.pieces[element];
+    if (!piece) continue;
+    let next: Station | undefined;
+    for (let place = PLACES.length - 1; place >= 0; place--) {
+      const x = piece.from + (PLACES[place] ?? 0) * (piece.to - piece.from);
+      if (x < -PAST || x > timber.span + PAST) {
+        next = undefined;
+        continue;
+      }
+      const at = sections.at(x);
+      next = { place: at, row: rowOf(element, place), weights: undefined, shear: loud(at), next };
+      stations.push(next);
+    }
+  }
+  for (const place of [...sections.places(), sections.at(0), sections.at(timber.span)]) {
+    const read = reading(frame, elements, place.x);
+    if (read) stations.push({ place, ...read, shear: loud(place), next: undefined });
+  }
+  return stations;
+}
+
+/** Index of the shear in the plane of the depth, within a row. */
+const VY = 1;
+
+/** Shear functional on one side of a support. @param way +1 toward the head, −1 toward the foot */
+function shearSpot(
+  frame: FrameStructure,
+  timber: Timber,
+  elements: readonly number[],
+  support: Support,
+  way: 1 | -1,
+  far: number,
+  sections: NetSections,
+): ShearSpot | undefined {
+  const face = support.at + way * support.half;
+  const room = way * (far - face);
+  if (room < NEAR) return undefined;
+  const reach = Math.min(timber.depth, room);
+  const x = face + way * reach;
+  const read = reading(frame, elements, x);
+  if (!read) return undefined;
+  const index: number[] = [];
+  const share: number[] = [];
+  if (read.weights)
+    read.weights.forEach((w, place) => {
+      index.push(read.row + place * (rowOf(0, 1) - rowOf(0, 0)) + VY);
+      share.push(w);
+    });
+  else {
+    index.push(read.row + VY);
+    share.push(1);
+  }
+  // single loads between the face and x: the jump of the shear where two elements meet, times distance ÷ depth
+  elements.forEach((element, k) => {
+    const piece = frame.pieces[element];
+    const after = elements[k + 1];
+    if (!piece || after === undefined) return;
+    const away = way * (piece.to - face);
+    if (away <= NEAR || away >= reach - NEAR) return;
+    const part = (way * away) / timber.depth;
+    index.push(rowOf(element, PLACES.length - 1) + VY, rowOf(after, 0) + VY);
+    share.push(part, -part);
+  });
+  return { x, place: support.place, index, share, area: sections.at(x).section.A };
+}
+
+function shearSpots(
+  frame: FrameStructure,
+  timber: Timber,
+  elements: readonly number[],
+  supports: readonly Support[],
+  sections: NetSections,
+): ShearSpot[] {
+  return supports.flatMap((s, i) => {
+    if (!s.bears) return [];
+    const [before, after] = [supports[i - 1], supports[i + 1]];
+    // between two supports near each other: no further than half way
+    const low = before ? (before.at + before.half + s.at - s.half) / 2 : 0;
+    const high = after ? (after.at - after.half + s.at + s.half) / 2 : timber.span;
+    return [
+      shearSpot(frame, timber, elements, s, -1, low, sections) ?? [],
+      shearSpot(frame, timber, elements, s, 1, high, sections) ?? [],
+    ].flat();
+  });
+}
+
+/** Breadth and depth that carry the shear of a lying timber's end, where that is not the whole section. */
+function endLeft(
+  joint: Joint,
+  timber: Timber,
+): { readonly breadth: number; readonly left: number } | undefined {
+  const { tenon, dovetail, housing } = joint.sizes;
+  if (joint.kind === "corner-half-lap") {
+    const cut = joint.solids.notches[0];
+    return cut ? { breadth: timber.width, left: timber.depth - (cut.to - cut.from) } : undefined;
+  }
+  if (housing.value > 0) return undefined;
+  if (dovetail) return { breadth: dovetail.neck, left: Math.min(dovetail.depth.value, timber.depth) };
+  if (tenon) return { breadth: tenon.thickness.value, left: Math.min(tenon.width.value, timber.depth) };
+  return undefined;
+}
+
+function notchedEnds(timber: Timber, elements: readonly number[], joints: readonly Joint[]): NotchedEnd[] {
+  if (isUpright(timber) || isDiagonal(timber)) return [];
+  return joints.flatMap((joint) => {
+    const element = joint.end === "head" ? elements.at(-1) : elements[0];
+    const left = endLeft(joint, timber);
+    if (!left || element === undefined || joint.end === "side") return [];
+    const index = rowOf(element, joint.end === "head" ? PLACES.length - 1 : 0) + VY;
+    return [{ joint: joint.id, x: joint.end === "head" ? timber.span : 0, index, ...left }];
+  });
+}
+
+/** Timbers of the same wood, section and lengths have the same values. */
+function likeness(timber: Timber, lengths: TimberLengths, repetitive: Factor | undefined): string {
+  return [
+    timber.class?.path,
+    timber.width,
+    timber.depth,
+    timber.curve?.rise,
+    timber.depthDir[2] >= 0,
+    lengths.depth.effective.toFixed(3),
+    lengths.width.effective.toFixed(3),
+    lengths.unbraced.toFixed(3),
+    lengths.decked,
+    repetitive?.value,
+  ].join(" ");
+}
+
+export interface PlanInput {
+  readonly model: Model;
+  readonly frame: FrameStructure;
+  readonly wood: (timber: Timber) => TimberValues | undefined;
+  readonly lengths: ReadonlyMap<string, TimberLengths>;
+  readonly cuts: ReadonlyMap<string, TimberCuts>;
+}
+
+/** @returns plans of the timbers whose wood is known and that are part of the frame, and those whose wood is not */
+export function memberPlans(input: PlanInput): {
+  readonly plans: readonly MemberPlan[];
+  readonly unchecked: readonly Timber[];
+} {
+  const { model, frame } = input;
+  const unchecked: Timber[] = [];
+  const joined = groupBy(model.joints, (j) => j.of.id);
+  const shared = new Map<string, Map<number, DurationValues>>();
+  const plans = model.timbers.flatMap((timber): MemberPlan[] => {
+    const lengths = input.lengths.get(timber.id);
+    const elements = frame.elementsOf.get(timber.id) ?? [];
+    const wood = input.wood(timber);
+    if (!wood) unchecked.push(timber);
+    if (!wood || !lengths || elements.length === 0) return [];
+    const sections = new NetSections(timber, input.cuts.get(timber.id) ?? { cuts: [], pegs: [] });
+    const { supports } = lengths;
+    const counts = shearCounts(timber, supports, sections.whole.A);
+    const stations = stationsOf(frame, timber, elements, sections, counts);
+    const repetitive = repetitiveOf(model, timber, wood, lengths.decked);
+    const key = likeness(timber, lengths, repetitive);
+    const values = shared.get(key) ?? new Map<number, DurationValues>();
+    shared.set(key, values);
+    return [
+      {
+        timber,
+        wood,
+        lengths,
+        elements,
+        stations,
+        table: tableOf(stations),
+        shearSpots: shearSpots(frame, timber, elements, supports, sections),
+        notches: notchedEnds(timber, elements, joined.get(timber.id) ?? []),
+        area: timber.width * Math.max(timber.depth - (timber.curve?.rise ?? 0), 0),
+        repetitive,
+        values,
+      },
+    ];
+  });
+  return { plans, unchecked };
+}

@@ -1,0 +1,310 @@
+/**
+ * Every timber of a frame held against the NDS under every solved combination, both models of the rafters' seats: the
+ * worst of each kind of check, with the combination, the place and all that its limit is made of.
+ *
+ * Not checked here: torsion, tension across the grain, and joints (pegs, tenons), which have checks of their own.
+ */
+import { totalDeflection } from "../members/deflection.ts";
+import type { Model, Timber } from "../model/model.ts";
+import type { Factor } from "../sourced.ts";
+import type { TimberValues } from "../wood/stated-values.ts";
+import { bentLine, type DeflectionPlan, deflectionPlans, offChord, type Stretch } from "./deflections.ts";
+import { bucklingLengths } from "./effective-length.ts";
+import { forceTable, PLACES } from "./force-table.ts";
+import type { MemberResult, MemberUse } from "./frame-results.ts";
+import { type Bearing, bearingLimit, bearingsOf, byTimber, pressing } from "./member-bearing.ts";
+import { type MemberPlan, memberPlans } from "./member-plan.ts";
+import { TimberStress } from "./member-stresses.ts";
+import { groundsOf } from "./member-supports.ts";
+import { caseNames, ordered, slendernessUse, stressUses } from "./member-uses.ts";
+import { type DurationValues, durationValues } from "./member-values.ts";
+import { timberCuts } from "./net-section.ts";
+import type { FrameSolution, SolvedCase } from "./solve-frame.ts";
+import { woodOf } from "./timber-wood.ts";
+
+interface BearingWorst {
+  readonly bearing: Bearing;
+  /** psi, by value of C_D */
+  readonly limits: Map<number, number>;
+  ratio: number;
+  value: number;
+  limit: number;
+  solved: number;
+}
+
+interface DeflectionWorst {
+  ratio: number;
+  value: number;
+  limit: number;
+  solved: number;
+  x: number;
+}
+
+/** All that is kept of one timber while the combinations go by. */
+interface Tally {
+  readonly plan: MemberPlan;
+  readonly stress: TimberStress;
+  readonly bearings: readonly BearingWorst[];
+  readonly bend: DeflectionPlan | undefined;
+  readonly live: DeflectionWorst;
+  readonly total: DeflectionWorst;
+  /** bent line under the load at hand, and under dead load by each model of the seats; EI times, lb·in³ */
+  readonly line: Float64Array;
+  readonly dead: Partial<Record<SolvedCase["seats"], Float64Array>>;
+}
+
+const noDeflection = (): DeflectionWorst => ({ ratio: 0, value: 0, limit: 0, solved: -1, x: 0 });
+
+function valuesOf(tally: Tally, duration: Factor): DurationValues {
+  const { plan } = tally;
+  const known = plan.values.get(duration.value);
+  if (known) return known;
+  const values = durationValues(plan.timber, plan.wood, plan.lengths, duration, plan.repetitive);
+  plan.values.set(duration.value, values);
+  return values;
+}
+
+function press(
+  tally: Tally,
+  v: DurationValues,
+  solved: SolvedCase,
+  table: Float64Array,
+  reaction: (node: number) => number,
+  index: number,
+): void {
+  for (const own of tally.bearings) {
+    const force = pressing(own.bearing.source, table, solved.combined.links, reaction);
+    if (!(force > 0)) continue;
+    const duration = v.duration.value;
+    let limit = own.limits.get(duration);
+    if (limit === undefined) {
+      limit = bearingLimit(own.bearing, v).value;
+      own.limits.set(duration, limit);
+    }
+    const value = force / own.bearing.area;
+    if (value / limit <= own.ratio) continue;
+    own.ratio = value / limit;
+    own.value = value;
+    own.limit = limit;
+    own.solved = index;
+  }
+}
+
+/** Only dead load: nothing comes and goes. */
+function isPermanent(solved: SolvedCase): boolean {
+  return solved.frameCase.parts.every((p) => p.load.kind === "D");
+}
+
+function deadShare(solved: SolvedCase): number {
+  return solved.frameCase.parts.find((p) => p.load.kind === "D")?.factor ?? 0;
+}
+
+function raiseDeflection(
+  kept: DeflectionWorst,
+  inches: number,
+  stretch: Stretch,
+  divisor: number,
+  index: number,
+  x: number,
+): void {
+  const value = Math.abs(inches);
+  const limit = stretch.length / divisor;
+  if (!(value / limit > kept.ratio)) return;
+  kept.ratio = value / limit;
+  kept.value = value;
+  kept.limit = limit;
+  kept.solved = index;
+  kept.x = x;
+}
+
+/** @param share of dead load in the combination; @param comesAndGoes some of its load does */
+function bend(
+  tally: Tally,
+  v: DurationValues,
+  seats: SolvedCase["seats"],
+  share: number,
+  comesAndGoes: boolean,
+  table: Float64Array,
+  index: number,
+): void {
+  const { bend: plan, line, dead } = tally;
+  if (!plan) return;
+  bentLine(plan.plan.elements, plan.lengths, table, line);
+  const { timber } = plan.plan;
+  const EI = (v.E.value * timber.width * timber.depth ** 3) / 12;
+  const permanent = dead[seats];
+  for (const stretch of plan.stretches)
+    for (const place of stretch.places) {
+      const whole = offChord(line, plan.x, place, stretch.chord) / EI;
+      const long = permanent ? (share * offChord(permanent, plan.x, place, stretch.chord)) / EI : 0;
+      const short = whole - long;
+      const x = plan.x[place] ?? 0;
+      const sum = totalDeflection(plan.creep.value, long, short);
+      raiseDeflection(tally.total, sum, stretch, plan.limits.total, index, x);
+      if (comesAndGoes && permanent) raiseDeflection(tally.live, short, stretch, plan.limits.live, index, x);
+    }
+}
+
+/** Dead load first: what other combinations bend is told from it. */
+function keepDead(tallies: readonly Tally[], cases: readonly SolvedCase[]): void {
+  for (const solved of cases) {
+    const table = isPermanent(solved) ? forceTable(solved) : undefined;
+    if (!table) continue;
+    for (const tally of tallies) {
+      if (!tally.bend) continue;
+      const line = new Float64Array(tally.line.length);
+      bentLine(tally.plan.elements, tally.bend.lengths, table, line);
+      tally.dead[solved.seats] ??= line;
+    }
+  }
+}
+
+function bearingUses(tally: Tally, names: ReturnType<typeof caseNames>): MemberUse[] {
+  const own = tally.bearings.reduce<BearingWorst | undefined>(
+    (most, b) => (b.solved >= 0 && b.ratio > (most?.ratio ?? 0) ? b : most),
+    undefined,
+  );
+  if (!own) return [];
+  const values = [...tally.plan.values.values()].find(
+    (v) => bearingLimit(own.bearing, v).value === own.limit,
+  );
+  const limit = values && bearingLimit(own.bearing, values);
+  const area: Factor[] = own.bearing.note
+    ? [
+        {
+          symbol: "A",
+          value: own.bearing.area,
+          status: own.bearing.note.includes("common practice") ? "common-practice" : "derived",
+          source: "geometry",
+          note: `in², ${own.bearing.note}`,
+        },
+      ]
+    : [];
+  return [
+    {
+      what: "bearing",
+      value: own.value,
+      limit: own.limit,
+      unit: "psi",
+      ratio: own.ratio,
+      ...names(own.solved),
+      at: own.bearing.at,
+      place: own.bearing.place,
+      reference: limit?.reference,
+      factors: [...(limit?.factors ?? []), ...area],
+    },
+  ];
+}
+
+function deflectionUses(tally: Tally, names: ReturnType<typeof caseNames>): MemberUse[] {
+  const E = [...tally.plan.values.values()][0]?.E;
+  const { bend: plan, live, total } = tally;
+  if (!plan || !E) return [];
+  return (
+    [
+      ["live-deflection", live, E.factors],
+      ["total-deflection", total, [...E.factors, plan.creep]],
+    ] as const
+  ).flatMap(([what, w, factors]): MemberUse[] =>
+    w.solved < 0
+      ? []
+      : [
+          {
+            what,
+            value: w.value,
+            limit: w.limit,
+            unit: "in",
+            ratio: w.ratio,
+            ...names(w.solved),
+            at: w.x,
+            place: undefined,
+            reference: E.reference,
+            factors,
+          },
+        ],
+  );
+}
+
+/** Wood by class and section: sticks of one entry share it. */
+function woods(): (timber: Timber) => TimberValues | undefined {
+  const known = new Map<string, TimberValues | undefined>();
+  return (t) => {
+    const key = `${t.class?.path} ${t.width} ${t.depth}`;
+    if (!known.has(key)) known.set(key, woodOf(t));
+    return known.get(key);
+  };
+}
+
+/**
+ * @param solution of the same model
+ * @returns by timber id; and the timbers whose wood has no design values, which are part of the frame but not checked
+ */
+export function memberResults(
+  model: Model,
+  solution: FrameSolution,
+): { readonly members: Map<string, MemberResult>; readonly unchecked: readonly Timber[] } {
+  const { hold, cases } = solution;
+  const grounds = groundsOf(hold.skeleton);
+  const lengths = bucklingLengths(model, grounds);
+  const { plans, unchecked } = memberPlans({
+    model,
+    frame: hold,
+    wood: woods(),
+    lengths,
+    cuts: timberCuts(model),
+  });
+  const bearings = byTimber(bearingsOf(model, hold, grounds));
+  const bends = new Map(deflectionPlans(model, hold, plans).map((d) => [d.plan, d]));
+  const tallies = plans.map(
+    (plan): Tally => ({
+      plan,
+      stress: new TimberStress(plan),
+      bearings: (bearings.get(plan.timber.id) ?? []).map((bearing) => ({
+        bearing,
+        limits: new Map(),
+        ratio: 0,
+        value: 0,
+        limit: 0,
+        solved: -1,
+      })),
+      bend: bends.get(plan),
+      live: noDeflection(),
+      total: noDeflection(),
+      line: new Float64Array(plan.elements.length * PLACES.length),
+      dead: {},
+    }),
+  );
+  keepDead(tallies, cases);
+  const onGround = grounds.some((g) => Math.abs(g.timber.axis[2]) < 0.7);
+  cases.forEach((solved, index) => {
+    const table = forceTable(solved);
+    if (!table) return;
+    const reactions = onGround
+      ? new Map(solved.combined.reactions().map((r) => [r.node, r.force[2]]))
+      : undefined;
+    const reaction = (node: number): number => reactions?.get(node) ?? 0;
+    const { duration } = solved.frameCase.combination;
+    const share = deadShare(solved);
+    const comesAndGoes = !isPermanent(solved);
+    for (const tally of tallies) {
+      const v = valuesOf(tally, duration);
+      tally.stress.show(v, table, index);
+      press(tally, v, solved, table, reaction, index);
+      bend(tally, v, solved.seats, share, comesAndGoes, table, index);
+    }
+  });
+  const names = caseNames(cases);
+  const members = new Map(
+    tallies.map((tally): [string, MemberResult] => {
+      const { plan, stress } = tally;
+      const uses = ordered([
+        ...stressUses(stress, names),
+        ...bearingUses(tally, names),
+        ...deflectionUses(tally, names),
+        ...slendernessUse(plan, stress.worst("compression"), names),
+      ]);
+      return [plan.timber.id, { timber: plan.timber, wood: plan.wood, uses }];
+    }),
+  );
+  return { members, unchecked };
+}

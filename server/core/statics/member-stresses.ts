@@ -1,0 +1,319 @@
+/**
+ * The stresses of one timber under one combination, held against its values: the worst place of each kind is kept. This
+ * runs for every place of every timber under every combination, so it is plain arithmetic on numbers; what the winners
+ * are made of is put together afterwards (member-uses.ts).
+ *
+ * Signs: axial force positive in tension. A positive moment about z bends the side of +depth into compression. Where
+ * something is cut out, axial force acts off the centroid of what is left and adds moment: M_z + N y_c, M_y − N z_c.
+ *
+ * NDS: bending 3.3, shear 3.4.2 (both directions as one resultant), notched ends 3.4.3.2, compression 3.6 and 3.7 (gross
+ * section with C_P, net section without, 3.6.3), tension 3.8, combined 3.9.1 and 3.9.2. Bending about both axes enters
+ * 3.9-1 and 3.9-2 as the sum of both (the standard prints them for one; derived).
+ */
+import { at, int } from "../analysis/numbers.ts";
+import { notchedTensionSide } from "../members/shear.ts";
+import type { MemberPlan, Station } from "./member-plan.ts";
+import type { DurationValues, Limits } from "./member-values.ts";
+
+/** Kinds of stress check, in the order in which equal ones are named. */
+export const STRESSES = [
+  "bending",
+  "shear",
+  "notched-shear",
+  "tension",
+  "compression",
+  "tension-and-bending",
+  "compression-and-bending",
+] as const;
+export type Stress = (typeof STRESSES)[number];
+const [BENDING, SHEAR, NOTCHED, TENSION, COMPRESSION, TENSION_BENDING, COMPRESSION_BENDING] = [
+  0, 1, 2, 3, 4, 5, 6,
+] as const;
+
+/** The worst found so far of one kind. */
+export interface Worst {
+  readonly ratio: number;
+  /** psi, or the ratio itself where several stresses act */
+  readonly value: number;
+  readonly limit: number;
+  readonly mixed: boolean;
+  /** index of the case */
+  readonly solved: number;
+  readonly x: number;
+  readonly station: Station | undefined;
+  readonly values: DurationValues;
+  /** joint or support it belongs to, where that is not the station's */
+  readonly place: string | undefined;
+  /** bending about which axis, in which sense, is the greater part */
+  readonly axis: "z" | "y";
+  readonly positive: boolean;
+}
+
+/** Stresses below this count as none, psi. */
+const NONE = 0.5;
+/** A second stress that adds less than this share is not worth calling an interaction. */
+const SIDE_SHARE = 0.01;
+
+/** Offset of each force within a row: N, Vy, Vz, T, My, Mz. */
+const [VY, VZ, MY, MZ, WIDTH] = [1, 2, 4, 5, 6] as const;
+
+/** The worst of each kind of one timber, over the combinations it has been shown. */
+export class TimberStress {
+  readonly #plan: MemberPlan;
+  readonly #strongZ: boolean;
+  readonly #ratios = new Float64Array(STRESSES.length);
+  readonly #worst: (Worst | undefined)[] = STRESSES.map(() => undefined);
+
+  constructor(plan: MemberPlan) {
+    this.#plan = plan;
+    this.#strongZ = plan.timber.depth >= plan.timber.width;
+  }
+
+  worst(stress: Stress): Worst | undefined {
+    return this.#worst[STRESSES.indexOf(stress)];
+  }
+
+  /**
+   * Holds every place against the values under one combination.
+   * @param table forces of the combination; @param solved index of the case, kept with what it makes worst
+   */
+  show(v: DurationValues, table: Float64Array, solved: number): void {
+    const t = this.#plan.table;
+    const F = v.limits;
+    const count = t.row.length;
+    for (let i = 0; i < count; i++) {
+      const row = int(t.row, i);
+      const mix = int(t.mix, i);
+      let N = 0;
+      let Vy = 0;
+      let Vz = 0;
+      let My = 0;
+      let Mz = 0;
+      if (mix < 0) {
+        N = at(table, row);
+        Vy = at(table, row + VY);
+        Vz = at(table, row + VZ);
+        My = at(table, row + MY);
+        Mz = at(table, row + MZ);
+      } else {
+        for (let k = 0; k < 5; k++) {
+          const w = at(t.weights, mix + k);
+          const r = row + k * WIDTH;
+          N += w * at(table, r);
+          Vy += w * at(table, r + VY);
+          Vz += w * at(table, r + VZ);
+          My += w * at(table, r + MY);
+          Mz += w * at(table, r + MZ);
+        }
+      }
+      const x = at(t.x, i);
+      this.#judge(v, F, i, x, N, My, Mz, solved);
+      const A = at(t.A, i);
+      const y = int(t.shear, i) * Vy;
+      const V = Math.sqrt(y * y + Vz * Vz);
+      const fv = V > 0 && A > 0 ? (1.5 * V) / A : 0;
+      if (fv > at(this.#ratios, SHEAR) * F.Fv) this.#keep(SHEAR, fv / F.Fv, fv, F.Fv, v, i, x, solved);
+      const j = int(t.next, i);
+      if (j >= 0) this.#between(v, F, table, i, j, x, N, Vy, Vz, My, Mz, solved);
+    }
+    this.#spots(v, table, solved);
+  }
+
+  /** Where shear crosses nought between two places the moment peaks: dM_z/dx = −V_y, dM_y/dx = V_z, shear linear. */
+  #between(
+    v: DurationValues,
+    F: Limits,
+    table: Float64Array,
+    i: number,
+    j: number,
+    x: number,
+    N: number,
+    Vy: number,
+    Vz: number,
+    My: number,
+    Mz: number,
+    solved: number,
+  ): void {
+    const t = this.#plan.table;
+    const row = int(t.row, j);
+    const Vy2 = at(table, row + VY);
+    const Vz2 = at(table, row + VZ);
+    if (Vy * Vy2 >= 0 && Vz * Vz2 >= 0) return;
+    const length = at(t.x, j) - x;
+    if (Vy * Vy2 < 0) {
+      const s = Vy / (Vy - Vy2);
+      const across = My + s * (at(table, row + MY) - My);
+      this.#judge(v, F, i, x + s * length, N, across, Mz - (Vy * s * length) / 2, solved);
+    }
+    if (Vz * Vz2 < 0) {
+      const s = Vz / (Vz - Vz2);
+      const across = Mz + s * (at(table, row + MZ) - Mz);
+      this.#judge(v, F, i, x + s * length, N, My + (Vz * s * length) / 2, across, solved);
+    }
+  }
+
+  /** N (lb) and moments (lb·in) on what is left at station i. */
+  #judge(
+    v: DurationValues,
+    F: Limits,
+    i: number,
+    x: number,
+    N: number,
+    My: number,
+    Mz: number,
+    solved: number,
+  ): void {
+    const t = this.#plan.table;
+    const ratios = this.#ratios;
+    const A = at(t.A, i);
+    if (A <= 0) {
+      // nothing is left here: whatever acts is too much
+      if (Math.abs(N) + Math.abs(My) + Math.abs(Mz) > 1 && Number.isFinite(at(ratios, BENDING)))
+        this.#keep(BENDING, Number.POSITIVE_INFINITY, 0, 0, v, i, x, solved);
+      return;
+    }
+    const mz = Mz + N * at(t.yc, i);
+    const my = My - N * at(t.zc, i);
+    const sz = mz / at(t.Sz, i);
+    const sy = my / at(t.Sy, i);
+    const strong = this.#strongZ ? sz : sy;
+    const weak = this.#strongZ ? sy : sz;
+    const f1 = Math.abs(strong);
+    const f2 = Math.abs(weak);
+    const F1 = strong >= 0 ? F.plus1 : F.minus1;
+    const F2 = weak >= 0 ? F.plus2 : F.minus2;
+    const lateral = f1 / (strong >= 0 ? F.criticalPlus : F.criticalMinus);
+    if (f1 + f2 > NONE) {
+      // 3.9-3 without axial force
+      const both = lateral < 1 ? f1 / F1 + f2 / (F2 * (1 - lateral * lateral)) : Number.POSITIVE_INFINITY;
+      if (both > at(ratios, BENDING)) {
+        const firstLeads = f1 * F2 >= f2 * F1;
+        const alone = firstLeads ? f1 / F1 : f2 / F2;
+        if (both > alone * (1 + SIDE_SHARE))
+          this.#keepBent(BENDING, both, both, 1, true, v, i, x, solved, sz, sy, F);
+        else
+          this.#keepBent(
+            BENDING,
+            both,
+            firstLeads ? f1 : f2,
+            firstLeads ? F1 : F2,
+            false,
+            v,
+            i,
+            x,
+            solved,
+            sz,
+            sy,
+            F,
+          );
+      }
+    }
+    if (N > 0) {
+      const ft = N / at(t.At, i);
+      if (!(ft > NONE)) return;
+      if (ft > at(ratios, TENSION) * F.Ft) this.#keep(TENSION, ft / F.Ft, ft, F.Ft, v, i, x, solved);
+      const most = Math.max(ft / F.Ft + f1 / F.Fb1 + f2 / F.Fb2, (f1 - ft) / F1 + f2 / F2);
+      if (most > at(ratios, TENSION_BENDING))
+        this.#keepBent(TENSION_BENDING, most, most, 1, true, v, i, x, solved, sz, sy, F);
+      return;
+    }
+    const fc = -N / this.#plan.area;
+    if (!(fc > NONE)) return;
+    const whole = fc / F.Fc;
+    const net = -N / A;
+    const local = net / F.FcStar;
+    const axial = Math.max(whole, local);
+    if (axial > at(ratios, COMPRESSION)) {
+      if (whole >= local) this.#keep(COMPRESSION, whole, fc, F.Fc, v, i, x, solved);
+      else this.#keep(COMPRESSION, local, net, F.FcStar, v, i, x, solved);
+    }
+    const left1 = 1 - fc / F.FcE1;
+    const left2 = 1 - fc / F.FcE2 - lateral * lateral;
+    const ratio =
+      left1 > 0 && left2 > 0 && lateral < 1
+        ? axial * axial + f1 / (F1 * left1) + f2 / (F2 * left2)
+        : Number.POSITIVE_INFINITY;
+    if (ratio > at(ratios, COMPRESSION_BENDING))
+      this.#keepBent(COMPRESSION_BENDING, ratio, ratio, 1, true, v, i, x, solved, sz, sy, F);
+  }
+
+  /** Shear beside the supports that the timber bears on, and at notched ends. */
+  #spots(v: DurationValues, table: Float64Array, solved: number): void {
+    const { shearSpots, notches, timber } = this.#plan;
+    const { Fv } = v.limits;
+    for (const spot of shearSpots) {
+      let V = 0;
+      for (let k = 0; k < spot.index.length; k++)
+        V += (spot.share[k] as number) * at(table, spot.index[k] as number);
+      const fv = (1.5 * Math.abs(V)) / spot.area;
+      if (fv > at(this.#ratios, SHEAR) * Fv)
+        this.#keep(SHEAR, fv / Fv, fv, Fv, v, undefined, spot.x, solved, spot.place);
+    }
+    for (const end of notches) {
+      const V = Math.abs(at(table, end.index));
+      const ratio = V / notchedTensionSide(Fv, end.breadth, timber.depth, end.left);
+      if (ratio > at(this.#ratios, NOTCHED))
+        this.#keep(NOTCHED, ratio, ratio * Fv, Fv, v, undefined, end.x, solved, end.joint);
+    }
+  }
+
+  #keep(
+    kind: number,
+    ratio: number,
+    value: number,
+    limit: number,
+    values: DurationValues,
+    i: number | undefined,
+    x: number,
+    solved: number,
+    place?: string,
+  ): void {
+    this.#ratios[kind] = ratio;
+    const station = i === undefined ? undefined : this.#plan.stations[i];
+    this.#worst[kind] = {
+      ratio,
+      value,
+      limit,
+      mixed: false,
+      solved,
+      x,
+      station,
+      values,
+      place,
+      axis: "z",
+      positive: true,
+    };
+  }
+
+  #keepBent(
+    kind: number,
+    ratio: number,
+    value: number,
+    limit: number,
+    mixed: boolean,
+    values: DurationValues,
+    i: number,
+    x: number,
+    solved: number,
+    sz: number,
+    sy: number,
+    F: Limits,
+  ): void {
+    this.#ratios[kind] = ratio;
+    const [Fz, Fy] = this.#strongZ ? [F.Fb1, F.Fb2] : [F.Fb2, F.Fb1];
+    const zLeads = Math.abs(sz) / Fz >= Math.abs(sy) / Fy;
+    this.#worst[kind] = {
+      ratio,
+      value,
+      limit,
+      mixed,
+      solved,
+      x,
+      station: this.#plan.stations[i],
+      values,
+      place: undefined,
+      axis: zLeads ? "z" : "y",
+      positive: (zLeads ? sz : sy) >= 0,
+    };
+  }
+}

@@ -1,0 +1,133 @@
+/** Where timbers meet each other along their lengths, and what holds a lying timber up. */
+import { groupBy } from "../collect.ts";
+import type { Joint } from "../joinery/joint.ts";
+import { halfExtent } from "../model/box.ts";
+import type { Model, Timber } from "../model/model.ts";
+import { dot, sub, type Vec3 } from "../model/vec.ts";
+import type { Skeleton } from "./skeleton.ts";
+
+/** A timber seen from another that it touches. */
+export interface Contact {
+  readonly other: Timber;
+  /** axial positions on the one and on the other, in */
+  readonly at: number;
+  readonly otherAt: number;
+  readonly point: Vec3;
+  readonly joint: Joint | undefined;
+}
+
+export interface Support {
+  /** axial position of its middle, in */
+  readonly at: number;
+  /** half of its length along the grain, in */
+  readonly half: number;
+  /** it bears on the underside, over the whole width: loads near it go straight down (NDS 3.4.3.1) */
+  readonly bears: boolean;
+  /** joint, pier or timber */
+  readonly place: string;
+}
+
+/** Foot of a timber on the ground: a pier, or the ground itself where no piers are given. */
+export interface Ground {
+  readonly timber: Timber;
+  readonly at: number;
+  readonly node: number;
+  readonly pier: { readonly id: string; readonly diameter: number } | undefined;
+}
+
+const axial = (t: Timber, p: Vec3): number =>
+  Math.min(Math.max(dot(sub(p, t.origin), t.axis), 0), Math.max(t.span, 0));
+
+export const isUpright = (t: Timber): boolean => Math.abs(t.axis[2]) > 0.7 && t.kind !== "brace";
+
+/** Braces and raking struts: they carry along their length, at both ends. */
+export const isDiagonal = (t: Timber): boolean =>
+  t.kind === "brace" || (t.kind === "strut" && Math.abs(t.axis[2]) < 0.98);
+
+/** @returns the contacts of every timber, by id, from foot to head */
+export function contactsOf(model: Model): Map<string, readonly Contact[]> {
+  const joints = groupBy(model.joints, (j) => j.meeting);
+  const all = model.meetings.flatMap((meeting) => {
+    const { a, b, point } = meeting;
+    const joint = joints.get(meeting)?.[0];
+    const [at, otherAt] = [axial(a, point), axial(b, point)];
+    return [
+      { own: a, contact: { other: b, at, otherAt, point, joint } },
+      { own: b, contact: { other: a, at: otherAt, otherAt: at, point, joint } },
+    ];
+  });
+  const grouped = groupBy(all, ({ own }) => own.id);
+  return new Map(
+    model.timbers.map((t) => [
+      t.id,
+      (grouped.get(t.id) ?? []).map(({ contact }) => contact).sort((p, q) => p.at - q.at),
+    ]),
+  );
+}
+
+/** @returns where the frame stands */
+export function groundsOf(skeleton: Skeleton): Ground[] {
+  return skeleton.bearings.map(({ timber, node, pier }) => {
+    const owner = skeleton.owners[node];
+    return { timber, node, at: owner?.timber === timber ? owner.at : 0, pier };
+  });
+}
+
+/** Whether the contact lies on the underside of the timber. */
+function below(timber: Timber, point: Vec3): boolean {
+  return (
+    dot(sub(point, timber.origin), timber.depthDir) * Math.sign(timber.depthDir[2] || 1) < -timber.depth / 4
+  );
+}
+
+const SIDEWAYS_SCARF = "half-lap-scarf";
+
+/** What a contact does for the timber: holds it up, or nothing. */
+function supportBy(timber: Timber, contact: Contact): Support | undefined {
+  const { other, joint, at, point } = contact;
+  if (joint?.kind === SIDEWAYS_SCARF || isDiagonal(other)) return undefined;
+  const place = joint?.id ?? other.id;
+  if (joint?.of === timber) {
+    if (joint.kind === "birds-mouth")
+      return { at, half: (joint.sizes.seat?.level.value ?? 0) / 2, bears: true, place };
+    if (joint.end !== "side")
+      return { at: joint.end === "foot" ? 0 : timber.span, half: 0, bears: false, place };
+  }
+  // an upright under it, or a timber that it lies across
+  if (!below(timber, point)) return undefined;
+  const half = halfExtent(other, timber.axis);
+  if (isUpright(other)) return { at, half, bears: true, place };
+  return Math.abs(dot(other.axis, timber.axis)) < 0.7 ? { at, half, bears: true, place } : undefined;
+}
+
+/**
+ * What holds a lying or sloping timber up, from foot to head: its own joined ends, uprights and other timbers under it,
+ * piers. Knees are left out: they stiffen, but do not carry alone.
+ */
+export function supportsOf(
+  timber: Timber,
+  contacts: readonly Contact[],
+  grounds: readonly Ground[],
+): Support[] {
+  const onGround = grounds
+    .filter((g) => g.timber === timber)
+    .map((g) => ({
+      at: g.at,
+      half: (g.pier?.diameter ?? 0) / 2,
+      bears: true,
+      place: g.pier?.id ?? "ground",
+    }));
+  const found = [...onGround, ...contacts.flatMap((c) => supportBy(timber, c) ?? [])].sort(
+    (a, b) => a.at - b.at,
+  );
+  const merged: Support[] = [];
+  for (const s of found) {
+    const last = merged.at(-1);
+    if (last && s.at - last.at < timber.depth / 2) {
+      if (s.bears && !last.bears) merged[merged.length - 1] = s;
+      continue;
+    }
+    merged.push(s);
+  }
+  return merged;
+}
