@@ -3,6 +3,8 @@ import { CAUTION } from "../language/caution.ts";
 import { countsOf } from "../language/diagnostics.ts";
 import type { LocatedFinding, Snapshot } from "../language/frame-service.ts";
 import { VERSION } from "../version.ts";
+import { jsonText } from "./json-text.ts";
+import { resultsJson } from "./results-json.ts";
 
 export interface CheckedFile {
   /** as it was named in the call */
@@ -37,9 +39,13 @@ export function jsonReport(checked: readonly CheckedFile[]): string {
       notes: sum("notes"),
       accepted: accepted.length,
     },
+    results: checked.flatMap(({ file, snapshot }) => {
+      const results = snapshot.evaluation?.results;
+      return results ? [{ file, ...resultsJson(results, snapshot.say) }] : [];
+    }),
     caution: CAUTION,
   };
-  return `${JSON.stringify(report, undefined, 2)}\n`;
+  return jsonText(report);
 }
 
 function entryOf(file: string, { finding, range, related }: LocatedFinding) {

@@ -6,9 +6,11 @@ import { check } from "./check.ts";
 import { type Command, EXIT, type Surroundings, WrongCall } from "./command.ts";
 import { draw } from "./draw.ts";
 import { explain } from "./explain.ts";
+import { forces } from "./forces.ts";
 import { hover } from "./hover.ts";
+import { model } from "./model.ts";
 
-const COMMANDS: readonly Command[] = [check, draw, hover, explain];
+const COMMANDS: readonly Command[] = [check, draw, forces, model, hover, explain];
 
 const USAGE = `Bentwright checks timber frames that are written as *.frame.yaml files.
 

@@ -263,7 +263,7 @@ describe("the call", () => {
   test("without a command, and with help", () => {
     expect(call([])).toMatchObject({ code: 2, out: "" });
     expect(call(["--help"])).toMatchObject({ code: 0, err: "" });
-    for (const command of ["check", "draw", "hover", "explain"]) {
+    for (const command of ["check", "draw", "forces", "model", "hover", "explain"]) {
       expect(call(["--help"]).out).toContain(`  ${command}`);
       const { code, out } = call([command, "--help"]);
       expect(code).toBe(0);

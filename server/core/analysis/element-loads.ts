@@ -42,7 +42,8 @@ export function readLoad(
   const L = axes.length;
   const local = (v: Vec3): Vec3 =>
     load.axes === "local" ? v : [dot(axes.x, v), dot(axes.y, v), dot(axes.z, v)];
-  const clamp = (x: number) => (x < 0 ? 0 : Math.min(x, L));
+  // a distance that misses the end by rounding is the end: a force there belongs to the joint, not to the stick's inside
+  const clamp = (x: number) => (x < AT_END * L ? 0 : x > L * (1 - AT_END) ? L : x);
   const outside = (x: number) => x < -AT_END * L || x > L * (1 + AT_END);
 
   if (load.kind === "point") {

@@ -30,7 +30,7 @@ interface Tally {
 }
 
 /** Force on the joined timber at its end, global axes, lb. @param end forces that act on the stick there, local axes */
-function globalForce(timber: Timber, end: readonly number[]): Vec3 {
+export function globalForce(timber: Timber, end: readonly number[]): Vec3 {
   const [x = 0, y = 0, z = 0] = end;
   return add(add(scale(timber.axis, x), scale(timber.depthDir, y)), scale(localZ(timber), z));
 }
@@ -65,20 +65,26 @@ function endJoints(solved: SolvedCase, table: Float64Array, into: Map<string, Ta
 
 const AXIS = { x: [1, 0, 0], y: [0, 1, 0], z: [0, 0, 1] } as const satisfies Record<string, Vec3>;
 
-/** Seats and other contacts that links hold: their springs, summed. */
+/** Force on the first timber of a contact that links hold, global axes, lb: its springs, summed. */
+export function forceOnFirst(solved: SolvedCase, links: readonly number[]): Vec3 {
+  const { combined, frame } = solved;
+  let onFirst: Vec3 = [0, 0, 0];
+  for (const link of links) {
+    const { id } = frame.structure.links?.[link] ?? { id: "" };
+    const axis = id.slice(-1);
+    if (axis !== "x" && axis !== "y" && axis !== "z") continue;
+    onFirst = add(onFirst, scale(AXIS[axis], combined.links[link] ?? 0));
+  }
+  return onFirst;
+}
+
+/** Seats and other contacts on the side of a timber. */
 function sideJoints(solved: SolvedCase, into: Map<string, Tally>): void {
-  const { combined, frame, frameCase } = solved;
-  for (const { tie, links } of frame.ties) {
+  for (const { tie, links } of solved.frame.ties) {
     if (!tie.joint) continue;
-    let onFirst: Vec3 = [0, 0, 0];
-    for (const link of links) {
-      const { id } = frame.structure.links?.[link] ?? { id: "" };
-      const axis = id.slice(-1);
-      if (axis !== "x" && axis !== "y" && axis !== "z") continue;
-      onFirst = add(onFirst, scale(AXIS[axis], combined.links[link] ?? 0));
-    }
+    const onFirst = forceOnFirst(solved, links);
     const onOf = tie.joint.of.id === tie.meeting.a.id ? onFirst : scale(onFirst, -1);
-    tally(into, tie.joint, onOf, frameCase.id);
+    tally(into, tie.joint, onOf, solved.frameCase.id);
   }
 }
 

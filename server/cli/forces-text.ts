@@ -1,0 +1,151 @@
+/** Forces for people: tables of combinations, timbers, joints and piers. */
+import type { Say } from "../core/checks/say.ts";
+import { appliedTotal, bearingReactions, reactionTotal } from "../core/statics/balance.ts";
+import { frameCaseWords } from "../core/statics/case-words.ts";
+import type { FrameResults } from "../core/statics/frame-results.ts";
+import { memberForces } from "../core/statics/member-forces.ts";
+import type { SolvedCase } from "../core/statics/solve-frame.ts";
+import { ratioText, USE_WORDS } from "../language/hover/use-words.ts";
+import { timberOfElement } from "./results-json.ts";
+import { textTable } from "./text-table.ts";
+
+/** Forces below this are rounding, lb: the solver's own tolerance on a frame of some tons. */
+const NOUGHT = 0.05;
+
+const FEET = 12;
+
+/** The number alone: units stand in the head of the table. */
+function plain(pounds: number, say: Say): string {
+  const size = Math.abs(pounds) < NOUGHT ? 0 : pounds;
+  return say.metric ? say.number((size * 4.4482216152605) / 1000, 2) : say.number(size, 0);
+}
+
+/** lb·ft or kN·m */
+function moment(poundInches: number, say: Say): string {
+  return say.metric ? say.number(poundInches * 0.0001129848290276167, 2) : say.number(poundInches / FEET, 0);
+}
+
+const three = (v: readonly number[], say: Say): string[] => v.map((one) => plain(one, say));
+
+/** @returns the whole text, without a caution */
+export function forcesText(frame: FrameResults, say: Say): string {
+  const force = say.metric ? "kN" : "lb";
+  const number = numbersOf(frame);
+  return [
+    `Load combinations (${force}; x along the walls, y across, z up)`,
+    combinations(frame, number, say),
+    `Timbers (${force}, moments ${say.metric ? "kN·m" : "lb·ft"}; the most under any combination)`,
+    timbers(frame, say),
+    `Joints (${force}; the most, and the number of its combination)`,
+    joints(frame, number, say),
+    `Reactions (${force}: up / sideways)`,
+    reactions(frame, number, say),
+    ...racking(frame),
+  ].join("\n\n");
+}
+
+type NumberOf = (caseId: string) => string;
+
+/** Combinations by number: their words are too long to stand beside every force. Both ways of seats share one. */
+function numbersOf({ solution }: FrameResults): NumberOf {
+  const ids = [...new Set(solution.cases.map(({ frameCase }) => frameCase.id))];
+  const numbers = new Map(ids.map((id, index) => [id, `${index + 1}`]));
+  return (caseId) => numbers.get(caseId) ?? "";
+}
+
+/** The model matters only where a combination is solved by both. */
+function nameOf({ frameCase, seats }: SolvedCase, say: Say): string {
+  return `${frameCaseWords(frameCase, say)}${seats === "slide" ? ", seats slide" : ""}`;
+}
+
+function statusOf({ combined, bracesNominal }: SolvedCase): string {
+  if (combined.status === "failed")
+    return `no answer: ${[...new Set(combined.faults.map(({ kind }) => kind))].join(", ")}`;
+  if (bracesNominal) return "braces idle";
+  const out = combined.dropped.map(timberOfElement);
+  const slack = combined.status === "slack" ? "slack" : "";
+  return [slack, out.length > 0 ? `lets go: ${out.join(", ")}` : ""].filter((w) => w !== "").join("; ");
+}
+
+function combinations({ solution }: FrameResults, number: NumberOf, say: Say): string {
+  const head = [
+    "no.",
+    "combination",
+    "C_D",
+    "applied x",
+    "y",
+    "z",
+    "reaction x",
+    "y",
+    "z",
+    "braces that let go",
+  ];
+  const rows = solution.cases.map((solved) => [
+    number(solved.frameCase.id),
+    nameOf(solved, say),
+    String(solved.frameCase.combination.duration.value),
+    ...three(appliedTotal(solved.frameCase), say),
+    ...(solved.combined.status === "failed" ? ["", "", ""] : three(reactionTotal(solved), say)),
+    statusOf(solved),
+  ]);
+  return textTable([head, ...rows]);
+}
+
+function timbers({ solution, model, members, unchecked }: FrameResults, say: Say): string {
+  const head = ["timber", "used", "by", "under", "tension", "compression", "shear", "moment"];
+  const rows = model.timbers.map((timber) => {
+    const forces = memberForces(solution.cases, timber.id);
+    const use = members.get(timber.id)?.uses[0];
+    const unknown = unchecked.some(({ id }) => id === timber.id);
+    const checked = use
+      ? [ratioText(use.ratio, say), USE_WORDS[use.what], use.combination]
+      : ["", unknown ? "no design values" : "", ""];
+    if (!forces) return [timber.id, "", "stands on nothing", "", "", "", "", ""];
+    return [
+      timber.id,
+      ...checked,
+      plain(forces.tension.value, say),
+      plain(forces.compression.value, say),
+      plain(Math.max(forces["shear-depth"].value, forces["shear-width"].value), say),
+      moment(Math.max(forces["moment-depth"].value, forces["moment-width"].value), say),
+    ];
+  });
+  return textTable([head, ...rows]);
+}
+
+function joints({ joints: found }: FrameResults, number: NumberOf, say: Say): string {
+  const cells = ({ most, caseId }: { readonly most: number; readonly caseId: string }): string[] =>
+    most < NOUGHT ? ["0", ""] : [plain(most, say), number(caseId)];
+  const head = ["joint", "tension", "no.", "compression", "no.", "along", "no.", "across", "no."];
+  const rows = [...found.values()].map((j) => [
+    j.joint,
+    ...cells(j.tension),
+    ...cells(j.compression),
+    ...cells(j.alongGrain),
+    ...cells(j.across),
+  ]);
+  return textTable([head, ...rows]);
+}
+
+function reactions({ solution }: FrameResults, number: NumberOf, say: Say): string {
+  const places = [
+    ...new Set(solution.cases.flatMap((solved) => bearingReactions(solved).map(({ at }) => at))),
+  ];
+  const rows = solution.cases.flatMap((solved) => {
+    const found = new Map(bearingReactions(solved).map((r) => [r.at, r.force]));
+    if (found.size === 0) return [];
+    const cells = places.map((place) => {
+      const [x, y, z] = found.get(place) ?? [0, 0, 0];
+      return `${plain(z, say)} / ${plain(Math.hypot(x, y), say)}`;
+    });
+    return [[number(solved.frameCase.id), nameOf(solved, say), ...cells]];
+  });
+  return textTable([["no.", "combination", ...places], ...rows]);
+}
+
+/** Only what does not hold. */
+function racking({ racking: ways }: FrameResults): string[] {
+  return ways
+    .filter(({ stands }) => !stands)
+    .map(({ toward, moving }) => `Nothing holds it toward ${toward}: ${moving.join(", ")} move.`);
+}

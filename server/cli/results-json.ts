@@ -1,0 +1,197 @@
+/** Everything that was computed of a frame, as plain data: the reports for programs carry it. Pounds, inches, psi. */
+import type { Say } from "../core/checks/say.ts";
+import type { Results } from "../core/results.ts";
+import type { RafterResult } from "../core/roof/rafter-results.ts";
+import type { Factor, Sourced } from "../core/sourced.ts";
+import { appliedTotal, bearingReactions, reactionTotal } from "../core/statics/balance.ts";
+import { frameCaseWords } from "../core/statics/case-words.ts";
+import type { FrameResults, MemberResult, MemberUse } from "../core/statics/frame-results.ts";
+import { roofAreas } from "../core/statics/load-path.ts";
+import { memberForces } from "../core/statics/member-forces.ts";
+import type { SolvedCase } from "../core/statics/solve-frame.ts";
+
+/** Units of every number without a name of its own. */
+const UNITS = { length: "in", area: "ft2", force: "lb", moment: "lb-in", stress: "psi" } as const;
+
+const AXES =
+  "x runs along the walls from the first bent, y across the bents from the first wall, z up. Reactions act on the frame, loads too: applied and reaction of a combination cancel.";
+
+/** Ten figures: rounding shows nowhere, and the text stays short. Never minus nought. */
+export function figure(value: number): number {
+  return Number(value.toPrecision(10)) + 0;
+}
+
+export const figures = (values: readonly number[]): number[] => values.map(figure);
+
+/** What does not fit into JSON is left out. */
+const finite = <K extends string>(key: K, value: number): Partial<Record<K, number>> =>
+  Number.isFinite(value) ? ({ [key]: figure(value) } as Partial<Record<K, number>>) : {};
+
+interface Most {
+  readonly most: number;
+  readonly caseId: string;
+}
+
+/** A largest value with its combination; 0 has none. */
+const most = ({ most: value, caseId }: Most) =>
+  value > 0 ? { value: figure(value), combination: caseId } : { value: 0 };
+
+const sourcedOf = ({ value, status, source }: Sourced) => ({ value: figure(value), status, source });
+
+const factorOf = (f: Factor) => ({
+  symbol: f.symbol,
+  ...sourcedOf(f),
+  ...(f.note === undefined ? {} : { note: f.note }),
+});
+
+function combinationOf(solved: SolvedCase, say: Say) {
+  const { frameCase, seats, combined, bracesNominal } = solved;
+  const { id, combination, parts } = frameCase;
+  return {
+    id,
+    seats,
+    text: combination.text,
+    words: frameCaseWords(frameCase, say),
+    duration: factorOf(combination.duration),
+    loads: parts.map(({ load, factor }) => ({ load: load.id, factor: figure(factor) })),
+    status: combined.status,
+    faults: combined.faults.map(({ kind }) => kind),
+    dropped: combined.dropped.map(timberOfElement),
+    bracesBothWays: bracesNominal,
+    residual: figure(combined.residual),
+    applied: figures(appliedTotal(frameCase)),
+    reaction: combined.status === "failed" ? null : figures(reactionTotal(solved)),
+    reactions: bearingReactions(solved).map(({ at, timber, force }) => ({
+      at,
+      timber,
+      force: figures(force),
+    })),
+  };
+}
+
+/** `knee@A1-A2#1` → `knee@A1-A2`. */
+export function timberOfElement(id: string): string {
+  return id.slice(0, id.lastIndexOf("#"));
+}
+
+function memberUse(use: MemberUse) {
+  return {
+    check: use.what,
+    unit: use.unit,
+    ...finite("value", use.value),
+    ...finite("limit", use.limit),
+    ...finite("ratio", use.ratio),
+    passes: use.ratio <= 1,
+    combination: use.caseId,
+    words: use.combination,
+    at: figure(use.at),
+    ...(use.place === undefined ? {} : { place: use.place }),
+    ...(use.reference ? { reference: sourcedOf(use.reference) } : {}),
+    factors: use.factors.map(factorOf),
+  };
+}
+
+function woodOf({ wood }: MemberResult) {
+  return {
+    group: wood.group,
+    grade: wood.grade,
+    assumedGrade: wood.assumedGrade,
+    sizeClass: wood.sizeClass,
+    status: wood.status,
+  };
+}
+
+/** Forces of every timber in the model, with its checks where there are any. */
+function membersOf(frame: FrameResults) {
+  const { solution, model } = frame;
+  const areas = roofAreas(model, solution.loads.strips);
+  return model.timbers.flatMap((timber) => {
+    const forces = memberForces(solution.cases, timber.id);
+    if (!forces) return [];
+    const result = frame.members.get(timber.id);
+    const area = areas.get(timber.id);
+    return [
+      {
+        timber: timber.id,
+        kind: timber.kind,
+        width: figure(timber.width),
+        depth: figure(timber.depth),
+        span: figure(timber.span),
+        ...(area === undefined ? {} : { roofArea: figure(area) }),
+        ...(result ? { wood: woodOf(result) } : {}),
+        uses: result?.uses.map(memberUse) ?? [],
+        forces: Object.fromEntries(
+          Object.entries(forces).map(([kind, f]) => [
+            kind,
+            f.value > 0
+              ? { value: figure(f.value), combination: f.caseId, seats: f.seats, at: figure(f.at) }
+              : { value: 0 },
+          ]),
+        ),
+      },
+    ];
+  });
+}
+
+function rafterOf({ slope, check }: RafterResult) {
+  return {
+    wall: slope.wall,
+    rafters: slope.rafters.map(({ id }) => id),
+    uses: check.worst.map((use) => ({
+      check: use.what,
+      unit: use.unit,
+      ...finite("value", use.value),
+      ...finite("limit", use.limit),
+      ...finite("ratio", use.ratio),
+      passes: use.ratio <= 1,
+      combination: use.combination,
+      words: check.combinations.find((c) => c.id === use.combination)?.combination.text ?? use.combination,
+      ...(use.reference ? { reference: sourcedOf(use.reference) } : {}),
+      factors: use.factors.map(factorOf),
+    })),
+  };
+}
+
+function frameOf(frame: FrameResults, say: Say) {
+  const { solution, model } = frame;
+  const standing = new Set(solution.hold.pieces.map(({ timber }) => timber.id));
+  return {
+    combinations: solution.cases.map((solved) => combinationOf(solved, say)),
+    members: membersOf(frame),
+    unchecked: frame.unchecked.map(({ id }) => id),
+    floating: model.timbers.filter(({ id }) => !standing.has(id)).map(({ id }) => id),
+    joints: [...frame.joints.values()].map((j) => ({
+      joint: j.joint,
+      tension: most(j.tension),
+      compression: most(j.compression),
+      along: most(j.alongGrain),
+      across: most(j.across),
+    })),
+    piers: frame.piers.map((p) => ({
+      pier: p.pier.id,
+      timber: p.pier.timber?.id ?? null,
+      down: most(p.down),
+      up: most(p.up),
+      sideways: most(p.sideways),
+    })),
+    racking: frame.racking.map(({ toward, stands, moving }) => ({ toward, stands, moving })),
+    moves: solution.mechanisms.map(({ elements, direction }) => ({
+      timbers: [...new Set(elements.map(timberOfElement))],
+      direction: figures(direction),
+    })),
+    gaps: solution.loads.gaps.map((gap) =>
+      gap.what === "weight" ? { load: gap.what, timber: gap.timber } : { load: gap.what },
+    ),
+  };
+}
+
+/** @returns what schemas/forces.schema.json calls `results`; `frame` is null while the frame is not whole */
+export function resultsJson(results: Results, say: Say) {
+  return {
+    units: UNITS,
+    axes: AXES,
+    rafters: results.rafters.map(rafterOf),
+    raftersSkipped: results.skipped.map(({ because }) => because),
+    frame: results.frame ? frameOf(results.frame, say) : null,
+  };
+}

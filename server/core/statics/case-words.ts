@@ -1,0 +1,36 @@
+/** A combination in words: its sum, and which snow and which wind it takes where there are several. */
+import type { Say } from "../checks/say.ts";
+import type { BasicLoad } from "./basic-loads.ts";
+import type { FrameCase } from "./combine.ts";
+import type { FrameSolution } from "./solve-frame.ts";
+
+const SNOW: Readonly<Record<string, string>> = {
+  balanced: "balanced snow",
+  minimum: "the least snow of low slopes",
+  "eave-ice": "ice at the eave",
+};
+
+/** `S/balanced`, `S/unbalanced-leeward/A`, `W/+x/A`; undefined where the letter of the sum says it all. */
+function choiceWords({ id, kind }: BasicLoad, say: Say): string | undefined {
+  const [, what = "", which = ""] = id.split("/");
+  if (kind === "S") {
+    const words = SNOW[what];
+    return words ? say.text(words) : say.text("unbalanced snow, leeward at wall {wall}", { wall: which });
+  }
+  if (kind !== "W") return undefined;
+  return which === ""
+    ? say.text("wind toward {direction}", { direction: what })
+    : say.text("wind toward {direction}, case {case}", { direction: what, case: which });
+}
+
+/** @returns `D + 0.6 W (wind toward +x, case A)` */
+export function frameCaseWords({ combination, parts }: FrameCase, say: Say): string {
+  const choices = parts.flatMap(({ load }) => choiceWords(load, say) ?? []);
+  return choices.length === 0 ? combination.text : `${combination.text} (${choices.join("; ")})`;
+}
+
+/** @returns the words of a combination of a solution; its id where it has no such combination */
+export function caseWords(solution: FrameSolution, caseId: string, say: Say): string {
+  const found = solution.cases.find(({ frameCase }) => frameCase.id === caseId);
+  return found ? frameCaseWords(found.frameCase, say) : caseId;
+}

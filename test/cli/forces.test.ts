@@ -1,0 +1,153 @@
+/** What `bentwright forces` prints, on the samples: equilibrium that anyone can see, and the shape of its JSON. */
+import { readFileSync } from "node:fs";
+import { Ajv2020 } from "ajv/dist/2020.js";
+import { describe, expect, test } from "vitest";
+import forcesSchema from "../../schemas/forces.schema.json" with { type: "json" };
+import reportSchema from "../../schemas/report.schema.json" with { type: "json" };
+import { run } from "../../server/cli/run.ts";
+
+const SAMPLES = ["garden-arch", "kayak-shelter", "cider-press-pavilion"].map(
+  (s) => `samples/${s}.frame.yaml`,
+);
+const validateForces = new Ajv2020({ strict: false, allErrors: true }).compile(forcesSchema);
+const validateReport = new Ajv2020({ strict: false, allErrors: true }).compile(reportSchema);
+
+function call(args: readonly string[], stdin?: string) {
+  let [out, err] = ["", ""];
+  const code = run(args, {
+    read: (file) => (file === "-" ? new TextEncoder().encode(stdin ?? "") : readFileSync(file)),
+    write: () => undefined,
+    out: (text) => {
+      out += text;
+    },
+    err: (text) => {
+      err += text;
+    },
+    color: false,
+  });
+  return { code, out, err };
+}
+
+type V3 = readonly [number, number, number];
+
+interface Most {
+  readonly value: number;
+  readonly combination?: string;
+}
+
+interface Results {
+  readonly file?: string;
+  readonly rafters: readonly { readonly uses: readonly { readonly factors: readonly unknown[] }[] }[];
+  readonly frame: {
+    readonly combinations: readonly {
+      readonly id: string;
+      readonly status: string;
+      readonly applied: V3;
+      readonly reaction: V3;
+      readonly reactions: readonly { readonly at: string; readonly force: V3 }[];
+    }[];
+    readonly members: readonly { readonly timber: string; readonly roofArea?: number }[];
+    readonly piers: readonly { readonly pier: string; readonly down: Most; readonly up: Most }[];
+    readonly joints: readonly { readonly joint: string; readonly tension: Most }[];
+    readonly floating: readonly string[];
+  } | null;
+}
+
+function forcesOf(file: string, stdin?: string): Results {
+  const { code, out } = call(["forces", "--format", "json", file], stdin);
+  expect(code).toBe(0);
+  const value: unknown = JSON.parse(out);
+  expect(validateForces(value), JSON.stringify(validateForces.errors?.slice(0, 3))).toBe(true);
+  return (value as { results: Results }).results;
+}
+
+describe.each(SAMPLES)("%s", (file) => {
+  const { frame } = forcesOf(file);
+
+  test("what is applied and what the ground answers cancel under every combination", () => {
+    expect(frame?.combinations.length).toBeGreaterThan(0);
+    for (const { id, status, applied, reaction } of frame?.combinations ?? []) {
+      expect(status, id).toBe("sound");
+      const largest = Math.max(...applied.map(Math.abs));
+      expect(largest, id).toBeGreaterThan(100);
+      applied.forEach((v, k) => {
+        expect(Math.abs(v + (reaction[k] ?? Number.NaN)), `${id} ${"xyz"[k]}`).toBeLessThan(1e-6 * largest);
+      });
+    }
+  });
+
+  test("the reactions by pier sum up to the whole, and the pier's extremes are among them", () => {
+    const downs = new Map<string, number>();
+    for (const { id, reaction, reactions } of frame?.combinations ?? []) {
+      const sum = reactions.reduce((s, { force }) => s + force[2], 0);
+      expect(sum, id).toBeCloseTo(reaction[2], 4);
+      for (const { at, force } of reactions) downs.set(at, Math.max(downs.get(at) ?? 0, force[2]));
+    }
+    expect(frame?.piers.length).toBeGreaterThan(0);
+    for (const { pier, down } of frame?.piers ?? []) expect(down.value).toBeCloseTo(downs.get(pier) ?? -1, 4);
+  });
+
+  test("nothing floats; every extreme names a combination that there is", () => {
+    expect(frame?.floating).toEqual([]);
+    const ids = new Set(frame?.combinations.map(({ id }) => id));
+    for (const { joint, tension } of frame?.joints ?? [])
+      expect(tension.value === 0 || ids.has(tension.combination ?? ""), joint).toBe(true);
+  });
+});
+
+test("rafters carry the whole roof, and what they rest on carries it again", () => {
+  const { frame } = forcesOf("samples/cider-press-pavilion.frame.yaml");
+  const sum = (start: string): number =>
+    (frame?.members ?? [])
+      .filter(({ timber }) => timber.startsWith(start))
+      .reduce((s, { roofArea }) => s + (roofArea ?? 0), 0);
+  // 156 in between the walls and 18 in of eave each side, at 7:12; 216 in of bents and 12 in of rake each end
+  const slope = Math.hypot(7, 12) / 12;
+  expect(sum("rafter@")).toBeCloseTo(((156 + 36) * slope * 240) / 144, 3);
+  expect(sum("plate@") + sum("ridge")).toBeCloseTo(sum("rafter@"), 6);
+  expect(sum("plate@")).toBeGreaterThan(sum("ridge"));
+});
+
+test("the report of a check carries the same results for each file", () => {
+  const { out } = call(["check", "--format", "json", ...SAMPLES]);
+  const report = JSON.parse(out) as { results: readonly Results[] };
+  expect(validateReport(report), JSON.stringify(validateReport.errors?.slice(0, 3))).toBe(true);
+  expect(report.results.map(({ file }) => file)).toEqual(SAMPLES);
+  for (const { file, ...results } of report.results) expect(results).toEqual(forcesOf(file ?? ""));
+  const [, , pavilion] = report.results;
+  const uses = pavilion?.rafters.flatMap((r) => r.uses) ?? [];
+  expect(uses.some(({ factors }) => factors.length > 3)).toBe(true);
+});
+
+test("the two schemas mean the same by results", () => {
+  const { $defs: ofReport } = reportSchema;
+  for (const [name, shape] of Object.entries(forcesSchema.$defs))
+    expect(Reflect.get(ofReport, name), name).toEqual(shape);
+});
+
+test("the schema tells wrong results from right ones", () => {
+  const { out } = call(["forces", "--format", "json", SAMPLES[0] ?? ""]);
+  const value = JSON.parse(out) as { results: { frame: { combinations: { applied: number[] }[] } } };
+  value.results.frame.combinations[0]?.applied.pop();
+  expect(validateForces(value)).toBe(false);
+});
+
+test("tables for people", () => {
+  const { code, out } = call(["forces", "samples/cider-press-pavilion.frame.yaml"]);
+  expect(code).toBe(0);
+  for (const head of ["Load combinations (lb", "Timbers (lb, moments lb·ft", "Joints (lb", "Reactions (lb"])
+    expect(out).toContain(head);
+  expect(out).toMatch(/^ +\d+ +D \+ S \(balanced snow\) +1\.15 +0 +0 +-[\d,]+ +0 +0 +[\d,]+$/m);
+  expect(out).toMatch(/^ {2}post@A1 /m);
+  expect(out).toMatch(/^ {2}post-head@A1 /m);
+  expect(out.match(/licensed engineer/g)).toHaveLength(1);
+  expect(call(["forces", "samples/kayak-shelter.frame.yaml"]).out).toContain("Timbers (kN, moments kN·m");
+});
+
+test.each(["forces", "model"])("%s of a file that gives no frame, in words", (command) => {
+  const { code, out, err } = call([command, "-"], "frame: nothing\n");
+  expect([code, out]).toEqual([1, ""]);
+  expect(err).toMatch(/^Standard input has no timber .*bentwright check/);
+  expect(call([command])).toMatchObject({ code: 2, out: "" });
+  expect(call([command, "--format", "xml", "-"])).toMatchObject({ code: 2, out: "" });
+});
