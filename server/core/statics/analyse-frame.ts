@@ -4,6 +4,7 @@ import type { Model } from "../model/model.ts";
 import type { FrameResults } from "./frame-results.ts";
 import { jointActions } from "./joint-actions.ts";
 import { jointForces, pierReactions } from "./joint-forces.ts";
+import { memberResults } from "./member-results.ts";
 import { type JointActions, solveFrame } from "./solve-frame.ts";
 
 /**
@@ -46,6 +47,9 @@ function signatureOf(model: Model, actions: JointActions): string {
   ]);
 }
 
+/** What the cuts take out of the timbers, as one text: their net sections depend on it, the forces do not. */
+const cutsOf = (model: Model): string => JSON.stringify(model.joints.map((j) => [j.id, j.solids]));
+
 /**
  * @param previous the last answer: its forces serve again when nothing that they depend on has changed
  * @returns undefined for a model without timbers
@@ -56,12 +60,15 @@ export function analyseFrame(model: Model, previous?: FrameResults): FrameResult
   const signature = signatureOf(model, actions);
   const kept = previous?.signature === signature ? previous : undefined;
   const solution = kept?.solution ?? solveFrame(model, actions);
+  const cuts = cutsOf(model);
   return {
     model,
     signature,
+    cuts,
     solution,
-    members: new Map(),
-    unchecked: [],
+    ...(kept?.cuts === cuts
+      ? { members: kept.members, unchecked: kept.unchecked }
+      : memberResults(model, solution)),
     joints: kept?.joints ?? jointForces(solution.cases),
     piers: pierReactions(model, solution.cases),
     racking: solution.racking,
