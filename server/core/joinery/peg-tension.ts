@@ -8,15 +8,15 @@ import { adjustedFor, woodOf } from "../statics/timber-wood.ts";
 import type { Joint } from "./joint.ts";
 
 /** Wood of the pegs where a file names none: white oak (common practice, no source). */
-export const USUAL_PEG = "white-oak";
+const USUAL_PEG = "white-oak";
 
 /** Species of the frame's pegs: the class `pegs`, else white oak. */
-export function pegSpecies(frame: Frame): string {
+function pegSpecies(frame: Frame): string {
   return frame.classes.find((c) => c.name === "pegs")?.species?.text ?? USUAL_PEG;
 }
 
 /** Load duration of ordinary use, for what does not depend on a combination. */
-export const TEN_YEARS: Factor = {
+const TEN_YEARS: Factor = {
   symbol: "C_D",
   value: 1,
   status: "published",

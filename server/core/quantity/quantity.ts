@@ -13,18 +13,16 @@ import type { ScalarDimension } from "./units.ts";
 
 export type { Length } from "./length.ts";
 export { parseLength } from "./parse.ts";
-export { parsePitch } from "./pitch.ts";
 export {
   bothSystems,
   formatLength,
-  formatPitch,
   formatSection,
   type LengthOptions,
   type LengthStyle,
   printExact,
 } from "./print.ts";
 export type { Pitch, Read, Reading, Reason, SectionSize, UnitSystem, Unreadable } from "./reading.ts";
-export { dressedSection, dressedSize, parseSection } from "./section.ts";
+export { dressedSection, parseSection } from "./section.ts";
 
 /** What a quantity measures. */
 export type Dimension = "length" | "section" | "pitch" | ScalarDimension;

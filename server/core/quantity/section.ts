@@ -82,7 +82,7 @@ const LARGEST_NOMINAL = 24;
  * @param depth nominal size the other way; the smaller of the two is the thickness
  * @returns undefined for a size that the standard does not have
  */
-export function dressedSize(
+function dressedSize(
   width: Length,
   depth: Length,
 ): { readonly width: Length; readonly depth: Length } | undefined {

@@ -17,7 +17,7 @@ function resultant(load: LineLoad, a: number, b: number): Vec3 {
 }
 
 /** @param factor of the load in its combination */
-export function elementLoads(frame: FrameStructure, load: LineLoad, factor: number): ElementLoad[] {
+function elementLoads(frame: FrameStructure, load: LineLoad, factor: number): ElementLoad[] {
   const elements = frame.elementsOf.get(load.timber.id) ?? [];
   const first = elements[0];
   const last = elements.at(-1);

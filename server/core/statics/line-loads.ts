@@ -110,7 +110,7 @@ export function squareToSlope(strip: Strip, psf: number, from = 0, to = strip.to
 }
 
 /** Axial position of a rafter at a level run from the plate's outside face. */
-export function axialAtRun(strip: Strip, run: number): number {
+function axialAtRun(strip: Strip, run: number): number {
   const { timber, slope } = strip;
   return (run + slope.eaveOverhang) / Math.max(0.05, Math.abs(dot(timber.axis, [0, 1, 0])));
 }

@@ -34,7 +34,7 @@ export interface FrameStructure {
 }
 
 /** Shear modulus of wood: E/16 (NDS commentary; Wood Handbook ranges 1/11 to 1/20; from memory). */
-export const SHEAR_RATIO = 16;
+const SHEAR_RATIO = 16;
 
 /** Stiffness of what is taken as rigid, lb/in: far above any timber, far below what would drown the arithmetic. */
 const RIGID = 2e7;

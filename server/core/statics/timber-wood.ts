@@ -43,7 +43,7 @@ export function adjustedFor(
 const NO_DURATION: Factor = { symbol: "C_D", value: 1, status: "published", source: "NDS Table 2.3.2" };
 
 /** Modulus for a timber whose wood is unknown, psi: the lowest of common softwoods, so that the frame can still be solved. */
-export const FALLBACK_MODULUS = 1_000_000;
+const FALLBACK_MODULUS = 1_000_000;
 
 /** E′ in psi. */
 export function modulusOf(timber: Timber): number {
