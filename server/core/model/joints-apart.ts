@@ -42,8 +42,8 @@ function isKnown(p: Placer, ref: Ref, found: readonly Timber[]): boolean {
   if (p.frame.unread.has(name) || p.frame.lost.has("/members")) return false;
   if (p.members.has(name) && !ref.text.includes("@")) return false;
   // a kind that the file has, or may have on a line that is lost
-  if (p.frame.members.some((m) => m.kind === name)) return false;
-  if (!isWhole(p.frame) && MEMBER_KINDS.some((kind) => kind === name)) return false;
+  if (p.frame.members.some((m) => m.kind === ref.text)) return false;
+  if (!isWhole(p.frame) && MEMBER_KINDS.some((kind) => kind === ref.text)) return false;
   p.unknown(ref, ref.text.includes("@") ? "stick" : "member", [...p.members.keys()]);
   return false;
 }
