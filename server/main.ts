@@ -3,9 +3,11 @@
  * `browser.ts` make a connection. Documents are told apart by their uri alone, whatever language the editor calls them.
  */
 import {
+  type CodeLens,
   type Connection,
   ErrorCodes,
   type Hover,
+  type InlayHint,
   PositionEncodingKind,
   ResponseError,
   TextDocumentSyncKind,
@@ -13,10 +15,12 @@ import {
 } from "vscode-languageserver";
 import { TextDocument } from "vscode-languageserver-textdocument";
 import { idsAt } from "./language/at-cursor.ts";
+import { codeLenses } from "./language/code-lens.ts";
 import { countsOf, diagnosticsOf } from "./language/diagnostics.ts";
 import { drawingOf } from "./language/drawing.ts";
 import { createFrameService, type FrameService, type Snapshot } from "./language/frame-service.ts";
 import { hoverAt } from "./language/hover.ts";
+import { hintDetails, hintOf, inlayHints } from "./language/inlay-hints.ts";
 import { locatePath } from "./language/locate.ts";
 import {
   AT_CURSOR_REQUEST,
@@ -28,6 +32,7 @@ import {
   LOCATE_REQUEST,
   type LocateResult,
 } from "./protocol.ts";
+import { createPublished } from "./published.ts";
 import { VERSION } from "./version.ts";
 
 /** How long typing must rest before a check begins, milliseconds. */
@@ -41,6 +46,7 @@ export function serve(connection: Connection, service: FrameService = createFram
   const documents = new TextDocuments(TextDocument);
   const opened = new Set<string>();
   const waiting = new Map<string, ReturnType<typeof setTimeout>>();
+  const published = createPublished();
 
   connection.onInitialize(() => ({
     capabilities: {
@@ -51,6 +57,8 @@ export function serve(connection: Connection, service: FrameService = createFram
         save: { includeText: false },
       },
       hoverProvider: true,
+      inlayHintProvider: { resolveProvider: true },
+      codeLensProvider: {},
     },
     serverInfo: { name: "bentwright", version: VERSION },
   }));
@@ -68,6 +76,7 @@ export function serve(connection: Connection, service: FrameService = createFram
     forget(document.uri);
     opened.delete(document.uri);
     service.close(document.uri);
+    published.forget(document.uri);
     connection.sendDiagnostics({ uri: document.uri, diagnostics: [] });
   });
 
@@ -82,7 +91,10 @@ export function serve(connection: Connection, service: FrameService = createFram
       uri,
       setTimeout(() => {
         waiting.delete(uri);
-        checkInStages(uri).catch((error: unknown) => report("checking", error));
+        checkInStages(uri).catch((error: unknown) => {
+          published.put(uri, documents.get(uri)?.version ?? 0, undefined);
+          report("checking", error);
+        });
       }, pause),
     );
   }
@@ -101,6 +113,7 @@ export function serve(connection: Connection, service: FrameService = createFram
     connection.sendDiagnostics({ uri, version, diagnostics: diagnosticsOf(snapshot) });
     const checked: CheckedParams = { uri, version, ...countsOf(snapshot), milliseconds };
     connection.sendNotification(CHECKED_NOTIFICATION, checked);
+    published.put(uri, version, snapshot);
     for (const fault of snapshot.faults) report(fault.what, fault.error);
   }
 
@@ -114,9 +127,30 @@ export function serve(connection: Connection, service: FrameService = createFram
     return document && service.open(uri, document.version, document.getText());
   }
 
+  /** The open version, once it is checked; undefined when it is overtaken or closed before. */
+  async function checkedOf(uri: string): Promise<Snapshot | undefined> {
+    const document = documents.get(uri);
+    return document && published.at(uri, document.version);
+  }
+
   connection.onHover(({ textDocument, position }): Hover | null => {
     const snapshot = snapshotOf(textDocument.uri);
     return (snapshot && hoverAt(snapshot, position)) ?? null;
+  });
+  // asked for anew with every key: these wait for the check instead of running one of their own
+  connection.languages.inlayHint.on(async ({ textDocument, range }): Promise<InlayHint[]> => {
+    const snapshot = await checkedOf(textDocument.uri);
+    return snapshot ? inlayHints(snapshot, range) : [];
+  });
+  connection.languages.inlayHint.resolve(async (hint): Promise<InlayHint> => {
+    const entry = hintOf(hint);
+    const snapshot = entry && (await checkedOf(entry.uri));
+    const tooltip = snapshot && hintDetails(snapshot, entry.path);
+    return tooltip ? { ...hint, tooltip } : hint;
+  });
+  connection.onCodeLens(async ({ textDocument }): Promise<CodeLens[]> => {
+    const snapshot = await checkedOf(textDocument.uri);
+    return snapshot ? codeLenses(snapshot) : [];
   });
   connection.onRequest(DRAWING_REQUEST, (params: unknown): DrawingResult => {
     const { uri, view } = textsOf(params, "uri", "view");

@@ -93,6 +93,7 @@ function combinations({ solution }: FrameResults, number: NumberOf, say: Say): s
 
 function timbers({ solution, model, members, unchecked }: FrameResults, say: Say): string {
   const head = ["timber", "used", "by", "under", "tension", "compression", "shear", "moment"];
+  const standing = new Set(solution.hold.pieces.map(({ timber }) => timber.id));
   const rows = model.timbers.map((timber) => {
     const forces = memberForces(solution.cases, timber.id);
     const use = members.get(timber.id)?.uses[0];
@@ -100,7 +101,8 @@ function timbers({ solution, model, members, unchecked }: FrameResults, say: Say
     const checked = use
       ? [ratioText(use.ratio, say), USE_WORDS[use.what], use.combination]
       : ["", unknown ? "no design values" : "", ""];
-    if (!forces) return [timber.id, "", "stands on nothing", "", "", "", "", ""];
+    if (!forces)
+      return [timber.id, "", standing.has(timber.id) ? "no answer" : "stands on nothing", "", "", "", "", ""];
     return [
       timber.id,
       ...checked,

@@ -9,6 +9,7 @@ import type { FrameResults, MemberResult, MemberUse } from "../core/statics/fram
 import { roofAreas } from "../core/statics/load-path.ts";
 import { memberForces } from "../core/statics/member-forces.ts";
 import type { SolvedCase } from "../core/statics/solve-frame.ts";
+import { hasForces } from "../language/hover/unsolved.ts";
 
 /** Units of every number without a name of its own. */
 const UNITS = { length: "in", area: "ft2", force: "lb", moment: "lb-in", stress: "psi" } as const;
@@ -167,7 +168,7 @@ function frameOf(frame: FrameResults, say: Say) {
       along: most(j.alongGrain),
       across: most(j.across),
     })),
-    piers: frame.piers.map((p) => ({
+    piers: (hasForces(frame) ? frame.piers : []).map((p) => ({
       pier: p.pier.id,
       timber: p.pier.timber?.id ?? null,
       down: most(p.down),

@@ -5,11 +5,14 @@ import { keysOf } from "../document/tree.ts";
 import { CAUTION } from "./caution.ts";
 import type { Snapshot } from "./frame-service.ts";
 import { jointHover } from "./hover/joint.ts";
+import { jointForceTable } from "./hover/joint-forces.ts";
 import { keyHover } from "./hover/key.ts";
 import { levelHover, quantityHover } from "./hover/length.ts";
 import { pierHover } from "./hover/pier.ts";
+import { pierForceTable } from "./hover/pier-forces.ts";
 import { speciesHover } from "./hover/species.ts";
 import { timberHover } from "./hover/timber.ts";
+import { timberForces } from "./hover/timber-forces.ts";
 import { type Spot, spotAt } from "./spot.ts";
 import { entrySubject, referredSubject, type Subject } from "./subject.ts";
 
@@ -101,14 +104,24 @@ function entrySubjectOf(snapshot: Snapshot, spot: Spot): Subject | undefined {
 function subjectText(snapshot: Snapshot, subject: Subject | undefined): Part[] {
   const { say, evaluation } = snapshot;
   if (!subject || !evaluation) return [];
-  const { model } = evaluation;
+  const { model, results } = evaluation;
+  const { frame } = results;
   switch (subject.kind) {
     case "timbers":
-      return engineering(timberHover(subject.name, subject.timbers, model, say));
+      return [
+        timberHover(subject.name, subject.timbers, model, say),
+        ...timberForces(subject.timbers, results, say),
+      ].flatMap(engineering);
     case "joints":
-      return engineering(jointHover(subject.name, subject.joints, say));
+      return [
+        jointHover(subject.name, subject.joints, say),
+        ...(frame ? jointForceTable(subject.joints, frame, say) : []),
+      ].flatMap(engineering);
     case "piers":
-      return engineering(pierHover(subject.name, subject.piers, say));
+      return [
+        pierHover(subject.name, subject.piers, say),
+        ...(frame ? pierForceTable(subject.piers, frame, say) : []),
+      ].flatMap(engineering);
     case "line":
       return plain(levelHover(subject.name, model, say));
   }

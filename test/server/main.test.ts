@@ -26,6 +26,8 @@ test("says what it can do", async () => {
     positionEncoding: "utf-16",
     textDocumentSync: { openClose: true, change: 2, save: { includeText: false } },
     hoverProvider: true,
+    inlayHintProvider: { resolveProvider: true },
+    codeLensProvider: {},
   });
   expect(serverInfo).toEqual({ name: "bentwright", version: expect.stringMatching(/^\d+\.\d+\.\d+/) });
 });
@@ -133,6 +135,29 @@ describe("questions", () => {
     expect(hover?.contents.value).toContain("tenon thickness");
   });
 
+  test("lenses and hints of the newest text, once it is checked", async () => {
+    const session = await started();
+    await session.open(URI, SHED);
+    const ask = <T>(method: string) =>
+      session.request<T>(method, {
+        textDocument: { uri: URI },
+        range: { start: { line: 0, character: 0 }, end: { line: 99, character: 0 } },
+      });
+    type Lens = { range: { start: { line: number } }; command: { title: string } };
+    const lenses = await ask<readonly Lens[]>("textDocument/codeLens");
+    const { line } = positionOf(SHED, "  post: {");
+    expect(lenses.find(({ range }) => range.start.line === line)?.command.title).toMatch(/^4 sticks · /);
+    type Hint = { label: string; tooltip?: { value: string } };
+    const [hint] = await ask<readonly Hint[]>("textDocument/inlayHint");
+    expect(hint?.tooltip).toBeUndefined();
+    const resolved = await session.request<Hint>("inlayHint/resolve", hint);
+    expect(resolved.label).toBe(hint?.label);
+    expect(resolved.tooltip?.value).toContain("Used to **");
+    await session.change(URI, 2, SHED.replace("at: [A1, A2, B1, B2]", "at: [A1, A2, B1]"));
+    const after = await ask<readonly Lens[]>("textDocument/codeLens");
+    expect(after.find(({ range }) => range.start.line === line)?.command.title).toMatch(/^3 sticks/);
+  });
+
   test("no hover where nothing is, nor in a document that is not open", async () => {
     const session = await started();
     await session.open(URI, SHED);
@@ -214,6 +239,8 @@ describe("nothing ends the server", () => {
   test.each([
     ["textDocument/hover", undefined],
     ["textDocument/hover", { textDocument: null }],
+    ["textDocument/inlayHint", { textDocument: null }],
+    ["textDocument/codeLens", undefined],
     ["bentwright/drawing", undefined],
     ["bentwright/drawing", { uri: 3, view: [] }],
     ["bentwright/locate", { uri: URI }],
