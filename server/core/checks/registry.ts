@@ -31,8 +31,13 @@ import { mortiseWallThin } from "./joinery/mortise-wall-thin.ts";
 import { tenonLong } from "./joinery/tenon-long.ts";
 import { tenonThin } from "./joinery/tenon-thin.ts";
 import { siteValueMissing } from "./loads/site-value-missing.ts";
+import { bearingCrushed } from "./members/bearing-crushed.ts";
 import { braceHollowDeep } from "./members/brace-hollow-deep.ts";
 import { frameRacks } from "./members/frame-racks.ts";
+import { timberOverstressed } from "./members/timber-overstressed.ts";
+import { timberSags } from "./members/timber-sags.ts";
+import { timberSlender } from "./members/timber-slender.ts";
+import { timberUnchecked } from "./members/timber-unchecked.ts";
 import { birdsMouthDeep } from "./roof/birds-mouth-deep.ts";
 import { coveringNeedsDeck } from "./roof/covering-needs-deck.ts";
 import { coveringTooFlat } from "./roof/covering-too-flat.ts";
@@ -74,6 +79,11 @@ export const CHECKS: readonly AnyCheck[] = [
   anyCheck(gradeAssumed),
   anyCheck(siteValueMissing),
   anyCheck(frameRacks),
+  anyCheck(timberOverstressed),
+  anyCheck(timberSlender),
+  anyCheck(bearingCrushed),
+  anyCheck(timberSags),
+  anyCheck(timberUnchecked),
   anyCheck(braceHollowDeep),
   anyCheck(jointTwice),
   anyCheck(jointAssumed),

@@ -173,11 +173,15 @@ function stationsOf(
     let next: Station | undefined;
     for (let place = PLACES.length - 1; place >= 0; place--) {
       const x = piece.from + (PLACES[place] ?? 0) * (piece.to - piece.from);
-      if (x < -PAST || x > timber.span + PAST) {
+      // past its own end a timber is only a line to the middle of the next: what acts there acts on its end
+      const isTip =
+        (place === 0 && element === elements[0]) ||
+        (place === PLACES.length - 1 && element === elements.at(-1));
+      if (!isTip && (x < -PAST || x > timber.span + PAST)) {
         next = undefined;
         continue;
       }
-      const at = sections.at(x);
+      const at = sections.at(Math.min(Math.max(x, 0), timber.span));
       next = { place: at, row: rowOf(element, place), weights: undefined, shear: loud(at), next };
       stations.push(next);
     }

@@ -1,0 +1,115 @@
+import { caseWords } from "../../statics/case-words.ts";
+import type { FrameResults, MemberUse } from "../../statics/frame-results.ts";
+import { defineCheck } from "../check.ts";
+import type { Say } from "../say.ts";
+import { sectionPath, spokenFor } from "./member-path.ts";
+import { amount, type Exceeded, limitWords, placeWords, STRENGTH, worstOver } from "./use-words.ts";
+
+interface Data extends Exceeded {
+  readonly solution: FrameResults["solution"];
+}
+
+/** Depth that the section would need for the stress alone: S grows with d², the area with d. */
+function depthFor({ result, use }: Exceeded): number | undefined {
+  const { timber } = result;
+  const grow =
+    use.what === "shear" || use.what === "notched-shear"
+      ? use.ratio
+      : use.what === "bending"
+        ? Math.sqrt(use.ratio)
+        : undefined;
+  return grow === undefined || !Number.isFinite(grow) || grow > 3
+    ? undefined
+    : Math.ceil(timber.depth * grow * 2) / 2;
+}
+
+function helpWords(d: Data, say: Say): string {
+  const { what } = d.use;
+  const depth = depthFor(d);
+  if (what === "notched-shear")
+    return say.text("Give the joint a housing that bears the whole end, or leave more wood in its tenon.");
+  if (depth !== undefined)
+    return say.text(
+      "A depth of about {depth} would carry it; a better grade, a shorter span or less cut away there also helps.",
+      {
+        depth: say.length(depth),
+      },
+    );
+  if (what === "compression" || what === "compression-and-bending")
+    return say.text(
+      "Take a larger section, brace it nearer its foot, or shorten what stands between its braces.",
+    );
+  if (what === "tension") return say.text("Take a larger section, or cut less away where it is joined.");
+  return say.text("Take a larger section or a better grade, or cut less away there.");
+}
+
+export const timberOverstressed = defineCheck<"results", Data>({
+  meta: {
+    id: "timber-overstressed",
+    title: "A timber that breaks under its load",
+    level: "error",
+    area: "members",
+    source: {
+      text: "NDS 2018 chapter 3: bending 3.3, shear 3.4, compression 3.6 and 3.7, tension 3.8, combined 3.9; values and factors of chapter 4 and its Supplement",
+      status: "memory",
+    },
+    explanation: {
+      what: "Under one of the load combinations a timber is stressed more than its wood allows, somewhere along its length.",
+      why: "Wood that is stressed past its allowable value may break, at once or after years of load.",
+      formula:
+        "f ≤ F × C_D C_M C_F … on the section that mortises, housings and pegs leave; bending with C_L, compression with C_P; both together by NDS 3.9-1 to 3.9-4",
+      remedy:
+        "Take a larger section or a better grade, shorten the span, brace it nearer, or cut less away where the stress is.",
+    },
+  },
+  input: "results",
+  ofTheWhole: true,
+  *find(results) {
+    const { frame } = results;
+    if (!frame) return;
+    for (const result of frame.members.values()) {
+      const use = worstOver(result, (what) => STRENGTH[what] !== undefined);
+      if (!use || spokenFor(results, result.timber)) continue;
+      yield {
+        path: sectionPath(results.model, result.timber),
+        place: result.timber.id,
+        data: { result, use, solution: frame.solution },
+        ...numbers(use),
+        severity: use.ratio,
+      };
+    }
+  },
+  words(d, say) {
+    const { use, result } = d;
+    const facts = {
+      stick: result.timber.id,
+      section: `${say.length(result.timber.width)} × ${say.length(result.timber.depth)}`,
+      what: say.text(STRENGTH[use.what] ?? use.what),
+      value: amount(use, use.value, say),
+      limit: amount(use, use.limit, say),
+      ratio: say.percent(use.ratio),
+      place: placeWords(use, say),
+      combination: caseWords(d.solution, use.caseId, say),
+      made: limitWords(use, say),
+      help: helpWords(d, say),
+    };
+    if (!Number.isFinite(use.ratio))
+      return say.text(
+        "{stick} ({section}) buckles, or is cut through, {place} under {combination}: {what} passes what any section of this length can take. {help}",
+        facts,
+      );
+    return use.unit === "psi"
+      ? say.text(
+          "{stick} ({section}) has {value} of {what} against {limit} allowed ({ratio}) {place}, under {combination}. Allowed: {made}. {help}",
+          facts,
+        )
+      : say.text(
+          "{stick} ({section}) is used to {ratio} by {what} {place}, under {combination}. Allowed in bending: {made}. {help}",
+          facts,
+        );
+  },
+});
+
+function numbers(use: MemberUse): { value: number; limit: number; unit: MemberUse["unit"] } {
+  return { value: use.value, limit: use.limit, unit: use.unit };
+}

@@ -1,0 +1,66 @@
+import { caseWords } from "../../statics/case-words.ts";
+import type { FrameResults } from "../../statics/frame-results.ts";
+import { defineCheck } from "../check.ts";
+import { sectionPath, spokenFor } from "./member-path.ts";
+import { type Exceeded, worstOver } from "./use-words.ts";
+
+interface Data extends Exceeded {
+  readonly solution: FrameResults["solution"];
+}
+
+export const timberSags = defineCheck<"results", Data>({
+  meta: {
+    id: "timber-sags",
+    title: "A timber that sags too far",
+    level: "warning",
+    area: "members",
+    source: {
+      text: "limits of IBC Table 1604.3; creep of NDS 3.5.2",
+      status: "memory",
+    },
+    explanation: {
+      what: "A lying timber bends further between what holds it up than its use allows.",
+      why: "A roof that sags holds water and snow and opens its joints; a floor that gives feels unsafe.",
+      formula:
+        "from the chord of its supports: live load alone ≤ L/180 (floors L/360), creep × dead + live ≤ L/120 (floors L/240); creep 2.0 for timber framed green, 1.5 seasoned; tails twice their length",
+      remedy: "Make it deeper, shorten its span with a post or a knee, or let it season before it is loaded.",
+    },
+  },
+  input: "results",
+  ofTheWhole: true,
+  *find(results) {
+    const { frame } = results;
+    if (!frame) return;
+    for (const result of frame.members.values()) {
+      const use = worstOver(result, (what) => what === "live-deflection" || what === "total-deflection");
+      if (!use || spokenFor(results, result.timber)) continue;
+      yield {
+        path: sectionPath(results.model, result.timber),
+        place: result.timber.id,
+        data: { result, use, solution: frame.solution },
+        value: use.value,
+        limit: use.limit,
+        unit: "in",
+        severity: use.ratio,
+      };
+    }
+  },
+  words: (d, say) =>
+    say.text(
+      "{stick} ({section}) sags {value} {where}, more than the {limit} allowed for {what}, under {combination}. A depth of about {depth} would hold it; so would a support in its span.",
+      {
+        stick: d.result.timber.id,
+        section: `${say.length(d.result.timber.width)} × ${say.length(d.result.timber.depth)}`,
+        value: say.length(d.use.value),
+        where: say.text("{length} from its foot", { length: say.length(d.use.at) }),
+        limit: say.length(d.use.limit),
+        what:
+          d.use.what === "live-deflection"
+            ? say.text("snow, wind or live load alone")
+            : say.text("all load with creep"),
+        combination: caseWords(d.solution, d.use.caseId, say),
+        // I grows with d³
+        depth: say.length(Math.ceil(d.result.timber.depth * Math.cbrt(d.use.ratio) * 2) / 2),
+      },
+    ),
+});

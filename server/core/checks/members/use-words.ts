@@ -1,0 +1,66 @@
+/** How findings and hovers word a check of a timber: the amount, what the limit is made of, and what helps. */
+import type { MemberResult, MemberUse } from "../../statics/frame-results.ts";
+import type { Say } from "../say.ts";
+
+/** Kinds of check that break a timber, with their names. */
+export const STRENGTH: Readonly<Partial<Record<MemberUse["what"], string>>> = {
+  bending: "bending",
+  shear: "shear",
+  "notched-shear": "shear at its cut-down end",
+  tension: "tension",
+  compression: "compression",
+  "tension-and-bending": "tension and bending together",
+  "compression-and-bending": "compression and bending together",
+};
+
+/** A use that exceeds its limit, and the timber it is of. */
+export interface Exceeded {
+  readonly result: MemberResult;
+  readonly use: MemberUse;
+}
+
+/** The leading one of the uses of these kinds that pass their limit. */
+export function worstOver(
+  result: MemberResult,
+  counts: (what: MemberUse["what"]) => boolean,
+): MemberUse | undefined {
+  return result.uses.find((u) => counts(u.what) && u.ratio > 1);
+}
+
+/** `460 psi`, or `0.83` for an interaction. */
+export function amount(use: MemberUse, value: number, say: Say): string {
+  return use.unit === "psi"
+    ? say.stress(value)
+    : use.unit === "in"
+      ? say.length(value)
+      : say.number(value, 2);
+}
+
+const SYMBOL: Readonly<Partial<Record<MemberUse["what"], string>>> = {
+  bending: "F_b",
+  shear: "F_v",
+  "notched-shear": "F_v",
+  tension: "F_t",
+  compression: "F_c",
+  bearing: "F_c⊥",
+  "tension-and-bending": "F_b",
+  "compression-and-bending": "F_b",
+};
+
+/** `F_b 875 psi × C_D 1.15 × C_L 0.97`: factors of one are left out. */
+export function limitWords(use: MemberUse, say: Say): string {
+  const reference = use.reference;
+  if (!reference) return "";
+  const factors = use.factors.filter((f) => f.symbol !== "A" && Math.abs(f.value - 1) > 5e-4);
+  return [
+    `${SYMBOL[use.what] ?? "E"} ${say.stress(reference.value)}`,
+    ...factors.map((f) => `${f.symbol} ${say.number(f.value, 2)}`),
+  ].join(" × ");
+}
+
+/** Where along the stick: a joint by its name, else the distance from the foot. */
+export function placeWords(use: MemberUse, say: Say): string {
+  return use.place === undefined
+    ? say.text("{length} from its foot", { length: say.length(use.at) })
+    : say.text("at {place}", { place: use.place });
+}

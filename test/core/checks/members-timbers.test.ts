@@ -1,0 +1,197 @@
+/** What is said of timbers that are overtaxed, too slender, crushed, sagging, or of unknown strength. */
+import { readFileSync } from "node:fs";
+import { describe, expect, test } from "vitest";
+import type { Finding } from "../../../server/core/checks/check.ts";
+import { bearingCrushed } from "../../../server/core/checks/members/bearing-crushed.ts";
+import { timberOverstressed } from "../../../server/core/checks/members/timber-overstressed.ts";
+import { timberSags } from "../../../server/core/checks/members/timber-sags.ts";
+import { timberSlender } from "../../../server/core/checks/members/timber-slender.ts";
+import { timberUnchecked } from "../../../server/core/checks/members/timber-unchecked.ts";
+import { anyCheck, runChecks } from "../../../server/core/checks/run.ts";
+import { makeSay } from "../../../server/core/checks/speak.ts";
+import { buildModel } from "../../../server/core/model/build.ts";
+import { computeResults, type Results } from "../../../server/core/results.ts";
+import { memberResults } from "../../../server/core/statics/member-results.ts";
+import { readFrame } from "../../../server/document/read.ts";
+import { readFixture } from "../../fixtures.ts";
+import { SHED } from "../../shed.ts";
+import { loft } from "../statics/members.ts";
+
+const OWN = [timberOverstressed, timberSlender, bearingCrushed, timberSags, timberUnchecked].map((c) =>
+  anyCheck<"results", never>(c as never),
+);
+
+function resultsOf(text: string): { readonly results: Results; readonly findings: readonly Finding[] } {
+  const { frame, source } = readFrame(text);
+  expect(source.facts, text).toEqual([]);
+  const model = buildModel(frame);
+  const plain = computeResults(model);
+  const results: Results = {
+    ...plain,
+    frame: plain.frame && { ...plain.frame, ...memberResults(model, plain.frame.solution) },
+  };
+  const inputs = { source, frame, model, results, whole: { source, model } };
+  return { results, findings: runChecks(OWN, inputs, [], makeSay(frame.units)).findings };
+}
+
+/** Findings of these checks in a marked text: check, level, words, and where they point. */
+function expectMarked(marked: string): readonly Finding[] {
+  const { text, markers } = readFixture(marked);
+  const { findings } = resultsOf(text);
+  const { index } = readFrame(text);
+  const said = findings.map((f) => {
+    const { start, end } = f.onKey ? index.keyRange(f.path) : index.range(f.path);
+    return { check: f.check, level: f.level, from: start, to: end, message: f.message };
+  });
+  const lines = text.split("\n");
+  const start = (line: number): number => lines.slice(0, line).reduce((sum, l) => sum + l.length + 1, 0);
+  expect(said.map((s) => `${s.check} ${s.level} ${s.from}-${s.to}`).sort()).toEqual(
+    markers.map((m) => `${m.check} ${m.level} ${start(m.line) + m.from}-${start(m.line) + m.to}`).sort(),
+  );
+  for (const m of markers) expect(said.find((s) => s.check === m.check)?.message).toContain(m.words);
+  return findings;
+}
+
+/** The line of an entry with marks under it. */
+const marked = (text: string, entry: string, ...marks: string[]): string =>
+  text
+    .split("\n")
+    .flatMap((line) => (line.trimStart().startsWith(`${entry}:`) ? [line, ...marks] : [line]))
+    .join("\n");
+
+test("a sound shed is silent", () => expectMarked(SHED));
+
+describe("timber-overstressed", () => {
+  const heavy = marked(
+    loft("4x6", "200 psf"),
+    "joist",
+    "#                               ^^^ error timber-overstressed: joist.2 (4 in × 6 in) has",
+    "#                               ^^^ warning timber-sags: more than the",
+  );
+
+  test("names stick, stress, limit, ratio, place, combination, factors and a depth that would do", () => {
+    const [found] = expectMarked(heavy);
+    expect(found?.message).toMatch(
+      /^joist\.[23] \(4 in × 6 in\) has 1,\d{3} psi of bending against 1,\d{3} psi allowed \(1\d\d %\) 48 in from its foot, under D \+ L\. Allowed: F_b 775 psi × C_F 1\.3 × C_r 1\.15 × C_L 0\.99\. A depth of about [78][ /\d]*in would carry it;/,
+    );
+    expect(found).toMatchObject({ unit: "psi", check: "timber-overstressed" });
+    expect(found!.value! / found!.limit!).toBeGreaterThan(1);
+  });
+
+  test("all sticks of an entry that fail are one finding, the worst first", () => {
+    const [found] = expectMarked(heavy);
+    expect(found?.places).toEqual(["joist.2", "joist.3"]);
+  });
+
+  test("posts bent and pressed: the interaction, at the knee", () => {
+    const { findings } = resultsOf(loft("8x8", "1000 psf"));
+    const post = findings.find((f) => f.places[0]?.startsWith("post"))!;
+    expect(post.message).toMatch(
+      /^post@A1 \(8 in × 8 in\) is used to \d+ % by compression and bending together at knee-ends@A1-B1\.foot, under D \+ L\. Allowed in bending: F_b 800 psi/,
+    );
+    expect(post.message).toContain("brace it nearer its foot");
+    expect(post.unit).toBe("ratio");
+  });
+
+  test("the depth that is named does carry it", () => {
+    const { findings } = resultsOf(loft("4x6", "200 psf"));
+    const depth = /A depth of about ([\d]+)( 1\/2)? in/.exec(findings[0]!.message)!;
+    const deeper = `${depth[1]}${depth[2] ?? ""}`;
+    const after = resultsOf(loft(`4x${deeper}`, "200 psf")).findings;
+    expect(after.map((f) => f.check)).not.toContain("timber-overstressed");
+  });
+
+  test("rafters that their own check finds are not said twice", () => {
+    const text = readFileSync(
+      new URL("../../../samples/cider-press-pavilion.frame.yaml", import.meta.url),
+      "utf8",
+    ).replace("rafters: {section: 3x7", "rafters: {section: 2x3");
+    const { results, findings } = resultsOf(text);
+    expect(results.rafters.every((r) => r.check.governing.ratio > 1)).toBe(true);
+    expect(results.frame?.members.get("rafter@A.3")?.uses[0]?.ratio).toBeGreaterThan(1);
+    expect(findings.filter((f) => f.path.startsWith("/roof/rafters"))).toEqual([]);
+  });
+});
+
+describe("timber-sags", () => {
+  test("a soft joist only sags: warning", () => {
+    const soft = loft("4x6").replace(
+      "seasoning: green}",
+      'seasoning: green, values: {E: 200000 psi}, because: "a soft wood, for a test"}',
+    );
+    const [found] = expectMarked(
+      marked(
+        soft,
+        "joist",
+        "#                               ^^^ warning timber-sags: snow, wind or live load alone",
+      ),
+    );
+    expect(found?.unit).toBe("in");
+    expect(found!.value!).toBeGreaterThan(found!.limit!);
+  });
+});
+
+describe("timber-slender", () => {
+  const tall = SHED.replace("post: {kind: post, section: 8x8", "post: {kind: post, section: 5x5")
+    .replace("leg: 30 in", "leg: 12 in")
+    .replace("tie-top: 7 ft", "tie-top: 12 ft")
+    .replace("eave: 8 ft 6 in", "eave: 14 ft");
+
+  test("counts 2.4 × foot to knee where only knees hold the frame", () => {
+    const [found] = expectMarked(
+      marked(
+        tall,
+        "post",
+        "#                             ^^^ error timber-slender: more than 50: it buckles (length counted 2.4 times: from the foot to the knee in a frame that sways",
+      ),
+    );
+    expect(found?.value).toBeGreaterThan(50);
+    expect(found?.limit).toBe(50);
+    expect(found?.places).toHaveLength(4);
+  });
+});
+
+describe("bearing-crushed", () => {
+  const crushed = (psi: string): string =>
+    SHED.replace(
+      "seasoning: green}",
+      `seasoning: green, values: {Fc-perp: ${psi}}, because: "soft, for a test"}`,
+    );
+
+  test("a little over is a dent: warning, with the area it needs", () => {
+    const [found] = expectMarked(
+      marked(
+        crushed("1.6 psi"),
+        "plate",
+        "#                               ^^^ warning bearing-crushed: at post-head@",
+      ),
+    );
+    expect(found?.message).toMatch(/it needs 1\.[2-4] times the area/);
+    expect(found?.message).toContain("F_c⊥ 1.6 psi × C_M 0.67");
+  });
+
+  test("far over is a failure: error", () => {
+    expectMarked(
+      marked(
+        crushed("1 psi"),
+        "plate",
+        "#                               ^^^ error bearing-crushed: times the area",
+      ),
+    );
+  });
+});
+
+describe("timber-unchecked", () => {
+  test("a wood without values is said, once for each entry", () => {
+    const text = loft("4x6").replace("grid:\n", "  odd: {species: black-locust, grade: no-1}\ngrid:\n");
+    const odd = text.replace("joist: {kind: joist,", "joist: {kind: joist, timber: odd,");
+    const [found] = expectMarked(
+      marked(
+        odd,
+        "joist",
+        "# ^^^^^ warning timber-unchecked: black-locust, no-1 for a section of 4 in × 6 in",
+      ),
+    );
+    expect(found?.places).toHaveLength(4);
+  });
+});
