@@ -1,5 +1,5 @@
-import { existsSync } from "node:fs";
 import { defineConfig, type TestProjectConfiguration } from "vitest/config";
+import type { Reporter } from "vitest/node";
 
 // A busy machine is no failure: limits of time only catch what hangs; speed is measured in test/bench.
 const unit: TestProjectConfiguration = {
@@ -18,10 +18,19 @@ const editor: TestProjectConfiguration = {
   },
 };
 
-// Where changes are accepted, leaving these tests out would look like passing them; there they fail instead.
-const withEditor = existsSync(".editor/stamp") || Boolean(process.env.CI);
-if (!withEditor) {
-  process.stderr.write("The editor tests are left out: run test/editor/setup.sh once to have them.\n");
-}
+/** Says after the summary what was skipped here, group by group: the groups carry the reason in their titles. */
+const sayWhatIsSkipped: Reporter = {
+  onTestRunEnd(modules) {
+    for (const module of modules) {
+      for (const suite of module.children.suites()) {
+        if (suite.state() !== "skipped") continue;
+        const tests = [...suite.children.allTests()].length;
+        process.stdout.write(`↓ ${tests} skipped: ${module.relativeModuleId} > ${suite.name}\n`);
+      }
+    }
+  },
+};
 
-export default defineConfig({ test: { projects: withEditor ? [unit, editor] : [unit] } });
+export default defineConfig({
+  test: { projects: [unit, editor], reporters: ["default", sayWhatIsSkipped] },
+});

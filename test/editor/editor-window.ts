@@ -2,7 +2,7 @@
 import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import type { Browser, FrameLocator, Locator, Page } from "playwright-core";
-import type { CodeServer } from "./code-server.ts";
+import type { TestEditor } from "./code-server.ts";
 
 const TIMEOUT = 20_000;
 
@@ -15,7 +15,7 @@ export class EditorWindow {
     this.#folder = folder;
   }
 
-  static async open(server: CodeServer, browser: Browser): Promise<EditorWindow> {
+  static async open(server: TestEditor, browser: Browser): Promise<EditorWindow> {
     const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
     page.setDefaultTimeout(TIMEOUT);
     const window = new EditorWindow(page, server.folder);

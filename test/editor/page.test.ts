@@ -4,8 +4,9 @@ import { join } from "node:path";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
 import type { FromPage, PageState, ToPage } from "../../client/preview/messages.ts";
+import { ROOT } from "../../client/start/installed.ts";
 import { startBrowser } from "./browser.ts";
-import { needEditor, ROOT } from "./installed.ts";
+import { missingForPage, need, skipped } from "./installed.ts";
 
 type Heard = FromPage[];
 
@@ -49,13 +50,15 @@ function drawing(inner: string, rest: Partial<Extract<ToPage, { kind: "drawing" 
   };
 }
 
-describe("the preview page", () => {
+const skip = skipped(missingForPage());
+
+describe.skipIf(skip !== "")(`the preview page${skip}`, () => {
   let browser: Browser;
   let page: Page;
   let assets: { script: string; styles: string };
 
   beforeAll(async () => {
-    needEditor();
+    need(missingForPage());
     browser = await startBrowser();
     const read = (file: string) => readFile(join(ROOT, "dist", file), "utf8");
     assets = { script: await read("preview.js"), styles: await read("preview.css") };

@@ -1,7 +1,7 @@
 /** Takes a step of the user's and a picture of what the window shows after it, also when the step failed. */
 import { join } from "node:path";
+import { ROOT } from "../../client/start/installed.ts";
 import type { EditorWindow } from "./editor-window.ts";
-import { ROOT } from "./installed.ts";
 import type { Step } from "./user-steps.ts";
 
 export async function takeStep(window: EditorWindow, step: Step): Promise<void> {

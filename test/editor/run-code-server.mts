@@ -4,7 +4,7 @@
  */
 import type { Browser } from "playwright-core";
 import { startBrowser } from "./browser.ts";
-import { startCodeServer } from "./code-server.ts";
+import { startTestEditor } from "./code-server.ts";
 import { EditorWindow } from "./editor-window.ts";
 import { takeStep } from "./picture.ts";
 import { report } from "./report.ts";
@@ -12,7 +12,7 @@ import { runSuite } from "./run-suite.ts";
 import type { SuiteResult } from "./suite/results.ts";
 import { steps } from "./user-steps.ts";
 
-const server = await startCodeServer();
+const server = await startTestEditor();
 let browser: Browser | undefined;
 try {
   browser = await startBrowser();

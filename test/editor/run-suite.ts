@@ -1,13 +1,13 @@
 /** Runs the tests inside the extension host of a code-server, in a browser window of their own. */
 import { readFile } from "node:fs/promises";
 import type { Browser } from "playwright-core";
-import type { CodeServer } from "./code-server.ts";
+import type { TestEditor } from "./code-server.ts";
 import type { SuiteResult } from "./suite/results.ts";
 
 const SUITE_TIMEOUT = 180_000;
 
 /** Throws when the tests could not be run to their end; a test that failed says so in its result. */
-export async function runSuite(server: CodeServer, browser: Browser): Promise<readonly SuiteResult[]> {
+export async function runSuite(server: TestEditor, browser: Browser): Promise<readonly SuiteResult[]> {
   const page = await browser.newPage({ viewport: { width: 1280, height: 800 } });
   const log: string[] = [];
   try {

@@ -6,7 +6,7 @@ import { cp, mkdtemp, readFile, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { runTests } from "@vscode/test-electron";
-import { ROOT } from "./installed.ts";
+import { ROOT } from "../../client/start/installed.ts";
 import { report } from "./report.ts";
 import type { SuiteResult } from "./suite/results.ts";
 
