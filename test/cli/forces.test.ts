@@ -46,7 +46,17 @@ interface Results {
       readonly reaction: V3;
       readonly reactions: readonly { readonly at: string; readonly force: V3 }[];
     }[];
-    readonly members: readonly { readonly timber: string; readonly roofArea?: number }[];
+    readonly members: readonly {
+      readonly timber: string;
+      readonly roofArea?: number;
+      readonly uses: readonly {
+        readonly check: string;
+        readonly unit: string;
+        readonly combination: string;
+        readonly reference?: { readonly source: string };
+        readonly factors: readonly { readonly source: string }[];
+      }[];
+    }[];
     readonly piers: readonly { readonly pier: string; readonly down: Most; readonly up: Most }[];
     readonly joints: readonly { readonly joint: string; readonly tension: Most }[];
     readonly floating: readonly string[];
@@ -117,6 +127,22 @@ test("the report of a check carries the same results for each file", () => {
   const [, , pavilion] = report.results;
   const uses = pavilion?.rafters.flatMap((r) => r.uses) ?? [];
   expect(uses.some(({ factors }) => factors.length > 3)).toBe(true);
+});
+
+test("every timber of the pavilion is judged, each stress with its reference value and factors, all with their source", () => {
+  const { frame } = forcesOf("samples/cider-press-pavilion.frame.yaml");
+  expect(frame?.members.length).toBe(51);
+  for (const { timber, uses } of frame?.members ?? []) {
+    expect(uses.length, timber).toBeGreaterThan(0);
+    const stresses = uses.filter(({ unit }) => unit === "psi");
+    expect(stresses.length, timber).toBeGreaterThan(0);
+    for (const { check, reference, factors, combination } of stresses) {
+      expect(reference?.source, `${timber} ${check}`).toMatch(/\S/);
+      expect(factors.length, `${timber} ${check}`).toBeGreaterThan(0);
+      for (const { source } of factors) expect(source, `${timber} ${check}`).toMatch(/\S/);
+      expect(frame?.combinations.map(({ id }) => id)).toContain(combination);
+    }
+  }
 });
 
 test("the two schemas mean the same by results", () => {

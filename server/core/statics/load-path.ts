@@ -50,19 +50,19 @@ export interface Brought {
   readonly caseId: string;
   /** lb straight down, all together */
   readonly total: number;
-  /** lb by the name of the entry that brings it, the most first */
+  /** lb by the name of the entry that brings it, what lifts taken off; the most first, none that only holds up */
   readonly from: readonly { readonly member: string; readonly force: number; readonly timbers: number }[];
 }
 
 type Give = (taker: Timber, giver: Timber, down: number) => void;
 
-/** Every contact of two timbers passes its upright force to the one that is pressed down. */
+/** Every contact of two timbers presses one down by what it holds the other up. */
 function contacts(solved: SolvedCase, give: Give): void {
   const table = forceTable(solved);
   if (!table) return;
   const pass = (a: Timber, b: Timber, onA: Vec3): void => {
-    if (onA[2] > 0) give(b, a, onA[2]);
-    else if (onA[2] < 0) give(a, b, -onA[2]);
+    give(a, b, -onA[2]);
+    give(b, a, onA[2]);
   };
   solved.frame.pieces.forEach(({ timber, jointI, jointJ }, index) => {
     if (jointI) pass(timber, jointI.into, globalForce(timber, endForces(table, index, "i")));
@@ -77,20 +77,22 @@ export function broughtTo(cases: readonly SolvedCase[], timbers: readonly Timber
   const wanted = new Set(timbers.map((t) => t.id));
   const most = new Map<string, Brought>();
   for (const solved of cases) {
-    const now = new Map<string, { total: number; from: Map<string, { force: number; ids: Set<string> }> }>();
+    const now = new Map<string, Map<string, { force: number; ids: Set<string> }>>();
     contacts(solved, (taker, giver, down) => {
       if (!wanted.has(taker.id)) return;
-      const own = now.get(taker.id) ?? { total: 0, from: new Map() };
+      const own = now.get(taker.id) ?? new Map<string, { force: number; ids: Set<string> }>();
       now.set(taker.id, own);
-      own.total += down;
-      const part = own.from.get(giver.member) ?? { force: 0, ids: new Set<string>() };
-      own.from.set(giver.member, part);
+      const part = own.get(giver.member) ?? { force: 0, ids: new Set<string>() };
+      own.set(giver.member, part);
       part.force += down;
       part.ids.add(giver.id);
     });
-    for (const [timber, { total, from }] of now) {
+    for (const [timber, from] of now) {
+      const parts = [...from]
+        .map(([member, { force, ids }]) => ({ member, force, timbers: ids.size }))
+        .filter(({ force }) => force > 0);
+      const total = parts.reduce((sum, { force }) => sum + force, 0);
       if (total <= (most.get(timber)?.total ?? 0)) continue;
-      const parts = [...from].map(([member, { force, ids }]) => ({ member, force, timbers: ids.size }));
       most.set(timber, {
         timber,
         caseId: solved.frameCase.id,

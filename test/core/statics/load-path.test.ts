@@ -1,0 +1,67 @@
+/** The load path by statics alone: what goes in at the top comes out below, whatever the stiffnesses are. */
+import { readFileSync } from "node:fs";
+import { describe, expect, test } from "vitest";
+import { buildModel } from "../../../server/core/model/build.ts";
+import { computeResults } from "../../../server/core/results.ts";
+import { appliedTotal, bearingReactions, reactionTotal } from "../../../server/core/statics/balance.ts";
+import { totalOf } from "../../../server/core/statics/line-loads.ts";
+import { broughtTo, roofAreas } from "../../../server/core/statics/load-path.ts";
+import { memberForces } from "../../../server/core/statics/member-forces.ts";
+import { readFrame } from "../../../server/document/read.ts";
+
+const text = readFileSync("samples/cider-press-pavilion.frame.yaml", "utf8");
+const { frame } = computeResults(buildModel(readFrame(text).frame));
+if (!frame) throw new Error("no analysis");
+const { model, solution } = frame;
+const vertical = solution.cases.filter((c) => c.frameCase.vertical);
+
+describe.each(vertical.map((c) => [`${c.frameCase.id}, seats ${c.seats}`, c] as const))("%s", (_, solved) => {
+  test("all that lies on the rafters is set down on plates and ridge", () => {
+    const onRafters = solved.frameCase.parts.reduce((sum, { load, factor }) => {
+      const own = load.loads.filter(({ timber }) => timber.kind === "rafter");
+      return sum - factor * totalOf(own)[2];
+    }, 0);
+    // what runs on past a rafter's head lies on the ridge itself
+    const past = solved.load().elementLoads ?? [];
+    const beyond = past.reduce((sum, l) => {
+      const piece = solved.frame.pieces[l.element];
+      const end = piece && piece.to - piece.from;
+      const atEnd = l.kind === "point" && end !== undefined && l.at > end - 1e-6;
+      return atEnd && piece?.timber.kind === "rafter" ? sum - (l.force?.[2] ?? 0) : sum;
+    }, 0);
+    const takers = model.timbers.filter(({ kind }) => kind === "plate" || kind === "ridge");
+    const fromRafters = broughtTo([solved], takers)
+      .flatMap(({ from }) => from)
+      .filter(({ member }) => member === "rafter")
+      .reduce((s, { force }) => s + force, 0);
+    expect(onRafters).toBeGreaterThan(1000);
+    expect(fromRafters + beyond).toBeCloseTo(onRafters, 3);
+  });
+
+  test("a post presses on its pier with the most it carries along its length", () => {
+    for (const { timber, force } of bearingReactions(solved))
+      expect(memberForces([solved], timber)?.compression.value, timber).toBeCloseTo(force[2], 4);
+  });
+
+  test("applied and reaction cancel", () => {
+    const [x, y, z] = reactionTotal(solved);
+    const load = appliedTotal(solved.frameCase);
+    expect(Math.hypot(x + load[0], y + load[1], z + load[2])).toBeLessThan(1e-6 * Math.abs(z));
+  });
+});
+
+test("roof areas by the rule of halves: every square foot once on rafters, once on what they rest on", () => {
+  const areas = roofAreas(model, solution.loads.strips);
+  const sum = (kinds: readonly string[]): number =>
+    model.timbers
+      .filter(({ kind }) => kinds.includes(kind))
+      .reduce((s, { id }) => s + (areas.get(id) ?? 0), 0);
+  expect(sum(["rafter"])).toBeGreaterThan(100);
+  expect(sum(["plate", "ridge"])).toBeCloseTo(sum(["rafter"]), 6);
+  expect(sum(["post", "tie", "brace"])).toBe(0);
+});
+
+test("nothing is said of a timber that is not there", () => {
+  expect(memberForces(solution.cases, "post@Z9")).toBeUndefined();
+  expect(broughtTo(solution.cases, [])).toEqual([]);
+});
