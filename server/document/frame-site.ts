@@ -63,6 +63,8 @@ export function readClasses(at: Cursor): readonly TimberClass[] {
       at.context.unread.add(name);
       return [];
     }
+    // what the class lacks may stand behind the cut
+    if (value.isCut) at.context.unread.add(name);
     const values = new Map<DesignValueKey, number>();
     for (const key of STRESSES) {
       const stress = value.at("values").at(key).amount("stress");

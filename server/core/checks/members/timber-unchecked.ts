@@ -1,3 +1,4 @@
+import { isWhole } from "../../frame/frame.ts";
 import { defineCheck } from "../check.ts";
 
 interface Data {
@@ -25,7 +26,9 @@ export const timberUnchecked = defineCheck<"results", Data>({
   input: "results",
   ofTheWhole: true,
   *find({ frame }) {
-    for (const t of frame?.unchecked ?? [])
+    // a species or grade on a line that is lost is not missing
+    if (!frame || !isWhole(frame.model.frame)) return;
+    for (const t of frame.unchecked)
       yield {
         path: t.path,
         onKey: true,
