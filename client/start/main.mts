@@ -17,6 +17,8 @@ const DRAWING = "out/pavilion-front.svg";
 
 const say = (words: string) => process.stdout.write(`${words}\n`);
 
+// Ctrl-C also ends a program that reads what is said here; the editor must still be ended in order.
+process.stdout.on("error", () => undefined);
 process.chdir(ROOT);
 const wish = readWish(process.argv.slice(2));
 if (typeof wish === "string") {
@@ -144,7 +146,7 @@ async function serve(): Promise<"stopped" | "ended" | "not served"> {
     if (!stop.signal.aborted) {
       const file = join(ROOT, SAMPLE);
       const url = server.windowUrl(join(ROOT, "samples"), { openFile: file });
-      say(`\nThe sample is open in an editor at\n\n  ${url}\n
+      say(`\nThe sample opens in the editor at this address:\n\n  ${url}\n
 Everyone on this machine can reach it, and nobody else. Ctrl-C ends it.`);
       showInBrowser(url);
     }
