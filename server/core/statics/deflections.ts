@@ -13,7 +13,7 @@ import type { MemberPlan } from "./member-plan.ts";
 import type { FrameStructure } from "./structure.ts";
 
 /** Floors: L/360 live and L/240 total, IBC Table 1604.3 (memory). */
-export const FLOOR_LIMITS: Required<DeflectionLimits> = { live: 360, total: 240 };
+const FLOOR_LIMITS: Required<DeflectionLimits> = { live: 360, total: 240 };
 
 /** Polynomial coefficients (constant term first) of the Lagrange functions of the places. */
 function lagrange(i: number): number[] {

@@ -30,9 +30,9 @@ import {
 import { timberCuts } from "./net-section.ts";
 
 /** NDS appendix G, recommended K_e: pinned foot, top free to shift but not to turn; the file's piers are all pinned. */
-export const SWAY = 2.4;
+const SWAY = 2.4;
 /** NDS appendix G, recommended K_e of a cantilever. */
-export const FREE = 2.1;
+const FREE = 2.1;
 
 /** Buckling in one direction: the stretch that counts, in, and its factor. */
 export interface BucklingLength {
@@ -93,7 +93,7 @@ function isHeld(t: Timber, hold: Hold | undefined, at: number): boolean {
  * @param direction level unit vector
  * @returns held places of every timber that has any, by id
  */
-export function heldPlaces(
+function heldPlaces(
   timbers: readonly Timber[],
   contacts: ReadonlyMap<string, readonly Contact[]>,
   grounds: readonly Ground[],

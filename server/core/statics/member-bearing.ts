@@ -130,7 +130,7 @@ function contactBearings(frame: FrameStructure): Bearing[] {
 }
 
 /** Area of a round pier's top under a strip of the timber's width, in². */
-export function stripOfCircle(width: number, diameter: number): number {
+function stripOfCircle(width: number, diameter: number): number {
   const r = diameter / 2;
   const h = Math.min(width / 2, r);
   return 2 * (h * Math.sqrt(r * r - h * h) + r * r * Math.asin(h / r));

@@ -132,29 +132,30 @@ function prismCut(timber: Timber, prism: Prism, joint: string): Cut | undefined 
     joint,
     breaks: xs.filter((x, i) => i === 0 || x - (xs[i - 1] ?? x) > CLOSE),
     at(x) {
-      const found: LocalPoint[] = [];
+      // the rectangle around the points where the edges pass through the section
+      let y0 = Number.POSITIVE_INFINITY;
+      let y1 = Number.NEGATIVE_INFINITY;
+      let z0 = y0;
+      let z1 = y1;
+      const take = (y: number, z: number): void => {
+        y0 = Math.min(y0, y);
+        y1 = Math.max(y1, y);
+        z0 = Math.min(z0, z);
+        z1 = Math.max(z1, z);
+      };
       for (const [a, b] of lines) {
         if ((a.x - x) * (b.x - x) > 0) continue;
         const run = b.x - a.x;
         if (Math.abs(run) < CLOSE) {
-          found.push(a, b);
+          take(a.y, a.z);
+          take(b.y, b.z);
           continue;
         }
         const t = (x - a.x) / run;
-        found.push({ x, y: a.y + t * (b.y - a.y), z: a.z + t * (b.z - a.z) });
+        take(a.y + t * (b.y - a.y), a.z + t * (b.z - a.z));
       }
-      return around(found);
+      return y1 >= y0 ? { y: [y0, y1], z: [z0, z1] } : undefined;
     },
-  };
-}
-
-function around(points: readonly LocalPoint[]): Rectangle | undefined {
-  if (points.length < 2) return undefined;
-  const ys = points.map((p) => p.y);
-  const zs = points.map((p) => p.z);
-  return {
-    y: [Math.min(...ys), Math.max(...ys)],
-    z: [Math.min(...zs), Math.max(...zs)],
   };
 }
 

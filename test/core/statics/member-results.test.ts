@@ -8,6 +8,7 @@ import { prepare, type Solution } from "../../../server/core/analysis/analyse.ts
 import { compressionAndBending, tensionAndBending } from "../../../server/core/members/combined.ts";
 import { bucklingLengths } from "../../../server/core/statics/effective-length.ts";
 import { jointForces } from "../../../server/core/statics/joint-forces.ts";
+import { bearingsOf } from "../../../server/core/statics/member-bearing.ts";
 import { memberPlans } from "../../../server/core/statics/member-plan.ts";
 import { groundsOf } from "../../../server/core/statics/member-supports.ts";
 import { durationValues, repetitiveOf } from "../../../server/core/statics/member-values.ts";
@@ -154,6 +155,26 @@ describe("bearing under the pavilion's posts and rafters", () => {
     expect(hankinson.note).toContain(`${angle.toFixed(0)}°`);
     expect(hankinson.value).toBeGreaterThan(1);
   });
+});
+
+test("a beam on a round pier without saddle bears on the strip of its top [derived]", () => {
+  const c = checked(
+    sampleText("kayak-shelter").replaceAll(
+      "anchor: {kind: embedded-strap, stand-off: 25}",
+      "anchor: {kind: embedded-strap}",
+    ),
+  );
+  const bearing = use(c, "beam@B", "bearing");
+  expect(bearing.place).toMatch(/^(bank@|rafter-seat)/);
+  const results = c.members.get("beam@B")!;
+  // integral of the chord over the strip: 2 (h √(r² − h²) + r² asin(h/r))
+  const [r, h] = [350 / 25.4 / 2, results.timber.width / 2];
+  const strip = 2 * (h * Math.sqrt(r * r - h * h) + r * r * Math.asin(h / r));
+  const own = bearingsOf(c.model, c.solution.hold, groundsOf(c.solution.hold.skeleton)).filter((b) =>
+    b.place.startsWith("bank@"),
+  );
+  expect(own.map((b) => b.area)).toEqual(own.map(() => expect.closeTo(strip, 6)));
+  expect(own).toHaveLength(4);
 });
 
 test("shear beside a support it lies on: at the depth from the face, near single loads by distance ÷ depth [published]", () => {
