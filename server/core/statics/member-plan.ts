@@ -51,39 +51,35 @@ export interface StationTable {
 function tableOf(stations: readonly Station[]): StationTable {
   const index = new Map(stations.map((s, i) => [s, i]));
   const count = stations.length;
-  const numbers = (): Float64Array => new Float64Array(count);
   const mix = new Int32Array(count).fill(-1);
   const weights: number[] = [];
-  const table = {
-    row: new Int32Array(count),
-    mix,
-    x: numbers(),
-    A: numbers(),
-    At: numbers(),
-    yc: numbers(),
-    zc: numbers(),
-    Sz: numbers(),
-    Sy: numbers(),
-    shear: new Int32Array(count),
-    next: new Int32Array(count).fill(-1),
-  };
   stations.forEach((s, i) => {
-    const { section, x, tensionArea } = s.place;
-    table.row[i] = s.row;
-    table.x[i] = x;
-    table.A[i] = section.A;
-    table.At[i] = tensionArea;
-    table.yc[i] = section.y;
-    table.zc[i] = section.z;
-    table.Sz[i] = section.Sz;
-    table.Sy[i] = section.Sy;
-    table.shear[i] = s.shear ? 1 : 0;
-    if (s.next) table.next[i] = index.get(s.next) ?? -1;
     if (!s.weights) return;
     mix[i] = weights.length;
     weights.push(...s.weights);
   });
-  return { ...table, weights: Float64Array.from(weights) };
+  const numbers = (of: (s: Station) => number): Float64Array => {
+    const out = new Float64Array(count);
+    stations.forEach((s, i) => {
+      out[i] = of(s);
+    });
+    return out;
+  };
+  const whole = (of: (s: Station) => number): Int32Array => Int32Array.from(numbers(of));
+  return {
+    row: whole((s) => s.row),
+    mix,
+    weights: Float64Array.from(weights),
+    x: numbers((s) => s.place.x),
+    A: numbers((s) => s.place.section.A),
+    At: numbers((s) => s.place.tensionArea),
+    yc: numbers((s) => s.place.section.y),
+    zc: numbers((s) => s.place.section.z),
+    Sz: numbers((s) => s.place.section.Sz),
+    Sy: numbers((s) => s.place.section.Sy),
+    shear: whole((s) => (s.shear ? 1 : 0)),
+    next: whole((s) => (s.next ? (index.get(s.next) ?? -1) : -1)),
+  };
 }
 
 /** Shear at the distance of the depth from a support, with near single loads in proportion (NDS 3.4.3.1(a)). */

@@ -252,7 +252,7 @@ export class NetSections {
   readonly #cuts: readonly Cut[];
   readonly #pegs: readonly Cut[];
   readonly whole: NetSection;
-  #last: { readonly taken: readonly Rectangle[]; readonly section: NetSection } | undefined;
+  readonly #known: { readonly taken: readonly Rectangle[]; readonly section: NetSection }[] = [];
 
   constructor(timber: Timber, { cuts, pegs }: TimberCuts) {
     this.#timber = timber;
@@ -281,7 +281,7 @@ export class NetSections {
     return {
       x,
       section,
-      tensionArea: bored.length > 0 ? this.#bored([...taken, ...bored]) : section.A,
+      tensionArea: bored.length > 0 ? this.#left([...taken, ...bored]).A : section.A,
       joint,
     };
   }
@@ -307,15 +307,13 @@ export class NetSections {
     return [...xs].sort((a, b) => a - b).map((x) => this.at(x));
   }
 
-  #bored(taken: readonly Rectangle[]): number {
-    return sectionLeft(this.#timber.width, this.#timber.depth, taken).A;
-  }
-
+  /** The same cuts come again all along a mortise: what they leave is worked out once. */
   #left(taken: readonly Rectangle[]): NetSection {
     if (taken.length === 0) return this.whole;
-    if (this.#last && sameCuts(this.#last.taken, taken)) return this.#last.section;
+    const known = this.#known.find((k) => sameCuts(k.taken, taken));
+    if (known) return known.section;
     const section = sectionLeft(this.#timber.width, this.#timber.depth, taken);
-    this.#last = { taken, section };
+    this.#known.push({ taken, section });
     return section;
   }
 }
