@@ -132,6 +132,10 @@ async function serve(): Promise<"stopped" | "ended" | "not served"> {
   const stop = new AbortController();
   // All stay listened to: a second Ctrl-C must not leave behind what the first is about to end.
   for (const signal of ["SIGINT", "SIGTERM", "SIGHUP"] as const) process.on(signal, () => stop.abort());
+  // npm and its shell can be ended without us; nobody could then end the editor.
+  const parent = process.ppid;
+  const watch = setInterval(() => process.ppid === parent || stop.abort(), 500);
+  watch.unref();
   const stopped = once(stop.signal, "abort").then(() => "stopped" as const);
 
   if (!(await setUp(stop.signal))) return stop.signal.aborted ? "stopped" : "not served";
