@@ -66,10 +66,10 @@ export class FrameServer implements Disposable {
   }
 
   /** The drawing of an open document. Rejects when the server cannot answer. */
-  drawing(document: Uri, view: string): Promise<DrawingResult> {
+  drawing(document: Uri, asked: Omit<DrawingParams, "uri">): Promise<DrawingResult> {
     return this.#client.sendRequest<DrawingResult>(DRAWING_REQUEST, {
       uri: this.#uri(document),
-      view,
+      ...asked,
     } satisfies DrawingParams);
   }
 

@@ -153,9 +153,9 @@ export function serve(connection: Connection, service: FrameService = createFram
     return snapshot ? codeLenses(snapshot) : [];
   });
   connection.onRequest(DRAWING_REQUEST, (params: unknown): DrawingResult => {
-    const { uri, view } = textsOf(params, "uri", "view");
-    snapshotOf(uri);
-    return drawingOf(service, uri, view);
+    const asked = { ...textsOf(params, "uri", "view"), ...givenTexts(params, "layer", "case") };
+    snapshotOf(asked.uri);
+    return drawingOf(service, asked);
   });
   connection.onRequest(LOCATE_REQUEST, (params: unknown): LocateResult | null => {
     const { uri, path } = textsOf(params, "uri", "path");
@@ -181,6 +181,19 @@ function textsOf<K extends string>(params: unknown, ...names: readonly K[]): Rea
     found[name] = value;
   }
   return found as Record<K, string>;
+}
+
+/** Those members of a request that are texts; what is left out, or is none, counts as not given. */
+function givenTexts<K extends string>(
+  params: unknown,
+  ...names: readonly K[]
+): { readonly [name in K]?: string } {
+  const found: { [name in K]?: string } = {};
+  for (const name of names) {
+    const value = memberOf(params, name);
+    if (typeof value === "string") found[name] = value;
+  }
+  return found;
 }
 
 function positionOf(params: unknown): { readonly line: number; readonly character: number } {

@@ -7,6 +7,16 @@ export interface DrawingParams {
   readonly uri: string;
   /** `front`, `side`, a wall or a bent */
   readonly view: string;
+  /** forces drawn over it: `axial`, `shear`, `moment`, `deflected`; `none`, or left out, for none */
+  readonly layer?: string;
+  /** id of a load combination, or `worst`; one that there is not gives dead load with balanced snow */
+  readonly case?: string;
+}
+
+/** Something to choose from: its id, and plain words for it. */
+export interface Choice {
+  readonly id: string;
+  readonly title: string;
 }
 
 export interface DrawingResult {
@@ -17,9 +27,17 @@ export interface DrawingResult {
   /** true when the newest text could not be drawn and an older drawing is shown */
   readonly stale: boolean;
   /** views that this frame has, in order, with plain titles */
-  readonly views: readonly { readonly id: string; readonly title: string }[];
+  readonly views: readonly Choice[];
   /** the view drawn (the asked one, or the first where that does not exist) */
   readonly view: string;
+  /** layers of forces, `none` first */
+  readonly layers: readonly Choice[];
+  /** the layer drawn */
+  readonly layer: string;
+  /** load combinations worth a look in this layer, those that govern first; none without a layer */
+  readonly cases: readonly Choice[];
+  /** the combination drawn; empty without a layer */
+  readonly case: string;
 }
 
 /** Server → client notification: a document has new findings and perhaps a new drawing. */

@@ -1,4 +1,13 @@
 /** What the panel and the page inside it say to each other. */
+import type { Choice } from "../../server/protocol.ts";
+
+/** What the user asked to see; each is empty until they do. */
+export interface Wanted {
+  readonly view: string;
+  readonly layer: string;
+  /** a load combination */
+  readonly case: string;
+}
 
 /** Panel → page. */
 export type ToPage =
@@ -9,7 +18,12 @@ export type ToPage =
       /** null when nothing could be drawn so far */
       readonly svg: string | null;
       readonly view: string;
-      readonly views: readonly { readonly id: string; readonly title: string }[];
+      readonly views: readonly Choice[];
+      /** the layer of forces drawn, `none` among them, and the load combination */
+      readonly layer: string;
+      readonly layers: readonly Choice[];
+      readonly case: string;
+      readonly cases: readonly Choice[];
       /** why the drawing is older than the text; empty when it is not */
       readonly stale: string;
     }
@@ -17,16 +31,14 @@ export type ToPage =
 
 /** Page → panel. */
 export type FromPage =
-  | { readonly kind: "ready"; readonly view: string }
-  | { readonly kind: "view"; readonly view: string }
+  | ({ readonly kind: "ready" } & Wanted)
+  | ({ readonly kind: "view" } & Wanted)
   /** the user chose something drawn */
   | { readonly kind: "pick"; readonly path: string };
 
 /** Kept by the editor over reloads. */
-export interface PageState {
+export interface PageState extends Wanted {
   readonly uri: string;
-  /** the view the user asked for; empty until they do */
-  readonly view: string;
   /** where each view was zoomed and moved to; a view that shows all of its drawing has none */
   readonly places: Readonly<Record<string, Place>>;
 }

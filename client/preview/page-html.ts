@@ -23,6 +23,8 @@ export function pageHtml(webview: Webview, extension: Uri, document: Uri): strin
 <body data-document="${escapeHtml(document.toString())}">
   <header>
     <label>${escapeHtml(l10n.t("View"))} <select id="views"></select></label>
+    <label>${escapeHtml(l10n.t("Layer"))} <select id="layers"></select></label>
+    <label id="case">${escapeHtml(l10n.t("Loads"))} <select id="cases"></select></label>
     <span class="buttons">
       <button id="zoom-out" title="${escapeHtml(l10n.t("Zoom out (-)"))}" aria-label="${escapeHtml(l10n.t("Zoom out"))}">−</button>
       <button id="zoom-in" title="${escapeHtml(l10n.t("Zoom in (+)"))}" aria-label="${escapeHtml(l10n.t("Zoom in"))}">+</button>

@@ -1,5 +1,6 @@
 /** The page of the preview panel: shows the drawing, moves and zooms it, and tells the panel what is clicked. */
-import type { FromPage, PageState, Place, ToPage } from "./messages.ts";
+import type { Choice } from "../../server/protocol.ts";
+import type { FromPage, PageState, Place, ToPage, Wanted } from "./messages.ts";
 import { safeSvg } from "./safe-svg.ts";
 import { Sheet } from "./sheet.ts";
 
@@ -18,13 +19,15 @@ function byId<T extends Element>(id: string, kind: new () => T): T {
 }
 
 const views = byId("views", HTMLSelectElement);
+const layers = byId("layers", HTMLSelectElement);
+const cases = byId("cases", HTMLSelectElement);
+const caseLabel = byId("case", HTMLElement);
 const stale = byId("stale", HTMLElement);
 const nothing = byId("nothing", HTMLElement);
 
 const state = editor.getState();
 let uri = document.body.dataset.document ?? "";
-/** the view the user asked for */
-let wanted = state?.view ?? "";
+let wanted: Wanted = { view: state?.view ?? "", layer: state?.layer ?? "", case: state?.case ?? "" };
 /** the view that is drawn */
 let drawn = "";
 let lit: ReadonlySet<string> = new Set();
@@ -45,12 +48,15 @@ const sheet = new Sheet(
 );
 
 function save(): void {
-  editor.setState({ uri, view: wanted, places });
+  editor.setState({ uri, ...wanted, places });
 }
 
 function showDrawing(message: Extract<ToPage, { kind: "drawing" }>): void {
   uri = message.uri;
-  showViews(message);
+  offer(views, message.views, message.view);
+  offer(layers, message.layers, message.layer);
+  offer(cases, message.cases, message.case);
+  caseLabel.hidden = message.cases.length === 0;
   // Written only when it changes: a screen reader says it each time it is written.
   if (stale.textContent !== message.stale) stale.textContent = message.stale;
   document.body.classList.toggle("is-stale", message.stale !== "");
@@ -69,24 +75,29 @@ function parseSvg(text: string): Document {
   return new DOMParser().parseFromString(text, "image/svg+xml");
 }
 
-function showViews({ view, views: offered }: Extract<ToPage, { kind: "drawing" }>): void {
-  const options = offered.map(({ id, title }) => new Option(title, id, false, id === view));
+/** Fills a list, with one of its entries chosen. */
+function offer(list: HTMLSelectElement, choices: readonly Choice[], chosen: string): void {
+  const options = choices.map(({ id, title }) => new Option(title, id, false, id === chosen));
   const same =
-    options.length === views.options.length &&
+    options.length === list.options.length &&
     options.every(
-      (option, i) => option.value === views.options[i]?.value && option.text === views.options[i]?.text,
+      (option, i) => option.value === list.options[i]?.value && option.text === list.options[i]?.text,
     );
   // An open list would close if it were filled anew.
-  if (!same) views.replaceChildren(...options);
-  views.value = view;
-  views.disabled = options.length < 2;
+  if (!same) list.replaceChildren(...options);
+  list.value = chosen;
+  list.disabled = options.length < 2;
 }
 
-views.addEventListener("change", () => {
-  wanted = views.value;
+function want(changed: Partial<Wanted>): void {
+  wanted = { ...wanted, ...changed };
   save();
-  editor.postMessage({ kind: "view", view: wanted });
-});
+  editor.postMessage({ kind: "view", ...wanted });
+}
+
+views.addEventListener("change", () => want({ view: views.value }));
+layers.addEventListener("change", () => want({ layer: layers.value }));
+cases.addEventListener("change", () => want({ case: cases.value }));
 byId("zoom-in", HTMLElement).addEventListener("click", () => sheet.zoomIn());
 byId("zoom-out", HTMLElement).addEventListener("click", () => sheet.zoomOut());
 byId("fit", HTMLElement).addEventListener("click", () => sheet.fit());
@@ -100,4 +111,4 @@ window.addEventListener("message", ({ data }: MessageEvent<ToPage>) => {
 });
 
 save();
-editor.postMessage({ kind: "ready", view: wanted });
+editor.postMessage({ kind: "ready", ...wanted });

@@ -14,7 +14,7 @@ import {
 import type { DrawingResult } from "../../server/protocol.ts";
 import { fileName } from "../frame-files.ts";
 import type { FrameServer } from "../frame-server.ts";
-import type { FromPage, ToPage } from "./messages.ts";
+import type { FromPage, ToPage, Wanted } from "./messages.ts";
 import { pageHtml } from "./page-html.ts";
 
 export class PreviewPanel implements Disposable {
@@ -22,8 +22,8 @@ export class PreviewPanel implements Disposable {
   readonly #server: FrameServer;
   readonly #subscriptions: Disposable[];
   #document: Uri;
-  /** the view the user asked for; the server draws its first one where it does not exist */
-  #view = "";
+  /** what the user asked for; the server draws what is usual where it does not exist */
+  #wanted: Wanted = { view: "", layer: "", case: "" };
   /** the last drawing that could be made, kept while the text is broken or the server away */
   #good: DrawingResult | undefined;
   /** counts requests, so that an answer that was overtaken is dropped */
@@ -98,17 +98,21 @@ export class PreviewPanel implements Disposable {
     switch (message.kind) {
       case "ready":
         // The page begins anew whenever it is shown again, and after a reload it knows the view and we do not.
-        this.#view = message.view;
+        this.#want(message);
         this.#openDocument();
         break;
       case "view":
-        this.#view = message.view;
+        this.#want(message);
         this.#draw();
         break;
       case "pick":
         this.#select(message.path);
         break;
     }
+  }
+
+  #want({ view, layer, case: loads }: Wanted): void {
+    this.#wanted = { view, layer, case: loads };
   }
 
   /** The server draws open documents only, and an editor restored in the background has not opened its own yet. */
@@ -125,7 +129,7 @@ export class PreviewPanel implements Disposable {
   async #draw(): Promise<void> {
     this.#turn += 1;
     const turn = this.#turn;
-    const drawing = await this.#server.drawing(this.#document, this.#view).catch(() => undefined);
+    const drawing = await this.#server.drawing(this.#document, this.#wanted).catch(() => undefined);
     if (turn !== this.#turn) return;
     if (drawing === undefined) {
       this.#send({ svg: null, stale: l10n.t("Older drawing: the frame server does not answer.") });
@@ -144,8 +148,12 @@ export class PreviewPanel implements Disposable {
       kind: "drawing",
       uri: this.#document.toString(),
       svg: shown?.svg ?? null,
-      view: shown?.view ?? this.#view,
+      view: shown?.view ?? this.#wanted.view,
       views: shown?.views ?? drawing?.views ?? [],
+      layer: shown?.layer ?? this.#wanted.layer,
+      layers: shown?.layers ?? [],
+      case: shown?.case ?? "",
+      cases: shown?.cases ?? [],
       stale,
     });
   }

@@ -66,6 +66,7 @@ export interface Box {
 
 export interface Drawing {
   readonly title: string;
+  readonly classes?: readonly string[];
   /** inches of the frame */
   readonly viewBox: Box;
   readonly elements: readonly DrawingElement[];

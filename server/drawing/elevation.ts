@@ -7,6 +7,9 @@ import { inches } from "../core/quantity/length.ts";
 import type { Body } from "./body.ts";
 import { levelChain, uprightChain } from "./dimensions.ts";
 import { type Box, boxOf, type Drawing, type DrawingElement, elementBox, sound, union } from "./drawing.ts";
+import { drawForces } from "./forces.ts";
+import type { Overlay } from "./forces-cases.ts";
+import { drawLegend } from "./forces-legend.ts";
 import { drawCenter, drawGrid, drawLevels, type LevelAt } from "./grid.ts";
 import { drawGround, groundLine } from "./ground.ts";
 import { drawJoint } from "./joints.ts";
@@ -29,9 +32,10 @@ const LEAST_TEXT = 0.25;
 /**
  * Draws one view of a frame. Any model gives a drawing, an empty one too; what has no place is left out.
  * @param view `front`, `side`, a bent or a wall (see `viewsOf`); one that the frame does not have gives the front
+ * @param overlay forces drawn over it, with their legend under it
  * @returns the drawing; the same model always gives the same one
  */
-export function drawElevation(model: Model, view: string, say: Say): Drawing {
+export function drawElevation(model: Model, view: string, say: Say, overlay?: Overlay): Drawing {
   const sight = sightOf(model, view, say);
   const bodies = bodiesOf(model, sight);
   const joints = jointsOf(model, bodies);
@@ -55,8 +59,15 @@ export function drawElevation(model: Model, view: string, say: Say): Drawing {
   const center = drawCenter(sight, bodies, around, size);
   const pitch = drawPitch(model, sight, bodies, layout);
   const empty = bodies.length === 0 ? nothing(layout, around) : [];
-  const elements = sound([...measured.behind, ...frame, ...center, ...pitch, ...measured.before, ...empty]);
+  const forces = overlay && drawForces(sight, bodies, overlay, layout);
+  const over = [...center, ...pitch, ...measured.before, ...(forces?.elements ?? []), ...empty];
+  const elements = sound([...measured.behind, ...frame, ...over]);
 
+  const bare = union(boxesOf(elements)) ?? around;
+  if (forces) {
+    const room = bare.right - bare.left;
+    elements.push(drawLegend(layout, forces.legend, bare.left, bare.bottom - 1.5 * size, room));
+  }
   const drawn = union(boxesOf(elements)) ?? around;
   const foot = drawFoot(layout, title(model, sight, say), drawn);
   const whole = union([drawn, ...boxesOf(foot.elements)]) ?? drawn;
@@ -66,6 +77,7 @@ export function drawElevation(model: Model, view: string, say: Say): Drawing {
     elements: [...elements, ...sound(foot.elements)],
     textSize: size,
     scale: foot.scale,
+    ...(forces ? { classes: ["with-layer"] } : {}),
   };
 }
 

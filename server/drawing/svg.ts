@@ -2,7 +2,8 @@
  * Writes a drawing as SVG. For paper it carries its own plain style and size; for a page it carries classes only, and
  * the page gives them color and line: `timber` (with `kind-…`, `section`, `edge`, `hatch`), `joint`, `tenon`,
  * `housing`, `wedge`, `peg`, `pier`, `anchor`, `ground`, `earth`, `roof`, `grid-line`, `grid-bubble`, `centre-line`, `dimension`,
- * `label`; `dashed` marks what lies out of sight.
+ * `label`, `force` (with its layer; in it `positive`, `negative`, `strokes`), `slack`, `value`, `legend`; `with-layer` on the
+ * drawing itself says that forces lie over it; `dashed` marks what lies out of sight.
  */
 import type { Anchor, Drawing, DrawingElement, PolyElement, Shown, Vertex } from "./drawing.ts";
 
@@ -116,6 +117,23 @@ function write(element: DrawingElement): string {
   }
 }
 
+/** Forces on paper: blue and brown, hatched apart; the frame under them steps back. */
+function forceStyle(wide: (share: number) => string): string[] {
+  return [
+    `.with-layer .timber{stroke:#999;stroke-width:${wide(0.06)}}`,
+    `.with-layer .joint,.with-layer .edge,.with-layer .hatch{stroke:#ccc}`,
+    `.with-layer circle.peg{fill:#ccc}`,
+    `.positive{fill:#2266aa;fill-opacity:.16;stroke:#15508c;stroke-width:${wide(0.08)}}`,
+    `.negative{fill:#b3541e;fill-opacity:.16;stroke:#8c3a0c;stroke-width:${wide(0.08)}}`,
+    `.strokes{fill:none;stroke-width:${wide(0.04)}}`,
+    `.deflected{stroke:#15508c;stroke-width:${wide(0.14)}}`,
+    `.slack{stroke:#000;stroke-width:${wide(0.1)};stroke-dasharray:${wide(0.6)} ${wide(0.45)}}`,
+    `.value{stroke:#fff;stroke-width:${wide(0.2)};paint-order:stroke}`,
+    `.legend{stroke-width:${wide(0.06)}}`,
+    `.legend-box{fill:#fff}`,
+  ];
+}
+
 /** Black on white for paper: heavy outlines, fine dimensions, dashes for what is hidden. Widths follow the text. */
 function style(size: number): string {
   const wide = (share: number): string => number(share * size);
@@ -139,6 +157,7 @@ function style(size: number): string {
     `.dimension{stroke:#333;stroke-width:${wide(0.05)}}`,
     `text.dimension{stroke:none}`,
     `.title{font-weight:bold}`,
+    ...forceStyle(wide),
   ].join("");
 }
 
@@ -162,5 +181,5 @@ export function toSvg(drawing: Drawing, options: SvgOptions): string {
   }
   const head = options.standalone ? `<style>${style(drawing.textSize)}</style>` : "";
   const body = drawing.elements.map(write).join("\n");
-  return `${tag("svg", { title: drawing.title }, own, `${head}\n${body}\n`)}\n`;
+  return `${tag("svg", { ...(drawing.classes ? { classes: drawing.classes } : {}), title: drawing.title }, own, `${head}\n${body}\n`)}\n`;
 }

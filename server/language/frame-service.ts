@@ -11,6 +11,7 @@ import { makeSay, type Translate } from "../core/checks/speak.ts";
 import { type Evaluation, evaluate } from "../core/evaluate.ts";
 import { isWhole, type Pointer } from "../core/frame/frame.ts";
 import type { Model } from "../core/model/model.ts";
+import type { Results } from "../core/results.ts";
 import { type Reading, readFrame } from "../document/read.ts";
 import { type Fault, faultFinding } from "./fault.ts";
 import { placeOfFinding, placeOfPath } from "./place.ts";
@@ -45,6 +46,8 @@ export interface Snapshot {
 /** A model worth drawing, and whether the text has moved on since. */
 interface Drawable {
   readonly model: Model;
+  /** what was computed from this model */
+  readonly results: Results;
   readonly version: number;
   readonly stale: boolean;
   readonly say: Say;
@@ -198,11 +201,11 @@ function breath(): Promise<void> {
  * losing them for a moment.
  */
 function drawnOf(snapshot: Snapshot, before: Kept["drawn"]): Kept["drawn"] {
-  const model = snapshot.evaluation?.model;
-  if (!model || model.timbers.length === 0) return before;
+  const { model, results } = snapshot.evaluation ?? {};
+  if (!model || !results || model.timbers.length === 0) return before;
   const halfTyped = !isWhole(model.frame) || (snapshot.reading?.source.facts.some(losesWriting) ?? false);
   if (before && halfTyped && model.timbers.length < before.model.timbers.length) return before;
-  return { model, version: snapshot.version, say: snapshot.say };
+  return { model, results, version: snapshot.version, say: snapshot.say };
 }
 
 const LOST: ReadonlySet<SourceFact["kind"]> = new Set([

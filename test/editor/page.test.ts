@@ -21,6 +21,8 @@ const EDITOR_DOUBLE = `
 
 /** The elements of client/preview/page-html.ts that the page's script works on. */
 const BODY = `<body data-document="file:///arch.frame.yaml"><header><select id="views"></select>
+  <label>Layer <select id="layers"></select></label>
+  <label id="case">Loads <select id="cases"></select></label>
   <button id="zoom-out">-</button><button id="zoom-in">+</button><button id="fit">Fit</button>
   <span id="stale" role="status"></span></header>
   <main id="viewport" tabindex="0"><svg id="sheet" xmlns="http://www.w3.org/2000/svg"><g id="drawing"></g></svg>
@@ -29,6 +31,16 @@ const BODY = `<body data-document="file:///arch.frame.yaml"><header><select id="
 const VIEWS = [
   { id: "front", title: "Front" },
   { id: "1", title: "Bent 1" },
+];
+
+const LAYERS = [
+  { id: "none", title: "None" },
+  { id: "moment", title: "Moment" },
+];
+
+const CASES = [
+  { id: "worst", title: "Worst of each timber" },
+  { id: "1", title: "D" },
 ];
 
 function svg(inner: string, viewBox = "0 0 100 60"): string {
@@ -45,6 +57,10 @@ function drawing(inner: string, rest: Partial<Extract<ToPage, { kind: "drawing" 
     svg: svg(inner),
     view: "front",
     views: VIEWS,
+    layer: "none",
+    layers: LAYERS,
+    case: "",
+    cases: [],
     stale: "",
     ...rest,
   };
@@ -84,7 +100,7 @@ describe.skipIf(skip !== "")(`the preview page${skip}`, () => {
   const viewBox = () => page.locator("#sheet").getAttribute("viewBox");
 
   it("says that it is ready, and that nothing is drawn yet", async () => {
-    expect(await heard()).toEqual([{ kind: "ready", view: "" }]);
+    expect(await heard()).toEqual([{ kind: "ready", view: "", layer: "", case: "" }]);
     expect(await page.locator("#nothing").isVisible()).toBe(true);
   });
 
@@ -173,9 +189,29 @@ describe.skipIf(skip !== "")(`the preview page${skip}`, () => {
     const before = await viewBox();
     expect(await kept()).toMatchObject({ uri: "file:///arch.frame.yaml", view: "front" });
     await load();
-    expect(await heard()).toEqual([{ kind: "ready", view: "front" }]);
+    expect(await heard()).toEqual([{ kind: "ready", view: "front", layer: "", case: "" }]);
     await show(drawing(POST));
     expect(await viewBox()).toBe(before);
+  });
+
+  it("offers layers, and combinations where there is a layer; keeps zoom and what was chosen", async () => {
+    await show(drawing(POST));
+    expect(await page.locator("#layers option").allTextContents()).toEqual(["None", "Moment"]);
+    expect(await page.locator("#cases").isVisible()).toBe(false);
+    await page.locator("#zoom-in").click();
+    const before = await viewBox();
+    await page.getByLabel("Layer").focus();
+    await page.keyboard.press("ArrowDown");
+    expect((await heard()).at(-1)).toEqual({ kind: "view", view: "", layer: "moment", case: "" });
+    const layer = { layer: "moment", cases: CASES, case: "1", svg: svg(POST, "0 0 100 90") };
+    await show(drawing(POST, layer));
+    expect(await viewBox()).toBe(before);
+    await page.getByLabel("Loads").selectOption("worst");
+    const chosen = { view: "", layer: "moment", case: "worst" };
+    expect((await heard()).at(-1)).toEqual({ kind: "view", ...chosen });
+    expect(await kept()).toMatchObject(chosen);
+    await load();
+    expect(await heard()).toEqual([{ kind: "ready", ...chosen }]);
   });
 
   it("keeps a place for each view", async () => {

@@ -56,7 +56,11 @@ test("a frame with anything cut out or put in", () => {
           expect(hover?.contents.value ?? "").not.toMatch(/NaN|undefined|\[object|Infinity/);
           for (const id of idsAt(snapshot, position)) expect(id).not.toBe("");
         }
-        expect(drawingOf(service, URI, "front").svg).toContain("<svg");
+        for (const layer of ["none", "axial", "shear", "moment", "deflected"]) {
+          const { svg } = drawingOf(service, { uri: URI, view: "front", layer, case: "worst" });
+          expect(svg).toContain("<svg");
+          expect(svg).not.toMatch(/NaN|undefined|Infinity/);
+        }
         locatePath(snapshot, "/members/post");
       },
     ),
