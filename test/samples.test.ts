@@ -19,6 +19,7 @@ const FIRST_SET = [
   "missing-separator",
   "unclosed-quote",
   "joint-apart",
+  "joint-assumed",
   "timber-floating",
   "tenon-thin",
   "tenon-long",

@@ -1,6 +1,6 @@
 /** Tree → frame values. Lenient: every part that can be read is there, every part that cannot is a fact. */
 import type { SourceFact } from "../core/checks/source-facts.ts";
-import type { Frame, Ref, Units } from "../core/frame/frame.ts";
+import type { Frame, Pointer, Ref, Units } from "../core/frame/frame.ts";
 import { type Context, Cursor } from "./cursor.ts";
 import { readGrid } from "./frame-grid.ts";
 import { readJoints } from "./frame-joints.ts";
@@ -61,12 +61,26 @@ export function toFrame(
     accepted: readAccepted(at.at("accept")),
     unread: context.unread,
     lost,
+    joinsWhole: joinsWhole(at, names, lost),
   };
   for (const lines of ["walls", "bents"] as const)
     if (coincide(frame.grid[lines])) lost.add(`/grid/${lines}`);
   if (at.has("roof") && frame.roof === undefined) lost.add("/roof");
   for (const name of namesBegun(frame, names)) context.unread.add(name);
   return { frame, facts: context.facts };
+}
+
+/** An entry of the joints that cannot be read, or one cut off, may be the one that names a joint. */
+function joinsWhole(at: Cursor, names: readonly string[], lost: ReadonlySet<Pointer>): boolean {
+  if (names.length > 0) return false;
+  return (["members", "joints"] as const).every((section) => {
+    const entries = at.at(section);
+    return (
+      !lost.has(entries.path) &&
+      !entries.isCut &&
+      (section === "members" || entries.entries().every(([name]) => !at.context.unread.has(name)))
+    );
+  });
 }
 
 /** Where two lines stand at one place, one of them is a slip, and everything on it stands wrong. */

@@ -23,19 +23,22 @@ export const offset = (p: Vec2, up: Vec2, by: number): Vec2 => [p[0] + up[0] * b
 function runsOf(ordinates: readonly Ordinate[], least: number): Ordinate[][] {
   const runs: Ordinate[][] = [];
   let run: Ordinate[] = [];
+  let sign = 0;
   const close = (): void => {
     if (run.some(({ value }) => Math.abs(value) > least)) runs.push(run);
     run = [];
   };
   ordinates.forEach((next, i) => {
     const last = ordinates[i - 1];
-    if (last && last.value * next.value < 0) {
+    const own = Math.sign(next.value);
+    if (last && own * sign < 0) {
       const share = last.value / (last.value - next.value);
       const zero = { at: last.at + share * (next.at - last.at), value: 0 };
       run.push(zero);
       close();
       run.push(zero);
     }
+    if (own !== 0) sign = own;
     run.push(next);
   });
   close();

@@ -62,7 +62,7 @@ export function drawDiagrams(basis: Basis, layer: DiagramLayer): DrawnForces {
   const style: DiagramStyle = {
     scale: (LARGEST[layer] * size) / largest,
     hatch: 0.5 * size,
-    thin: 0.06 * size,
+    thin: 0.12 * size,
     centered: layer === "axial",
     inverted: layer === "moment",
   };

@@ -53,10 +53,10 @@ export function drawShape(basis: Basis): DrawnForces {
   const [x, y] = sheer(furthest.line, furthest.point);
   const most = amount("deflected", furthest.by, say);
   const places = [
+    { x, y: y - 1.2 * size, anchor: "middle" as const },
+    { x, y: y + 0.5 * size, anchor: "middle" as const },
     { x: x + 0.5 * size, y: y - 0.3 * size, anchor: "start" as const },
     { x: x - 0.5 * size, y: y - 0.3 * size, anchor: "end" as const },
-    { x, y: y + 0.5 * size, anchor: "middle" as const },
-    { x, y: y - 1.2 * size, anchor: "middle" as const },
   ];
   const dashed = chosen.moved.filter(({ line }) => slack.has(line.timber.id)).length;
   return {

@@ -189,6 +189,41 @@ describe("draw", () => {
     expect(err).toContain("front, side, 1, 2, A, B");
   });
 
+  test("with forces over it, under the loads that are named", () => {
+    const { code, out } = call([
+      "draw",
+      "shed.frame.yaml",
+      "--view",
+      "1",
+      "--layer",
+      "moment",
+      "--case",
+      "1",
+    ]);
+    expect(code).toBe(0);
+    expect(out).toContain('class="force moment" data-id="tie@1"');
+    expect(out).toContain(">Moment: D</text>");
+    const worst = call(["draw", "shed.frame.yaml", "--layer", "axial", "--case", "worst"]);
+    expect(worst.out).toContain("under the combination that gives it the most");
+    expect(call(["draw", "shed.frame.yaml", "--layer", "none"]).out).toBe(
+      call(["draw", "shed.frame.yaml"]).out,
+    );
+  });
+
+  test.each([
+    [["--layer", "torque"], "There is no layer `torque`; there are none, axial, shear, moment, deflected."],
+    [
+      ["--layer", "shear", "--case", "9"],
+      "There is no combination `9` for the layer shear; this frame has worst, 1, ",
+    ],
+    [["--layer", "deflected", "--case", "worst"], "There is no combination `worst` for the layer deflected"],
+    [["--case", "1"], "name one with --layer"],
+  ])("a layer or loads that there are not: %j", (more, words) => {
+    const { code, err, out } = call(["draw", "shed.frame.yaml", ...more]);
+    expect([code, out]).toEqual([2, ""]);
+    expect(err).toContain(words);
+  });
+
   test("nothing to draw", () => {
     const { code, err, out } = call(["draw", "empty.frame.yaml"]);
     expect([code, out]).toEqual([1, ""]);

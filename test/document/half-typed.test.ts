@@ -29,6 +29,7 @@ function without(frame: Frame, name: string): unknown {
     members: others(frame.members),
     joints: others(frame.joints),
     unread: new Set(),
+    joinsWhole: true,
   };
 }
 
@@ -107,7 +108,9 @@ describe("a line that is being typed", () => {
         const line = indent + begun;
         const reading = readFrame([...ROWS.slice(0, row), line, ...ROWS.slice(row)].join("\n"));
         expect(elsewhere(reading, row, line), JSON.stringify(line)).toEqual([]);
-        expect({ ...reading.frame, unread: new Set() }, JSON.stringify(line)).toEqual(SOUND);
+        expect({ ...reading.frame, unread: new Set(), joinsWhole: true }, JSON.stringify(line)).toEqual(
+          SOUND,
+        );
         expect(reading.source.facts.length, JSON.stringify(line)).toBeGreaterThan(0);
       }
     }
@@ -118,7 +121,7 @@ describe("a line that is being typed", () => {
     for (const begun of BEGUN) {
       const reading = readFrame([...ROWS.slice(0, row), begun, ...ROWS.slice(row)].join("\n"));
       expect(elsewhere(reading, row, begun), begun).toEqual([]);
-      expect({ ...reading.frame, unread: new Set() }, begun).toEqual(SOUND);
+      expect({ ...reading.frame, unread: new Set(), joinsWhole: true }, begun).toEqual(SOUND);
     }
   });
 

@@ -143,6 +143,7 @@ export function emptyFrame(given: Partial<Frame> = {}): Frame {
     prices: [],
     accepted: [],
     unread: new Set(),
+    joinsWhole: true,
     lost: new Set(),
     ...given,
   };

@@ -176,6 +176,26 @@ describe("questions", () => {
     expect(drawn.svg).toContain('data-id="post@A1"');
   });
 
+  test("a drawing with forces over it, and what can be chosen", async () => {
+    const session = await started();
+    await session.open(URI, SHED);
+    const ask = (more: object): Promise<DrawingResult> =>
+      session.request<DrawingResult>("bentwright/drawing", { uri: URI, view: "1", ...more });
+    const bare = await ask({});
+    expect(bare).toMatchObject({ layer: "none", cases: [], case: "" });
+    expect(bare.layers.map(({ id }) => id)).toEqual(["none", "axial", "shear", "moment", "deflected"]);
+    const moment = await ask({ layer: "moment" });
+    expect(moment).toMatchObject({ layer: "moment", view: "1" });
+    expect(moment.cases.map(({ id }) => id)).toContain(moment.case);
+    expect(moment.svg).toContain('class="force moment" data-id="tie@1" data-path="/members/tie"');
+    expect(moment.svg).not.toMatch(/<style|fill="|stroke="/);
+    expect(await ask({ layer: "shear", case: "worst" })).toMatchObject({ layer: "shear", case: "worst" });
+    const shape = await ask({ layer: "deflected", case: "worst" });
+    expect(shape.case).not.toBe("worst");
+    expect(shape.cases.map(({ id }) => id)).toContain(shape.case);
+    expect(await ask({ layer: "torque", case: 4 })).toEqual(bare);
+  });
+
   test("a view that is not there gives the first", async () => {
     const session = await started();
     await session.open(URI, SHED);

@@ -42,6 +42,8 @@ export interface Frame {
    * only they could define are not called unknown, and what they lack is not called missing.
    */
   readonly lost: ReadonlySet<Pointer>;
+  /** Every joint and every member is written to its end: what names no joint now is not about to name one. */
+  readonly joinsWhole: boolean;
 }
 
 export interface Basis {

@@ -1,5 +1,4 @@
 /** The joints whose sizes can be judged. */
-import { isWhole } from "../../frame/frame.ts";
 import type { Joint } from "../../joinery/joint.ts";
 import type { Model } from "../../model/model.ts";
 
@@ -7,5 +6,5 @@ import type { Model } from "../../model/model.ts";
 export function judgedJoints({ joints, frame }: Model): readonly Joint[] {
   // two lines at one place: sizes follow from where the lines stand
   if (frame.lost.has("/grid/walls") || frame.lost.has("/grid/bents")) return [];
-  return isWhole(frame) ? joints : joints.filter((joint) => !joint.assumed);
+  return frame.joinsWhole ? joints : joints.filter((joint) => !joint.assumed);
 }
