@@ -20,7 +20,7 @@ import { emptyFrame } from "./hand-model.ts";
 /** psi */
 export const E = 1_000_000;
 /** em of the drawing, inches */
-export const SIZE = 3;
+const SIZE = 3;
 
 export interface OneTimber {
   readonly foot: Vec3;
