@@ -138,6 +138,19 @@ export const steps: readonly Step[] = [
     },
   },
   {
+    name: "a layer of forces lies over the frame at the same zoom, and goes again",
+    async take(window) {
+      const zoomed = await window.viewBox();
+      await window.preview.getByLabel("Layer").selectOption("axial");
+      await window.preview.locator(".force.axial").first().waitFor();
+      assert.match((await window.preview.locator(".legend").textContent()) ?? "", /^Axial force: D/);
+      assert.ok(await window.preview.getByLabel("Loads").isVisible());
+      assert.equal(await window.viewBox(), zoomed);
+      await window.preview.getByLabel("Layer").selectOption("none");
+      await window.preview.locator(".force").first().waitFor({ state: "detached" });
+    },
+  },
+  {
     name: "the preview is there again after a reload",
     async take(window) {
       const zoomed = await window.viewBox();
