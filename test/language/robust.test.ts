@@ -14,7 +14,9 @@ const URI = "file:///robust.frame.yaml";
 
 test("a frame with anything cut out or put in", () => {
   const service = createFrameService();
+  // once there has been a drawing, there always is one
   let version = 0;
+  service.open(URI, version, WHOLE);
   fc.assert(
     fc.property(
       fc.nat(WHOLE.length),
