@@ -1,14 +1,14 @@
 /** From a frame to its model: place the timbers, find where they meet, joint them, give them their true ends. */
 import { groupBy } from "../collect.ts";
 import type { Frame } from "../frame/frame.ts";
-import { inches, NO_LENGTH } from "../quantity/length.ts";
+import { inches } from "../quantity/length.ts";
 import { groundPlan } from "./ground.ts";
 import { jointsApart } from "./joints-apart.ts";
 import { findMeetings } from "./meetings.ts";
 import type { Meeting, Model, RoofModel, Timber } from "./model.ts";
 import { namesOf } from "./names.ts";
 import { placePiers } from "./piers.ts";
-import { DEFAULT_HEAD_HOUSING, onlyRidge, placeRoofRafters } from "./place-roof.ts";
+import { DEFAULT_HEAD_HOUSING, headRun, onlyRidge, placeRoofRafters } from "./place-roof.ts";
 import { Placer } from "./placer.ts";
 import { seatJoints, seatsAlong, shapeJoint } from "./resolve-joints.ts";
 import { topsideAt } from "./roof-planes.ts";
@@ -32,19 +32,23 @@ function roofModel(p: Placer, rafters: Rafters, final: (t: Timber) => Timber): R
         ? DEFAULT_HEAD_HOUSING
         : inches(head.housing);
   const rake = overhang?.rake === undefined ? undefined : inches(overhang.rake);
+  const eave = overhang === undefined ? principalTail(p) : inches(overhang.eave);
   return {
     kind: planes.kind,
-    slopes: rafters.map(({ plane, sticks, spacing, head }) => {
+    slopes: planes.slopes.flatMap((plane) => {
+      const own = rafters.find((r) => r.plane === plane);
+      const head = own?.head ?? headRun(p, planes, plane);
+      if (head === undefined) return [];
       const normal: Vec3 = [0, -plane.inward * Math.sin(plane.angle), Math.cos(plane.angle)];
       return {
         wall: plane.wall,
-        rafters: sticks.map(final),
+        rafters: (own?.sticks ?? []).map(final),
         slope: plane.slope,
         angle: plane.angle,
         run: planes.highRun === undefined ? head : planes.highRun + plane.seat,
         span: planes.highRun === undefined ? head - headHousing / 2 - plane.seat / 2 : planes.highRun,
-        eaveOverhang: inches(overhang?.eave ?? NO_LENGTH),
-        spacing,
+        eaveOverhang: eave,
+        spacing: own?.spacing ?? 0,
         seatRun: plane.seat,
         seat: plane.seat,
         seatDepth: plane.seat * Math.sin(plane.angle),
@@ -54,6 +58,12 @@ function roofModel(p: Placer, rafters: Rafters, final: (t: Timber) => Timber): R
       };
     }),
   };
+}
+
+/** Level run of the eave's overhang where only principal rafters have tails. */
+function principalTail(p: Placer): number {
+  const tails = p.frame.members.flatMap((m) => (m.kind === "rafter" && m.overhang ? [m.overhang.from] : []));
+  return Math.max(0, ...tails.map(inches));
 }
 
 /** Meetings again, with timbers as they are after their shoulders are known. */

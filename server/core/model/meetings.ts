@@ -16,14 +16,11 @@ function middle(a: Contact, b: Contact): Vec3 {
   return a.ends[0] + a.ends[1] >= b.ends[0] + b.ends[1] ? a.center : b.center;
 }
 
+const SERIES: ReadonlySet<Timber["rule"]> = new Set(["series", "roof-rafter", "purlins-up-slope"]);
+
 /** Sticks of one series lie side by side and are never jointed to each other, however close a slip of the pen sets them. */
 function sameSeries(a: Timber, b: Timber): boolean {
-  return (
-    a.path === b.path &&
-    a.rule === b.rule &&
-    (a.rule === "series" || a.rule === "roof-rafter") &&
-    dot(a.axis, b.axis) > 0.99
-  );
+  return a.path === b.path && a.rule === b.rule && SERIES.has(a.rule) && dot(a.axis, b.axis) > 0.99;
 }
 
 /**

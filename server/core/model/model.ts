@@ -74,6 +74,7 @@ export type PlacementRule =
   | "king-post-under-ridge"
   | "ridge-midway"
   | "roof-rafter"
+  | "purlins-up-slope"
   | "free-ends";
 
 /** Where two timbers come within 1/16 in of each other over at least one square inch. */
@@ -110,6 +111,7 @@ export interface Pier {
 export interface RoofSlope {
   /** the wall its eave stands on */
   readonly wall: string;
+  /** the roof's own rafters; none where principal rafters carry it, alone or with purlins */
   readonly rafters: readonly Timber[];
   /** rise over run */
   readonly slope: number;
@@ -120,7 +122,7 @@ export interface RoofSlope {
   /** level, from the middle of the seat to the middle of the head's bearing: what the rafter spans */
   readonly span: number;
   readonly eaveOverhang: number;
-  /** center to center, along the walls */
+  /** of the roof's own rafters, center to center along the walls; 0 without them */
   readonly spacing: number;
   /** plan position of the seat's inner end and of the head support, along the rafter's run from the outside face */
   readonly seatRun: number;

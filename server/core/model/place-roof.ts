@@ -110,8 +110,14 @@ export function onlyRidge(p: Placer): Ref | undefined {
   return ridge && ridges.length === 1 ? { text: ridge.name, path: ridge.path } : undefined;
 }
 
+/** Level run from the plate's outside face to the near face of a timber up the slope. */
+function runTo(plane: SlopePlane, timber: Timber): number {
+  const solid = solidOf(timber);
+  return plane.inward === 1 ? solid.low[1] - plane.outside : plane.outside - solid.high[1];
+}
+
 /** Where the rafters' heads end, as a level run from the plate's outside face. */
-function headRun(p: Placer, planes: RoofPlanes, plane: SlopePlane): number | undefined {
+export function headRun(p: Placer, planes: RoofPlanes, plane: SlopePlane): number | undefined {
   const rafters = p.frame.roof?.rafters;
   if (planes.highRun !== undefined)
     return planes.highRun + highPlateWidth(p, planes) + inches(rafters?.overhang.high ?? NO_LENGTH);
@@ -121,10 +127,8 @@ function headRun(p: Placer, planes: RoofPlanes, plane: SlopePlane): number | und
   if (!into) return middle;
   const ridge = p.sticksNamed(into)[0];
   if (!ridge) return undefined;
-  const solid = solidOf(ridge);
-  const near = plane.inward === 1 ? solid.low[1] - plane.outside : plane.outside - solid.high[1];
   const housing = rafters?.head?.housing;
-  return near + (housing === undefined ? DEFAULT_HEAD_HOUSING : inches(housing));
+  return runTo(plane, ridge) + (housing === undefined ? DEFAULT_HEAD_HOUSING : inches(housing));
 }
 
 function highPlateWidth(p: Placer, planes: RoofPlanes): number {
@@ -231,13 +235,14 @@ function principalHead(
   middle: number | undefined,
 ): number | undefined {
   if (!member.to) return middle;
-  const sticks = p.sticksNamed(member.to);
-  const solid = sticks[0] && solidOf(sticks[0]);
-  if (!solid) return undefined;
-  return plane.inward === 1 ? solid.low[1] - plane.outside : plane.outside - solid.high[1];
+  const carrier = p.sticksNamed(member.to)[0];
+  return carrier && runTo(plane, carrier);
 }
 
-/** A foot on a timber that is named stands level on its top, in the roof's plane; over a plate the rafter ends plumb at the plate's outside face. */
+/**
+ * Over the plate of its slope the rafter runs on to its overhang and ends plumb; on any other timber that is named it
+ * stands level on its top, in the roof's plane.
+ */
 function principalFoot(
   p: Placer,
   member: Member,
@@ -246,14 +251,27 @@ function principalFoot(
 ): { run: number; plane?: EndPlane } | undefined {
   const meaning = member.from && p.meaning(member.from);
   if (member.from && !meaning) return undefined;
-  if (!member.from || !meaning || (meaning.sort !== "member" && meaning.sort !== "stick"))
-    return { run: -inches(member.overhang?.from ?? NO_LENGTH) };
-  const solid = p.sticksNamed(member.from).map(solidOf)[0];
+  const over = { run: -inches(member.overhang?.from ?? NO_LENGTH) };
+  if (!member.from || !meaning || (meaning.sort !== "member" && meaning.sort !== "stick")) return over;
+  const carriers = p.sticksNamed(member.from);
+  if (carriers.some((t) => t.walls.includes(plane.wall) && isAlongWall(t))) return over;
+  const solid = carriers.map(solidOf)[0];
   if (!solid) return undefined;
   const top = solid.high[2];
   const run = plane.seat + (top - plane.plateTop - depth / 2 / Math.cos(plane.angle)) / plane.slope;
   const point: Vec3 = [0, plane.outside + plane.inward * run, top];
   return { run, plane: { point, normal: [0, 0, -1] } };
+}
+
+const isAlongWall = (t: Timber): boolean => Math.abs(t.axis[0]) > 0.7;
+
+/** How far up a slope purlins find rafters under them: to the ridge's near face, without a ridge to the middle. */
+function purlinRun(p: Placer, planes: RoofPlanes, plane: SlopePlane): number | undefined {
+  if (planes.ridgeY === undefined) return planes.highRun ?? 0;
+  const ridge = onlyRidge(p);
+  if (!ridge) return Math.abs(planes.ridgeY - plane.outside);
+  const stick = p.sticksNamed(ridge)[0];
+  return stick && runTo(plane, stick);
 }
 
 /** Purlins on the slopes: from rake to rake, spaced up the slope between the plate and the ridge. */
@@ -271,8 +289,8 @@ export function placePurlins(p: Placer, member: Member): Timber[] {
     planes.x[1] + (member.overhang ? inches(member.overhang.to) : 0),
   ];
   return planes.slopes.flatMap((plane) => {
-    const topRun =
-      planes.ridgeY === undefined ? (planes.highRun ?? 0) : Math.abs(planes.ridgeY - plane.outside);
+    const topRun = purlinRun(p, planes, plane);
+    if (topRun === undefined) return [];
     const slant = topRun / Math.cos(plane.angle);
     const places = positions(
       section.width / 2,
@@ -290,7 +308,7 @@ export function placePurlins(p: Placer, member: Member): Timber[] {
       return {
         ...baseOf(member, timberClass),
         id: `${member.name}@${plane.wall}.${index + 1}`,
-        rule: "series",
+        rule: "purlins-up-slope",
         reference: { width: 0, depth: 1 },
         walls: [plane.wall],
         bents: p.grid.bents.map((b) => b.id),

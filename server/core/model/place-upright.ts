@@ -1,7 +1,7 @@
 /** Posts on grid places, king-posts under the ridge. */
 import type { GridPlace, Member, PierEntry, Ref } from "../frame/frame.ts";
 import { inches } from "../quantity/length.ts";
-import { baseOf, boxTimber, type Interval, middleOf } from "./box.ts";
+import { baseOf, boxTimber, type Interval } from "./box.ts";
 import { placeLines, referenceSign, spanAcross } from "./grid.ts";
 import type { Timber } from "./model.ts";
 import type { Placer } from "./placer.ts";
@@ -65,7 +65,7 @@ function timberFace(
   side: "underside" | "top",
 ): number | undefined {
   const sticks = p.sticksNamed(ref);
-  const z = p.faceAt(sticks, middleOf(x), middleOf(y), side);
+  const z = p.faceAt(sticks, x, y, side);
   return z ?? (sticks.length > 0 ? p.missing(ref.path, member.name, [`${ref.text} here`]) : undefined);
 }
 

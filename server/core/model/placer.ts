@@ -15,12 +15,13 @@ import {
 import { inches, type Length } from "../quantity/length.ts";
 import { parseLength } from "../quantity/quantity.ts";
 import { dressedSection } from "../quantity/section.ts";
+import { type Interval, middleOf } from "./box.ts";
 import { type GridLines, gridLines, type Line } from "./grid.ts";
 import type { Timber } from "./model.ts";
 import { placeMember } from "./place-member.ts";
 import type { IdSort, ModelProblem } from "./problems.ts";
 import { type RoofPlanes, roofPlanes } from "./roof-planes.ts";
-import { solidOf } from "./solid.ts";
+import { type Solid, solidOf } from "./solid.ts";
 
 /** What a name in the file stands for. */
 export type Meaning =
@@ -29,6 +30,9 @@ export type Meaning =
   | { readonly sort: "member"; readonly name: string }
   | { readonly sort: "stick"; readonly stick: Timber }
   | { readonly sort: "length"; readonly length: number };
+
+/** Least of a post’s end that a timber must take to be under or over it, inches. */
+const LEAST_BEARING = 1;
 
 /** A key of the entry itself; other needs name what stands elsewhere in the file. */
 const OWN_KEY = /^(?:top|bottom|from|to|at|between|walls|bents|legs?)$/;
@@ -240,24 +244,30 @@ export class Placer {
   }
 
   /**
-   * The underside or the top of what stands over or under a plan position.
+   * The underside or the top of what stands over or under a stick: of what passes its middle, else of what takes at
+   * least an inch of its end (a plate narrower than its posts, flush with their outside).
+   * @param x the stick's extent in plan, inches; @param y likewise
    * @returns inches above the datum; undefined when none of the sticks passes there
    */
-  faceAt(sticks: readonly Timber[], x: number, y: number, side: "underside" | "top"): number | undefined {
-    let found: number | undefined;
-    for (const stick of sticks) {
-      const solid = solidOf(stick);
-      const slack = 1 / 16;
-      if (
-        x < solid.low[0] - slack ||
-        x > solid.high[0] + slack ||
-        y < solid.low[1] - slack ||
-        y > solid.high[1] + slack
-      )
-        continue;
-      const z = side === "underside" ? solid.low[2] : solid.high[2];
-      if (found === undefined || (side === "underside" ? z < found : z > found)) found = z;
-    }
-    return found;
+  faceAt(
+    sticks: readonly Timber[],
+    x: Interval,
+    y: Interval,
+    side: "underside" | "top",
+  ): number | undefined {
+    const solids = sticks.map(solidOf);
+    const slack = 1 / 16;
+    const passes = ({ low, high }: Solid, k: 0 | 1, own: Interval): boolean => {
+      const middle = middleOf(own);
+      return middle >= low[k] - slack && middle <= high[k] + slack;
+    };
+    const takes = ({ low, high }: Solid, k: 0 | 1, own: Interval): boolean =>
+      Math.min(high[k], own[1]) - Math.max(low[k], own[0]) >= LEAST_BEARING;
+    const there = solids.filter((s) => passes(s, 0, x) && passes(s, 1, y));
+    const over = there.length > 0 ? there : solids.filter((s) => takes(s, 0, x) && takes(s, 1, y));
+    if (over.length === 0) return undefined;
+    return side === "underside"
+      ? Math.min(...over.map((s) => s.low[2]))
+      : Math.max(...over.map((s) => s.high[2]));
   }
 }

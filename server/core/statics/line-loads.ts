@@ -51,26 +51,35 @@ function headOf(timber: Timber): Vec3 {
   return along(timber.origin, timber.axis, timber.span);
 }
 
-/** Rafters carry by their spacing along the walls; without rafters purlins do, by their spacing up the slope. */
+/**
+ * The roof's rafters carry by their spacing along the walls; without them purlins do, by their spacing up the slope;
+ * without either the principal rafters, by theirs.
+ */
 function stripsOf(model: Model, slope: RoofSlope): Strip[] {
-  if (slope.rafters.length > 0) {
-    const sorted = [...slope.rafters].sort((a, b) => a.origin[0] - b.origin[0]);
+  const onSlope = model.timbers.filter((t) => t.walls.includes(slope.wall));
+  const purlins = onSlope.filter((t) => t.kind === "purlin");
+  const rafters =
+    slope.rafters.length > 0
+      ? slope.rafters
+      : onSlope.filter((t) => t.kind === "rafter" && purlins.length === 0);
+  const middle = ridgeLine(model);
+  if (rafters.length > 0) {
+    const sorted = [...rafters].sort((a, b) => a.origin[0] - b.origin[0]);
     const own = widths(
       sorted.map((t) => t.origin[0]),
       slope.deckFrom,
       slope.deckTo,
     );
-    const middle = ridgeLine(model);
     return sorted.map((timber, i) => {
       const rest = middle === undefined ? 0 : Math.abs(middle - headOf(timber)[1]) / Math.cos(slope.angle);
       return { timber, slope, width: own[i] ?? 0, to: timber.span + rest };
     });
   }
-  const purlins = model.timbers.filter((t) => t.kind === "purlin" && t.walls.includes(slope.wall));
   const at = purlins.map((t) => upSlope(slope, t.origin));
   const order = purlins.map((_, i) => i).sort((a, b) => (at[a] ?? 0) - (at[b] ?? 0));
   const low = -slope.eaveOverhang / Math.cos(slope.angle);
-  const high = slope.run / Math.cos(slope.angle);
+  const top = middle === undefined ? slope.run : Math.abs(middle - slope.plane.point[1]);
+  const high = top / Math.cos(slope.angle);
   const own = widths(
     order.map((i) => at[i] ?? 0),
     low,
@@ -109,10 +118,12 @@ export function squareToSlope(strip: Strip, psf: number, from = 0, to = strip.to
   return { timber: strip.timber, from, to, startForce: f, endForce: f };
 }
 
-/** Axial position of a rafter at a level run from the plate's outside face. */
+/** Axial position of a rafter at a level run from the plate's outside face; 0 for one that begins inside of it. */
 function axialAtRun(strip: Strip, run: number): number {
   const { timber, slope } = strip;
-  return (run + slope.eaveOverhang) / Math.max(0.05, Math.abs(dot(timber.axis, [0, 1, 0])));
+  const inward = -Math.sign(slope.plane.normal[1]);
+  const start = inward * (timber.origin[1] - slope.plane.point[1]);
+  return Math.max(0, run - start) / Math.max(0.05, Math.abs(dot(timber.axis, [0, 1, 0])));
 }
 
 /**

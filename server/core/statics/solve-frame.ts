@@ -63,13 +63,19 @@ interface Solver {
   readonly superposition: Superposition;
 }
 
-/** Sideways holds of the ridge's own nodes, for the sliding model. */
-function ridgeHolds(model: Model, frame: FrameStructure): FrameSupport[] {
+/**
+ * Sideways holds of the ridge's own nodes, for the sliding model.
+ * @param lengthwise one node of each ridge is held along it too: where nothing else does, it could drift there, though no
+ * vertical load drives it
+ */
+function ridgeHolds(model: Model, frame: FrameStructure, lengthwise: boolean): FrameSupport[] {
   const ridges = new Set(model.timbers.filter((t) => t.kind === "ridge").map((t) => t.id));
   const held = new Set(frame.structure.supports.map((s) => s.node));
-  return frame.skeleton.owners.flatMap(({ timber }, node) =>
-    ridges.has(timber.id) && !held.has(node) ? [{ node, fixed: { uy: 0 } }] : [],
-  );
+  const drifting = new Set(lengthwise ? ridges : []);
+  return frame.skeleton.owners.flatMap(({ timber }, node) => {
+    if (!ridges.has(timber.id) || held.has(node)) return [];
+    return [{ node, fixed: drifting.delete(timber.id) ? { ux: 0, uy: 0 } : { uy: 0 } }];
+  });
 }
 
 /** One pound sideways on the plates, spread over the seats: the basic load that puts the ridge's hold back. */
@@ -148,13 +154,17 @@ class FrameSolver {
     const ridge = model.timbers.some((t) => t.kind === "ridge");
     if (!model.roof || model.roof.slopes.length < 2 || !ridge) return undefined;
     const frame = structureOf(model, { ...this.options, seats: "slide" }, this.hold.frame.skeleton);
-    const holds = ridgeHolds(model, frame);
-    const structure: Structure = { ...frame.structure, supports: [...frame.structure.supports, ...holds] };
     const back: LoadCase = { id: "put back", nodeLoads: plateLoads(frame) };
-    return {
-      ...this.#solver({ ...frame, structure }, this.#vertical, [back]),
-      holds: new Set(holds.map((h) => h.node)),
+    const withHolds = (lengthwise: boolean): Sliding => {
+      const holds = ridgeHolds(model, frame, lengthwise);
+      const structure: Structure = { ...frame.structure, supports: [...frame.structure.supports, ...holds] };
+      return {
+        ...this.#solver({ ...frame, structure }, this.#vertical, [back]),
+        holds: new Set(holds.map((h) => h.node)),
+      };
     };
+    const sliding = withHolds(false);
+    return sliding.mechanisms.length > 0 ? withHolds(true) : sliding;
   }
 
   /** Basic loads that the sliding model is for. */

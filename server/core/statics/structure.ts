@@ -82,6 +82,8 @@ export function isSeat(tie: Tie): boolean {
   return tie.joint?.kind === "birds-mouth";
 }
 
+const tieName = ({ joint, meeting }: Tie): string => joint?.id ?? `${meeting.a.id}+${meeting.b.id}`;
+
 /** Three springs at the contact; a seat that slides has none along its rafter's level run. */
 function linksOf(tie: Tie, seats: SeatModel): FrameLink[] {
   const across = tie.joint && Math.abs(tie.joint.of.axis[0]) > Math.abs(tie.joint.of.axis[1]) ? 0 : 1;
@@ -91,7 +93,7 @@ function linksOf(tie: Tie, seats: SeatModel): FrameLink[] {
     const offsetJ = arm(tie.j.arm);
     return [
       {
-        id: `${tie.joint?.id ?? `${tie.meeting.a.id}+${tie.meeting.b.id}`}.${"xyz"[k]}`,
+        id: `${tieName(tie)}.${"xyz"[k]}`,
         i: tie.i.node,
         j: tie.j.node,
         ...(offsetI ? { offsetI } : {}),
@@ -103,23 +105,29 @@ function linksOf(tie: Tie, seats: SeatModel): FrameLink[] {
   });
 }
 
-/** Hold against rolling of a rafter on its seat, lb/in: the notch and the deck keep it upright. */
+/** Hold against rolling of a timber on what it sits on, lb/in: the notch, its nails and the deck keep it upright. */
 const UPRIGHT_HOLD = 1e5;
 
-/** A rafter on a seat does not roll over: a spring along the wall at its upper edge. */
+/** The timber of a tie that would roll over where it sits: a rafter on its plate, a purlin on its rafters. */
+function sitting({ joint, meeting }: Tie): Timber | undefined {
+  if (joint) return joint.kind === "birds-mouth" ? joint.of : undefined;
+  return [meeting.a, meeting.b].find((t) => t.kind === "purlin");
+}
+
+/** What sits does not roll over: a spring square to its grain at its upper edge. */
 function uprightLink(tie: Tie): FrameLink[] {
-  const rafter = tie.joint?.of;
-  if (!isSeat(tie) || !rafter) return [];
-  const up = scale(rafter.depthDir, rafter.depth);
+  const sits = sitting(tie);
+  if (!sits) return [];
+  const up = scale(sits.depthDir, sits.depth);
   const [i, j] = [add(tie.i.arm, up), add(tie.j.arm, up)];
   return [
     {
-      id: `${tie.joint?.id ?? rafter.id}.upright`,
+      id: `${tieName(tie)}.upright`,
       i: tie.i.node,
       j: tie.j.node,
       offsetI: i,
       offsetJ: j,
-      direction: rafter.widthDir,
+      direction: sits.widthDir,
       stiffness: UPRIGHT_HOLD,
     },
   ];

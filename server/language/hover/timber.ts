@@ -29,6 +29,8 @@ const RULES: Readonly<Record<PlacementRule, string>> = {
   "king-post-under-ridge": "Stands centered under the ridge, on the timber that it comes from.",
   "ridge-midway":
     "Lies midway between the plates’ outside faces; its top edges touch the tops of the rafters.",
+  "purlins-up-slope":
+    "Lies on the rafters, square to the slope. Its row is divided evenly from the plate’s outside face up to the ridge; the spacing is the most allowed.",
   "roof-rafter":
     "Follows the roof plane, which rises from the plate’s outside face; the overhang is level from there to the tip.",
   "free-ends": "Runs between the two points that its ends name.",
