@@ -1,5 +1,5 @@
 /** The roof of a frame. */
-import type { CoveringKind, Roof } from "../core/frame/frame.ts";
+import type { CoveringKind, Roof } from "../core/frame/roof.ts";
 import { MOST_IN_SERIES } from "../core/model/series.ts";
 import { fromInches, type Length } from "../core/quantity/length.ts";
 import type { Cursor } from "./cursor.ts";

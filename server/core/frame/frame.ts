@@ -4,6 +4,7 @@
  * Lengths are whole nanometres; loads psf; speeds mph; weights lb; angles degrees.
  */
 import type { Length } from "../quantity/length.ts";
+import type { Roof } from "./roof.ts";
 
 /** JSON Pointer (RFC 6901) into the file, keys as they are written. `''` is the whole file. */
 export type Pointer = string;
@@ -274,80 +275,6 @@ export interface JointEntry extends JointSpec {
   readonly of: readonly Ref[];
   readonly into: readonly Ref[];
 }
-
-export interface Roof {
-  readonly path: Pointer;
-  readonly kind: "gable" | "shed";
-  /** rise over run; exact as written (7:12 → rise 7, run 12) */
-  readonly pitch: { readonly rise: number; readonly run: number } | undefined;
-  /** shed: the wall whose plate is higher */
-  readonly high: Ref | undefined;
-  readonly rafters:
-    | {
-        readonly path: Pointer;
-        readonly section: Section | undefined;
-        readonly timber: Ref | undefined;
-        readonly spacing: Length | undefined;
-        readonly count: number | undefined;
-        readonly layout: "even" | "fixed";
-        readonly seat: {
-          readonly path: Pointer;
-          readonly kind: "birds-mouth";
-          readonly seat: Length | undefined;
-        };
-        readonly head:
-          | {
-              readonly path: Pointer;
-              readonly kind: "housed" | "birds-mouth";
-              readonly into: Ref | undefined;
-              readonly housing: Length | undefined;
-            }
-          | undefined;
-        readonly overhang: {
-          readonly path: Pointer;
-          readonly eave: Length;
-          readonly rake: Length | undefined;
-          readonly high: Length;
-        };
-        readonly fasten:
-          | {
-              readonly path: Pointer;
-              readonly kind: "screws" | "nails";
-              readonly count: number;
-              readonly diameter: Length | undefined;
-              readonly length: Length | undefined;
-            }
-          | undefined;
-      }
-    | undefined;
-  readonly deck:
-    | {
-        readonly path: Pointer;
-        readonly kind: "boards" | "panels" | "purlins";
-        readonly thickness: Length | undefined;
-        readonly spacing: Length | undefined;
-      }
-    | undefined;
-  readonly covering:
-    | {
-        readonly path: Pointer;
-        readonly kind: CoveringKind;
-        readonly coverage: Length | undefined;
-        readonly weight: number | undefined;
-      }
-    | undefined;
-}
-
-export type CoveringKind =
-  | "standing-seam"
-  | "ribbed-steel"
-  | "corrugated-steel"
-  | "asphalt-shingles"
-  | "wood-shingles"
-  | "wood-shakes"
-  | "slate"
-  | "clay-tile"
-  | "roll-roofing";
 
 export interface PierEntry {
   readonly name: string;

@@ -2,7 +2,7 @@
  * What each roof covering asks of the roof below it: least slope, closed deck. Residential and building code chapters on
  * roof assemblies; the maker of a covering may ask for more, and his guide is part of the code.
  */
-import type { CoveringKind } from "../frame/frame.ts";
+import type { CoveringKind } from "../frame/roof.ts";
 import type { Pitch } from "../loads/snow-factors.ts";
 import type { Sourced, ValueStatus } from "../sourced.ts";
 

@@ -1,5 +1,6 @@
 /** The rafters of each slope, checked as beams under their own weight, the roof, the snow and the roof live load. */
-import type { Frame, Roof } from "../frame/frame.ts";
+import type { Frame } from "../frame/frame.ts";
+import type { Roof } from "../frame/roof.ts";
 import type { RoofDead } from "../loads/dead.ts";
 import { type RoofLive, roofLive } from "../loads/roof-live.ts";
 import type { Snow } from "../loads/snow.ts";

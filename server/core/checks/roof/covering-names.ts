@@ -1,4 +1,4 @@
-import type { CoveringKind } from "../../frame/frame.ts";
+import type { CoveringKind } from "../../frame/roof.ts";
 
 /** Names of the coverings at the start of a sentence, singular. */
 export const COVERING_NAMES: Readonly<Record<CoveringKind, string>> = {

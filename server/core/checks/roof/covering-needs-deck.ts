@@ -1,4 +1,4 @@
-import type { CoveringKind } from "../../frame/frame.ts";
+import type { CoveringKind } from "../../frame/roof.ts";
 import { COVERINGS } from "../../roof/coverings.ts";
 import { defineCheck } from "../check.ts";
 import { COVERING_NAMES } from "./covering-names.ts";

@@ -1,4 +1,4 @@
-import type { CoveringKind } from "../../frame/frame.ts";
+import type { CoveringKind } from "../../frame/roof.ts";
 import type { Pitch } from "../../loads/snow-factors.ts";
 import type { Model } from "../../model/model.ts";
 import { COVERINGS, type FlatterWith, flatterThan } from "../../roof/coverings.ts";

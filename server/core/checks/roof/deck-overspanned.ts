@@ -1,4 +1,5 @@
-import type { Frame, Roof } from "../../frame/frame.ts";
+import type { Frame } from "../../frame/frame.ts";
+import type { Roof } from "../../frame/roof.ts";
 import type { Model } from "../../model/model.ts";
 import { inches } from "../../quantity/length.ts";
 import {

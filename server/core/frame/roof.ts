@@ -1,0 +1,77 @@
+/** The roof of a frame as it is written; see `frame.ts` for the units. */
+import type { Length } from "../quantity/length.ts";
+import type { Pointer, Ref, Section } from "./frame.ts";
+
+export interface Roof {
+  readonly path: Pointer;
+  readonly kind: "gable" | "shed";
+  /** rise over run; exact as written (7:12 → rise 7, run 12) */
+  readonly pitch: { readonly rise: number; readonly run: number } | undefined;
+  /** shed: the wall whose plate is higher */
+  readonly high: Ref | undefined;
+  readonly rafters:
+    | {
+        readonly path: Pointer;
+        readonly section: Section | undefined;
+        readonly timber: Ref | undefined;
+        readonly spacing: Length | undefined;
+        readonly count: number | undefined;
+        readonly layout: "even" | "fixed";
+        readonly seat: {
+          readonly path: Pointer;
+          readonly kind: "birds-mouth";
+          readonly seat: Length | undefined;
+        };
+        readonly head:
+          | {
+              readonly path: Pointer;
+              readonly kind: "housed" | "birds-mouth";
+              readonly into: Ref | undefined;
+              readonly housing: Length | undefined;
+            }
+          | undefined;
+        readonly overhang: {
+          readonly path: Pointer;
+          readonly eave: Length;
+          readonly rake: Length | undefined;
+          readonly high: Length;
+        };
+        readonly fasten:
+          | {
+              readonly path: Pointer;
+              readonly kind: "screws" | "nails";
+              readonly count: number;
+              readonly diameter: Length | undefined;
+              readonly length: Length | undefined;
+            }
+          | undefined;
+      }
+    | undefined;
+  readonly deck:
+    | {
+        readonly path: Pointer;
+        readonly kind: "boards" | "panels" | "purlins";
+        readonly thickness: Length | undefined;
+        readonly spacing: Length | undefined;
+      }
+    | undefined;
+  readonly covering:
+    | {
+        readonly path: Pointer;
+        readonly kind: CoveringKind;
+        readonly coverage: Length | undefined;
+        readonly weight: number | undefined;
+      }
+    | undefined;
+}
+
+export type CoveringKind =
+  | "standing-seam"
+  | "ribbed-steel"
+  | "corrugated-steel"
+  | "asphalt-shingles"
+  | "wood-shingles"
+  | "wood-shakes"
+  | "slate"
+  | "clay-tile"
+  | "roll-roofing";
