@@ -1,6 +1,6 @@
 /** Grid lines as reference faces, sections as they lie, heights, places between lines (placement rules; derived). */
 import { describe, expect, test } from "vitest";
-import { boxOf, build, expectBox, MM, referenceFaces, stick } from "./frames.ts";
+import { boxOf, build, expectBox, MM, problem, referenceFaces, stick } from "./frames.ts";
 
 const POSTS = "{kind: post, section: 6x8, at: [A1, A2, A3, B1, B2, B3], from: base, to: top}";
 
@@ -173,5 +173,25 @@ describe("millimetre files", () => {
       members: { post: "{kind: post, section: 150x200, at: [B2], from: base, to: top}" },
     });
     expectBox(model, "post@B2", [2350, 2500], [2800, 3000], [0, 2400], MM);
+  });
+});
+
+describe("posts and what is narrower than they are", () => {
+  const model = (plate: string, post = "8x12") =>
+    build({
+      members: {
+        post: `{kind: post, section: ${post}, at: [A1, A3], from: base, to: plate}`,
+        plate,
+      },
+    });
+
+  test("a plate flush with the outside of deeper posts lies over them, though not over their middles", () => {
+    // the plate takes y 0 to 5, the posts 0 to 12
+    expectBox(model("{kind: plate, section: 5x8, walls: [A], top: top}"), "post@A1", [0, 8], [0, 12], [0, 88]);
+  });
+
+  test("one that takes less than an inch of the end is not over it", () => {
+    const far = model("{kind: plate, section: 5x8, walls: [B], top: top}");
+    expect(problem(far, "placement-missing").needs).toEqual(["plate here"]);
   });
 });

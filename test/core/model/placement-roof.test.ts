@@ -190,7 +190,51 @@ describe("principal rafters", () => {
   });
 });
 
+describe("principal rafters over a plate that is named", () => {
+  const model = build({
+    members: {
+      ...GABLE,
+      principal: "{kind: rafter, section: 6x8, bents: [1, 3], from: plate, overhang: 12 in}",
+    },
+    roof: '{kind: gable, pitch: "12:12"}',
+  });
+
+  test("run on to their overhang and sit on it with a seat, as without the name", () => {
+    const { y, z } = boxOf(stick(model, "principal@A1"));
+    expectNear(y[0], -12, "tip");
+    expectNear(y[1], 72, "head");
+    // seat 2.75, so tops at 96 - 2.75 + 8 √2 over the outside face, and 12 lower at the tip, 8 √2 of plumb cut
+    expectNear(z[0], 96 - 2.75 - 12, "underside of the tip");
+    expect(joint(model, "principal-seat@A1").sizes.seat?.level.value).toBe(2.75);
+  });
+
+  test("make the slopes that a roof's loads lie on, with their own overhang", () => {
+    expect(model.roof?.slopes.map((s) => [s.wall, s.rafters.length, s.spacing, s.eaveOverhang])).toEqual([
+      ["A", 0, 0, 12],
+      ["B", 0, 0, 12],
+    ]);
+  });
+});
+
 describe("purlins", () => {
+  test("end at the near face of a ridge timber", () => {
+    const model = build({
+      members: {
+        ...GABLE,
+        ridge: "{kind: ridge, section: 6x10, from: 1, to: 3}",
+        principal: "{kind: rafter, section: 6x8, bents: [1, 3], to: ridge}",
+        purlin: "{kind: purlin, section: 4x3, spacing: 30 in}",
+      },
+      roof: '{kind: gable, pitch: "12:12"}',
+    });
+    // near face 72 - 3 = 69; slope length 69 √2; middles from 2 to 69 √2 - 2
+    const top = stick(model, "purlin@A.5");
+    expect(model.byId.has("purlin@A.6")).toBe(false);
+    expectNear(top.origin[1], (69 * Math.SQRT2 - 2) / Math.SQRT2 - 1.5 / Math.SQRT2, "highest purlin");
+    expect(boxOf(top).y[1]).toBeLessThan(69 + 1e-6);
+    expect(top.rule).toBe("purlins-up-slope");
+  });
+
   test("lie on the rafters from rake to rake, spaced up the slope", () => {
     const model = gable({}, { purlin: "{kind: purlin, section: 4x3, spacing: 30 in, overhang: 6 in}" });
     // slope length 72 √2 = 101.82; middles 2 to 99.82: 97.82 / 30 = 3.3, so 4 bays
