@@ -12,17 +12,10 @@ import { textTable } from "./text-table.ts";
 /** Forces below this are rounding, lb: the solver's own tolerance on a frame of some tons. */
 const NOUGHT = 0.05;
 
-const FEET = 12;
-
 /** The number alone: units stand in the head of the table. */
 function plain(pounds: number, say: Say): string {
   const size = Math.abs(pounds) < NOUGHT ? 0 : pounds;
   return say.metric ? say.number((size * 4.4482216152605) / 1000, 2) : say.number(size, 0);
-}
-
-/** lb·ft or kN·m */
-function moment(poundInches: number, say: Say): string {
-  return say.metric ? say.number(poundInches * 0.0001129848290276167, 2) : say.number(poundInches / FEET, 0);
 }
 
 const three = (v: readonly number[], say: Say): string[] => v.map((one) => plain(one, say));
@@ -34,7 +27,7 @@ export function forcesText(frame: FrameResults, say: Say): string {
   return [
     `Load combinations (${force}; x along the walls, y across, z up)`,
     combinations(frame, number, say),
-    `Timbers (${force}, moments ${say.metric ? "kN·m" : "lb·ft"}; the most under any combination)`,
+    `Timbers (${force}; the most under any combination)`,
     timbers(frame, say),
     `Joints (${force}; the most, and the number of its combination)`,
     joints(frame, number, say),
@@ -109,7 +102,7 @@ function timbers({ solution, model, members, unchecked }: FrameResults, say: Say
       plain(forces.tension.value, say),
       plain(forces.compression.value, say),
       plain(Math.max(forces["shear-depth"].value, forces["shear-width"].value), say),
-      moment(Math.max(forces["moment-depth"].value, forces["moment-width"].value), say),
+      say.moment(Math.max(forces["moment-depth"].value, forces["moment-width"].value)),
     ];
   });
   return textTable([head, ...rows]);

@@ -1,10 +1,9 @@
 /** How forces, movements and what stands in their way are said beside a diagram. */
 import type { Say } from "../core/checks/say.ts";
+import { NEWTON_METRES_PER_POUND_INCH } from "../core/checks/speak.ts";
 import type { FrameSolution, SolvedCase } from "../core/statics/solve-frame.ts";
 import type { ForceLayer } from "./forces-cases.ts";
 
-/** 1 lb·in = 0.1129848290276167 N·m (NIST SP 811 (2008), appendix B; memory) */
-const NEWTON_METRES = 0.1129848290276167;
 const INCHES_PER_FOOT = 12;
 const MM_PER_INCH = 25.4;
 
@@ -12,10 +11,7 @@ const MM_PER_INCH = 25.4;
 export function amount(layer: ForceLayer, value: number, say: Say): string {
   if (layer === "deflected")
     return say.metric ? `${say.number(value * MM_PER_INCH, 1)} mm` : `${say.number(value, 2)} in`;
-  if (layer !== "moment") return say.force(value);
-  return say.metric
-    ? `${say.number((value * NEWTON_METRES) / 1000, 2)} kN·m`
-    : `${say.number(value / INCHES_PER_FOOT, 0)} lb·ft`;
+  return layer === "moment" ? say.moment(value) : say.force(value);
 }
 
 /** @returns `+1,250 lb`, `−80 lb`: with a true minus, so that neither sign is overlooked */
@@ -24,7 +20,7 @@ export const signed = (layer: ForceLayer, value: number, say: Say): string =>
 
 /** What one unit of the file's own is in the unit of the analysis, so that a scale is round to the reader. */
 export function unitOf(layer: ForceLayer, say: Say): number {
-  if (layer === "moment") return say.metric ? 1000 / NEWTON_METRES : INCHES_PER_FOOT;
+  if (layer === "moment") return say.metric ? 1000 / NEWTON_METRES_PER_POUND_INCH : INCHES_PER_FOOT;
   return say.metric ? 1000 / 4.4482216152605 : 1;
 }
 

@@ -91,6 +91,9 @@ describe("a timber's hover", () => {
     expect(text).toMatch(
       /Used to \*\*0\.83\*\* by compression with bending: 0\.73 of 1 under D \+ S \([a-z ]+\), worst in post@A3, 48 in from its foot\./,
     );
+    expect(over(withUse(pavilion, { ...USE, at: 0 }), "/members/post")).toContain(
+      ", worst in post@A3, at its foot.",
+    );
     expect(text).toMatch(/reference value +\| 900 psi +\| NDS Supplement Table 4D +\| remembered/);
     expect(text).toMatch(/C\\_P \(effective length 230 in\) +\| 0\.914 +\| NDS 3\.7\.1/);
   });

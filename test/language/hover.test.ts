@@ -71,6 +71,12 @@ describe("whole hovers", () => {
   });
 });
 
+test("a section stays in inches, also where a side has a foot of them", () => {
+  expect(over("kind: tie, section: 8x1", ROOFED.replace("section: 8x10", "section: 8x12"))).toContain(
+    "**8 × 12 in (203 × 305 mm)**",
+  );
+});
+
 describe("a timber", () => {
   // Between walls 10 ft apart, outside to outside: 120 - 2 x 8 between the posts, 1/2 in housings, 4 in tenons.
   test("its true length and its wood (worked by hand)", () => {

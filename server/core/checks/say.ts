@@ -15,6 +15,8 @@ export interface Say {
   stress(psi: number): string;
   /** lb or kN */
   force(pounds: number): string;
+  /** pound-inches → lb·ft, or kN·m (N·m below 100 N·m) */
+  moment(poundInches: number): string;
   /** lb or kg: what a stick weighs */
   weight(pounds: number): string;
   /** degrees */

@@ -13,6 +13,10 @@ const FEET_FROM_INCHES = 60;
 /** 1 lb = 0.45359237 kg, exact (NIST SP 811 (2008), appendix B; memory) */
 const KILOGRAMS_PER_POUND = 0.45359237;
 
+/** 1 lb·in = 0.1129848290276167 N·m (NIST SP 811 (2008), appendix B; memory) */
+export const NEWTON_METRES_PER_POUND_INCH = 0.1129848290276167;
+const INCHES_PER_FOOT = 12;
+
 const DECIMALS = [0, 1, 2, 3, 4, 5, 6].map(
   (digits) => new Intl.NumberFormat("en-US", { maximumFractionDigits: digits, signDisplay: "negative" }),
 );
@@ -42,6 +46,19 @@ function usualDigits(value: number): number {
   return size >= 100 ? 0 : size >= 10 ? 1 : size >= 1 ? 2 : 3;
 }
 
+/** Three figures that mean something, as forces have them. */
+function inNewtonMetres(poundInches: number): string {
+  const value = poundInches * NEWTON_METRES_PER_POUND_INCH;
+  const [shown, unit] = Math.abs(value) < 100 ? [value, "N·m"] : [value / 1000, "kN·m"];
+  return `${plain(shown, usualDigits(shown))} ${unit}`;
+}
+
+/** Tenths only where little would be left without them. */
+function inPoundFeet(poundInches: number): string {
+  const value = poundInches / INCHES_PER_FOOT;
+  return `${plain(value, Math.abs(value) < 9.95 ? 1 : 0)} lb·ft`;
+}
+
 /**
  * @param units which system the file is in
  * @param translate gives a pattern in the reader's language; left out: English
@@ -61,6 +78,7 @@ export function makeSay(units: Units, translate: Translate = (pattern) => patter
     pressure: (psf) => formatQuantity(psf, "pressure", units),
     stress: (psi) => formatQuantity(psi, "stress", units),
     force: (pounds) => formatQuantity(pounds, "force", units),
+    moment: metric ? inNewtonMetres : inPoundFeet,
     weight: (pounds) => {
       const value = metric ? pounds * KILOGRAMS_PER_POUND : pounds;
       return `${plain(value, Math.abs(value) >= 10 ? 0 : 1)} ${metric ? "kg" : "lb"}`;

@@ -5,6 +5,7 @@ import type { Model } from "../../core/model/model.ts";
 import { inches } from "../../core/quantity/length.ts";
 import {
   type Dimension,
+  formatLength,
   formatQuantity,
   parseQuantity,
   type QuantityValues,
@@ -66,9 +67,10 @@ function both<D extends Dimension>(value: QuantityValues[D], dimension: D, units
 }
 
 function sectionText({ width, depth }: QuantityValues["section"], units: Units): string {
+  const unit = units === "mm" ? "mm" : "in";
   const side = (length: QuantityValues["length"]): string =>
-    formatQuantity(length, "length", units).replace(/ (in|mm)$/, "");
-  return `${side(width)} × ${side(depth)} ${units === "mm" ? "mm" : "in"}`;
+    formatLength(length, units === "mm" ? "mm" : "inches").replace(` ${unit}`, "");
+  return `${side(width)} × ${side(depth)} ${unit}`;
 }
 
 /** A level's name where a height is asked for. */

@@ -7,7 +7,7 @@ import type { FrameResults } from "../../core/statics/frame-results.ts";
 import { type Brought, broughtTo, roofAreas } from "../../core/statics/load-path.ts";
 import { type ForceKind, type MemberForces, memberForces } from "../../core/statics/member-forces.ts";
 import { type WorstUse, worstUse } from "../uses.ts";
-import { areaText, momentText } from "./force-text.ts";
+import { areaText } from "./area-text.ts";
 import { STATUS_WORDS } from "./status.ts";
 import { escapeMarkdown, table } from "./table.ts";
 import { unsolvedWords } from "./unsolved.ts";
@@ -102,9 +102,11 @@ function useWords(use: WorstUse, several: boolean, frame: FrameResults | undefin
 /** Where in which stick. */
 function placeWords({ timber, at }: WorstUse, several: boolean, say: Say): string {
   const stick = several ? say.text(", worst in {stick}", { stick: escapeMarkdown(timber.id) }) : "";
-  return at === undefined
-    ? stick
-    : say.text("{stick}, {distance} from its foot", { stick, distance: say.length(sixteenths(at)) });
+  if (at === undefined) return stick;
+  const distance = sixteenths(at);
+  return distance === 0
+    ? say.text("{stick}, at its foot", { stick })
+    : say.text("{stick}, {distance} from its foot", { stick, distance: say.length(distance) });
 }
 
 /** A place in a timber is no cut size: to the nearest 1/16 in. */
@@ -139,7 +141,7 @@ function forceTable(sticks: readonly Timber[], { solution }: FrameResults, say: 
     return [
       [
         say.text(words),
-        unit === "force" ? say.force(value) : momentText(value, say),
+        unit === "force" ? say.force(value) : say.moment(value),
         ...(sticks.length > 1 ? [top.timber.id] : []),
         caseWords(solution, caseId, say),
       ],

@@ -207,15 +207,23 @@ function classText(timberClass: TimberClass, say: Say): string {
   return escapeMarkdown(words.filter((word) => word !== undefined).join(", "));
 }
 
-function totals(measured: readonly { readonly size: Size }[], say: Say): string[] {
-  if (measured.length < 2) return [];
+function totals(measured: readonly { readonly stick: Timber; readonly size: Size }[], say: Say): string[] {
+  const [first] = measured;
+  if (!first || measured.length < 2) return [];
+  const [seasoning] = seasoningsOf(first.stick.class);
   const feet = measured.reduce((sum, { size }) => sum + size.boardFeet, 0);
   const heaviest = measured.reduce((sum, { size }) => sum + (size.weights[0] ?? Number.NaN), 0);
   const wood = say.text(say.metric ? "{wood} m³" : "{wood} board feet", { wood: woodText(feet, say) });
   return [
     Number.isNaN(heaviest)
       ? say.text("Together {wood}.", { wood })
-      : say.text("Together {wood}, {weight}.", { wood, weight: say.weight(heaviest) }),
+      : say.text(
+          seasoning === "green" ? "Together {wood}, {weight} green." : "Together {wood}, {weight} dry.",
+          {
+            wood,
+            weight: say.weight(heaviest),
+          },
+        ),
   ];
 }
 
