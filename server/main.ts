@@ -103,7 +103,8 @@ export function serve(connection: Connection, service: FrameService = createFram
     const document = documents.get(uri);
     if (!document) return;
     const { version } = document;
-    const newest = (): boolean => documents.get(uri)?.version === version;
+    // a document that was closed and opened again begins with the same version
+    const newest = (): boolean => documents.get(uri) === document && document.version === version;
     const snapshot = await service.openInStages(uri, version, document.getText(), newest);
     if (snapshot && newest()) publish(snapshot);
   }
@@ -162,10 +163,11 @@ export function serve(connection: Connection, service: FrameService = createFram
     const snapshot = snapshotOf(uri);
     return (snapshot && locatePath(snapshot, path)) ?? null;
   });
-  connection.onRequest(AT_CURSOR_REQUEST, (params: unknown): AtCursorResult => {
+  connection.onRequest(AT_CURSOR_REQUEST, async (params: unknown): Promise<AtCursorResult> => {
     const { uri } = textsOf(params, "uri");
-    const snapshot = snapshotOf(uri);
-    return { ids: snapshot ? idsAt(snapshot, positionOf(params)) : [] };
+    const position = positionOf(params);
+    const snapshot = await checkedOf(uri);
+    return { ids: snapshot ? idsAt(snapshot, position) : [] };
   });
 
   documents.listen(connection);

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { createFrameService } from "../../server/language/frame-service.ts";
+import { createFrameService, type FrameService } from "../../server/language/frame-service.ts";
 import type { AtCursorResult, DrawingResult, LocateResult } from "../../server/protocol.ts";
 import { SHED } from "../shed.ts";
 import { inMemory, type Session } from "./session.ts";
@@ -100,6 +100,26 @@ describe("findings", () => {
     await session.until(() => session.published.find((one) => one.version === undefined), "cleared findings");
     await new Promise((resolve) => setTimeout(resolve, 150));
     expect(session.published.at(-1)).toEqual({ uri: URI, diagnostics: [] });
+  });
+
+  test("of a document that was closed while it was checked do not land in the one opened after it", async () => {
+    const service = createFrameService();
+    const slow: FrameService = {
+      ...service,
+      async openInStages(...asked) {
+        await new Promise((resolve) => setTimeout(resolve, 50));
+        return service.openInStages(...asked);
+      },
+    };
+    const session = await started(slow);
+    await session.open(URI, BROKEN);
+    await new Promise((resolve) => setTimeout(resolve, 20));
+    await session.close(URI);
+    await session.open(URI, SHED);
+    await session.diagnosticsOf(URI, 1);
+    await new Promise((resolve) => setTimeout(resolve, 150));
+    const codes = session.published.flatMap(({ diagnostics }) => diagnostics.map(({ code }) => code));
+    expect(codes).not.toContain("unreadable-quantity");
   });
 
   test("are never empty in between", async () => {
@@ -252,6 +272,25 @@ describe("questions", () => {
     expect(await at("post-head")).toEqual(["post-head@A1", "post-head@A2", "post-head@B1", "post-head@B2"]);
     expect(await at("all:")).toEqual(["all@A1", "all@A2", "all@B1", "all@B2"]);
     expect(await at("frame: Wood")).toEqual([]);
+  });
+
+  test("the cursor, which moves with every key, starts no check of its own", async () => {
+    const service = createFrameService();
+    let atOnce = 0;
+    const counted: FrameService = {
+      ...service,
+      open(...asked) {
+        atOnce++;
+        return service.open(...asked);
+      },
+    };
+    const session = await started(counted);
+    await session.open(URI, SHED);
+    await session.diagnosticsOf(URI, 1);
+    await session.change(URI, 2, SHED.replace("bents: [1, 2]", "bents: [1]"));
+    const params = { uri: URI, position: positionOf(SHED, "tie:") };
+    expect(await session.request<AtCursorResult>("bentwright/at-cursor", params)).toEqual({ ids: ["tie@1"] });
+    expect(atOnce).toBe(0);
   });
 });
 
