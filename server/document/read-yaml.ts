@@ -20,8 +20,10 @@ export interface YamlReading {
 
 const NOTHING: Tree = { kind: "blank", range: { start: 0, end: 0 }, lost: false };
 
-/** @param text the file; offsets in the answer are UTF-16 offsets into it */
-export function readYaml(text: string): YamlReading {
+/** @param written the file; offsets in the answer are UTF-16 offsets into it */
+export function readYaml(written: string): YamlReading {
+  // A carriage return alone ends a line too (YAML 1.2.2, 5.4), which the library does not know.
+  const text = written.replace(/\r(?!\n)/g, "\n");
   const refused = tooMuch(text);
   if (refused !== undefined) return { root: NOTHING, facts: [refused], incomplete: new Set(), names: [] };
   const repaired = readRepaired(text);

@@ -106,13 +106,16 @@ function isBreak(text: string, at: number): boolean {
 
 /** @returns the offset of the first character of the line that holds `offset`; a byte order mark is no part of it */
 export function lineStart(text: string, offset: number): number {
-  const start = offset <= 0 ? 0 : text.lastIndexOf("\n", offset - 1) + 1;
+  let start = Math.max(0, offset);
+  // between the two characters of a break
+  if (text[start] === "\n" && text[start - 1] === "\r") start--;
+  while (start > 0 && !isBreak(text, start - 1)) start--;
   return start === 0 && offset > 0 && text.startsWith("\uFEFF") ? 1 : start;
 }
 
 /** @returns the offset just before the line break (or the end of the text) after `offset` */
 export function lineEnd(text: string, offset: number): number {
-  const at = text.indexOf("\n", offset);
-  const end = at < 0 ? text.length : at;
-  return end > offset && text[end - 1] === "\r" ? end - 1 : end;
+  const next = /[\r\n]/g;
+  next.lastIndex = offset;
+  return next.exec(text)?.index ?? text.length;
 }

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { toTextEdit } from "../../server/document/edits.ts";
 import { readFrame } from "../../server/document/read.ts";
 import { linesOf } from "./facts.ts";
 import { SMALL } from "./samples.ts";
@@ -33,6 +34,30 @@ describe("input that is no frame", () => {
 
   it("asks an empty map for what every frame has", () => {
     expect(linesOf("{}")).toEqual(["missing-key  grid", "missing-key  timber", "missing-key  members"]);
+  });
+});
+
+describe("line ends", () => {
+  const BAD = SMALL.replace(/\n(?=.)/, "\nnonsense: 1 # with a comment\n");
+
+  it.each([
+    ["carriage returns alone", "\r", 1],
+    ["of two characters", "\r\n", 2],
+  ])("%s read as any others do", (_, end, length) => {
+    const [usual, other] = [readFrame(BAD), readFrame(BAD.replaceAll("\n", end))];
+    expect(other.frame).toEqual(usual.frame);
+    expect(other.source.facts.map(({ kind }) => kind)).toEqual(usual.source.facts.map(({ kind }) => kind));
+    expect(usual.source.facts.length).toBeGreaterThan(0);
+    const { start } = usual.index.keyRange("/members");
+    const before = BAD.slice(0, start).split("\n").length - 1;
+    expect(other.index.keyRange("/members").start).toBe(start + before * (length - 1));
+  });
+
+  it("edits a file with carriage returns alone on its own line", () => {
+    const text = "members:\r  a: {}\rroof:\r  kind: gable\r";
+    const file = readFrame(text);
+    const edit = toTextEdit(file, { kind: "add", path: "/members", key: "b", text: "{}" });
+    expect(edit).toMatchObject({ start: text.indexOf("\rroof"), end: text.indexOf("\rroof") });
   });
 });
 
