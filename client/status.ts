@@ -5,6 +5,7 @@ import {
   MarkdownString,
   StatusBarAlignment,
   type StatusBarItem,
+  type TextDocument,
   ThemeColor,
   window,
 } from "vscode";
@@ -20,6 +21,8 @@ export class FrameStatus implements Disposable {
   readonly #server: FrameServer;
   readonly #checks: LastChecks;
   readonly #subscriptions: Disposable[];
+  /** the document of the editor that is in front, or was last and can still be seen */
+  #document: TextDocument | undefined;
 
   constructor(server: FrameServer, checks: LastChecks) {
     this.#server = server;
@@ -41,10 +44,10 @@ export class FrameStatus implements Disposable {
   }
 
   #update(): void {
-    const document = window.activeTextEditor?.document;
-    // With the preview or a panel in front there is no active editor; what was shown last still holds then.
-    if (document === undefined && window.visibleTextEditors.some((editor) => isFrame(editor.document)))
-      return;
+    // With the preview or a panel in front there is no active editor; the frame beside it is still meant then.
+    const beside = window.visibleTextEditors.find((editor) => editor.document === this.#document);
+    this.#document = (window.activeTextEditor ?? beside)?.document;
+    const document = this.#document;
     if (document === undefined || !isFrame(document)) {
       this.#item.hide();
       return;
