@@ -19,7 +19,7 @@ export interface Context {
   readonly incomplete: ReadonlySet<Tree>;
 }
 
-/** Least and most of a length that makes sense, in nanometres; `least` itself does not count when `above`. */
+/** Least and most that make sense: lengths in nanometres, all else as computed in; `least` itself does not count when `above`. */
 interface Bounds {
   readonly least: number;
   readonly most: number;
@@ -36,6 +36,25 @@ const THINNEST_MM = 30;
 const SIZE: Bounds = { least: 0, most: MOST, above: true };
 const GAP: Bounds = { least: 0, most: MOST, above: false };
 const PLACE: Bounds = { least: -MOST, most: MOST, above: false };
+
+/** 60:12; what is steeper is a wall */
+const STEEPEST_ROOF = 5;
+
+type Amount = Exclude<Dimension, "length" | "section" | "pitch" | "angle">;
+
+/** What lies outside is a slip of the pen (common practice), and would pass or fail everything. */
+const AMOUNTS: Readonly<Record<Amount, Bounds>> = {
+  // psf; the heaviest mapped snow is a few hundred, and no floor of this trade carries more
+  pressure: { least: 0, most: 2000, above: false },
+  // psi; the stiffest woods have an E of about 3 million
+  stress: { least: 0, most: 5_000_000, above: true },
+  // lb/ft³; the heaviest woods weigh about 80 (Wood Handbook; memory)
+  density: { least: 0, most: 100, above: true },
+  // lb
+  force: { least: 0, most: 1_000_000, above: true },
+  // mph; maps of design winds begin near 85 and end near 200
+  speed: { least: 50, most: 400, above: false },
+};
 
 /** As the schema has it. */
 const NAME = /^\p{L}[\p{L}\p{N}_-]*$/u;
@@ -156,19 +175,21 @@ export class Cursor {
     return this.#length(PLACE);
   }
 
-  /** A value of zero or more of another dimension, in the unit the engine computes in: psf, psi, lb/ft³, lb, mph. */
-  amount(dimension: Exclude<Dimension, "length" | "section" | "pitch">): number | undefined {
+  /** A sensible value of another dimension, in the unit the engine computes in: psf, psi, lb/ft³, lb, mph. */
+  amount(dimension: Amount, most: number = AMOUNTS[dimension].most): number | undefined {
     const scalar = this.#scalar();
     const value = scalar && this.#quantity(scalar.text, dimension);
     if (scalar === undefined || value === undefined) return undefined;
-    if (value >= 0) return value;
-    this.#outside(scalar.text, dimension, { least: 0 });
-    return undefined;
+    return this.#bounded(value, { ...AMOUNTS[dimension], most }, scalar.text, dimension);
   }
 
-  pitch(): QuantityValues["pitch"] | undefined {
+  /** A slope of at most `most`, rise over run. */
+  pitch(most = STEEPEST_ROOF, above = false): QuantityValues["pitch"] | undefined {
     const scalar = this.#scalar();
-    return scalar && this.#quantity(scalar.text, "pitch");
+    const pitch = scalar && this.#quantity(scalar.text, "pitch");
+    if (scalar === undefined || pitch === undefined) return undefined;
+    const slope = this.#bounded(pitch.rise / pitch.run, { least: 0, most, above }, scalar.text, "pitch");
+    return slope === undefined ? undefined : pitch;
   }
 
   section(): Section | undefined {
@@ -237,14 +258,26 @@ export class Cursor {
     return text === undefined ? undefined : this.#within(text, bounds, 0);
   }
 
-  #within(text: string, { least, most, above }: Bounds, from: number): Length | undefined {
+  #within(text: string, bounds: Bounds, from: number): Length | undefined {
     const length = this.#quantity(text, "length", from);
-    if (length === undefined) return undefined;
-    if ((above ? length > least : length >= least) && length <= most) return length;
-    // Where zero will do, a negative length breaks no upper bound worth telling.
-    const bounds =
-      !above && least === 0 && length < 0 ? { least: 0 } : { least: inchesOf(least), most: inchesOf(most) };
-    this.#outside(this.text() ?? text, "length", bounds);
+    return length === undefined
+      ? undefined
+      : this.#bounded(length, bounds, this.text() ?? text, "length", inchesOf);
+  }
+
+  /** @param said a bound as findings have it */
+  #bounded<T extends number>(
+    value: T,
+    { least, most, above }: Bounds,
+    text: string,
+    dimension: Dimension,
+    said: (bound: number) => number = (bound) => bound,
+  ): T | undefined {
+    if ((above ? value > least : value >= least) && value <= most) return value;
+    // Where zero will do, only the bound that is broken is worth telling.
+    const one = value < least ? { least: 0 } : { most: said(most) };
+    const bounds = !above && least === 0 ? one : { least: said(least), most: said(most) };
+    this.#outside(text, dimension, bounds);
     return undefined;
   }
 

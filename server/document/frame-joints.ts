@@ -24,6 +24,9 @@ const USUAL_PEGS: Readonly<Partial<Record<JointKindName, number>>> = {
 /** More pegs than any joint has; also the schema's limit. */
 const MOST_PEGS = 24;
 
+/** A wedge that is steeper does not stay where it is driven. */
+const STEEPEST_WEDGE = 1 / 2;
+
 /** A joint that does not say what it is or which timbers it joins is left out, and its name kept as unread. */
 export function readJoints(at: Cursor): readonly JointEntry[] {
   return at.named().flatMap(([name, value]) => {
@@ -40,7 +43,7 @@ export function readJoints(at: Cursor): readonly JointEntry[] {
 
 function readSpec(at: Cursor, kind: JointKindName): JointSpec {
   const wedge = at.at("wedge");
-  const pitch = wedge.at("slope").pitch();
+  const pitch = wedge.at("slope").pitch(STEEPEST_WEDGE, true);
   return {
     kind,
     housing: at.at("housing").gap(),

@@ -54,7 +54,11 @@ export function readSite(at: Cursor): Site {
   };
 }
 
-const STRESSES = ["Fb", "Ft", "Fv", "Fc-perp", "Fc", "E", "E-min"] as const;
+const STRENGTHS = ["Fb", "Ft", "Fv", "Fc-perp", "Fc"] as const;
+const STIFFNESSES = ["E", "E-min"] as const;
+
+/** psi; no wood is allowed half as much (common practice) */
+const MOST_STRENGTH = 10_000;
 
 /** Defaults: green and rough, as own-sawn timber is (common practice, and the safe side). */
 export function readClasses(at: Cursor): readonly TimberClass[] {
@@ -66,7 +70,11 @@ export function readClasses(at: Cursor): readonly TimberClass[] {
     // what the class lacks may stand behind the cut
     if (value.isCut) at.context.unread.add(name);
     const values = new Map<DesignValueKey, number>();
-    for (const key of STRESSES) {
+    for (const key of STRENGTHS) {
+      const stress = value.at("values").at(key).amount("stress", MOST_STRENGTH);
+      if (stress !== undefined) values.set(key, stress);
+    }
+    for (const key of STIFFNESSES) {
       const stress = value.at("values").at(key).amount("stress");
       if (stress !== undefined) values.set(key, stress);
     }

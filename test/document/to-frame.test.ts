@@ -186,6 +186,35 @@ describe("values without sense", () => {
     expect(linesOf(PAVILION.replace("B: 13 ft", "B: -13 ft"))).toEqual([]);
   });
 
+  const WOOD = "species: eastern-white-pine, grade: no-1";
+  it.each([
+    ["no wind", "speed: 107 mph", "speed: 0 mph", "/site/wind/speed"],
+    ["a wind beyond any map", "speed: 107 mph", "speed: 900 mph", "/site/wind/speed"],
+    ["snow beyond any map", "ground: 45 psf", "ground: 45 psi", "/site/snow/ground"],
+    ["wood without weight", WOOD, `${WOOD}, weight: 0 pcf`, "/timber/frame/weight"],
+    ["wood like lead", WOOD, `${WOOD}, weight: 700 pcf`, "/timber/frame/weight"],
+    ["no strength", WOOD, `${WOOD}, values: {Fb: 0 psi}`, "/timber/frame/values/Fb"],
+    ["strength of steel", WOOD, `${WOOD}, values: {Fb: 36000 psi}`, "/timber/frame/values/Fb"],
+    ["stiffness of steel", WOOD, `${WOOD}, values: {E: 29000000 psi}`, "/timber/frame/values/E"],
+    ["people who lift nothing", "each: 80 lb", "each: 0 lb", "/crew/each"],
+    ["a wall for a roof", "pitch: 7:12", "pitch: 89.9 deg", "/roof/pitch"],
+    ["a flat wedge", "wedge: {species", "wedge: {slope: 0:10, species", "/joints/tie-end/wedge/slope"],
+    ["a wedge that slips", "wedge: {species", "wedge: {slope: 12:12, species", "/joints/tie-end/wedge/slope"],
+  ])("%s", (_, written, instead, path) => {
+    expect(PAVILION).toContain(written);
+    const facts = linesOf(PAVILION.replace(written, instead)).filter(
+      (fact) => !fact.startsWith("missing-key"),
+    );
+    expect(facts).toEqual([expect.stringContaining(`value-out-of-range ${path} `)]);
+  });
+
+  it("are not what stands at the edge of sense", () => {
+    for (const pitch of ["0:12", "60:12"])
+      expect(linesOf(PAVILION.replace("pitch: 7:12", `pitch: ${pitch}`))).toEqual([]);
+    expect(linesOf(PAVILION.replace("ground: 45 psf", "ground: 0 psf"))).toEqual([]);
+    expect(linesOf(PAVILION.replace(WOOD, `${WOOD}, values: {E: 3100000 psi}, because: tested`))).toEqual([]);
+  });
+
   it("show the bounds in inches", () => {
     const { facts } = readFrame(PAVILION.replace("leg: 27 in", "leg: 400 ft")).source;
     expect(facts).toMatchObject([{ kind: "value-out-of-range", least: 0, most: 3600, dimension: "length" }]);

@@ -263,7 +263,7 @@ findingsFixture(
     site: `
       site:
         frost-depth: 400 ft
-      #              ^^^^^^ error value-out-of-range: “400 ft” makes no sense here, so it is left out: it must be above zero and at most 300'-0". Correct the number or its unit.
+      #              ^^^^^^ error value-out-of-range: “400 ft” makes no sense here, so it is left out: it can be at most 300'-0". Correct the number or its unit.
         soil: sand
         snow: {ground: -1 psf, exposure: sheltered, thermal: open}
       #                ^^^^^^ error value-out-of-range: it cannot be negative
@@ -279,6 +279,23 @@ findingsFixture(
   }),
   { only: ["error"] },
 );
+
+test("value-out-of-range: the bounds of slopes, speeds and woods", () => {
+  const text = gate({
+    site: `
+      site:
+        wind: {speed: 10 mph, exposure: B, flow: clear}
+    `,
+    roof: "roof: {kind: gable, pitch: 85 deg}\n",
+  });
+  const said = findingsOf(text)
+    .filter(({ finding }) => finding.check === "value-out-of-range")
+    .map(({ finding }) => finding.message);
+  expect(said).toEqual([
+    "“10 mph” makes no sense here, so it is left out: it must lie between 50 mph and 400 mph. Correct the number or its unit.",
+    "“85 deg” makes no sense here, so it is left out: it can be at most 60:12. Correct the number or its unit.",
+  ]);
+});
 
 findingsFixture(
   "value-out-of-range: 300 ft itself is not too far",

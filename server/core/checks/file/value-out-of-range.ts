@@ -10,15 +10,15 @@ type OutOfRange = Extract<Fact, { kind: "value-out-of-range" }>;
 /** A bound as the file would write it. */
 function said(bound: number, dimension: OutOfRange["dimension"], say: Say): string {
   if (dimension === "length" || dimension === "section") return say.length(bound);
-  if (dimension === "pitch") return say.number(bound);
+  if (dimension === "pitch") return `${say.number(bound * 12)}:12`;
   return formatQuantity(bound, dimension, say.metric ? "mm" : "inch");
 }
 
 function range({ least, most, dimension }: OutOfRange, say: Say): string {
   if (most === undefined) return say.text("it cannot be negative");
   const highest = said(most, dimension, say);
-  if (least === undefined || least === 0)
-    return say.text("it must be above zero and at most {most}", { most: highest });
+  if (least === undefined) return say.text("it can be at most {most}", { most: highest });
+  if (least === 0) return say.text("it must be above zero and at most {most}", { most: highest });
   return say.text("it must lie between {least} and {most}", {
     least: said(least, dimension, say),
     most: highest,
