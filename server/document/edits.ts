@@ -1,7 +1,16 @@
 /** Turns a change of the frame (a place and a text) into a change of the file, in the hand the file is written in. */
 import type { Edit } from "../core/checks/check.ts";
 import type { SourceIndex } from "./source-index.ts";
-import { type Entry, type Item, keysOf, lineEnd, lineStart, type MapNode, type Tree } from "./tree.ts";
+import {
+  type Entry,
+  type Item,
+  keysOf,
+  lineEnd,
+  lineStart,
+  type MapNode,
+  stepTo,
+  type Tree,
+} from "./tree.ts";
 
 /** UTF-16 offsets into the text that was read. */
 export interface TextEdit {
@@ -58,11 +67,6 @@ function replace(file: Editable, keys: readonly string[], text: string): TextEdi
     if (blank) return addUnder(file, at, keys.slice(i + 1), text);
   }
   return at.step === undefined ? undefined : replaceValue(file, at, at.step, text);
-}
-
-function stepTo(node: Tree, key: string): Entry | Item | undefined {
-  if (node.kind === "map") return node.entries.find((entry) => entry.key === key);
-  return node.kind === "list" && /^\d+$/.test(key) ? node.items[Number(key)] : undefined;
 }
 
 function isFlow(node: Tree): boolean {

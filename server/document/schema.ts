@@ -3,7 +3,7 @@
  * it means, what it measures. Hovers and completion read their words here.
  */
 import frameSchema from "../../schemas/frame.schema.json" with { type: "json" };
-import { keysOf, type Tree, valueAt } from "./tree.ts";
+import { keysOf, stepTo, type Tree, valueAt } from "./tree.ts";
 
 /** The part of JSON Schema 2020-12 that the frame schema uses, and its own keywords. */
 export interface Schema {
@@ -75,7 +75,7 @@ export function schemaAt(root: Tree | undefined, pointer: string): Schema | unde
   for (const key of keysOf(pointer)) {
     if (schema === undefined) return undefined;
     schema = childSchema(schema, node, key);
-    node = node?.kind === "list" ? node.items[Number(key)]?.value : valueAt(node, key);
+    node = stepTo(node, key)?.value;
   }
   return schema === undefined ? undefined : ofKind(schema, node);
 }

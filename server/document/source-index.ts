@@ -8,6 +8,7 @@ import {
   lineStart,
   onOneLine,
   type Range,
+  stepTo,
   type Tree,
 } from "./tree.ts";
 
@@ -89,11 +90,6 @@ function walk(root: Tree, pointer: string): Found {
     found = { node: step.value, step, exact: true };
   }
   return found;
-}
-
-function stepTo(node: Tree, key: string): Entry | Item | undefined {
-  if (node.kind === "map") return node.entries.find((entry) => entry.key === key);
-  return node.kind === "list" && /^\d+$/.test(key) ? node.items[Number(key)] : undefined;
 }
 
 function shown(text: string, root: Tree, step: Entry | Item | undefined): Range {

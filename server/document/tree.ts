@@ -69,6 +69,12 @@ export function valueAt(node: Tree | undefined, key: string): Tree | undefined {
   return entryOf(node, key)?.value;
 }
 
+/** @returns the entry or item of that key or number; undefined when there is none */
+export function stepTo(node: Tree | undefined, key: string): Entry | Item | undefined {
+  if (node?.kind !== "list") return entryOf(node, key);
+  return /^\d+$/.test(key) ? node.items[Number(key)] : undefined;
+}
+
 /** @returns the JSON Pointer of a child: `~` and `/` escaped as `~0` and `~1` (RFC 6901) */
 export function child(pointer: string, key: string | number): string {
   const token = typeof key === "number" ? String(key) : key.replaceAll("~", "~0").replaceAll("/", "~1");

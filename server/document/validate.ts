@@ -5,7 +5,7 @@ import { type SchemaError, validate as validateSchema } from "./generated/valida
 import { meant } from "./lost.ts";
 import { toPlain } from "./plain.ts";
 import { keysAllowed, kindOf, ROOT, type Schema, schemaAt } from "./schema.ts";
-import { child, entryOf, keysOf, type Tree } from "./tree.ts";
+import { child, entryOf, keysOf, stepTo, type Tree } from "./tree.ts";
 
 /**
  * @param root a map
@@ -43,9 +43,7 @@ interface Judge {
 
 function nodeAt(root: Tree, pointer: string): Tree | undefined {
   let node: Tree | undefined = root;
-  for (const key of keysOf(pointer)) {
-    node = node?.kind === "list" ? node.items[Number(key)]?.value : entryOf(node, key)?.value;
-  }
+  for (const key of keysOf(pointer)) node = stepTo(node, key)?.value;
   return node;
 }
 

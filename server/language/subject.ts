@@ -2,7 +2,7 @@
 import type { Pointer } from "../core/frame/frame.ts";
 import type { Joint } from "../core/joinery/joint.ts";
 import type { Model, Pier, Timber } from "../core/model/model.ts";
-import { keysOf } from "../document/tree.ts";
+import { child, keysOf } from "../document/tree.ts";
 
 /** `name` is the entry's name, or the place's where a single one is meant (`post@A1`). */
 export type Subject =
@@ -45,7 +45,7 @@ export function entrySubject(model: Model, path: Pointer): Subject | undefined {
     case "members":
       return timbers(
         name,
-        model.sticks.get(name)?.filter((stick) => stick.path === `/members/${escaped(name)}`) ?? [],
+        model.sticks.get(name)?.filter((stick) => stick.path === child("/members", name)) ?? [],
       );
     case "joints":
       return joints(
@@ -128,8 +128,4 @@ function named(model: Model, text: string): Subject | undefined {
     ) ??
     (model.frame.grid.levels.some((level) => level.id === text) ? { kind: "line", name: text } : undefined)
   );
-}
-
-function escaped(key: string): string {
-  return key.replaceAll("~", "~0").replaceAll("/", "~1");
 }
