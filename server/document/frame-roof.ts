@@ -39,6 +39,7 @@ export function readRoof(at: Cursor): Roof | undefined {
             kind: deckKind,
             thickness: deck.at("thickness").size(),
             spacing: deck.at("spacing").size(),
+            laid: deck.at("laid").choice(["across", "diagonal"]) ?? "across",
           },
     covering:
       coveringKind === undefined

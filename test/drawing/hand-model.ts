@@ -277,7 +277,7 @@ export function pavilionFrame(): Frame {
         overhang: { path: "/roof/rafters/overhang", eave: inch(18), rake: inch(12), high: inch(0) },
         fasten: undefined,
       },
-      deck: { path: "/roof/deck", kind: "boards", thickness: inch(1), spacing: undefined },
+      deck: { path: "/roof/deck", kind: "boards", thickness: inch(1), spacing: undefined, laid: "across" },
       covering: { path: "/roof/covering", kind: "standing-seam", coverage: inch(16), weight: undefined },
     },
     piers: [tubes],

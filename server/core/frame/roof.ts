@@ -53,6 +53,8 @@ export interface Roof {
         readonly kind: "boards" | "panels" | "purlins";
         readonly thickness: Length | undefined;
         readonly spacing: Length | undefined;
+        /** how boards lie: straight across the rafters, or at 45° to them */
+        readonly laid: "across" | "diagonal";
       }
     | undefined;
   readonly covering:
@@ -75,3 +77,9 @@ export type CoveringKind =
   | "slate"
   | "clay-tile"
   | "roll-roofing";
+
+/** Whether a deck braces the plane of its roof: structural panels and diagonal boards do, boards across the rafters do not. */
+export function bracesRoofPlane(roof: Roof | undefined): boolean {
+  const deck = roof?.deck;
+  return deck?.kind === "panels" || (deck?.kind === "boards" && deck.laid === "diagonal");
+}

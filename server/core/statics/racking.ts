@@ -8,6 +8,7 @@ import { dot, type Vec3 } from "../model/vec.ts";
 import type { BasicLoad } from "./basic-loads.ts";
 import type { RackingResult } from "./frame-results.ts";
 import type { LineLoad } from "./line-loads.ts";
+import type { Hold, Skeleton } from "./skeleton.ts";
 
 /** Sideways push as a share of the weight (common practice, no source). */
 const SHARE = 0.02;
@@ -48,16 +49,39 @@ function movingIn(modes: readonly Mode[]): string[] {
   return [...new Set(modes.flatMap((m) => m.elements.map((e) => e.split("#")[0] ?? e)))];
 }
 
+/**
+ * What is so loosely held that it cannot stand by itself: a height h of weight W that yields by Δ to a push of `SHARE` of W
+ * falls once W Δ outdoes the push's own h, at Δ = SHARE × h (equilibrium in the displaced place, derived).
+ * Less than an inch is no fall.
+ * @returns ids of the timbers that go along with the farthest, none where all stay within it
+ */
+function tooLoose(push: Push, combined: Combined, { nodes, pieces, bearings }: Skeleton): string[] {
+  if (combined.status === "failed") return [];
+  const base = Math.min(...bearings.map(({ node }) => nodes[node]?.[2] ?? 0));
+  const moved = nodes.map((_, node) => {
+    const [x, y] = combined.displacement(node);
+    return Math.abs(dot([x, y, 0], push.direction));
+  });
+  const loose = moved.some((d, node) => d > SHARE * ((nodes[node]?.[2] ?? base) - base) && d > 1);
+  const farthest = Math.max(...moved);
+  if (!loose) return [];
+  const goes = ({ node }: Hold): boolean => (moved[node] ?? 0) > farthest / 2;
+  return [...new Set(pieces.flatMap(({ timber, i, j }) => (goes(i) || goes(j) ? [timber.id] : [])))];
+}
+
 /** What a push has done. */
-export function rackingResult(push: Push, combined: Combined): RackingResult {
+export function rackingResult(push: Push, combined: Combined, skeleton: Skeleton): RackingResult {
   const all = combined.faults.flatMap((f) => (f.kind === "mechanism" || f.kind === "slack" ? f.modes : []));
-  // a frame loose across its bents may well be braced along its walls: only what this push drives counts
-  const modes = all.filter((m) => m.driven || Math.abs(dot(m.direction, push.direction)) > 0.5);
-  const stands = modes.length === 0;
+  // a frame loose across its bents may well be braced along its walls: only what moves with this push counts, or falls
+  const modes = all.filter(({ driven, direction }) => {
+    const along = Math.abs(dot(direction, push.direction));
+    return along > 0.5 || (driven && Math.hypot(along, direction[2]) > 0.1);
+  });
+  const moving = modes.length > 0 ? movingIn(modes) : tooLoose(push, combined, skeleton);
   return {
     toward: push.toward,
-    stands,
-    moving: stands ? [] : movingIn(modes),
+    stands: modes.length === 0 && moving.length === 0,
+    moving,
     direction: modes[0]?.direction ?? push.direction,
   };
 }

@@ -127,7 +127,11 @@ class FrameSolver {
       const factors = this.#basics.map((b) =>
         b === this.#dead ? 1 : b === pushes[push.along] ? push.sign : 0,
       );
-      return rackingResult(push, superposition.combine(`racking ${push.toward}`, factors));
+      return rackingResult(
+        push,
+        superposition.combine(`racking ${push.toward}`, factors),
+        this.hold.frame.skeleton,
+      );
     });
   }
 

@@ -5,6 +5,7 @@ import type { Model, Timber } from "../model/model.ts";
 import { add, length, scale, type Vec3 } from "../model/vec.ts";
 import { axialOnly, releases } from "./connection.ts";
 import { rectangleSection } from "./rectangle.ts";
+import { deckLinks } from "./roof-plane.ts";
 import { type Piece, type Skeleton, skeletonOf, type Tie } from "./skeleton.ts";
 
 /** How rafters sit on plates (design, section 6): (a) seats hold the thrust, (b) seats slide level but bear. */
@@ -172,6 +173,7 @@ export function structureOf(
     links.push(...linksOf(tie, options.seats), ...uprightLink(tie));
     return { tie, links: Array.from({ length: links.length - start }, (_, k) => start + k) };
   });
+  links.push(...deckLinks(model, skeleton));
   return {
     structure: { nodes, elements, links, supports: supportsOf(skeleton) },
     skeleton,

@@ -49,6 +49,51 @@ findingsFixture(
   { whole: true },
 );
 
+/** The shed under a gable: pairs of rafters, or rafters let into a ridge on king-posts. */
+const gabled = (deck: string, ridge: boolean, ...marks: string[]): string =>
+  SHED.replace(
+    "joints:\n",
+    ridge
+      ? `${[
+          "  king: {kind: king-post, section: 8x8, bents: [1, 2], from: tie, to: ridge}",
+          ...marks,
+          "  ridge: {kind: ridge, section: 8x10, from: 1, to: 2, overhang: 12 in}",
+        ].join("\n")}\njoints:\n`
+      : "joints:\n",
+  ).replace(
+    "piers:\n",
+    `${[
+      "roof:",
+      "  kind: gable",
+      "  pitch: 9:12",
+      `  rafters: {section: 4x6, spacing: 30 in, seat: {kind: birds-mouth}, ${ridge ? "head: {kind: housed, into: ridge}, " : ""}overhang: {eave: 6 in}}`,
+      ...(ridge ? [] : marks),
+      `  deck: ${deck}`,
+      "  covering: {kind: standing-seam, coverage: 16 in}",
+    ].join("\n")}\npiers:\n`,
+  );
+const ERRORS = { whole: true, only: ["error"] } as const;
+const ACROSS = "{kind: boards, thickness: 1 in}";
+
+findingsFixture(
+  "frame-racks: a ridge without braces under boards that lie across the rafters",
+  gabled(
+    ACROSS,
+    true,
+    "# ^^^^ error frame-racks: The roof racks along the walls: nothing holds king@1, king@2, ridge, rafter@A.1 and",
+  ),
+  ERRORS,
+);
+findingsFixture(
+  "frame-racks: pairs of rafters without a ridge",
+  gabled(ACROSS, false, "#@2-9 error frame-racks: like a row of cards. Lay the deck"),
+  ERRORS,
+);
+for (const deck of ["{kind: panels, thickness: 5/8 in}", "{kind: boards, thickness: 1 in, laid: diagonal}"])
+  for (const ridge of [true, false])
+    test(`a deck of ${deck} holds rafters ${ridge ? "at a ridge" : "in pairs"}`, () =>
+      expectFindings(gabled(deck, ridge), ERRORS));
+
 describe("a half-typed brace", () => {
   test("does not make the frame look as if it racked", () => {
     const text = SHED.replace("leg: 30 in}\njoints", "leg: 3");

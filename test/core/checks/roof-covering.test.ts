@@ -132,6 +132,15 @@ findingsFixture(
   ),
 );
 findingsFixture(
+  "deck-overspanned: diagonal boards reach √2 times as far",
+  roof(
+    STEEP,
+    "  deck: {kind: boards, thickness: 1 in, laid: diagonal}",
+    "  #                               ^^^^ warning deck-overspanned: apart along the diagonal",
+    SEAM,
+  ).replace("section: 3x8, spacing: 24 in", "section: 4x8, spacing: 36 in"),
+);
+findingsFixture(
   "deck-overspanned: 5/8 in panels, whose edges must be held, reach 40 in",
   wide(
     "  deck: {kind: panels, thickness: 5/8 in}",

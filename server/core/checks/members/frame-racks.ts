@@ -1,6 +1,7 @@
 import type { CaseFault } from "../../analysis/faults.ts";
 import type { FrameResults, RackingResult } from "../../statics/frame-results.ts";
 import { defineCheck, type Found } from "../check.ts";
+import type { Say } from "../say.ts";
 
 /** It racks under its own weight, or a combination of loads has no answer. */
 type Data = Racks | Unanswered;
@@ -19,6 +20,10 @@ interface Racks {
   readonly timbers: readonly string[];
   readonly bents: readonly string[];
   readonly walls: readonly string[];
+  /** the posts stand, and what they carry moves on them */
+  readonly aloft: boolean;
+  /** of what moves aloft */
+  readonly ridge: string | undefined;
 }
 
 /** How many timbers a message names. */
@@ -50,7 +55,7 @@ export const frameRacks = defineCheck<"results", Data>({
       what: "Nothing holds the frame upright in one direction: joints turn like hinges, and no brace stands against it.",
       why: "It folds up sideways under the first wind, or while it is raised.",
       remedy:
-        "Put a brace into at least one corner that stands against each way: pairs of knees in a bent, pairs of knees along each wall.",
+        "Put a brace into at least one corner that stands against each way: pairs of knees in a bent, pairs of knees along each wall. Brace a ridge to the posts under it, or lay the deck of structural panels or diagonally.",
     },
   },
   input: "results",
@@ -77,6 +82,8 @@ export const frameRacks = defineCheck<"results", Data>({
           timbers: (uprights.length > 0 ? uprights : moving).map((t) => t.id),
           bents: [...new Set(uprights.flatMap((t) => t.bents))],
           walls: [...new Set(uprights.flatMap((t) => t.walls))],
+          aloft: uprights.length === 0,
+          ridge: moving.find((t) => t.kind === "ridge")?.id,
         },
       };
     }
@@ -99,17 +106,36 @@ export const frameRacks = defineCheck<"results", Data>({
     const named = d.timbers.slice(0, NAMED);
     const rest = d.timbers.length - named.length;
     const timbers = rest > 0 ? `${named.join(", ")} and ${rest} more` : say.list(named);
+    if (d.aloft) return aloft(d, timbers, say);
     return d.along === "walls"
       ? say.text(
           "The frame racks along the walls: no brace holds {timbers} upright that way, so it folds up in the first wind. Brace bents {bents} along the walls, with knees that stand both ways.",
-          { timbers, bents: d.bents.length > 0 ? say.list(d.bents) : "" },
+          { timbers, bents: say.list(d.bents) },
         )
       : say.text(
           "The frame racks across the bents: no brace holds {timbers} upright that way, so it folds up in the first wind. Brace walls {walls} across, with knees in the bents that stand both ways.",
-          { timbers, walls: d.walls.length > 0 ? say.list(d.walls) : "" },
+          { timbers, walls: say.list(d.walls) },
         );
   },
 });
+
+/** Words for a roof, or another part, that moves on posts which stand. */
+function aloft(d: Racks, timbers: string, say: Say): string {
+  if (d.along === "bents")
+    return say.text(
+      "What the posts carry racks across the bents: nothing holds {timbers} that way, so it folds up in the first wind. Tie or brace it to timbers that are held across.",
+      { timbers },
+    );
+  return d.ridge === undefined
+    ? say.text(
+        "The roof racks along the walls: nothing holds {timbers} that way, so they fall over like a row of cards. Lay the deck of structural panels or diagonally, or let the rafters into a ridge with braces below it.",
+        { timbers },
+      )
+    : say.text(
+        "The roof racks along the walls: nothing holds {timbers} that way, so it folds up in the first wind. Brace {ridge} to the posts under it, or lay the deck of structural panels or diagonally.",
+        { timbers, ridge: d.ridge },
+      );
+}
 
 /** Combinations without forces that can be trusted: silence about their timbers would be no pass. */
 function* unanswered(frame: FrameResults): Generator<Found<Data>> {

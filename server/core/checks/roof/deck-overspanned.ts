@@ -2,6 +2,7 @@ import type { Frame } from "../../frame/frame.ts";
 import type { Roof } from "../../frame/roof.ts";
 import type { Model } from "../../model/model.ts";
 import { inches } from "../../quantity/length.ts";
+import { carrierSpacing } from "../../roof/deck-carriers.ts";
 import {
   type BoardRule,
   boardSpan,
@@ -15,21 +16,19 @@ import { defineCheck } from "../check.ts";
 type Deck = NonNullable<Roof["deck"]>;
 
 type Data = { readonly spacing: number; readonly thickness: number } & (
-  | { readonly kind: "boards" | "panels" | "purlins"; readonly longest: number }
+  | { readonly kind: "boards"; readonly longest: number; readonly diagonal: boolean }
+  | { readonly kind: "panels" | "purlins"; readonly longest: number }
   | { readonly kind: "boards-thin" | "panels-thin" }
   | { readonly kind: "edges"; readonly longest: number }
-  | { readonly kind: "tongue"; readonly rule: BoardRule }
+  | { readonly kind: "tongue"; readonly rule: BoardRule; readonly diagonal: boolean }
 );
 
 /** What a deck is made of where the file states no thickness, in; as in its weight. */
 const USUAL = { boards: 1, panels: 0.625, purlins: 1.5 } as const;
 
-/** Center to center of what carries the deck: the roof's own rafters, else purlins that lie in a series. */
+/** Center to center of what carries the deck, the widest of all slopes. */
 function supportSpacing(model: Model): number | undefined {
-  const rafters = (model.roof?.slopes ?? []).filter((slope) => slope.rafters.length > 1);
-  if (rafters.length > 0) return Math.max(...rafters.map((slope) => slope.spacing));
-  const purlins = model.frame.members.filter((m) => m.kind === "purlin" && m.spacing !== undefined);
-  const spacings = purlins.map((m) => (m.spacing === undefined ? 0 : inches(m.spacing)));
+  const spacings = (model.roof?.slopes ?? []).flatMap((slope) => carrierSpacing(model, slope) ?? []);
   return spacings.length > 0 ? Math.max(...spacings) : undefined;
 }
 
@@ -50,11 +49,20 @@ function judge(deck: Deck, frame: Frame, spacing: number | undefined): Data | un
     if (spacing > rule.held + 1e-6) return { kind: "panels", spacing, thickness, longest: rule.held };
     return spacing > rule.free + 1e-6 ? { kind: "edges", spacing, thickness, longest: rule.free } : undefined;
   }
+  if (deck.laid === "diagonal") return judgeBoards(spacing * Math.SQRT2, thickness, true);
+  return judgeBoards(spacing, thickness, false);
+}
+
+/** @param spacing of their supports, along the boards, inches */
+function judgeBoards(spacing: number, thickness: number, diagonal: boolean): Data | undefined {
   const span = boardSpan(thickness);
   if (!span) return { kind: "boards-thin", spacing, thickness };
-  if (spacing > span.value + 1e-6) return { kind: "boards", spacing, thickness, longest: span.value };
+  if (spacing > span.value + 1e-6)
+    return { kind: "boards", spacing, thickness, longest: span.value, diagonal };
   const rule = boardsFor(spacing);
-  return rule && spacing > span.plain + 1e-6 ? { kind: "tongue", spacing, thickness, rule } : undefined;
+  return rule && spacing > span.plain + 1e-6
+    ? { kind: "tongue", spacing, thickness, rule, diagonal }
+    : undefined;
 }
 
 export const deckOverspanned = defineCheck<"model", Data>({
@@ -97,11 +105,12 @@ export const deckOverspanned = defineCheck<"model", Data>({
       thickness: say.length(d.thickness),
       spacing: say.length(d.spacing),
       longest: "longest" in d ? say.length(d.longest) : "",
+      along: "diagonal" in d && d.diagonal ? ` ${say.text("along the diagonal")}` : "",
     };
     switch (d.kind) {
       case "boards":
         return say.text(
-          "Boards {thickness} thick reach {longest} between their supports, and these are {spacing} apart: they sag and spring. Take thicker boards or set the supports closer.",
+          "Boards {thickness} thick reach {longest} between their supports, and these are {spacing} apart{along}: they sag and spring. Take thicker boards or set the supports closer.",
           values,
         );
       case "panels":
@@ -131,7 +140,7 @@ export const deckOverspanned = defineCheck<"model", Data>({
         );
       case "tongue":
         return say.text(
-          "Boards on supports {spacing} apart need tongue and groove, and wood of at least {Fb} in bending and {E} of elasticity.",
+          "Boards on supports {spacing} apart{along} need tongue and groove, and wood of at least {Fb} in bending and {E} of elasticity.",
           {
             ...values,
             Fb: say.stress(d.rule.wood?.Fb ?? 0),
