@@ -1,4 +1,5 @@
 /** What a timber under the cursor carries: where its load is from, how far it is used, the forces inside it. */
+import { fromFoot } from "../../core/checks/members/use-words.ts";
 import type { Say } from "../../core/checks/say.ts";
 import type { Timber } from "../../core/model/model.ts";
 import type { Results } from "../../core/results.ts";
@@ -103,14 +104,8 @@ function useWords(use: WorstUse, several: boolean, frame: FrameResults | undefin
 function placeWords({ timber, at }: WorstUse, several: boolean, say: Say): string {
   const stick = several ? say.text(", worst in {stick}", { stick: escapeMarkdown(timber.id) }) : "";
   if (at === undefined) return stick;
-  const distance = sixteenths(at);
-  return distance === 0
-    ? say.text("{stick}, at its foot", { stick })
-    : say.text("{stick}, {distance} from its foot", { stick, distance: say.length(distance) });
+  return say.text("{stick}, {place}", { stick, place: fromFoot(at, say) });
 }
-
-/** A place in a timber is no cut size: to the nearest 1/16 in. */
-const sixteenths = (inches: number): number => Math.max(0, Math.round(inches * 16) / 16);
 
 const KINDS: readonly (readonly [ForceKind, string, "force" | "moment"])[] = [
   ["compression", "pushes together", "force"],

@@ -2,7 +2,7 @@ import { caseWords } from "../../statics/case-words.ts";
 import type { FrameResults } from "../../statics/frame-results.ts";
 import { defineCheck } from "../check.ts";
 import { sectionPath, spokenFor } from "./member-path.ts";
-import { type Exceeded, worstOver } from "./use-words.ts";
+import { type Exceeded, fromFoot, worstOver } from "./use-words.ts";
 
 interface Data extends Exceeded {
   readonly solution: FrameResults["solution"];
@@ -52,7 +52,7 @@ export const timberSags = defineCheck<"results", Data>({
         stick: d.result.timber.id,
         section: `${say.length(d.result.timber.width)} × ${say.length(d.result.timber.depth)}`,
         value: say.length(d.use.value),
-        where: say.text("{length} from its foot", { length: say.length(d.use.at) }),
+        where: fromFoot(d.use.at, say),
         limit: say.length(d.use.limit),
         what:
           d.use.what === "live-deflection"

@@ -58,9 +58,15 @@ export function limitWords(use: MemberUse, say: Say): string {
   ].join(" × ");
 }
 
+/** A place in a timber, inches from its foot. It is no cut size: to the nearest 1/16 in. */
+export function fromFoot(at: number, say: Say): string {
+  const distance = Math.max(0, Math.round(at * 16) / 16);
+  return distance === 0
+    ? say.text("at its foot")
+    : say.text("{length} from its foot", { length: say.length(distance) });
+}
+
 /** Where along the stick: a joint by its name, else the distance from the foot. */
 export function placeWords(use: MemberUse, say: Say): string {
-  return use.place === undefined
-    ? say.text("{length} from its foot", { length: say.length(use.at) })
-    : say.text("at {place}", { place: use.place });
+  return use.place === undefined ? fromFoot(use.at, say) : say.text("at {place}", { place: use.place });
 }
