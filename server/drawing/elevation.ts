@@ -168,7 +168,8 @@ function measure(model: Model, sight: Sight, bodies: readonly Body[], layout: La
   const over = levelChain(layout, tips, around.top + 2.6 * s, () => wood.top + 0.5 * s);
 
   // at the right: from level to level, then from the ground to the top
-  const levels = levelsOf(model, bodies, wood, layout.say);
+  const tops = bodies.length === 0 ? undefined : topsOf(model, bodies, wood);
+  const levels = levelsOf(model, tops, layout.say);
   const heights = uprightChain(
     layout,
     levels.map((level) => level.height),
@@ -181,7 +182,7 @@ function measure(model: Model, sight: Sight, bodies: readonly Body[], layout: La
     ground.length > 0 ? Math.min(...ground) : Math.min(wood.bottom, ...levels.map((level) => level.height));
   const beside = heights.right + 1.5 * s;
   const height =
-    bodies.length === 0 ? [] : uprightChain(layout, [lowest, wood.top], beside, () => beside - s).elements;
+    tops === undefined ? [] : uprightChain(layout, [lowest, tops.top], beside, () => beside - s).elements;
 
   return {
     behind: [...grid.elements, ...drawLevels(layout, levels, grid.left)],
@@ -189,20 +190,39 @@ function measure(model: Model, sight: Sight, bodies: readonly Body[], layout: La
   };
 }
 
-/** The file's levels, height 0, and the top of the wood. */
-function levelsOf(model: Model, bodies: readonly Body[], wood: Box, say: Say): LevelAt[] {
+/** wood less than this (inches) over a ridge has no height of its own: rafters let into it stand a little proud */
+const PROUD = 1;
+
+interface Tops {
+  /** top of the ridge timber, where the view shows it or ends at its height */
+  readonly ridge: number | undefined;
+  /** what the frame is measured up to: the ridge, or wood that stands higher */
+  readonly top: number;
+}
+
+function topsOf(model: Model, bodies: readonly Body[], wood: Box): Tops {
+  const shown = new Set(bodies.map((body) => body.timber));
+  const ridges = model.timbers
+    .filter((timber) => timber.kind === "ridge")
+    .map((timber) => ({ height: solidOf(timber).high[2], shown: shown.has(timber) }))
+    .filter((ridge) => ridge.shown || Math.abs(ridge.height - wood.top) < PROUD)
+    .map((ridge) => ridge.height);
+  if (ridges.length === 0) return { ridge: undefined, top: wood.top };
+  const ridge = Math.max(...ridges);
+  return { ridge, top: wood.top - ridge < PROUD ? ridge : wood.top };
+}
+
+/** The file's levels, height 0, the ridge, and the top of the wood where that is higher. */
+function levelsOf(model: Model, tops: Tops | undefined, say: Say): LevelAt[] {
   const levels: LevelAt[] = model.frame.grid.levels
     .map((level) => ({ name: level.id, height: inches(level.height), id: level.id, path: level.path }))
     .filter((level) => Math.abs(level.height) < 1e6);
-  const free = (height: number): boolean => levels.every((level) => Math.abs(level.height - height) > 1 / 32);
-  if (bodies.length > 0 && free(wood.top)) {
-    // a view that leaves the ridge out still ends at its height
-    const ridges = model.timbers
-      .filter((timber) => timber.kind === "ridge")
-      .map((timber) => solidOf(timber).high[2]);
-    const ridge = ridges.some((top) => Math.abs(top - wood.top) < 1);
-    levels.push({ name: ridge ? say.text("ridge") : say.text("top"), height: wood.top });
-  }
-  if (free(0)) levels.push({ name: say.text("datum"), height: 0 });
+  const name = (height: number, words: string): void => {
+    if (levels.every((level) => Math.abs(level.height - height) > 1 / 32))
+      levels.push({ name: words, height });
+  };
+  if (tops?.ridge !== undefined) name(tops.ridge, say.text("ridge"));
+  if (tops !== undefined) name(tops.top, say.text("top"));
+  name(0, say.text("datum"));
   return levels;
 }

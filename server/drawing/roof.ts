@@ -1,17 +1,19 @@
-/** The roof over the rafters: its deck seen from the end, its edges seen from the side, and the pitch as a triangle. */
+/** The roof over its rafters or purlins: its deck seen from the end, its edges from the side, and the pitch as a triangle. */
 import type { Say } from "../core/checks/say.ts";
-import type { Model, RoofSlope } from "../core/model/model.ts";
-import type { Vec2 } from "../core/model/vec.ts";
+import type { Model, RoofModel, RoofSlope } from "../core/model/model.ts";
+import { solidOf } from "../core/model/solid.ts";
+import { dot, sub, type Vec2 } from "../core/model/vec.ts";
 import { inches } from "../core/quantity/length.ts";
+import { deckCarriers } from "../core/roof/deck-carriers.ts";
 import type { Body } from "./body.ts";
 import type { DrawingElement } from "./drawing.ts";
 import type { Layout } from "./layout.ts";
-import { nearness, type Sight } from "./views.ts";
+import { nearness, project, type Sight } from "./views.ts";
 
 /** drawn thickness where the file names a covering but no deck */
 const BARE_COVERING = 0.25;
 
-/** A slope's upper face on paper, from the eave up; `out` is the way to the weather, one inch long. */
+/** A deck's lower face on paper, from the eave up; `out` is the way to the weather, one inch long. */
 interface Topside {
   readonly slope: RoofSlope;
   readonly low: Vec2;
@@ -19,20 +21,45 @@ interface Topside {
   readonly out: Vec2;
 }
 
-/** Upper edge of the slope's rafters, from the nearest that the view shows. */
-function topside(slope: RoofSlope, bodies: ReadonlyMap<string, Body>): Topside | undefined {
-  const shown = slope.rafters.flatMap((rafter) => bodies.get(rafter.id) ?? []);
-  const [nearest] = [...shown].sort((a, b) => b.near - a.near);
-  if (nearest === undefined) return undefined;
-  const up = nearest.timber.depthDir[2] >= 0 ? 2 : 0;
-  const [a, b] = [nearest.flat[up], nearest.flat[up + 4]];
-  if (a === undefined || b === undefined) return undefined;
-  const [low, high] = a[1] <= b[1] ? [a, b] : [b, a];
-  const length = Math.hypot(high[0] - low[0], high[1] - low[1]);
-  if (!(length > 0)) return undefined;
-  const rising = high[0] >= low[0] ? 1 : -1;
-  const out: Vec2 = [(-rising * (high[1] - low[1])) / length, Math.abs(high[0] - low[0]) / length];
-  return { slope, low, high, out };
+/** Level run up to which the deck of a slope reaches: a gable's peak, a shed's high edge. */
+function topRun(roof: RoofModel, slope: RoofSlope, runs: readonly number[]): number {
+  const other = roof.kind === "gable" ? roof.slopes.find((s) => s !== slope) : undefined;
+  return other === undefined
+    ? Math.max(slope.run, ...runs)
+    : Math.abs(other.plane.point[1] - slope.plane.point[1]) / 2;
+}
+
+/** The plane on which a slope's deck lies: on the upper faces of what carries it; undefined where the view shows none of that. */
+function topside(
+  model: Model,
+  roof: RoofModel,
+  slope: RoofSlope,
+  sight: Sight,
+  shown: ReadonlySet<string>,
+): Topside | undefined {
+  const carriers = deckCarriers(model, slope);
+  if (!carriers.some(({ id }) => shown.has(id))) return undefined;
+  const { point, normal } = slope.plane;
+  const corners = carriers.flatMap((timber) => solidOf(timber).corners);
+  const over = Math.max(...corners.map((p) => dot(sub(p, point), normal)));
+  const inward = -Math.sign(normal[1]);
+  const runs = corners.map((p) => inward * (p[1] - point[1]));
+  const at = (run: number): Vec2 =>
+    project(sight, [
+      slope.deckFrom,
+      point[1] + inward * run,
+      point[2] + run * slope.slope + over / Math.cos(slope.angle),
+    ]);
+  const [low, high] = [at(-slope.eaveOverhang), at(topRun(roof, slope, runs))];
+  if (![...low, ...high].every(Number.isFinite)) return undefined;
+  return { slope, low, high, out: [normal[sight.across], normal[2]] };
+}
+
+/** The decks of all slopes that a view shows. */
+function topsides(model: Model, sight: Sight, bodies: readonly Body[]): Topside[] {
+  const { roof } = model;
+  const shown = new Set(bodies.map((body) => body.timber.id));
+  return (roof?.slopes ?? []).flatMap((slope) => (roof && topside(model, roof, slope, sight, shown)) ?? []);
 }
 
 const shift = (p: Vec2, by: Vec2, k: number): Vec2 => [p[0] + by[0] * k, p[1] + by[1] * k];
@@ -43,15 +70,12 @@ function atX(a: Vec2, b: Vec2, x: number): Vec2 {
   return Math.abs(run) < 1e-6 ? b : [x, a[1] + ((b[1] - a[1]) * (x - a[0])) / run];
 }
 
+/** Plumb at the top, where two slopes close over the ridge; square to the slope at the eave. */
 function fromTheEnd(tops: readonly Topside[], thickness: number): DrawingElement[] {
-  const [first, second] = tops;
-  // two slopes close over the ridge; one ends square
-  const peak = first && second && tops.length === 2 ? (first.high[0] + second.high[0]) / 2 : undefined;
   return tops.map(({ low, high, out }) => {
-    const [outerLow, outerHigh] = [shift(low, out, thickness), shift(high, out, thickness)];
-    const top =
-      peak === undefined ? [high, outerHigh] : [atX(low, high, peak), atX(outerLow, outerHigh, peak)];
-    return { type: "poly", closed: true, points: [low, ...top, outerLow] };
+    const outer = shift(low, out, thickness);
+    const top = atX(outer, shift(high, out, thickness), high[0]);
+    return { type: "poly", closed: true, points: [low, high, top, outer] };
   });
 }
 
@@ -69,16 +93,13 @@ function fromTheSide(sight: Sight, tops: readonly Topside[]): DrawingElement[] {
   return corners.map((from, i) => ({ type: "line", from, to: corners[(i + 1) % 4] ?? from }));
 }
 
-const reach = (sight: Sight, slope: RoofSlope): number =>
-  Math.max(...slope.rafters.map((rafter) => nearness(sight, rafter.foot.point)));
+const reach = (sight: Sight, slope: RoofSlope): number => nearness(sight, slope.plane.point);
 
-/** @returns deck and covering over the rafters that the view shows */
+/** @returns deck and covering over the rafters or purlins that the view shows */
 export function drawRoof(model: Model, sight: Sight, bodies: readonly Body[], say: Say): DrawingElement[] {
-  const { roof } = model;
   const entry = model.frame.roof;
-  if (roof === undefined || entry === undefined) return [];
-  const byId = new Map(bodies.map((body) => [body.timber.id, body]));
-  const tops = roof.slopes.flatMap((slope) => topside(slope, byId) ?? []);
+  if (entry === undefined || (entry.deck === undefined && entry.covering === undefined)) return [];
+  const tops = topsides(model, sight, bodies);
   const boards = entry.deck?.thickness === undefined ? 0 : inches(entry.deck.thickness);
   const thickness = boards > 0 ? boards : BARE_COVERING;
   const children = sight.across === 1 ? fromTheEnd(tops, thickness) : fromTheSide(sight, tops);
@@ -104,10 +125,9 @@ export function drawPitch(
   bodies: readonly Body[],
   layout: Layout,
 ): DrawingElement[] {
-  const byId = new Map(bodies.map((body) => [body.timber.id, body]));
-  const slope = model.roof?.slopes[0];
-  const top = slope === undefined || sight.across === 0 ? undefined : topside(slope, byId);
-  if (slope === undefined || top === undefined || !(slope.slope > 0)) return [];
+  const top = sight.across === 0 ? undefined : topsides(model, sight, bodies)[0];
+  if (top === undefined || !(top.slope.slope > 0)) return [];
+  const { slope } = top;
   const pitch = model.frame.roof?.pitch;
   const { say, size: s } = layout;
   const [rise, run] = pitch === undefined ? [slope.slope * 12, 12] : [pitch.rise, pitch.run];

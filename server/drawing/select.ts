@@ -43,13 +43,13 @@ export function bodiesOf(model: Model, sight: Sight): Body[] {
   if (sight.only === undefined) return model.timbers.flatMap(look);
   const depth = cutDepth(model, sight, sight.only.at);
   const shown = new Set(standing(model, sight));
-  const roofRafters = new Set((model.roof?.slopes ?? []).flatMap((slope) => slope.rafters));
   if (sight.kind === "bent") {
-    for (const rafter of roofRafters) shown.delete(rafter);
+    for (const rafter of (model.roof?.slopes ?? []).flatMap((slope) => slope.rafters)) shown.delete(rafter);
     for (const rafter of nearestRafters(model, depth, sight)) shown.add(rafter);
   }
   return model.timbers.flatMap((timber) => {
-    const headOn = Math.abs(dot(timber.axis, sight.toward)) > HEAD_ON && !roofRafters.has(timber);
+    // a flat roof's rafters run at the eye of a wall, which shows them whole all the same
+    const headOn = Math.abs(dot(timber.axis, sight.toward)) > HEAD_ON && timber.rule !== "roof-rafter";
     const cut = headOn ? cutOf(sight, timber, depth) : undefined;
     if (cut !== undefined) return [cut];
     return shown.has(timber) ? look(timber) : [];
@@ -64,10 +64,13 @@ export function jointsOf(model: Model, bodies: readonly Body[]): Joint[] {
 
 /** @returns the view's piers, the farthest first */
 export function piersOf(model: Model, sight: Sight): Pier[] {
-  const name = sight.only?.id;
+  const { only } = sight;
   const place = (pier: Pier): string | undefined =>
     sight.kind === "bent" ? pier.place.bent : pier.place.wall;
+  // one that stands between grid lines by its own measure may stand on this one all the same
+  const crosses = (pier: Pier, at: number): boolean =>
+    Math.abs(pier.top[sight.across === 0 ? 1 : 0] - at) < pier.diameter / 2;
   return model.piers
-    .filter((pier) => name === undefined || place(pier) === name)
+    .filter((pier) => only === undefined || place(pier) === only.id || crosses(pier, only.at))
     .sort((a, b) => nearness(sight, a.top) - nearness(sight, b.top));
 }

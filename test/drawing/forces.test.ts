@@ -2,14 +2,12 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import {
-  type Box,
   boxOf,
   type Drawing,
   type DrawingElement,
   elementBox,
   type PolyElement,
   type TextElement,
-  textBox,
 } from "../../server/drawing/drawing.ts";
 import { drawElevation } from "../../server/drawing/elevation.ts";
 import type { DrawnForces } from "../../server/drawing/forces-basis.ts";
@@ -19,6 +17,7 @@ import { toSvg } from "../../server/drawing/svg.ts";
 import { viewsOf } from "../../server/drawing/views.ts";
 import { createFrameService, type FrameService } from "../../server/language/frame-service.ts";
 import { SHED } from "../shed.ts";
+import { overlapping } from "./look.ts";
 import { drawOne, E, type OneTimber } from "./one-timber.ts";
 import { parseXml } from "./xml.ts";
 
@@ -181,8 +180,6 @@ test("scales are 1, 2 or 5 times a power of ten", () => {
 
 const folder = new URL("../../samples/", import.meta.url);
 const samples = readdirSync(folder).filter((name) => name.endsWith(".frame.yaml"));
-const overlap = (a: Box, b: Box): boolean =>
-  a.left < b.right && b.left < a.right && a.bottom < b.top && b.bottom < a.top;
 
 function drawableOf(text: string): NonNullable<ReturnType<FrameService["drawable"]>> {
   const service = createFrameService();
@@ -193,10 +190,7 @@ function drawableOf(text: string): NonNullable<ReturnType<FrameService["drawable
 }
 
 function problems(drawing: Drawing): string[] {
-  const texts = textsIn(drawing.elements);
-  const crossed = texts.flatMap((a, i) =>
-    texts.slice(i + 1).flatMap((b) => (overlap(textBox(a), textBox(b)) ? [`${a.text} over ${b.text}`] : [])),
-  );
+  const crossed = overlapping(drawing);
   const { left, right, bottom, top } = drawing.viewBox;
   const outside = drawing.elements.flatMap((element) => {
     const box = elementBox(element);

@@ -4,36 +4,15 @@ import { describe, expect, test } from "vitest";
 import { makeSay } from "../../server/core/checks/speak.ts";
 import { buildModel } from "../../server/core/model/build.ts";
 import { readFrame } from "../../server/document/read.ts";
-import {
-  type Box,
-  type Drawing,
-  type DrawingElement,
-  elementBox,
-  type TextElement,
-  textBox,
-} from "../../server/drawing/drawing.ts";
+import { elementBox } from "../../server/drawing/drawing.ts";
 import { drawElevation } from "../../server/drawing/elevation.ts";
 import { toSvg } from "../../server/drawing/svg.ts";
 import { viewsOf } from "../../server/drawing/views.ts";
+import { overlapping } from "./look.ts";
 import { parseXml } from "./xml.ts";
 
 const folder = new URL("../../samples/", import.meta.url);
 const samples = readdirSync(folder).filter((name) => name.endsWith(".frame.yaml"));
-
-const textsIn = (elements: readonly DrawingElement[]): TextElement[] =>
-  elements.flatMap((element) =>
-    element.type === "group" ? textsIn(element.children) : element.type === "text" ? [element] : [],
-  );
-
-const overlap = (a: Box, b: Box): boolean =>
-  a.left < b.right && b.left < a.right && a.bottom < b.top && b.bottom < a.top;
-
-function crossedTexts(drawing: Drawing): string[] {
-  const texts = textsIn(drawing.elements);
-  return texts.flatMap((a, i) =>
-    texts.slice(i + 1).flatMap((b) => (overlap(textBox(a), textBox(b)) ? [`${a.text} over ${b.text}`] : [])),
-  );
-}
 
 test("there are samples to draw", () => {
   expect(samples.length).toBeGreaterThan(1);
@@ -50,7 +29,7 @@ describe.each(samples)("%s", (name) => {
     const svg = toSvg(drawing, { standalone: true });
     expect(svg).not.toMatch(/NaN|Infinity|undefined/);
     expect(() => parseXml(svg)).not.toThrow();
-    expect(crossedTexts(drawing)).toEqual([]);
+    expect(overlapping(drawing)).toEqual([]);
     for (const element of drawing.elements) {
       const box = elementBox(element);
       if (box === undefined) continue;
