@@ -153,8 +153,8 @@ export class Cursor {
     return this.node?.kind === "scalar" ? numberValue(this.node.text) : undefined;
   }
 
-  /** A whole number from `least` to `most`. */
-  count(least = 1, most = Number.MAX_SAFE_INTEGER): number | undefined {
+  /** A whole number from `least` to `most`: the bounds of the schema, which reports what breaks them. */
+  count(least: number, most: number): number | undefined {
     const value = this.number();
     const fits = value !== undefined && Number.isSafeInteger(value) && value >= least && value <= most;
     return fits ? value : undefined;

@@ -60,8 +60,13 @@ function readAnchor(at: Cursor): PierEntry["anchor"] {
   return kind === undefined ? undefined : { path: at.path, kind, standOff: at.at("stand-off").gap() };
 }
 
+/** More bars than a pier of this trade has room for; also the schema's limit, like the sizes. */
+const MOST_BARS = 24;
+const LEAST_BAR = 3;
+const LARGEST_BAR = 11;
+
 function readRebar(at: Cursor): PierEntry["rebar"] {
-  const count = at.at("count").count();
-  const size = at.at("size").count();
+  const count = at.at("count").count(1, MOST_BARS);
+  const size = at.at("size").count(LEAST_BAR, LARGEST_BAR);
   return count === undefined || size === undefined ? undefined : { path: at.path, count, size };
 }

@@ -99,9 +99,12 @@ function readOverhang(at: Cursor): Rafters["overhang"] | undefined {
   return { path: at.path, eave, rake, high };
 }
 
+/** More screws or nails than a seat has room for; also the schema's limit. */
+const MOST_FASTENERS = 24;
+
 function readFasteners(at: Cursor): Rafters["fasten"] {
   const kind = at.at("kind").choice(["screws", "nails"]);
-  const count = at.at("count").count();
+  const count = at.at("count").count(1, MOST_FASTENERS);
   if (kind === undefined || count === undefined) return undefined;
   return { path: at.path, kind, count, diameter: at.at("diameter").size(), length: at.at("length").size() };
 }

@@ -57,6 +57,10 @@ export function readSite(at: Cursor): Site {
 const STRENGTHS = ["Fb", "Ft", "Fv", "Fc-perp", "Fc"] as const;
 const STIFFNESSES = ["E", "E-min"] as const;
 
+/** Also the schema's limits. */
+const MOST_LOGS = 1000;
+const MOST_PEOPLE = 200;
+
 /** psi; no wood is allowed half as much (common practice) */
 const MOST_STRENGTH = 10_000;
 
@@ -107,7 +111,7 @@ export function readMill(at: Cursor): Mill {
       .flatMap((log) => {
         const smallEnd = log.at("small-end").size();
         const length = log.at("length").size();
-        const count = log.at("count").count();
+        const count = log.at("count").count(1, MOST_LOGS);
         if (smallEnd === undefined || length === undefined || count === undefined) return [];
         return [{ path: log.path, species: log.at("species").ref(), smallEnd, length, count }];
       }),
@@ -130,7 +134,7 @@ export function readCrew(at: Cursor): Crew | undefined {
   const kind = machine.at("kind").choice(["forks", "crane", "hoist", "gin-pole"]);
   return {
     path: at.path,
-    people: at.at("people").count(),
+    people: at.at("people").count(1, MOST_PEOPLE),
     each: at.at("each").amount("force"),
     machine:
       kind === undefined

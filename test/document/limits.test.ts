@@ -34,6 +34,19 @@ describe("numbers and lists without sense", () => {
     ]);
   });
 
+  it.each([
+    ["people", "people: 2", "people: 99999999999999999999", "/crew/people", "from 1 to 200"],
+    ["logs", "length: 22 ft, count: 9", "length: 22 ft, count: 9000", "/mill/logs/0/count", "from 1 to 1000"],
+    ["screws", "screws, count: 2", "screws, count: 25", "/roof/rafters/fasten/count", "from 1 to 24"],
+    ["bars", "rebar: {count: 3", "rebar: {count: 1000", "/piers/all/rebar/count", "from 1 to 24"],
+    ["the size of bars", "count: 3, size: 4", "count: 3, size: 12", "/piers/all/rebar/size", "from 3 to 11"],
+  ])("more %s than anyone has are said, not left out silently", (_, from, to, path, range) => {
+    const [fact, ...others] = lines(change(from, to));
+    expect(others).toEqual([]);
+    expect(fact).toContain(`wrong-value ${path}`);
+    expect(fact).toContain(range);
+  });
+
   it("a pier deeper than 12 ft is most likely feet for inches", () => {
     expect(lines(change("depth: 50 in,", "depth: 50 ft,"))).toEqual([
       expect.stringMatching(/^value-out-of-range \/piers\/all\/depth/),

@@ -94,13 +94,13 @@ describe("values", () => {
 
   it("that are to be numbers, or true or false, are checked as such", () => {
     expect(change("count: 9", "count: nine")).toEqual([
-      'wrong-value /mill/logs/0/count "nine" (a whole number from 1)',
+      'wrong-value /mill/logs/0/count "nine" (a whole number from 1 to 1000)',
     ]);
     expect(change("count: 9", "count: 0")).toEqual([
-      'wrong-value /mill/logs/0/count "0" (a whole number from 1)',
+      'wrong-value /mill/logs/0/count "0" (a whole number from 1 to 1000)',
     ]);
     expect(change("count: 9", "count: 1.5")).toEqual([
-      'wrong-value /mill/logs/0/count "1.5" (a whole number from 1)',
+      'wrong-value /mill/logs/0/count "1.5" (a whole number from 1 to 1000)',
     ]);
     expect(change("size: 4}", "size: 40}")).toEqual([
       'wrong-value /piers/all/rebar/size "40" (a whole number from 3 to 11)',

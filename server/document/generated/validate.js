@@ -2,7 +2,7 @@
 "use strict";
 export const validate = validate52;
 
-const schema19 = {"$schema":"https://json-schema.org/draft/2020-12/schema","$id":"frame.schema.json","title":"Timber frame","$comment":"x-quantity: what a value measures. x-ref: what its words name. x-default-source: why the default is what it is.","description":"A small timber frame. Bents are numbered, walls lettered; x runs along the walls, y across the bents, z up.","type":"object","additionalProperties":false,"properties":{"frame":{"description":"What the frame is called, on every drawing.","type":"string","examples":["Cider-press pavilion"]},"format":{"description":"The version of this format.","type":"integer","const":1,"default":1,"x-default-source":"the only one so far","examples":[1]},"units":{"description":"What a bare number means. Any length may name its own unit.","type":"string","enum":["inch","mm"],"examples":["inch"],"default":"inch","x-default-source":"common practice"},"basis":{"description":"The rules it is judged by.","type":"object","additionalProperties":false,"properties":{"loads":{"description":"The load standard. The ground snow of 7-22 is at strength level and must not be mixed with 7-16.","type":"string","enum":["asce-7-16","asce-7-22"],"examples":["asce-7-16"]},"risk-category":{"description":"How much depends on it: i for farm and small storage buildings, ii for most others.","type":"string","enum":["i","ii","iii","iv"],"examples":["i"]}},"examples":["{loads: asce-7-16, risk-category: i}"]},"site":{"description":"What only the place can give.","type":"object","additionalProperties":false,"properties":{"snow":{"description":"The snow that the roof carries.","type":"object","additionalProperties":false,"properties":{"ground":{"description":"Ground snow load from the map of the load standard or the building office.","type":["string","number"],"x-quantity":"pressure","examples":["45 psf","2.2 kPa"]},"exposure":{"description":"How freely the wind blows over the roof.","type":"string","enum":["fully-exposed","partially-exposed","sheltered"],"examples":["fully-exposed"]},"thermal":{"description":"How warm the roof is below the snow.","type":"string","enum":["open","heated","cold-ventilated","freezer","greenhouse"],"examples":["open"]},"slides":{"description":"The covering sheds snow and nothing at the eaves holds it.","type":"boolean","examples":[true],"default":false,"x-default-source":"common practice"}},"examples":["{ground: 45 psf, exposure: partially-exposed, thermal: open}"]},"wind":{"description":"The wind that the frame stands against.","type":"object","additionalProperties":false,"properties":{"speed":{"description":"Basic wind speed from the map for the risk category, three-second gust.","type":["string","number"],"x-quantity":"speed","examples":["107 mph"]},"exposure":{"description":"B: among trees and houses. C: open country. D: by open water.","type":"string","enum":["B","C","D"],"examples":["B"]},"flow":{"description":"Under an open roof: clear, or obstructed when goods are stacked over half of the opening.","type":"string","enum":["clear","obstructed"],"examples":["clear"]}},"examples":["{speed: 107 mph, exposure: C, flow: clear}"]},"frost-depth":{"description":"How deep the ground freezes.","type":["string","number"],"x-quantity":"length","examples":["32 in"]},"soil":{"description":"What the piers stand on.","type":"string","enum":["sand","gravel","clay","sedimentary-rock","bedrock"],"examples":["sand"]},"ground":{"description":"The height of the ground above the datum, by bent (2), by wall (B) or at a place (A3). A place's own key wins.","type":"object","additionalProperties":false,"patternProperties":{"^(?:[1-9][0-9]*|[A-Z](?:[1-9][0-9]*)?)$":{"description":"The height of the ground here.","type":["string","number"],"x-quantity":"length","examples":["-4 in"]}},"x-ref":["wall","bent","place"],"examples":["{1: 0, 2: -4 in, 3: -11 in}"]}}},"timber":{"description":"The classes of timber, each under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"description":"A class of timber.","type":"object","additionalProperties":false,"properties":{"species":{"$ref":"#/$defs/species"},"grade":{"description":"The grade. Own-sawn timber without a stamp counts as No. 2.","type":"string","x-ref":["grade"],"examples":["no-1","no-2","select-structural"]},"seasoning":{"description":"green: cut and joined wet. dry: 19 percent moisture or less.","type":"string","enum":["green","dry"],"examples":["green"],"default":"green","x-default-source":"common practice"},"surface":{"description":"rough: as sawn. planed: dressed to size.","type":"string","enum":["rough","planed"],"examples":["rough"],"default":"rough","x-default-source":"common practice"},"values":{"description":"Reference design values of your own, instead of the tabled ones.","type":"object","additionalProperties":false,"properties":{"Fb":{"description":"Bending stress (Fb).","type":["string","number"],"x-quantity":"stress","examples":["875 psi"]},"Ft":{"description":"Tension along the grain.","type":["string","number"],"x-quantity":"stress","examples":["450 psi"]},"Fv":{"description":"Shear along the grain.","type":["string","number"],"x-quantity":"stress","examples":["135 psi"]},"Fc-perp":{"description":"Compression across the grain.","type":["string","number"],"x-quantity":"stress","examples":["335 psi"]},"Fc":{"description":"Compression along the grain.","type":["string","number"],"x-quantity":"stress","examples":["900 psi"]},"E":{"description":"Modulus of elasticity.","type":["string","number"],"x-quantity":"stress","examples":["1100000 psi"]},"E-min":{"description":"Modulus of elasticity for stability.","type":["string","number"],"x-quantity":"stress","examples":["400000 psi"]},"G":{"description":"Specific gravity, ovendry.","type":"number","exclusiveMinimum":0,"maximum":1.5,"examples":[0.36]}},"examples":["{Fb: 875 psi}"],"minProperties":1},"because":{"description":"Where your own values come from.","type":"string","examples":["graded by a licensed grader, May 2027"]},"weight":{"description":"Weight of your own, instead of the usual one.","type":["string","number"],"x-quantity":"density","examples":["35 pcf"]}},"required":["species"],"examples":["{species: eastern-white-pine, grade: no-1, seasoning: green, surface: rough}"],"dependentRequired":{"values":["because"]}},"examples":["{frame: {species: eastern-white-pine, grade: no-1}}"],"minProperties":1},"mill":{"description":"What the saw and the logs can give.","type":"object","additionalProperties":false,"properties":{"longest-cut":{"description":"The longest timber the mill can saw.","type":["string","number"],"x-quantity":"length","examples":["21 ft"]},"kerf":{"description":"What the blade takes.","type":["string","number"],"x-quantity":"length","examples":["3/32 in"]},"logs":{"description":"The logs at hand.","type":"array","items":{"description":"Logs of one kind.","type":"object","additionalProperties":false,"properties":{"species":{"$ref":"#/$defs/species"},"small-end":{"description":"Diameter at the small end, inside the bark.","type":["string","number"],"x-quantity":"length","examples":["19 in"]},"length":{"description":"How long the logs are.","type":["string","number"],"x-quantity":"length","examples":["22 ft"]},"count":{"description":"How many logs of this kind.","type":"integer","minimum":1,"examples":[9]}},"required":["small-end","length","count"],"examples":["{species: eastern-white-pine, small-end: 19 in, length: 22 ft, count: 9}"]},"examples":["[{species: eastern-white-pine, small-end: 19 in, length: 22 ft, count: 9}]"]}}},"grid":{"description":"The lines everything is placed by.","type":"object","additionalProperties":false,"properties":{"walls":{"description":"The walls, lettered, each with its distance from the first.","type":"object","additionalProperties":false,"patternProperties":{"^[A-Z]$":{"$ref":"#/$defs/wallLine"}},"minProperties":1,"examples":["{A: 0, B: 13 ft}"]},"bents":{"description":"The bents, numbered, each with its distance from the first.","type":"object","additionalProperties":false,"patternProperties":{"^[1-9][0-9]*$":{"$ref":"#/$defs/bentLine"}},"minProperties":1,"examples":["{1: 0, 2: 9 ft, 3: 18 ft}"]},"levels":{"description":"Heights above the datum, each under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"description":"This height above the datum.","type":["string","number"],"x-quantity":"length","examples":["7 ft 10 in"]},"examples":["{pier-top: 8 in, tie-top: 7 ft 10 in, eave: 9 ft 4 in}"]}},"required":["walls","bents"],"examples":["{walls: {A: 0, B: 13 ft}, bents: {1: 0, 2: 9 ft}}"]},"members":{"description":"The timbers, each entry under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"$ref":"#/$defs/member"},"examples":["{post: {kind: post, section: 8x8, at: [A1, A2, B1, B2]}}"],"minProperties":1},"joints":{"description":"The joints, each entry under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"$ref":"#/$defs/joint"},"examples":["{post-head: {kind: mortise-and-tenon, of: post, into: plate}}"]},"roof":{"description":"The roof and what lies on it.","type":"object","required":["kind"],"discriminator":{"propertyName":"kind"},"oneOf":[{"$ref":"#/$defs/roof-gable"},{"$ref":"#/$defs/roof-shed"}]},"piers":{"description":"The piers, each entry under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"$ref":"#/$defs/pier"},"examples":["{all: {under: post, kind: tube, diameter: 16 in, depth: 50 in}}"]},"floors":{"description":"Floors, each under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"description":"A floor and what it carries.","type":"object","additionalProperties":false,"properties":{"on":{"description":"The timbers that carry it.","type":"string","x-ref":["member"],"examples":["joist"]},"live":{"description":"What people and goods weigh on it.","type":["string","number"],"x-quantity":"pressure","examples":["30 psf","40 psf"]}},"required":["on","live"],"examples":["{on: joist, live: 30 psf}"]},"examples":["{loft: {on: joist, live: 30 psf}}"]},"crew":{"description":"Who and what lifts the timbers.","type":"object","additionalProperties":false,"properties":{"people":{"description":"How many people.","type":"integer","minimum":1,"examples":[2]},"each":{"description":"What one person lifts.","type":["string","number"],"x-quantity":"force","examples":["80 lb"]},"machine":{"description":"A machine that helps.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"What kind of machine it is.","type":"string","enum":["forks","crane","hoist","gin-pole"],"examples":["forks"]},"limit":{"description":"The most it lifts.","type":["string","number"],"x-quantity":"force","examples":["1500 lb"]}},"required":["kind"],"examples":["{kind: forks, limit: 1500 lb}"]}},"examples":["{people: 2, each: 80 lb}"]},"prices":{"description":"What one of each costs, in your own money.","type":"object","additionalProperties":{"description":"The price of one.","type":"number","minimum":0,"examples":[7.1]},"examples":["{concrete-bag: 7.10, peg: 1.80}"]},"accept":{"description":"Findings that you accept, each with its reason. They stay listed in every report.","type":"array","items":{"description":"An accepted finding.","type":"object","additionalProperties":false,"properties":{"check":{"description":"The name of the check.","type":"string","x-ref":["check"],"examples":["post-slender"]},"at":{"description":"The stick, joint or pier it holds for. Without it: everywhere.","type":"string","x-ref":["stick"],"examples":["post@A2"]},"because":{"description":"Why it is acceptable.","type":"string","examples":["reviewed by the engineer, May 2027"]}},"required":["check","because"]},"examples":["[{check: post-slender, at: post@A2, because: \"reviewed by the engineer, May 2027\"}]"]}},"required":["grid","timber","members"],"$defs":{"place":{"description":"A place of the grid: a wall and a bent (A1), or so far along a wall from bent 1 (B@4 ft 9 in).","type":"string","pattern":"^[A-Z](?:[1-9][0-9]*|@.+)$","x-quantity":"grid-place","x-ref":["place"],"examples":["A1","B@4 ft 9 in"]},"places":{"description":"Where it stands: one place of the grid or a list of them.","type":["string","array"],"pattern":"^[A-Z](?:[1-9][0-9]*|@.+)$","items":{"$ref":"#/$defs/place"},"minItems":1,"x-quantity":"grid-place","x-ref":["place"],"examples":["[A1, A2, B1, B2]"]},"walls":{"description":"The walls it runs along: one letter or a list.","type":["string","array"],"pattern":"^[A-Z]$","items":{"description":"A wall of the grid.","type":"string","pattern":"^[A-Z]$","x-ref":["wall"],"examples":["A"]},"minItems":1,"x-ref":["wall"],"examples":["[A, B]"]},"bents":{"description":"The bents it stands in: one number or a list.","type":["string","integer","array"],"pattern":"^[1-9][0-9]*$","minimum":1,"items":{"description":"A bent of the grid.","type":["string","integer"],"pattern":"^[1-9][0-9]*$","minimum":1,"x-ref":["bent"],"examples":[1]},"minItems":1,"x-ref":["bent"],"examples":["[1, 2, 3]"]},"timbers":{"description":"One timber or a list: the name of an entry (post), a kind, or a single stick (post@A1).","type":["string","array"],"items":{"description":"An entry, a kind or a single stick.","type":"string","x-ref":["member","stick","kind"],"examples":["post","post@A1"]},"minItems":1,"x-ref":["member","stick","kind"],"examples":["post","[knee, tie-knee]"]},"height":{"description":"A height: the name of a level, or a length above the datum.","type":["string","number"],"x-quantity":"height","examples":["eave","9 ft 4 in"],"x-ref":["level"]},"section":{"description":"Width by depth, actual sizes: 8x9 is 8 in wide and 9 in deep. Depth stands upright in a lying timber, lies across the bent in a post, and in their plane in braces and rafters. `2x8 nominal` is planed lumber.","type":["string","number"],"x-quantity":"section","examples":["8x9","5 1/2 x 7 1/4","2x8 nominal"]},"timberName":{"description":"The class of timber it is cut from, a name under `timber`. Without it, the first class that fits.","type":"string","x-ref":["class"],"examples":["frame"]},"species":{"description":"The wood: a species (white-oak) or a group of the lumber grades (eastern-hemlock-tamarack).","type":"string","x-ref":["species"],"examples":["eastern-white-pine","white-oak"]},"wallLine":{"description":"How far the wall stands from the first wall, across the bents.","type":["string","number","object"],"x-quantity":"length","additionalProperties":false,"properties":{"at":{"description":"How far it stands from the first line of the grid.","type":["string","number"],"x-quantity":"length","examples":["13 ft","9 ft"]},"reference":{"description":"Which face of the timbers lies on this line. Without it: the outside face in outer lines, the center in inner ones.","type":"string","enum":["center","outward","toward-1","toward-a"],"examples":["center"]}},"required":["at"],"examples":["13 ft","{at: 13 ft, reference: center}"]},"bentLine":{"description":"How far the bent stands from the first bent, along the walls.","type":["string","number","object"],"x-quantity":"length","additionalProperties":false,"properties":{"at":{"description":"How far it stands from the first line of the grid.","type":["string","number"],"x-quantity":"length","examples":["13 ft","9 ft"]},"reference":{"description":"Which face of the timbers lies on this line. Without it: the outside face in outer lines, the center in inner ones.","type":"string","enum":["center","outward","toward-1","toward-a"],"examples":["center"]}},"required":["at"],"examples":["9 ft","{at: 9 ft, reference: toward-1}"]},"from":{"description":"Where it starts: a wall or bent, a place, a level, or a timber (then at that timber's near face).","type":["string","integer"],"x-ref":["wall","bent","place","level","member","pier-top"],"examples":["A","1","pier-top"]},"to":{"description":"Where it ends: a wall or bent, a place, a level, or a timber (then at that timber's near face).","type":["string","integer"],"x-ref":["wall","bent","place","level","member"],"examples":["B","3","plate"]},"splice":{"description":"Divides a long timber in two, joined end to end.","type":"object","additionalProperties":false,"properties":{"at":{"description":"The grid line or place where the joint sits.","type":["string","integer"],"x-ref":["bent","wall","place"],"examples":["2"]},"kind":{"description":"The joint that holds the two lengths together.","type":"string","enum":["half-lap-scarf"],"examples":["half-lap-scarf"],"default":"half-lap-scarf","x-default-source":"common practice"}},"required":["at"],"examples":["{at: 2, kind: half-lap-scarf}"]},"memberOverhang":{"description":"How far it runs past its first and its last grid line.","type":["string","number","object"],"x-quantity":"length","additionalProperties":false,"properties":{"from":{"description":"Past its first grid line.","type":["string","number"],"x-quantity":"length","examples":["12 in"]},"to":{"description":"Past its last grid line.","type":["string","number"],"x-quantity":"length","examples":["12 in"]}},"examples":["12 in","{from: 12 in, to: 0}"]},"spacing":{"description":"The most allowed from center to center.","type":["string","number"],"x-quantity":"length","examples":["24 in","30 in"]},"count":{"description":"How many, instead of a spacing.","type":"integer","minimum":1,"maximum":500,"examples":[7]},"layout":{"description":"even: the same spacing throughout. fixed: exactly the spacing, the remainder in the last bay.","type":"string","enum":["even","fixed"],"examples":["even"],"default":"even","x-default-source":"common practice"},"face":{"description":"Across the thickness: flush with the reference faces of its timbers, or in the middle of them.","type":"string","enum":["reference","center"],"examples":["reference"],"default":"reference","x-default-source":"common practice"},"between":{"description":"The two timbers it stands between, by entry or single stick.","type":"array","minItems":2,"maxItems":2,"items":{"description":"One of the two timbers.","type":"string","x-ref":["member","stick"],"examples":["post"]},"x-ref":["member","stick"],"examples":["[post, plate]"]},"leg":{"description":"Along each of the two timbers, from the inner corner of their housed faces to the far end of the brace's bearing.","type":["string","number"],"x-quantity":"length","examples":["36 in"]},"legs":{"description":"Unequal legs, each by the name of the timber it lies along.","type":"object","additionalProperties":{"description":"The leg along this timber.","type":["string","number"],"x-quantity":"length","examples":["54 in"]},"minProperties":2,"maxProperties":2,"x-ref":["member"],"examples":["{post: 54 in, plate: 36 in}"]},"curve":{"description":"Hollows the long edge, the one away from the corner. What is left there is the depth less the rise.","type":"object","additionalProperties":false,"properties":{"radius":{"description":"The radius of the hollow edge.","type":["string","number"],"x-quantity":"length","examples":["100 in"]},"rise":{"description":"How deep the hollow is in its middle.","type":["string","number"],"x-quantity":"length","examples":["2 in"]}},"examples":["{radius: 100 in}"],"minProperties":1,"maxProperties":1},"above":{"description":"It sits above its upper timber instead of below.","type":"boolean","examples":[true],"default":false,"x-default-source":"common practice"},"turned":{"description":"Swaps width and depth: the timber is turned a quarter about its own axis.","type":"boolean","examples":[true],"default":false,"x-default-source":"common practice"},"ends":{"description":"Both ends placed by hand, for what the grid cannot say; `kind` then only says what the timber does.","type":"array","minItems":2,"maxItems":2,"items":{"$ref":"#/$defs/endPlace"},"examples":["[{at: A1, level: tie-top}, {at: A2, level: tie-top, offset: [0, 4 in, 0]}]"]},"hungOn":{"description":"The post that carries it like a gate leaf: the name of a single stick.","type":"string","x-ref":["stick"],"examples":["post@A1"]},"endPlace":{"description":"One end, placed by hand.","type":"object","additionalProperties":false,"properties":{"at":{"$ref":"#/$defs/place"},"level":{"$ref":"#/$defs/height"},"offset":{"description":"From there, along the walls, across the bents and upwards.","type":"array","minItems":3,"maxItems":3,"items":{"description":"An offset, negative the other way.","type":["string","number"],"x-quantity":"length","examples":["4 in","0"]},"examples":["[0, 4 in, 0]"]}},"examples":["{at: A1, level: tie-top}"]},"member-post":{"description":"An upright timber from the ground or a floor to what it carries.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"An upright timber from the ground or a floor to what it carries.","const":"post","examples":["post"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"at":{"$ref":"#/$defs/places"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-plate":{"description":"A lying timber on top of the posts that carries the rafters.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber on top of the posts that carries the rafters.","const":"plate","examples":["plate"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-sill":{"description":"A lying timber at the foot of the posts.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber at the foot of the posts.","const":"sill","examples":["sill"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-girt":{"description":"A lying timber between posts, below the plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber between posts, below the plate.","const":"girt","examples":["girt"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-tie":{"description":"A lying timber across a bent that holds the walls together.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber across a bent that holds the walls together.","const":"tie","examples":["tie"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-beam":{"description":"A lying timber that carries others.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber that carries others.","const":"beam","examples":["beam"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-joist":{"description":"One of a row of timbers that carry a floor.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"One of a row of timbers that carry a floor.","const":"joist","examples":["joist"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-purlin":{"description":"One of a row of timbers along the roof that carry the deck or the covering.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"One of a row of timbers along the roof that carry the deck or the covering.","const":"purlin","examples":["purlin"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-king-post":{"description":"The upright in the middle of a bent, from the tie to the ridge.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The upright in the middle of a bent, from the tie to the ridge.","const":"king-post","examples":["king-post"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"bents":{"$ref":"#/$defs/bents"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-strut":{"description":"A timber that props one timber from another: upright at a place of the grid, or slanting between two timbers.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A timber that props one timber from another: upright at a place of the grid, or slanting between two timbers.","const":"strut","examples":["strut"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"at":{"$ref":"#/$defs/places"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"between":{"$ref":"#/$defs/between"},"leg":{"$ref":"#/$defs/leg"},"legs":{"$ref":"#/$defs/legs"},"curve":{"$ref":"#/$defs/curve"},"above":{"$ref":"#/$defs/above"},"face":{"$ref":"#/$defs/face"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-brace":{"description":"A slanting timber in the corner of two others. One entry makes a brace at every corner where it fits.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A slanting timber in the corner of two others. One entry makes a brace at every corner where it fits.","const":"brace","examples":["brace"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"between":{"$ref":"#/$defs/between"},"leg":{"$ref":"#/$defs/leg"},"legs":{"$ref":"#/$defs/legs"},"curve":{"$ref":"#/$defs/curve"},"above":{"$ref":"#/$defs/above"},"face":{"$ref":"#/$defs/face"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section","between"]},"member-ridge":{"description":"The lying timber at the top, midway between the plates, that the rafters head into.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The lying timber at the top, midway between the plates, that the rafters head into.","const":"ridge","examples":["ridge"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"overhang":{"$ref":"#/$defs/memberOverhang"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-rafter":{"description":"A rafter that is a timber of its own, such as a principal rafter. Common rafters stand under `roof`.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A rafter that is a timber of its own, such as a principal rafter. Common rafters stand under `roof`.","const":"rafter","examples":["rafter"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"bents":{"$ref":"#/$defs/bents"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"overhang":{"$ref":"#/$defs/memberOverhang"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member":{"description":"A kind of timber. One entry may stand for many sticks.","type":"object","required":["kind"],"discriminator":{"propertyName":"kind"},"oneOf":[{"$ref":"#/$defs/member-post"},{"$ref":"#/$defs/member-plate"},{"$ref":"#/$defs/member-sill"},{"$ref":"#/$defs/member-girt"},{"$ref":"#/$defs/member-tie"},{"$ref":"#/$defs/member-beam"},{"$ref":"#/$defs/member-joist"},{"$ref":"#/$defs/member-purlin"},{"$ref":"#/$defs/member-king-post"},{"$ref":"#/$defs/member-strut"},{"$ref":"#/$defs/member-brace"},{"$ref":"#/$defs/member-ridge"},{"$ref":"#/$defs/member-rafter"}]},"tenon":{"description":"The tenon. It lies along the grain of the timber it enters.","type":"object","additionalProperties":false,"properties":{"thickness":{"description":"Between its cheeks.","type":["string","number"],"x-quantity":"length","examples":["2 in","1 1/2 in"]},"length":{"description":"From the shoulder to its end.","type":["string","number"],"x-quantity":"length","examples":["6 1/2 in"]},"width":{"description":"Across the grain of the mortised timber. Without it: full width, less 1 in at a timber's free end.","type":["string","number"],"x-quantity":"length","examples":["7 in"]},"set-in":{"description":"From the reference face of the mortised timber to the near cheek. Without it: 2 in, braces 1 1/2 in.","type":["string","number"],"x-quantity":"length","examples":["2 in"]},"through":{"description":"It goes right through and ends flush, or past it by `tail`.","type":"boolean","examples":[true],"default":false,"x-default-source":"common practice"}},"examples":["{thickness: 2 in, length: 6 1/2 in}"]},"housing":{"description":"How deep the whole end is let into the other timber.","type":["string","number"],"x-quantity":"length","examples":["1/2 in","3/4 in"]},"wedge":{"description":"The wedge that locks the joint.","type":"object","additionalProperties":false,"properties":{"species":{"$ref":"#/$defs/species"},"slope":{"description":"Its slope. Without it: 1 in 10.","type":["string","number"],"x-quantity":"pitch","examples":["1:10"]}},"examples":["{species: white-oak}"]},"tail":{"description":"How far a through tenon stands out past the far face.","type":["string","number"],"x-quantity":"length","examples":["4 in"]},"lap":{"description":"The length of the lap along the grain.","type":["string","number"],"x-quantity":"length","examples":["16 in"]},"onePeg":{"description":"The pegs that hold the tenon.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many pegs each joint has; 0 for a joint without pegs.","type":"integer","minimum":0,"maximum":24,"examples":[2],"default":1,"x-default-source":"common practice"},"diameter":{"description":"How thick the pegs are.","type":["string","number"],"x-quantity":"length","examples":["3/4 in","1 in"]},"draw":{"description":"How far the hole in the tenon is set toward the shoulder, so that the peg pulls the joint tight.","type":["string","number"],"x-quantity":"length","examples":["1/8 in","3/32 in"]}},"examples":["{count: 2, diameter: 3/4 in}"]},"twoPegs":{"description":"The pegs that hold the tenon.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many pegs each joint has; 0 for a joint without pegs.","type":"integer","minimum":0,"maximum":24,"examples":[2],"default":2,"x-default-source":"common practice"},"diameter":{"description":"How thick the pegs are.","type":["string","number"],"x-quantity":"length","examples":["3/4 in","1 in"]},"draw":{"description":"How far the hole in the tenon is set toward the shoulder, so that the peg pulls the joint tight.","type":["string","number"],"x-quantity":"length","examples":["1/8 in","3/32 in"]}},"examples":["{count: 2, diameter: 3/4 in}"]},"fourPegs":{"description":"The pegs that hold the tenon.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many pegs each joint has; 0 for a joint without pegs.","type":"integer","minimum":0,"maximum":24,"examples":[2],"default":4,"x-default-source":"common practice"},"diameter":{"description":"How thick the pegs are.","type":["string","number"],"x-quantity":"length","examples":["3/4 in","1 in"]},"draw":{"description":"How far the hole in the tenon is set toward the shoulder, so that the peg pulls the joint tight.","type":["string","number"],"x-quantity":"length","examples":["1/8 in","3/32 in"]}},"examples":["{count: 2, diameter: 3/4 in}"]},"joint-mortise-and-tenon":{"description":"A tenon in a mortise, held by pegs.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A tenon in a mortise, held by pegs.","const":"mortise-and-tenon","examples":["mortise-and-tenon"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"},"tenon":{"$ref":"#/$defs/tenon"},"pegs":{"$ref":"#/$defs/twoPegs"},"tail":{"$ref":"#/$defs/tail"},"wedge":{"$ref":"#/$defs/wedge"}},"required":["kind","of","into"]},"joint-wedged-half-dovetail":{"description":"A through tenon, level on top and cut up below, that drops into its mortise and is locked by a wedge above.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A through tenon, level on top and cut up below, that drops into its mortise and is locked by a wedge above.","const":"wedged-half-dovetail","examples":["wedged-half-dovetail"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"},"tenon":{"$ref":"#/$defs/tenon"},"drop":{"description":"How far the lower edge is cut up at the shoulder, and how far the timber drops as it goes in.","type":["string","number"],"x-quantity":"length","examples":["1 1/4 in"]},"wedge":{"$ref":"#/$defs/wedge"},"pegs":{"$ref":"#/$defs/twoPegs"},"tail":{"$ref":"#/$defs/tail"}},"required":["kind","of","into"]},"joint-brace-tenon":{"description":"The tenon at each end of a brace.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The tenon at each end of a brace.","const":"brace-tenon","examples":["brace-tenon"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"},"tenon":{"$ref":"#/$defs/tenon"},"pegs":{"$ref":"#/$defs/onePeg"}},"required":["kind","of","into"]},"joint-birds-mouth":{"description":"A notch in a rafter that sits on the plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A notch in a rafter that sits on the plate.","const":"birds-mouth","examples":["birds-mouth"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"seat":{"description":"The level cut of the notch.","type":["string","number"],"x-quantity":"length","examples":["3 1/2 in"]}},"required":["kind","of","into"]},"joint-housed":{"description":"The whole end let into the other timber.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The whole end let into the other timber.","const":"housed","examples":["housed"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"}},"required":["kind","of","into"]},"joint-housed-dovetail":{"description":"A dovetail at the end of a joist that drops into a housing.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A dovetail at the end of a joist that drops into a housing.","const":"housed-dovetail","examples":["housed-dovetail"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"},"dovetail":{"description":"The dovetail.","type":"object","additionalProperties":false,"properties":{"length":{"description":"How far it reaches into the beam.","type":["string","number"],"x-quantity":"length","examples":["3 in"]},"depth":{"description":"How deep the dovetail is cut.","type":["string","number"],"x-quantity":"length","examples":["3 in"]},"flare":{"description":"How much it widens on each side.","type":["string","number"],"x-quantity":"length","examples":["1/2 in"]}},"examples":["{length: 3 in, depth: 3 in, flare: 1/2 in}"]}},"required":["kind","of","into"]},"joint-pocket":{"description":"A joist's end that drops into a pocket open at the top.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A joist's end that drops into a pocket open at the top.","const":"pocket","examples":["pocket"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"}},"required":["kind","of","into"]},"joint-corner-half-lap":{"description":"Two timbers that cross at a corner, each cut away by half.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Two timbers that cross at a corner, each cut away by half.","const":"corner-half-lap","examples":["corner-half-lap"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"lap":{"$ref":"#/$defs/lap"},"pegs":{"$ref":"#/$defs/onePeg"}},"required":["kind","of","into"]},"joint-half-lap-scarf":{"description":"Two lengths of a timber lapped end to end.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Two lengths of a timber lapped end to end.","const":"half-lap-scarf","examples":["half-lap-scarf"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"lap":{"$ref":"#/$defs/lap"},"pegs":{"$ref":"#/$defs/fourPegs"}},"required":["kind","of","into"]},"joint":{"description":"A joint, at every place where its timbers meet.","type":"object","required":["kind"],"discriminator":{"propertyName":"kind"},"oneOf":[{"$ref":"#/$defs/joint-mortise-and-tenon"},{"$ref":"#/$defs/joint-wedged-half-dovetail"},{"$ref":"#/$defs/joint-brace-tenon"},{"$ref":"#/$defs/joint-birds-mouth"},{"$ref":"#/$defs/joint-housed"},{"$ref":"#/$defs/joint-housed-dovetail"},{"$ref":"#/$defs/joint-pocket"},{"$ref":"#/$defs/joint-corner-half-lap"},{"$ref":"#/$defs/joint-half-lap-scarf"}]},"rafters":{"description":"The common rafters of the roof.","type":"object","additionalProperties":false,"properties":{"section":{"$ref":"#/$defs/section"},"timber":{"$ref":"#/$defs/timberName"},"spacing":{"description":"The most allowed from center to center; divided evenly between the rake rafters.","type":["string","number"],"x-quantity":"length","examples":["30 in","24 in"]},"count":{"description":"How many on each slope, instead of a spacing.","type":"integer","minimum":2,"maximum":500,"examples":[8]},"layout":{"description":"even: the same spacing throughout. fixed: exactly the spacing, the remainder in the last bay.","type":"string","enum":["even","fixed"],"examples":["even"],"default":"even","x-default-source":"common practice"},"seat":{"description":"How the rafters sit on the plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A bird's mouth: a level seat and a plumb cut on the plate's outside face.","type":"string","enum":["birds-mouth"],"examples":["birds-mouth"],"default":"birds-mouth","x-default-source":"common practice"},"length":{"description":"The level seat. Without it: the largest quarter inch that stays within a quarter of the rafter's depth.","type":["string","number"],"x-quantity":"length","examples":["3 1/2 in"]}},"required":["kind"],"examples":["{kind: birds-mouth}"]},"head":{"description":"How the rafters meet the ridge or the high plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"housed: let into the ridge, open on top. birds-mouth: on the high plate of a shed roof.","type":"string","enum":["housed","birds-mouth"],"examples":["housed"]},"into":{"description":"The timber that receives them.","type":"string","x-ref":["member"],"examples":["ridge"]},"housing":{"description":"How deep they are let in.","type":["string","number"],"x-quantity":"length","examples":["1/2 in"],"default":"1/2 in","x-default-source":"common practice"}},"required":["kind"],"examples":["{kind: housed, into: ridge}"]},"overhang":{"description":"How far the roof stands out.","type":"object","additionalProperties":false,"properties":{"eave":{"description":"Level, from the plate's outside face to the rafter's outer tip.","type":["string","number"],"x-quantity":"length","examples":["18 in"]},"rake":{"description":"From the end bent's outer face to the deck's edge.","type":["string","number"],"x-quantity":"length","examples":["12 in"]},"high":{"description":"At the high side of a shed roof.","type":["string","number"],"x-quantity":"length","examples":["12 in"]}},"examples":["{eave: 18 in, rake: 12 in}"]},"fasten":{"description":"What holds each rafter down on the plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Screws or nails.","type":"string","enum":["screws","nails"],"examples":["screws"]},"count":{"description":"For each rafter and seat.","type":"integer","minimum":1,"examples":[2]},"diameter":{"description":"How thick they are.","type":["string","number"],"x-quantity":"length","examples":["5/16 in"]},"length":{"description":"How long they are.","type":["string","number"],"x-quantity":"length","examples":["10 in"]}},"required":["kind","count"],"examples":["{kind: screws, count: 2, diameter: 5/16 in, length: 10 in}"]}},"required":["section"],"examples":["{section: 3x7, spacing: 30 in}"]},"deck":{"description":"What lies on the rafters.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"boards across the rafters, structural panels, or purlins with gaps between.","type":"string","enum":["boards","panels","purlins"],"examples":["boards"]},"thickness":{"description":"How thick it is.","type":["string","number"],"x-quantity":"length","examples":["1 in"]},"spacing":{"description":"Of purlins, from center to center.","type":["string","number"],"x-quantity":"length","examples":["24 in"]},"laid":{"description":"How boards lie: straight across the rafters, or diagonally at 45°. Diagonal boards, like structural panels, brace the plane of the roof.","type":"string","enum":["across","diagonal"],"default":"across","examples":["diagonal"]}},"required":["kind"],"examples":["{kind: boards, thickness: 1 in}"]},"covering":{"description":"What keeps the rain out.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Which covering it is.","type":"string","enum":["standing-seam","ribbed-steel","corrugated-steel","asphalt-shingles","wood-shingles","wood-shakes","slate","clay-tile","roll-roofing"],"examples":["standing-seam"]},"coverage":{"description":"The width that one sheet covers.","type":["string","number"],"x-quantity":"length","examples":["16 in","36 in"]},"weight":{"description":"Its weight on the slope, where yours differs from the usual one.","type":["string","number"],"x-quantity":"pressure","examples":["1.5 psf"]}},"required":["kind"],"examples":["{kind: standing-seam, coverage: 16 in}"]},"pitch":{"description":"Rise over run, or an angle.","type":["string","number"],"x-quantity":"pitch","examples":["7:12","30 deg"]},"roof-gable":{"description":"Two slopes that meet at a ridge.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Two slopes that meet at a ridge.","const":"gable","examples":["gable"]},"pitch":{"$ref":"#/$defs/pitch"},"rafters":{"$ref":"#/$defs/rafters"},"deck":{"$ref":"#/$defs/deck"},"covering":{"$ref":"#/$defs/covering"}},"required":["kind","pitch"]},"roof-shed":{"description":"One slope, from a high wall to a low one.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"One slope, from a high wall to a low one.","const":"shed","examples":["shed"]},"pitch":{"$ref":"#/$defs/pitch"},"high":{"description":"The wall whose plate is higher.","type":"string","pattern":"^[A-Z]$","x-ref":["wall"],"examples":["A"]},"rafters":{"$ref":"#/$defs/rafters"},"deck":{"$ref":"#/$defs/deck"},"covering":{"$ref":"#/$defs/covering"}},"required":["kind","high"]},"under":{"description":"The timber it carries: an entry or a single stick, or a list of them.","type":["string","array"],"items":{"description":"One of the timbers.","type":"string","x-ref":["member","stick"],"examples":["post"]},"minItems":1,"x-ref":["member","stick"],"examples":["post"]},"pierDepth":{"description":"From the lowest ground that touches it to its own bottom; a footing lies below that.","type":["string","number"],"x-quantity":"length","examples":["50 in"]},"lateral":{"description":"Soil resistance sideways: the tabled value, or the doubled one where half an inch of movement at the ground does no harm (IBC 1806.3.4).","type":"string","enum":["single","doubled"],"examples":["single"],"default":"single","x-default-source":"common practice"},"anchor":{"description":"What ties the post to the pier.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A strap cast into the concrete, a post base bolted to it, or a dowel.","type":"string","enum":["embedded-strap","post-base","dowel"],"examples":["embedded-strap"]},"stand-off":{"description":"The gap between concrete and end grain.","type":["string","number"],"x-quantity":"length","examples":["1 in"]}},"required":["kind"],"examples":["{kind: embedded-strap, stand-off: 1 in}"]},"rebar":{"description":"Upright bars in the pier.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many bars stand in the pier.","type":"integer","minimum":1,"examples":[3]},"size":{"description":"Bar number, in eighths of an inch.","type":"integer","minimum":3,"examples":[4],"maximum":11}},"required":["count","size"],"examples":["{count: 3, size: 4}"]},"pier-tube":{"description":"A round concrete pier cast in a tube.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A round concrete pier cast in a tube.","const":"tube","examples":["tube"]},"diameter":{"description":"Inside diameter of the tube.","type":["string","number"],"x-quantity":"length","examples":["16 in"]},"under":{"$ref":"#/$defs/under"},"at":{"$ref":"#/$defs/places"},"depth":{"$ref":"#/$defs/pierDepth"},"top":{"$ref":"#/$defs/height","description":"The height of its top: a level or a length above the datum.","examples":["pier-top"]},"lateral":{"$ref":"#/$defs/lateral"},"anchor":{"$ref":"#/$defs/anchor"},"rebar":{"$ref":"#/$defs/rebar"},"footing":{"description":"A wider footing below.","type":"object","additionalProperties":false,"properties":{"diameter":{"description":"How wide it is.","type":["string","number"],"x-quantity":"length","examples":["24 in"]},"thickness":{"description":"How thick it is.","type":["string","number"],"x-quantity":"length","examples":["12 in"]}},"required":["diameter","thickness"],"examples":["{diameter: 24 in, thickness: 12 in}"]}},"required":["kind","diameter"]},"pier-pad":{"description":"A square concrete pad.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A square concrete pad.","const":"pad","examples":["pad"]},"width":{"description":"The side of the square.","type":["string","number"],"x-quantity":"length","examples":["24 in"]},"under":{"$ref":"#/$defs/under"},"at":{"$ref":"#/$defs/places"},"depth":{"$ref":"#/$defs/pierDepth"},"top":{"$ref":"#/$defs/height","description":"The height of its top: a level or a length above the datum.","examples":["pier-top"]},"lateral":{"$ref":"#/$defs/lateral"},"anchor":{"$ref":"#/$defs/anchor"},"rebar":{"$ref":"#/$defs/rebar"}},"required":["kind","width"]},"pier":{"description":"A pier under a post or a beam.","type":"object","required":["kind"],"discriminator":{"propertyName":"kind"},"oneOf":[{"$ref":"#/$defs/pier-tube"},{"$ref":"#/$defs/pier-pad"}]}}};
+const schema19 = {"$schema":"https://json-schema.org/draft/2020-12/schema","$id":"frame.schema.json","title":"Timber frame","$comment":"x-quantity: what a value measures. x-ref: what its words name. x-default-source: why the default is what it is.","description":"A small timber frame. Bents are numbered, walls lettered; x runs along the walls, y across the bents, z up.","type":"object","additionalProperties":false,"properties":{"frame":{"description":"What the frame is called, on every drawing.","type":"string","examples":["Cider-press pavilion"]},"format":{"description":"The version of this format.","type":"integer","const":1,"default":1,"x-default-source":"the only one so far","examples":[1]},"units":{"description":"What a bare number means. Any length may name its own unit.","type":"string","enum":["inch","mm"],"examples":["inch"],"default":"inch","x-default-source":"common practice"},"basis":{"description":"The rules it is judged by.","type":"object","additionalProperties":false,"properties":{"loads":{"description":"The load standard. The ground snow of 7-22 is at strength level and must not be mixed with 7-16.","type":"string","enum":["asce-7-16","asce-7-22"],"examples":["asce-7-16"]},"risk-category":{"description":"How much depends on it: i for farm and small storage buildings, ii for most others.","type":"string","enum":["i","ii","iii","iv"],"examples":["i"]}},"examples":["{loads: asce-7-16, risk-category: i}"]},"site":{"description":"What only the place can give.","type":"object","additionalProperties":false,"properties":{"snow":{"description":"The snow that the roof carries.","type":"object","additionalProperties":false,"properties":{"ground":{"description":"Ground snow load from the map of the load standard or the building office.","type":["string","number"],"x-quantity":"pressure","examples":["45 psf","2.2 kPa"]},"exposure":{"description":"How freely the wind blows over the roof.","type":"string","enum":["fully-exposed","partially-exposed","sheltered"],"examples":["fully-exposed"]},"thermal":{"description":"How warm the roof is below the snow.","type":"string","enum":["open","heated","cold-ventilated","freezer","greenhouse"],"examples":["open"]},"slides":{"description":"The covering sheds snow and nothing at the eaves holds it.","type":"boolean","examples":[true],"default":false,"x-default-source":"common practice"}},"examples":["{ground: 45 psf, exposure: partially-exposed, thermal: open}"]},"wind":{"description":"The wind that the frame stands against.","type":"object","additionalProperties":false,"properties":{"speed":{"description":"Basic wind speed from the map for the risk category, three-second gust.","type":["string","number"],"x-quantity":"speed","examples":["107 mph"]},"exposure":{"description":"B: among trees and houses. C: open country. D: by open water.","type":"string","enum":["B","C","D"],"examples":["B"]},"flow":{"description":"Under an open roof: clear, or obstructed when goods are stacked over half of the opening.","type":"string","enum":["clear","obstructed"],"examples":["clear"]}},"examples":["{speed: 107 mph, exposure: C, flow: clear}"]},"frost-depth":{"description":"How deep the ground freezes.","type":["string","number"],"x-quantity":"length","examples":["32 in"]},"soil":{"description":"What the piers stand on.","type":"string","enum":["sand","gravel","clay","sedimentary-rock","bedrock"],"examples":["sand"]},"ground":{"description":"The height of the ground above the datum, by bent (2), by wall (B) or at a place (A3). A place's own key wins.","type":"object","additionalProperties":false,"patternProperties":{"^(?:[1-9][0-9]*|[A-Z](?:[1-9][0-9]*)?)$":{"description":"The height of the ground here.","type":["string","number"],"x-quantity":"length","examples":["-4 in"]}},"x-ref":["wall","bent","place"],"examples":["{1: 0, 2: -4 in, 3: -11 in}"]}}},"timber":{"description":"The classes of timber, each under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"description":"A class of timber.","type":"object","additionalProperties":false,"properties":{"species":{"$ref":"#/$defs/species"},"grade":{"description":"The grade. Own-sawn timber without a stamp counts as No. 2.","type":"string","x-ref":["grade"],"examples":["no-1","no-2","select-structural"]},"seasoning":{"description":"green: cut and joined wet. dry: 19 percent moisture or less.","type":"string","enum":["green","dry"],"examples":["green"],"default":"green","x-default-source":"common practice"},"surface":{"description":"rough: as sawn. planed: dressed to size.","type":"string","enum":["rough","planed"],"examples":["rough"],"default":"rough","x-default-source":"common practice"},"values":{"description":"Reference design values of your own, instead of the tabled ones.","type":"object","additionalProperties":false,"properties":{"Fb":{"description":"Bending stress (Fb).","type":["string","number"],"x-quantity":"stress","examples":["875 psi"]},"Ft":{"description":"Tension along the grain.","type":["string","number"],"x-quantity":"stress","examples":["450 psi"]},"Fv":{"description":"Shear along the grain.","type":["string","number"],"x-quantity":"stress","examples":["135 psi"]},"Fc-perp":{"description":"Compression across the grain.","type":["string","number"],"x-quantity":"stress","examples":["335 psi"]},"Fc":{"description":"Compression along the grain.","type":["string","number"],"x-quantity":"stress","examples":["900 psi"]},"E":{"description":"Modulus of elasticity.","type":["string","number"],"x-quantity":"stress","examples":["1100000 psi"]},"E-min":{"description":"Modulus of elasticity for stability.","type":["string","number"],"x-quantity":"stress","examples":["400000 psi"]},"G":{"description":"Specific gravity, ovendry.","type":"number","exclusiveMinimum":0,"maximum":1.5,"examples":[0.36]}},"examples":["{Fb: 875 psi}"],"minProperties":1},"because":{"description":"Where your own values come from.","type":"string","examples":["graded by a licensed grader, May 2027"]},"weight":{"description":"Weight of your own, instead of the usual one.","type":["string","number"],"x-quantity":"density","examples":["35 pcf"]}},"required":["species"],"examples":["{species: eastern-white-pine, grade: no-1, seasoning: green, surface: rough}"],"dependentRequired":{"values":["because"]}},"examples":["{frame: {species: eastern-white-pine, grade: no-1}}"],"minProperties":1},"mill":{"description":"What the saw and the logs can give.","type":"object","additionalProperties":false,"properties":{"longest-cut":{"description":"The longest timber the mill can saw.","type":["string","number"],"x-quantity":"length","examples":["21 ft"]},"kerf":{"description":"What the blade takes.","type":["string","number"],"x-quantity":"length","examples":["3/32 in"]},"logs":{"description":"The logs at hand.","type":"array","items":{"description":"Logs of one kind.","type":"object","additionalProperties":false,"properties":{"species":{"$ref":"#/$defs/species"},"small-end":{"description":"Diameter at the small end, inside the bark.","type":["string","number"],"x-quantity":"length","examples":["19 in"]},"length":{"description":"How long the logs are.","type":["string","number"],"x-quantity":"length","examples":["22 ft"]},"count":{"description":"How many logs of this kind.","type":"integer","minimum":1,"maximum":1000,"examples":[9]}},"required":["small-end","length","count"],"examples":["{species: eastern-white-pine, small-end: 19 in, length: 22 ft, count: 9}"]},"examples":["[{species: eastern-white-pine, small-end: 19 in, length: 22 ft, count: 9}]"]}}},"grid":{"description":"The lines everything is placed by.","type":"object","additionalProperties":false,"properties":{"walls":{"description":"The walls, lettered, each with its distance from the first.","type":"object","additionalProperties":false,"patternProperties":{"^[A-Z]$":{"$ref":"#/$defs/wallLine"}},"minProperties":1,"examples":["{A: 0, B: 13 ft}"]},"bents":{"description":"The bents, numbered, each with its distance from the first.","type":"object","additionalProperties":false,"patternProperties":{"^[1-9][0-9]*$":{"$ref":"#/$defs/bentLine"}},"minProperties":1,"examples":["{1: 0, 2: 9 ft, 3: 18 ft}"]},"levels":{"description":"Heights above the datum, each under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"description":"This height above the datum.","type":["string","number"],"x-quantity":"length","examples":["7 ft 10 in"]},"examples":["{pier-top: 8 in, tie-top: 7 ft 10 in, eave: 9 ft 4 in}"]}},"required":["walls","bents"],"examples":["{walls: {A: 0, B: 13 ft}, bents: {1: 0, 2: 9 ft}}"]},"members":{"description":"The timbers, each entry under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"$ref":"#/$defs/member"},"examples":["{post: {kind: post, section: 8x8, at: [A1, A2, B1, B2]}}"],"minProperties":1},"joints":{"description":"The joints, each entry under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"$ref":"#/$defs/joint"},"examples":["{post-head: {kind: mortise-and-tenon, of: post, into: plate}}"]},"roof":{"description":"The roof and what lies on it.","type":"object","required":["kind"],"discriminator":{"propertyName":"kind"},"oneOf":[{"$ref":"#/$defs/roof-gable"},{"$ref":"#/$defs/roof-shed"}]},"piers":{"description":"The piers, each entry under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"$ref":"#/$defs/pier"},"examples":["{all: {under: post, kind: tube, diameter: 16 in, depth: 50 in}}"]},"floors":{"description":"Floors, each under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"description":"A floor and what it carries.","type":"object","additionalProperties":false,"properties":{"on":{"description":"The timbers that carry it.","type":"string","x-ref":["member"],"examples":["joist"]},"live":{"description":"What people and goods weigh on it.","type":["string","number"],"x-quantity":"pressure","examples":["30 psf","40 psf"]}},"required":["on","live"],"examples":["{on: joist, live: 30 psf}"]},"examples":["{loft: {on: joist, live: 30 psf}}"]},"crew":{"description":"Who and what lifts the timbers.","type":"object","additionalProperties":false,"properties":{"people":{"description":"How many people.","type":"integer","minimum":1,"maximum":200,"examples":[2]},"each":{"description":"What one person lifts.","type":["string","number"],"x-quantity":"force","examples":["80 lb"]},"machine":{"description":"A machine that helps.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"What kind of machine it is.","type":"string","enum":["forks","crane","hoist","gin-pole"],"examples":["forks"]},"limit":{"description":"The most it lifts.","type":["string","number"],"x-quantity":"force","examples":["1500 lb"]}},"required":["kind"],"examples":["{kind: forks, limit: 1500 lb}"]}},"examples":["{people: 2, each: 80 lb}"]},"prices":{"description":"What one of each costs, in your own money.","type":"object","additionalProperties":{"description":"The price of one.","type":"number","minimum":0,"examples":[7.1]},"examples":["{concrete-bag: 7.10, peg: 1.80}"]},"accept":{"description":"Findings that you accept, each with its reason. They stay listed in every report.","type":"array","items":{"description":"An accepted finding.","type":"object","additionalProperties":false,"properties":{"check":{"description":"The name of the check.","type":"string","x-ref":["check"],"examples":["post-slender"]},"at":{"description":"The stick, joint or pier it holds for. Without it: everywhere.","type":"string","x-ref":["stick"],"examples":["post@A2"]},"because":{"description":"Why it is acceptable.","type":"string","examples":["reviewed by the engineer, May 2027"]}},"required":["check","because"]},"examples":["[{check: post-slender, at: post@A2, because: \"reviewed by the engineer, May 2027\"}]"]}},"required":["grid","timber","members"],"$defs":{"place":{"description":"A place of the grid: a wall and a bent (A1), or so far along a wall from bent 1 (B@4 ft 9 in).","type":"string","pattern":"^[A-Z](?:[1-9][0-9]*|@.+)$","x-quantity":"grid-place","x-ref":["place"],"examples":["A1","B@4 ft 9 in"]},"places":{"description":"Where it stands: one place of the grid or a list of them.","type":["string","array"],"pattern":"^[A-Z](?:[1-9][0-9]*|@.+)$","items":{"$ref":"#/$defs/place"},"minItems":1,"x-quantity":"grid-place","x-ref":["place"],"examples":["[A1, A2, B1, B2]"]},"walls":{"description":"The walls it runs along: one letter or a list.","type":["string","array"],"pattern":"^[A-Z]$","items":{"description":"A wall of the grid.","type":"string","pattern":"^[A-Z]$","x-ref":["wall"],"examples":["A"]},"minItems":1,"x-ref":["wall"],"examples":["[A, B]"]},"bents":{"description":"The bents it stands in: one number or a list.","type":["string","integer","array"],"pattern":"^[1-9][0-9]*$","minimum":1,"items":{"description":"A bent of the grid.","type":["string","integer"],"pattern":"^[1-9][0-9]*$","minimum":1,"x-ref":["bent"],"examples":[1]},"minItems":1,"x-ref":["bent"],"examples":["[1, 2, 3]"]},"timbers":{"description":"One timber or a list: the name of an entry (post), a kind, or a single stick (post@A1).","type":["string","array"],"items":{"description":"An entry, a kind or a single stick.","type":"string","x-ref":["member","stick","kind"],"examples":["post","post@A1"]},"minItems":1,"x-ref":["member","stick","kind"],"examples":["post","[knee, tie-knee]"]},"height":{"description":"A height: the name of a level, or a length above the datum.","type":["string","number"],"x-quantity":"height","examples":["eave","9 ft 4 in"],"x-ref":["level"]},"section":{"description":"Width by depth, actual sizes: 8x9 is 8 in wide and 9 in deep. Depth stands upright in a lying timber, lies across the bent in a post, and in their plane in braces and rafters. `2x8 nominal` is planed lumber.","type":["string","number"],"x-quantity":"section","examples":["8x9","5 1/2 x 7 1/4","2x8 nominal"]},"timberName":{"description":"The class of timber it is cut from, a name under `timber`. Without it, the first class that fits.","type":"string","x-ref":["class"],"examples":["frame"]},"species":{"description":"The wood: a species (white-oak) or a group of the lumber grades (eastern-hemlock-tamarack).","type":"string","x-ref":["species"],"examples":["eastern-white-pine","white-oak"]},"wallLine":{"description":"How far the wall stands from the first wall, across the bents.","type":["string","number","object"],"x-quantity":"length","additionalProperties":false,"properties":{"at":{"description":"How far it stands from the first line of the grid.","type":["string","number"],"x-quantity":"length","examples":["13 ft","9 ft"]},"reference":{"description":"Which face of the timbers lies on this line. Without it: the outside face in outer lines, the center in inner ones.","type":"string","enum":["center","outward","toward-1","toward-a"],"examples":["center"]}},"required":["at"],"examples":["13 ft","{at: 13 ft, reference: center}"]},"bentLine":{"description":"How far the bent stands from the first bent, along the walls.","type":["string","number","object"],"x-quantity":"length","additionalProperties":false,"properties":{"at":{"description":"How far it stands from the first line of the grid.","type":["string","number"],"x-quantity":"length","examples":["13 ft","9 ft"]},"reference":{"description":"Which face of the timbers lies on this line. Without it: the outside face in outer lines, the center in inner ones.","type":"string","enum":["center","outward","toward-1","toward-a"],"examples":["center"]}},"required":["at"],"examples":["9 ft","{at: 9 ft, reference: toward-1}"]},"from":{"description":"Where it starts: a wall or bent, a place, a level, or a timber (then at that timber's near face).","type":["string","integer"],"x-ref":["wall","bent","place","level","member","pier-top"],"examples":["A","1","pier-top"]},"to":{"description":"Where it ends: a wall or bent, a place, a level, or a timber (then at that timber's near face).","type":["string","integer"],"x-ref":["wall","bent","place","level","member"],"examples":["B","3","plate"]},"splice":{"description":"Divides a long timber in two, joined end to end.","type":"object","additionalProperties":false,"properties":{"at":{"description":"The grid line or place where the joint sits.","type":["string","integer"],"x-ref":["bent","wall","place"],"examples":["2"]},"kind":{"description":"The joint that holds the two lengths together.","type":"string","enum":["half-lap-scarf"],"examples":["half-lap-scarf"],"default":"half-lap-scarf","x-default-source":"common practice"}},"required":["at"],"examples":["{at: 2, kind: half-lap-scarf}"]},"memberOverhang":{"description":"How far it runs past its first and its last grid line.","type":["string","number","object"],"x-quantity":"length","additionalProperties":false,"properties":{"from":{"description":"Past its first grid line.","type":["string","number"],"x-quantity":"length","examples":["12 in"]},"to":{"description":"Past its last grid line.","type":["string","number"],"x-quantity":"length","examples":["12 in"]}},"examples":["12 in","{from: 12 in, to: 0}"]},"spacing":{"description":"The most allowed from center to center.","type":["string","number"],"x-quantity":"length","examples":["24 in","30 in"]},"count":{"description":"How many, instead of a spacing.","type":"integer","minimum":1,"maximum":500,"examples":[7]},"layout":{"description":"even: the same spacing throughout. fixed: exactly the spacing, the remainder in the last bay.","type":"string","enum":["even","fixed"],"examples":["even"],"default":"even","x-default-source":"common practice"},"face":{"description":"Across the thickness: flush with the reference faces of its timbers, or in the middle of them.","type":"string","enum":["reference","center"],"examples":["reference"],"default":"reference","x-default-source":"common practice"},"between":{"description":"The two timbers it stands between, by entry or single stick.","type":"array","minItems":2,"maxItems":2,"items":{"description":"One of the two timbers.","type":"string","x-ref":["member","stick"],"examples":["post"]},"x-ref":["member","stick"],"examples":["[post, plate]"]},"leg":{"description":"Along each of the two timbers, from the inner corner of their housed faces to the far end of the brace's bearing.","type":["string","number"],"x-quantity":"length","examples":["36 in"]},"legs":{"description":"Unequal legs, each by the name of the timber it lies along.","type":"object","additionalProperties":{"description":"The leg along this timber.","type":["string","number"],"x-quantity":"length","examples":["54 in"]},"minProperties":2,"maxProperties":2,"x-ref":["member"],"examples":["{post: 54 in, plate: 36 in}"]},"curve":{"description":"Hollows the long edge, the one away from the corner. What is left there is the depth less the rise.","type":"object","additionalProperties":false,"properties":{"radius":{"description":"The radius of the hollow edge.","type":["string","number"],"x-quantity":"length","examples":["100 in"]},"rise":{"description":"How deep the hollow is in its middle.","type":["string","number"],"x-quantity":"length","examples":["2 in"]}},"examples":["{radius: 100 in}"],"minProperties":1,"maxProperties":1},"above":{"description":"It sits above its upper timber instead of below.","type":"boolean","examples":[true],"default":false,"x-default-source":"common practice"},"turned":{"description":"Swaps width and depth: the timber is turned a quarter about its own axis.","type":"boolean","examples":[true],"default":false,"x-default-source":"common practice"},"ends":{"description":"Both ends placed by hand, for what the grid cannot say; `kind` then only says what the timber does.","type":"array","minItems":2,"maxItems":2,"items":{"$ref":"#/$defs/endPlace"},"examples":["[{at: A1, level: tie-top}, {at: A2, level: tie-top, offset: [0, 4 in, 0]}]"]},"hungOn":{"description":"The post that carries it like a gate leaf: the name of a single stick.","type":"string","x-ref":["stick"],"examples":["post@A1"]},"endPlace":{"description":"One end, placed by hand.","type":"object","additionalProperties":false,"properties":{"at":{"$ref":"#/$defs/place"},"level":{"$ref":"#/$defs/height"},"offset":{"description":"From there, along the walls, across the bents and upwards.","type":"array","minItems":3,"maxItems":3,"items":{"description":"An offset, negative the other way.","type":["string","number"],"x-quantity":"length","examples":["4 in","0"]},"examples":["[0, 4 in, 0]"]}},"examples":["{at: A1, level: tie-top}"]},"member-post":{"description":"An upright timber from the ground or a floor to what it carries.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"An upright timber from the ground or a floor to what it carries.","const":"post","examples":["post"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"at":{"$ref":"#/$defs/places"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-plate":{"description":"A lying timber on top of the posts that carries the rafters.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber on top of the posts that carries the rafters.","const":"plate","examples":["plate"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-sill":{"description":"A lying timber at the foot of the posts.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber at the foot of the posts.","const":"sill","examples":["sill"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-girt":{"description":"A lying timber between posts, below the plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber between posts, below the plate.","const":"girt","examples":["girt"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-tie":{"description":"A lying timber across a bent that holds the walls together.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber across a bent that holds the walls together.","const":"tie","examples":["tie"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-beam":{"description":"A lying timber that carries others.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber that carries others.","const":"beam","examples":["beam"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-joist":{"description":"One of a row of timbers that carry a floor.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"One of a row of timbers that carry a floor.","const":"joist","examples":["joist"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-purlin":{"description":"One of a row of timbers along the roof that carry the deck or the covering.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"One of a row of timbers along the roof that carry the deck or the covering.","const":"purlin","examples":["purlin"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-king-post":{"description":"The upright in the middle of a bent, from the tie to the ridge.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The upright in the middle of a bent, from the tie to the ridge.","const":"king-post","examples":["king-post"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"bents":{"$ref":"#/$defs/bents"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-strut":{"description":"A timber that props one timber from another: upright at a place of the grid, or slanting between two timbers.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A timber that props one timber from another: upright at a place of the grid, or slanting between two timbers.","const":"strut","examples":["strut"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"at":{"$ref":"#/$defs/places"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"between":{"$ref":"#/$defs/between"},"leg":{"$ref":"#/$defs/leg"},"legs":{"$ref":"#/$defs/legs"},"curve":{"$ref":"#/$defs/curve"},"above":{"$ref":"#/$defs/above"},"face":{"$ref":"#/$defs/face"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-brace":{"description":"A slanting timber in the corner of two others. One entry makes a brace at every corner where it fits.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A slanting timber in the corner of two others. One entry makes a brace at every corner where it fits.","const":"brace","examples":["brace"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"between":{"$ref":"#/$defs/between"},"leg":{"$ref":"#/$defs/leg"},"legs":{"$ref":"#/$defs/legs"},"curve":{"$ref":"#/$defs/curve"},"above":{"$ref":"#/$defs/above"},"face":{"$ref":"#/$defs/face"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section","between"]},"member-ridge":{"description":"The lying timber at the top, midway between the plates, that the rafters head into.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The lying timber at the top, midway between the plates, that the rafters head into.","const":"ridge","examples":["ridge"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"overhang":{"$ref":"#/$defs/memberOverhang"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-rafter":{"description":"A rafter that is a timber of its own, such as a principal rafter. Common rafters stand under `roof`.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A rafter that is a timber of its own, such as a principal rafter. Common rafters stand under `roof`.","const":"rafter","examples":["rafter"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"bents":{"$ref":"#/$defs/bents"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"overhang":{"$ref":"#/$defs/memberOverhang"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member":{"description":"A kind of timber. One entry may stand for many sticks.","type":"object","required":["kind"],"discriminator":{"propertyName":"kind"},"oneOf":[{"$ref":"#/$defs/member-post"},{"$ref":"#/$defs/member-plate"},{"$ref":"#/$defs/member-sill"},{"$ref":"#/$defs/member-girt"},{"$ref":"#/$defs/member-tie"},{"$ref":"#/$defs/member-beam"},{"$ref":"#/$defs/member-joist"},{"$ref":"#/$defs/member-purlin"},{"$ref":"#/$defs/member-king-post"},{"$ref":"#/$defs/member-strut"},{"$ref":"#/$defs/member-brace"},{"$ref":"#/$defs/member-ridge"},{"$ref":"#/$defs/member-rafter"}]},"tenon":{"description":"The tenon. It lies along the grain of the timber it enters.","type":"object","additionalProperties":false,"properties":{"thickness":{"description":"Between its cheeks.","type":["string","number"],"x-quantity":"length","examples":["2 in","1 1/2 in"]},"length":{"description":"From the shoulder to its end.","type":["string","number"],"x-quantity":"length","examples":["6 1/2 in"]},"width":{"description":"Across the grain of the mortised timber. Without it: full width, less 1 in at a timber's free end.","type":["string","number"],"x-quantity":"length","examples":["7 in"]},"set-in":{"description":"From the reference face of the mortised timber to the near cheek. Without it: 2 in, braces 1 1/2 in.","type":["string","number"],"x-quantity":"length","examples":["2 in"]},"through":{"description":"It goes right through and ends flush, or past it by `tail`.","type":"boolean","examples":[true],"default":false,"x-default-source":"common practice"}},"examples":["{thickness: 2 in, length: 6 1/2 in}"]},"housing":{"description":"How deep the whole end is let into the other timber.","type":["string","number"],"x-quantity":"length","examples":["1/2 in","3/4 in"]},"wedge":{"description":"The wedge that locks the joint.","type":"object","additionalProperties":false,"properties":{"species":{"$ref":"#/$defs/species"},"slope":{"description":"Its slope. Without it: 1 in 10.","type":["string","number"],"x-quantity":"pitch","examples":["1:10"]}},"examples":["{species: white-oak}"]},"tail":{"description":"How far a through tenon stands out past the far face.","type":["string","number"],"x-quantity":"length","examples":["4 in"]},"lap":{"description":"The length of the lap along the grain.","type":["string","number"],"x-quantity":"length","examples":["16 in"]},"onePeg":{"description":"The pegs that hold the tenon.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many pegs each joint has; 0 for a joint without pegs.","type":"integer","minimum":0,"maximum":24,"examples":[2],"default":1,"x-default-source":"common practice"},"diameter":{"description":"How thick the pegs are.","type":["string","number"],"x-quantity":"length","examples":["3/4 in","1 in"]},"draw":{"description":"How far the hole in the tenon is set toward the shoulder, so that the peg pulls the joint tight.","type":["string","number"],"x-quantity":"length","examples":["1/8 in","3/32 in"]}},"examples":["{count: 2, diameter: 3/4 in}"]},"twoPegs":{"description":"The pegs that hold the tenon.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many pegs each joint has; 0 for a joint without pegs.","type":"integer","minimum":0,"maximum":24,"examples":[2],"default":2,"x-default-source":"common practice"},"diameter":{"description":"How thick the pegs are.","type":["string","number"],"x-quantity":"length","examples":["3/4 in","1 in"]},"draw":{"description":"How far the hole in the tenon is set toward the shoulder, so that the peg pulls the joint tight.","type":["string","number"],"x-quantity":"length","examples":["1/8 in","3/32 in"]}},"examples":["{count: 2, diameter: 3/4 in}"]},"fourPegs":{"description":"The pegs that hold the tenon.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many pegs each joint has; 0 for a joint without pegs.","type":"integer","minimum":0,"maximum":24,"examples":[2],"default":4,"x-default-source":"common practice"},"diameter":{"description":"How thick the pegs are.","type":["string","number"],"x-quantity":"length","examples":["3/4 in","1 in"]},"draw":{"description":"How far the hole in the tenon is set toward the shoulder, so that the peg pulls the joint tight.","type":["string","number"],"x-quantity":"length","examples":["1/8 in","3/32 in"]}},"examples":["{count: 2, diameter: 3/4 in}"]},"joint-mortise-and-tenon":{"description":"A tenon in a mortise, held by pegs.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A tenon in a mortise, held by pegs.","const":"mortise-and-tenon","examples":["mortise-and-tenon"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"},"tenon":{"$ref":"#/$defs/tenon"},"pegs":{"$ref":"#/$defs/twoPegs"},"tail":{"$ref":"#/$defs/tail"},"wedge":{"$ref":"#/$defs/wedge"}},"required":["kind","of","into"]},"joint-wedged-half-dovetail":{"description":"A through tenon, level on top and cut up below, that drops into its mortise and is locked by a wedge above.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A through tenon, level on top and cut up below, that drops into its mortise and is locked by a wedge above.","const":"wedged-half-dovetail","examples":["wedged-half-dovetail"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"},"tenon":{"$ref":"#/$defs/tenon"},"drop":{"description":"How far the lower edge is cut up at the shoulder, and how far the timber drops as it goes in.","type":["string","number"],"x-quantity":"length","examples":["1 1/4 in"]},"wedge":{"$ref":"#/$defs/wedge"},"pegs":{"$ref":"#/$defs/twoPegs"},"tail":{"$ref":"#/$defs/tail"}},"required":["kind","of","into"]},"joint-brace-tenon":{"description":"The tenon at each end of a brace.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The tenon at each end of a brace.","const":"brace-tenon","examples":["brace-tenon"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"},"tenon":{"$ref":"#/$defs/tenon"},"pegs":{"$ref":"#/$defs/onePeg"}},"required":["kind","of","into"]},"joint-birds-mouth":{"description":"A notch in a rafter that sits on the plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A notch in a rafter that sits on the plate.","const":"birds-mouth","examples":["birds-mouth"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"seat":{"description":"The level cut of the notch.","type":["string","number"],"x-quantity":"length","examples":["3 1/2 in"]}},"required":["kind","of","into"]},"joint-housed":{"description":"The whole end let into the other timber.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The whole end let into the other timber.","const":"housed","examples":["housed"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"}},"required":["kind","of","into"]},"joint-housed-dovetail":{"description":"A dovetail at the end of a joist that drops into a housing.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A dovetail at the end of a joist that drops into a housing.","const":"housed-dovetail","examples":["housed-dovetail"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"},"dovetail":{"description":"The dovetail.","type":"object","additionalProperties":false,"properties":{"length":{"description":"How far it reaches into the beam.","type":["string","number"],"x-quantity":"length","examples":["3 in"]},"depth":{"description":"How deep the dovetail is cut.","type":["string","number"],"x-quantity":"length","examples":["3 in"]},"flare":{"description":"How much it widens on each side.","type":["string","number"],"x-quantity":"length","examples":["1/2 in"]}},"examples":["{length: 3 in, depth: 3 in, flare: 1/2 in}"]}},"required":["kind","of","into"]},"joint-pocket":{"description":"A joist's end that drops into a pocket open at the top.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A joist's end that drops into a pocket open at the top.","const":"pocket","examples":["pocket"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"}},"required":["kind","of","into"]},"joint-corner-half-lap":{"description":"Two timbers that cross at a corner, each cut away by half.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Two timbers that cross at a corner, each cut away by half.","const":"corner-half-lap","examples":["corner-half-lap"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"lap":{"$ref":"#/$defs/lap"},"pegs":{"$ref":"#/$defs/onePeg"}},"required":["kind","of","into"]},"joint-half-lap-scarf":{"description":"Two lengths of a timber lapped end to end.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Two lengths of a timber lapped end to end.","const":"half-lap-scarf","examples":["half-lap-scarf"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"lap":{"$ref":"#/$defs/lap"},"pegs":{"$ref":"#/$defs/fourPegs"}},"required":["kind","of","into"]},"joint":{"description":"A joint, at every place where its timbers meet.","type":"object","required":["kind"],"discriminator":{"propertyName":"kind"},"oneOf":[{"$ref":"#/$defs/joint-mortise-and-tenon"},{"$ref":"#/$defs/joint-wedged-half-dovetail"},{"$ref":"#/$defs/joint-brace-tenon"},{"$ref":"#/$defs/joint-birds-mouth"},{"$ref":"#/$defs/joint-housed"},{"$ref":"#/$defs/joint-housed-dovetail"},{"$ref":"#/$defs/joint-pocket"},{"$ref":"#/$defs/joint-corner-half-lap"},{"$ref":"#/$defs/joint-half-lap-scarf"}]},"rafters":{"description":"The common rafters of the roof.","type":"object","additionalProperties":false,"properties":{"section":{"$ref":"#/$defs/section"},"timber":{"$ref":"#/$defs/timberName"},"spacing":{"description":"The most allowed from center to center; divided evenly between the rake rafters.","type":["string","number"],"x-quantity":"length","examples":["30 in","24 in"]},"count":{"description":"How many on each slope, instead of a spacing.","type":"integer","minimum":2,"maximum":500,"examples":[8]},"layout":{"description":"even: the same spacing throughout. fixed: exactly the spacing, the remainder in the last bay.","type":"string","enum":["even","fixed"],"examples":["even"],"default":"even","x-default-source":"common practice"},"seat":{"description":"How the rafters sit on the plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A bird's mouth: a level seat and a plumb cut on the plate's outside face.","type":"string","enum":["birds-mouth"],"examples":["birds-mouth"],"default":"birds-mouth","x-default-source":"common practice"},"length":{"description":"The level seat. Without it: the largest quarter inch that stays within a quarter of the rafter's depth.","type":["string","number"],"x-quantity":"length","examples":["3 1/2 in"]}},"required":["kind"],"examples":["{kind: birds-mouth}"]},"head":{"description":"How the rafters meet the ridge or the high plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"housed: let into the ridge, open on top. birds-mouth: on the high plate of a shed roof.","type":"string","enum":["housed","birds-mouth"],"examples":["housed"]},"into":{"description":"The timber that receives them.","type":"string","x-ref":["member"],"examples":["ridge"]},"housing":{"description":"How deep they are let in.","type":["string","number"],"x-quantity":"length","examples":["1/2 in"],"default":"1/2 in","x-default-source":"common practice"}},"required":["kind"],"examples":["{kind: housed, into: ridge}"]},"overhang":{"description":"How far the roof stands out.","type":"object","additionalProperties":false,"properties":{"eave":{"description":"Level, from the plate's outside face to the rafter's outer tip.","type":["string","number"],"x-quantity":"length","examples":["18 in"]},"rake":{"description":"From the end bent's outer face to the deck's edge.","type":["string","number"],"x-quantity":"length","examples":["12 in"]},"high":{"description":"At the high side of a shed roof.","type":["string","number"],"x-quantity":"length","examples":["12 in"]}},"examples":["{eave: 18 in, rake: 12 in}"]},"fasten":{"description":"What holds each rafter down on the plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Screws or nails.","type":"string","enum":["screws","nails"],"examples":["screws"]},"count":{"description":"For each rafter and seat.","type":"integer","minimum":1,"maximum":24,"examples":[2]},"diameter":{"description":"How thick they are.","type":["string","number"],"x-quantity":"length","examples":["5/16 in"]},"length":{"description":"How long they are.","type":["string","number"],"x-quantity":"length","examples":["10 in"]}},"required":["kind","count"],"examples":["{kind: screws, count: 2, diameter: 5/16 in, length: 10 in}"]}},"required":["section"],"examples":["{section: 3x7, spacing: 30 in}"]},"deck":{"description":"What lies on the rafters.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"boards across the rafters, structural panels, or purlins with gaps between.","type":"string","enum":["boards","panels","purlins"],"examples":["boards"]},"thickness":{"description":"How thick it is.","type":["string","number"],"x-quantity":"length","examples":["1 in"]},"spacing":{"description":"Of purlins, from center to center.","type":["string","number"],"x-quantity":"length","examples":["24 in"]},"laid":{"description":"How boards lie: straight across the rafters, or diagonally at 45°. Diagonal boards, like structural panels, brace the plane of the roof.","type":"string","enum":["across","diagonal"],"default":"across","x-default-source":"common practice","examples":["diagonal"]}},"required":["kind"],"examples":["{kind: boards, thickness: 1 in}"]},"covering":{"description":"What keeps the rain out.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Which covering it is.","type":"string","enum":["standing-seam","ribbed-steel","corrugated-steel","asphalt-shingles","wood-shingles","wood-shakes","slate","clay-tile","roll-roofing"],"examples":["standing-seam"]},"coverage":{"description":"The width that one sheet covers.","type":["string","number"],"x-quantity":"length","examples":["16 in","36 in"]},"weight":{"description":"Its weight on the slope, where yours differs from the usual one.","type":["string","number"],"x-quantity":"pressure","examples":["1.5 psf"]}},"required":["kind"],"examples":["{kind: standing-seam, coverage: 16 in}"]},"pitch":{"description":"Rise over run, or an angle.","type":["string","number"],"x-quantity":"pitch","examples":["7:12","30 deg"]},"roof-gable":{"description":"Two slopes that meet at a ridge.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Two slopes that meet at a ridge.","const":"gable","examples":["gable"]},"pitch":{"$ref":"#/$defs/pitch"},"rafters":{"$ref":"#/$defs/rafters"},"deck":{"$ref":"#/$defs/deck"},"covering":{"$ref":"#/$defs/covering"}},"required":["kind","pitch"]},"roof-shed":{"description":"One slope, from a high wall to a low one.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"One slope, from a high wall to a low one.","const":"shed","examples":["shed"]},"pitch":{"$ref":"#/$defs/pitch"},"high":{"description":"The wall whose plate is higher.","type":"string","pattern":"^[A-Z]$","x-ref":["wall"],"examples":["A"]},"rafters":{"$ref":"#/$defs/rafters"},"deck":{"$ref":"#/$defs/deck"},"covering":{"$ref":"#/$defs/covering"}},"required":["kind","high"]},"under":{"description":"The timber it carries: an entry or a single stick, or a list of them.","type":["string","array"],"items":{"description":"One of the timbers.","type":"string","x-ref":["member","stick"],"examples":["post"]},"minItems":1,"x-ref":["member","stick"],"examples":["post"]},"pierDepth":{"description":"From the lowest ground that touches it to its own bottom; a footing lies below that.","type":["string","number"],"x-quantity":"length","examples":["50 in"]},"lateral":{"description":"Soil resistance sideways: the tabled value, or the doubled one where half an inch of movement at the ground does no harm (IBC 1806.3.4).","type":"string","enum":["single","doubled"],"examples":["single"],"default":"single","x-default-source":"common practice"},"anchor":{"description":"What ties the post to the pier.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A strap cast into the concrete, a post base bolted to it, or a dowel.","type":"string","enum":["embedded-strap","post-base","dowel"],"examples":["embedded-strap"]},"stand-off":{"description":"The gap between concrete and end grain.","type":["string","number"],"x-quantity":"length","examples":["1 in"]}},"required":["kind"],"examples":["{kind: embedded-strap, stand-off: 1 in}"]},"rebar":{"description":"Upright bars in the pier.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many bars stand in the pier.","type":"integer","minimum":1,"maximum":24,"examples":[3]},"size":{"description":"Bar number, in eighths of an inch.","type":"integer","minimum":3,"examples":[4],"maximum":11}},"required":["count","size"],"examples":["{count: 3, size: 4}"]},"pier-tube":{"description":"A round concrete pier cast in a tube.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A round concrete pier cast in a tube.","const":"tube","examples":["tube"]},"diameter":{"description":"Inside diameter of the tube.","type":["string","number"],"x-quantity":"length","examples":["16 in"]},"under":{"$ref":"#/$defs/under"},"at":{"$ref":"#/$defs/places"},"depth":{"$ref":"#/$defs/pierDepth"},"top":{"$ref":"#/$defs/height","description":"The height of its top: a level or a length above the datum.","examples":["pier-top"]},"lateral":{"$ref":"#/$defs/lateral"},"anchor":{"$ref":"#/$defs/anchor"},"rebar":{"$ref":"#/$defs/rebar"},"footing":{"description":"A wider footing below.","type":"object","additionalProperties":false,"properties":{"diameter":{"description":"How wide it is.","type":["string","number"],"x-quantity":"length","examples":["24 in"]},"thickness":{"description":"How thick it is.","type":["string","number"],"x-quantity":"length","examples":["12 in"]}},"required":["diameter","thickness"],"examples":["{diameter: 24 in, thickness: 12 in}"]}},"required":["kind","diameter"]},"pier-pad":{"description":"A square concrete pad.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A square concrete pad.","const":"pad","examples":["pad"]},"width":{"description":"The side of the square.","type":["string","number"],"x-quantity":"length","examples":["24 in"]},"under":{"$ref":"#/$defs/under"},"at":{"$ref":"#/$defs/places"},"depth":{"$ref":"#/$defs/pierDepth"},"top":{"$ref":"#/$defs/height","description":"The height of its top: a level or a length above the datum.","examples":["pier-top"]},"lateral":{"$ref":"#/$defs/lateral"},"anchor":{"$ref":"#/$defs/anchor"},"rebar":{"$ref":"#/$defs/rebar"}},"required":["kind","width"]},"pier":{"description":"A pier under a post or a beam.","type":"object","required":["kind"],"discriminator":{"propertyName":"kind"},"oneOf":[{"$ref":"#/$defs/pier-tube"},{"$ref":"#/$defs/pier-pad"}]}}};
 const func1 = Object.prototype.hasOwnProperty;
 const pattern3 = new RegExp("^(?:[1-9][0-9]*|[A-Z](?:[1-9][0-9]*)?)$", "u");
 const pattern5 = new RegExp("^[\\p{L}][\\p{L}\\p{N}_-]*$", "u");
@@ -5435,7 +5435,7 @@ return errors === 0;
 }
 validate361.evaluated = {"dynamicProps":false,"dynamicItems":false};
 
-const schema82 = {"description":"The common rafters of the roof.","type":"object","additionalProperties":false,"properties":{"section":{"$ref":"#/$defs/section"},"timber":{"$ref":"#/$defs/timberName"},"spacing":{"description":"The most allowed from center to center; divided evenly between the rake rafters.","type":["string","number"],"x-quantity":"length","examples":["30 in","24 in"]},"count":{"description":"How many on each slope, instead of a spacing.","type":"integer","minimum":2,"maximum":500,"examples":[8]},"layout":{"description":"even: the same spacing throughout. fixed: exactly the spacing, the remainder in the last bay.","type":"string","enum":["even","fixed"],"examples":["even"],"default":"even","x-default-source":"common practice"},"seat":{"description":"How the rafters sit on the plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A bird's mouth: a level seat and a plumb cut on the plate's outside face.","type":"string","enum":["birds-mouth"],"examples":["birds-mouth"],"default":"birds-mouth","x-default-source":"common practice"},"length":{"description":"The level seat. Without it: the largest quarter inch that stays within a quarter of the rafter's depth.","type":["string","number"],"x-quantity":"length","examples":["3 1/2 in"]}},"required":["kind"],"examples":["{kind: birds-mouth}"]},"head":{"description":"How the rafters meet the ridge or the high plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"housed: let into the ridge, open on top. birds-mouth: on the high plate of a shed roof.","type":"string","enum":["housed","birds-mouth"],"examples":["housed"]},"into":{"description":"The timber that receives them.","type":"string","x-ref":["member"],"examples":["ridge"]},"housing":{"description":"How deep they are let in.","type":["string","number"],"x-quantity":"length","examples":["1/2 in"],"default":"1/2 in","x-default-source":"common practice"}},"required":["kind"],"examples":["{kind: housed, into: ridge}"]},"overhang":{"description":"How far the roof stands out.","type":"object","additionalProperties":false,"properties":{"eave":{"description":"Level, from the plate's outside face to the rafter's outer tip.","type":["string","number"],"x-quantity":"length","examples":["18 in"]},"rake":{"description":"From the end bent's outer face to the deck's edge.","type":["string","number"],"x-quantity":"length","examples":["12 in"]},"high":{"description":"At the high side of a shed roof.","type":["string","number"],"x-quantity":"length","examples":["12 in"]}},"examples":["{eave: 18 in, rake: 12 in}"]},"fasten":{"description":"What holds each rafter down on the plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Screws or nails.","type":"string","enum":["screws","nails"],"examples":["screws"]},"count":{"description":"For each rafter and seat.","type":"integer","minimum":1,"examples":[2]},"diameter":{"description":"How thick they are.","type":["string","number"],"x-quantity":"length","examples":["5/16 in"]},"length":{"description":"How long they are.","type":["string","number"],"x-quantity":"length","examples":["10 in"]}},"required":["kind","count"],"examples":["{kind: screws, count: 2, diameter: 5/16 in, length: 10 in}"]}},"required":["section"],"examples":["{section: 3x7, spacing: 30 in}"]};
+const schema82 = {"description":"The common rafters of the roof.","type":"object","additionalProperties":false,"properties":{"section":{"$ref":"#/$defs/section"},"timber":{"$ref":"#/$defs/timberName"},"spacing":{"description":"The most allowed from center to center; divided evenly between the rake rafters.","type":["string","number"],"x-quantity":"length","examples":["30 in","24 in"]},"count":{"description":"How many on each slope, instead of a spacing.","type":"integer","minimum":2,"maximum":500,"examples":[8]},"layout":{"description":"even: the same spacing throughout. fixed: exactly the spacing, the remainder in the last bay.","type":"string","enum":["even","fixed"],"examples":["even"],"default":"even","x-default-source":"common practice"},"seat":{"description":"How the rafters sit on the plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A bird's mouth: a level seat and a plumb cut on the plate's outside face.","type":"string","enum":["birds-mouth"],"examples":["birds-mouth"],"default":"birds-mouth","x-default-source":"common practice"},"length":{"description":"The level seat. Without it: the largest quarter inch that stays within a quarter of the rafter's depth.","type":["string","number"],"x-quantity":"length","examples":["3 1/2 in"]}},"required":["kind"],"examples":["{kind: birds-mouth}"]},"head":{"description":"How the rafters meet the ridge or the high plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"housed: let into the ridge, open on top. birds-mouth: on the high plate of a shed roof.","type":"string","enum":["housed","birds-mouth"],"examples":["housed"]},"into":{"description":"The timber that receives them.","type":"string","x-ref":["member"],"examples":["ridge"]},"housing":{"description":"How deep they are let in.","type":["string","number"],"x-quantity":"length","examples":["1/2 in"],"default":"1/2 in","x-default-source":"common practice"}},"required":["kind"],"examples":["{kind: housed, into: ridge}"]},"overhang":{"description":"How far the roof stands out.","type":"object","additionalProperties":false,"properties":{"eave":{"description":"Level, from the plate's outside face to the rafter's outer tip.","type":["string","number"],"x-quantity":"length","examples":["18 in"]},"rake":{"description":"From the end bent's outer face to the deck's edge.","type":["string","number"],"x-quantity":"length","examples":["12 in"]},"high":{"description":"At the high side of a shed roof.","type":["string","number"],"x-quantity":"length","examples":["12 in"]}},"examples":["{eave: 18 in, rake: 12 in}"]},"fasten":{"description":"What holds each rafter down on the plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Screws or nails.","type":"string","enum":["screws","nails"],"examples":["screws"]},"count":{"description":"For each rafter and seat.","type":"integer","minimum":1,"maximum":24,"examples":[2]},"diameter":{"description":"How thick they are.","type":["string","number"],"x-quantity":"length","examples":["5/16 in"]},"length":{"description":"How long they are.","type":["string","number"],"x-quantity":"length","examples":["10 in"]}},"required":["kind","count"],"examples":["{kind: screws, count: 2, diameter: 5/16 in, length: 10 in}"]}},"required":["section"],"examples":["{section: 3x7, spacing: 30 in}"]};
 
 function validate363(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
@@ -5848,8 +5848,8 @@ vErrors.push(err31);
 errors++;
 }
 if((typeof data18 == "number") && (isFinite(data18))){
-if(data18 < 1 || isNaN(data18)){
-const err32 = {instancePath:instancePath+"/fasten/count",schemaPath:"#/properties/fasten/properties/count/minimum",keyword:"minimum",params:{comparison: ">=", limit: 1}};
+if(data18 > 24 || isNaN(data18)){
+const err32 = {instancePath:instancePath+"/fasten/count",schemaPath:"#/properties/fasten/properties/count/maximum",keyword:"maximum",params:{comparison: "<=", limit: 24}};
 if(vErrors === null){
 vErrors = [err32];
 }
@@ -5858,12 +5858,8 @@ vErrors.push(err32);
 }
 errors++;
 }
-}
-}
-if(data16.diameter !== undefined){
-let data19 = data16.diameter;
-if((typeof data19 !== "string") && (!((typeof data19 == "number") && (isFinite(data19))))){
-const err33 = {instancePath:instancePath+"/fasten/diameter",schemaPath:"#/properties/fasten/properties/diameter/type",keyword:"type",params:{type: schema82.properties.fasten.properties.diameter.type}};
+if(data18 < 1 || isNaN(data18)){
+const err33 = {instancePath:instancePath+"/fasten/count",schemaPath:"#/properties/fasten/properties/count/minimum",keyword:"minimum",params:{comparison: ">=", limit: 1}};
 if(vErrors === null){
 vErrors = [err33];
 }
@@ -5873,10 +5869,11 @@ vErrors.push(err33);
 errors++;
 }
 }
-if(data16.length !== undefined){
-let data20 = data16.length;
-if((typeof data20 !== "string") && (!((typeof data20 == "number") && (isFinite(data20))))){
-const err34 = {instancePath:instancePath+"/fasten/length",schemaPath:"#/properties/fasten/properties/length/type",keyword:"type",params:{type: schema82.properties.fasten.properties.length.type}};
+}
+if(data16.diameter !== undefined){
+let data19 = data16.diameter;
+if((typeof data19 !== "string") && (!((typeof data19 == "number") && (isFinite(data19))))){
+const err34 = {instancePath:instancePath+"/fasten/diameter",schemaPath:"#/properties/fasten/properties/diameter/type",keyword:"type",params:{type: schema82.properties.fasten.properties.diameter.type}};
 if(vErrors === null){
 vErrors = [err34];
 }
@@ -5886,9 +5883,10 @@ vErrors.push(err34);
 errors++;
 }
 }
-}
-else {
-const err35 = {instancePath:instancePath+"/fasten",schemaPath:"#/properties/fasten/type",keyword:"type",params:{type: "object"}};
+if(data16.length !== undefined){
+let data20 = data16.length;
+if((typeof data20 !== "string") && (!((typeof data20 == "number") && (isFinite(data20))))){
+const err35 = {instancePath:instancePath+"/fasten/length",schemaPath:"#/properties/fasten/properties/length/type",keyword:"type",params:{type: schema82.properties.fasten.properties.length.type}};
 if(vErrors === null){
 vErrors = [err35];
 }
@@ -5900,7 +5898,7 @@ errors++;
 }
 }
 else {
-const err36 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+const err36 = {instancePath:instancePath+"/fasten",schemaPath:"#/properties/fasten/type",keyword:"type",params:{type: "object"}};
 if(vErrors === null){
 vErrors = [err36];
 }
@@ -5909,12 +5907,24 @@ vErrors.push(err36);
 }
 errors++;
 }
+}
+}
+else {
+const err37 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err37];
+}
+else {
+vErrors.push(err37);
+}
+errors++;
+}
 validate363.errors = vErrors;
 return errors === 0;
 }
 validate363.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-const schema83 = {"description":"What lies on the rafters.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"boards across the rafters, structural panels, or purlins with gaps between.","type":"string","enum":["boards","panels","purlins"],"examples":["boards"]},"thickness":{"description":"How thick it is.","type":["string","number"],"x-quantity":"length","examples":["1 in"]},"spacing":{"description":"Of purlins, from center to center.","type":["string","number"],"x-quantity":"length","examples":["24 in"]},"laid":{"description":"How boards lie: straight across the rafters, or diagonally at 45°. Diagonal boards, like structural panels, brace the plane of the roof.","type":"string","enum":["across","diagonal"],"default":"across","examples":["diagonal"]}},"required":["kind"],"examples":["{kind: boards, thickness: 1 in}"]};
+const schema83 = {"description":"What lies on the rafters.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"boards across the rafters, structural panels, or purlins with gaps between.","type":"string","enum":["boards","panels","purlins"],"examples":["boards"]},"thickness":{"description":"How thick it is.","type":["string","number"],"x-quantity":"length","examples":["1 in"]},"spacing":{"description":"Of purlins, from center to center.","type":["string","number"],"x-quantity":"length","examples":["24 in"]},"laid":{"description":"How boards lie: straight across the rafters, or diagonally at 45°. Diagonal boards, like structural panels, brace the plane of the roof.","type":"string","enum":["across","diagonal"],"default":"across","x-default-source":"common practice","examples":["diagonal"]}},"required":["kind"],"examples":["{kind: boards, thickness: 1 in}"]};
 
 function validate367(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
@@ -6560,7 +6570,7 @@ return errors === 0;
 }
 validate388.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-const schema92 = {"description":"Upright bars in the pier.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many bars stand in the pier.","type":"integer","minimum":1,"examples":[3]},"size":{"description":"Bar number, in eighths of an inch.","type":"integer","minimum":3,"examples":[4],"maximum":11}},"required":["count","size"],"examples":["{count: 3, size: 4}"]};
+const schema92 = {"description":"Upright bars in the pier.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many bars stand in the pier.","type":"integer","minimum":1,"maximum":24,"examples":[3]},"size":{"description":"Bar number, in eighths of an inch.","type":"integer","minimum":3,"examples":[4],"maximum":11}},"required":["count","size"],"examples":["{count: 3, size: 4}"]};
 
 function validate390(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
@@ -6618,8 +6628,8 @@ vErrors.push(err3);
 errors++;
 }
 if((typeof data0 == "number") && (isFinite(data0))){
-if(data0 < 1 || isNaN(data0)){
-const err4 = {instancePath:instancePath+"/count",schemaPath:"#/properties/count/minimum",keyword:"minimum",params:{comparison: ">=", limit: 1}};
+if(data0 > 24 || isNaN(data0)){
+const err4 = {instancePath:instancePath+"/count",schemaPath:"#/properties/count/maximum",keyword:"maximum",params:{comparison: "<=", limit: 24}};
 if(vErrors === null){
 vErrors = [err4];
 }
@@ -6628,12 +6638,8 @@ vErrors.push(err4);
 }
 errors++;
 }
-}
-}
-if(data.size !== undefined){
-let data1 = data.size;
-if(!(((typeof data1 == "number") && (!(data1 % 1) && !isNaN(data1))) && (isFinite(data1)))){
-const err5 = {instancePath:instancePath+"/size",schemaPath:"#/properties/size/type",keyword:"type",params:{type: "integer"}};
+if(data0 < 1 || isNaN(data0)){
+const err5 = {instancePath:instancePath+"/count",schemaPath:"#/properties/count/minimum",keyword:"minimum",params:{comparison: ">=", limit: 1}};
 if(vErrors === null){
 vErrors = [err5];
 }
@@ -6642,9 +6648,12 @@ vErrors.push(err5);
 }
 errors++;
 }
-if((typeof data1 == "number") && (isFinite(data1))){
-if(data1 > 11 || isNaN(data1)){
-const err6 = {instancePath:instancePath+"/size",schemaPath:"#/properties/size/maximum",keyword:"maximum",params:{comparison: "<=", limit: 11}};
+}
+}
+if(data.size !== undefined){
+let data1 = data.size;
+if(!(((typeof data1 == "number") && (!(data1 % 1) && !isNaN(data1))) && (isFinite(data1)))){
+const err6 = {instancePath:instancePath+"/size",schemaPath:"#/properties/size/type",keyword:"type",params:{type: "integer"}};
 if(vErrors === null){
 vErrors = [err6];
 }
@@ -6653,8 +6662,9 @@ vErrors.push(err6);
 }
 errors++;
 }
-if(data1 < 3 || isNaN(data1)){
-const err7 = {instancePath:instancePath+"/size",schemaPath:"#/properties/size/minimum",keyword:"minimum",params:{comparison: ">=", limit: 3}};
+if((typeof data1 == "number") && (isFinite(data1))){
+if(data1 > 11 || isNaN(data1)){
+const err7 = {instancePath:instancePath+"/size",schemaPath:"#/properties/size/maximum",keyword:"maximum",params:{comparison: "<=", limit: 11}};
 if(vErrors === null){
 vErrors = [err7];
 }
@@ -6663,16 +6673,26 @@ vErrors.push(err7);
 }
 errors++;
 }
-}
-}
-}
-else {
-const err8 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(data1 < 3 || isNaN(data1)){
+const err8 = {instancePath:instancePath+"/size",schemaPath:"#/properties/size/minimum",keyword:"minimum",params:{comparison: ">=", limit: 3}};
 if(vErrors === null){
 vErrors = [err8];
 }
 else {
 vErrors.push(err8);
+}
+errors++;
+}
+}
+}
+}
+else {
+const err9 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err9];
+}
+else {
+vErrors.push(err9);
 }
 errors++;
 }
@@ -8052,8 +8072,8 @@ vErrors.push(err75);
 errors++;
 }
 if((typeof data45 == "number") && (isFinite(data45))){
-if(data45 < 1 || isNaN(data45)){
-const err76 = {instancePath:instancePath+"/mill/logs/" + i0+"/count",schemaPath:"#/properties/mill/properties/logs/items/properties/count/minimum",keyword:"minimum",params:{comparison: ">=", limit: 1}};
+if(data45 > 1000 || isNaN(data45)){
+const err76 = {instancePath:instancePath+"/mill/logs/" + i0+"/count",schemaPath:"#/properties/mill/properties/logs/items/properties/count/maximum",keyword:"maximum",params:{comparison: "<=", limit: 1000}};
 if(vErrors === null){
 vErrors = [err76];
 }
@@ -8062,11 +8082,8 @@ vErrors.push(err76);
 }
 errors++;
 }
-}
-}
-}
-else {
-const err77 = {instancePath:instancePath+"/mill/logs/" + i0,schemaPath:"#/properties/mill/properties/logs/items/type",keyword:"type",params:{type: "object"}};
+if(data45 < 1 || isNaN(data45)){
+const err77 = {instancePath:instancePath+"/mill/logs/" + i0+"/count",schemaPath:"#/properties/mill/properties/logs/items/properties/count/minimum",keyword:"minimum",params:{comparison: ">=", limit: 1}};
 if(vErrors === null){
 vErrors = [err77];
 }
@@ -8077,8 +8094,9 @@ errors++;
 }
 }
 }
+}
 else {
-const err78 = {instancePath:instancePath+"/mill/logs",schemaPath:"#/properties/mill/properties/logs/type",keyword:"type",params:{type: "array"}};
+const err78 = {instancePath:instancePath+"/mill/logs/" + i0,schemaPath:"#/properties/mill/properties/logs/items/type",keyword:"type",params:{type: "object"}};
 if(vErrors === null){
 vErrors = [err78];
 }
@@ -8090,7 +8108,7 @@ errors++;
 }
 }
 else {
-const err79 = {instancePath:instancePath+"/mill",schemaPath:"#/properties/mill/type",keyword:"type",params:{type: "object"}};
+const err79 = {instancePath:instancePath+"/mill/logs",schemaPath:"#/properties/mill/properties/logs/type",keyword:"type",params:{type: "array"}};
 if(vErrors === null){
 vErrors = [err79];
 }
@@ -8100,11 +8118,9 @@ vErrors.push(err79);
 errors++;
 }
 }
-if(data.grid !== undefined){
-let data46 = data.grid;
-if(data46 && typeof data46 == "object" && !Array.isArray(data46)){
-if(data46.walls === undefined){
-const err80 = {instancePath:instancePath+"/grid",schemaPath:"#/properties/grid/required",keyword:"required",params:{missingProperty: "walls"}};
+}
+else {
+const err80 = {instancePath:instancePath+"/mill",schemaPath:"#/properties/mill/type",keyword:"type",params:{type: "object"}};
 if(vErrors === null){
 vErrors = [err80];
 }
@@ -8113,8 +8129,12 @@ vErrors.push(err80);
 }
 errors++;
 }
-if(data46.bents === undefined){
-const err81 = {instancePath:instancePath+"/grid",schemaPath:"#/properties/grid/required",keyword:"required",params:{missingProperty: "bents"}};
+}
+if(data.grid !== undefined){
+let data46 = data.grid;
+if(data46 && typeof data46 == "object" && !Array.isArray(data46)){
+if(data46.walls === undefined){
+const err81 = {instancePath:instancePath+"/grid",schemaPath:"#/properties/grid/required",keyword:"required",params:{missingProperty: "walls"}};
 if(vErrors === null){
 vErrors = [err81];
 }
@@ -8123,9 +8143,8 @@ vErrors.push(err81);
 }
 errors++;
 }
-for(const key13 in data46){
-if(!(((key13 === "walls") || (key13 === "bents")) || (key13 === "levels"))){
-const err82 = {instancePath:instancePath+"/grid",schemaPath:"#/properties/grid/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key13}};
+if(data46.bents === undefined){
+const err82 = {instancePath:instancePath+"/grid",schemaPath:"#/properties/grid/required",keyword:"required",params:{missingProperty: "bents"}};
 if(vErrors === null){
 vErrors = [err82];
 }
@@ -8134,12 +8153,9 @@ vErrors.push(err82);
 }
 errors++;
 }
-}
-if(data46.walls !== undefined){
-let data47 = data46.walls;
-if(data47 && typeof data47 == "object" && !Array.isArray(data47)){
-if(Object.keys(data47).length < 1){
-const err83 = {instancePath:instancePath+"/grid/walls",schemaPath:"#/properties/grid/properties/walls/minProperties",keyword:"minProperties",params:{limit: 1}};
+for(const key13 in data46){
+if(!(((key13 === "walls") || (key13 === "bents")) || (key13 === "levels"))){
+const err83 = {instancePath:instancePath+"/grid",schemaPath:"#/properties/grid/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key13}};
 if(vErrors === null){
 vErrors = [err83];
 }
@@ -8148,14 +8164,28 @@ vErrors.push(err83);
 }
 errors++;
 }
-for(const key14 in data47){
-if(!(pattern6.test(key14))){
-const err84 = {instancePath:instancePath+"/grid/walls",schemaPath:"#/properties/grid/properties/walls/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key14}};
+}
+if(data46.walls !== undefined){
+let data47 = data46.walls;
+if(data47 && typeof data47 == "object" && !Array.isArray(data47)){
+if(Object.keys(data47).length < 1){
+const err84 = {instancePath:instancePath+"/grid/walls",schemaPath:"#/properties/grid/properties/walls/minProperties",keyword:"minProperties",params:{limit: 1}};
 if(vErrors === null){
 vErrors = [err84];
 }
 else {
 vErrors.push(err84);
+}
+errors++;
+}
+for(const key14 in data47){
+if(!(pattern6.test(key14))){
+const err85 = {instancePath:instancePath+"/grid/walls",schemaPath:"#/properties/grid/properties/walls/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key14}};
+if(vErrors === null){
+vErrors = [err85];
+}
+else {
+vErrors.push(err85);
 }
 errors++;
 }
@@ -8170,21 +8200,7 @@ errors = vErrors.length;
 }
 }
 else {
-const err85 = {instancePath:instancePath+"/grid/walls",schemaPath:"#/properties/grid/properties/walls/type",keyword:"type",params:{type: "object"}};
-if(vErrors === null){
-vErrors = [err85];
-}
-else {
-vErrors.push(err85);
-}
-errors++;
-}
-}
-if(data46.bents !== undefined){
-let data49 = data46.bents;
-if(data49 && typeof data49 == "object" && !Array.isArray(data49)){
-if(Object.keys(data49).length < 1){
-const err86 = {instancePath:instancePath+"/grid/bents",schemaPath:"#/properties/grid/properties/bents/minProperties",keyword:"minProperties",params:{limit: 1}};
+const err86 = {instancePath:instancePath+"/grid/walls",schemaPath:"#/properties/grid/properties/walls/type",keyword:"type",params:{type: "object"}};
 if(vErrors === null){
 vErrors = [err86];
 }
@@ -8193,14 +8209,28 @@ vErrors.push(err86);
 }
 errors++;
 }
-for(const key16 in data49){
-if(!(pattern8.test(key16))){
-const err87 = {instancePath:instancePath+"/grid/bents",schemaPath:"#/properties/grid/properties/bents/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key16}};
+}
+if(data46.bents !== undefined){
+let data49 = data46.bents;
+if(data49 && typeof data49 == "object" && !Array.isArray(data49)){
+if(Object.keys(data49).length < 1){
+const err87 = {instancePath:instancePath+"/grid/bents",schemaPath:"#/properties/grid/properties/bents/minProperties",keyword:"minProperties",params:{limit: 1}};
 if(vErrors === null){
 vErrors = [err87];
 }
 else {
 vErrors.push(err87);
+}
+errors++;
+}
+for(const key16 in data49){
+if(!(pattern8.test(key16))){
+const err88 = {instancePath:instancePath+"/grid/bents",schemaPath:"#/properties/grid/properties/bents/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key16}};
+if(vErrors === null){
+vErrors = [err88];
+}
+else {
+vErrors.push(err88);
 }
 errors++;
 }
@@ -8215,12 +8245,12 @@ errors = vErrors.length;
 }
 }
 else {
-const err88 = {instancePath:instancePath+"/grid/bents",schemaPath:"#/properties/grid/properties/bents/type",keyword:"type",params:{type: "object"}};
+const err89 = {instancePath:instancePath+"/grid/bents",schemaPath:"#/properties/grid/properties/bents/type",keyword:"type",params:{type: "object"}};
 if(vErrors === null){
-vErrors = [err88];
+vErrors = [err89];
 }
 else {
-vErrors.push(err88);
+vErrors.push(err89);
 }
 errors++;
 }
@@ -8232,19 +8262,7 @@ for(const key18 in data51){
 const _errs117 = errors;
 if(typeof key18 === "string"){
 if(!pattern5.test(key18)){
-const err89 = {instancePath:instancePath+"/grid/levels",schemaPath:"#/properties/grid/properties/levels/propertyNames/pattern",keyword:"pattern",params:{pattern: "^[\\p{L}][\\p{L}\\p{N}_-]*$"},propertyName:key18};
-if(vErrors === null){
-vErrors = [err89];
-}
-else {
-vErrors.push(err89);
-}
-errors++;
-}
-}
-var valid17 = _errs117 === errors;
-if(!valid17){
-const err90 = {instancePath:instancePath+"/grid/levels",schemaPath:"#/properties/grid/properties/levels/propertyNames",keyword:"propertyNames",params:{propertyName: key18}};
+const err90 = {instancePath:instancePath+"/grid/levels",schemaPath:"#/properties/grid/properties/levels/propertyNames/pattern",keyword:"pattern",params:{pattern: "^[\\p{L}][\\p{L}\\p{N}_-]*$"},propertyName:key18};
 if(vErrors === null){
 vErrors = [err90];
 }
@@ -8254,10 +8272,9 @@ vErrors.push(err90);
 errors++;
 }
 }
-for(const key19 in data51){
-let data52 = data51[key19];
-if((typeof data52 !== "string") && (!((typeof data52 == "number") && (isFinite(data52))))){
-const err91 = {instancePath:instancePath+"/grid/levels/" + key19.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/grid/properties/levels/additionalProperties/type",keyword:"type",params:{type: schema19.properties.grid.properties.levels.additionalProperties.type}};
+var valid17 = _errs117 === errors;
+if(!valid17){
+const err91 = {instancePath:instancePath+"/grid/levels",schemaPath:"#/properties/grid/properties/levels/propertyNames",keyword:"propertyNames",params:{propertyName: key18}};
 if(vErrors === null){
 vErrors = [err91];
 }
@@ -8267,9 +8284,10 @@ vErrors.push(err91);
 errors++;
 }
 }
-}
-else {
-const err92 = {instancePath:instancePath+"/grid/levels",schemaPath:"#/properties/grid/properties/levels/type",keyword:"type",params:{type: "object"}};
+for(const key19 in data51){
+let data52 = data51[key19];
+if((typeof data52 !== "string") && (!((typeof data52 == "number") && (isFinite(data52))))){
+const err92 = {instancePath:instancePath+"/grid/levels/" + key19.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/grid/properties/levels/additionalProperties/type",keyword:"type",params:{type: schema19.properties.grid.properties.levels.additionalProperties.type}};
 if(vErrors === null){
 vErrors = [err92];
 }
@@ -8281,7 +8299,7 @@ errors++;
 }
 }
 else {
-const err93 = {instancePath:instancePath+"/grid",schemaPath:"#/properties/grid/type",keyword:"type",params:{type: "object"}};
+const err93 = {instancePath:instancePath+"/grid/levels",schemaPath:"#/properties/grid/properties/levels/type",keyword:"type",params:{type: "object"}};
 if(vErrors === null){
 vErrors = [err93];
 }
@@ -8291,11 +8309,9 @@ vErrors.push(err93);
 errors++;
 }
 }
-if(data.members !== undefined){
-let data53 = data.members;
-if(data53 && typeof data53 == "object" && !Array.isArray(data53)){
-if(Object.keys(data53).length < 1){
-const err94 = {instancePath:instancePath+"/members",schemaPath:"#/properties/members/minProperties",keyword:"minProperties",params:{limit: 1}};
+}
+else {
+const err94 = {instancePath:instancePath+"/grid",schemaPath:"#/properties/grid/type",keyword:"type",params:{type: "object"}};
 if(vErrors === null){
 vErrors = [err94];
 }
@@ -8304,11 +8320,12 @@ vErrors.push(err94);
 }
 errors++;
 }
-for(const key20 in data53){
-const _errs123 = errors;
-if(typeof key20 === "string"){
-if(!pattern5.test(key20)){
-const err95 = {instancePath:instancePath+"/members",schemaPath:"#/properties/members/propertyNames/pattern",keyword:"pattern",params:{pattern: "^[\\p{L}][\\p{L}\\p{N}_-]*$"},propertyName:key20};
+}
+if(data.members !== undefined){
+let data53 = data.members;
+if(data53 && typeof data53 == "object" && !Array.isArray(data53)){
+if(Object.keys(data53).length < 1){
+const err95 = {instancePath:instancePath+"/members",schemaPath:"#/properties/members/minProperties",keyword:"minProperties",params:{limit: 1}};
 if(vErrors === null){
 vErrors = [err95];
 }
@@ -8317,15 +8334,28 @@ vErrors.push(err95);
 }
 errors++;
 }
-}
-var valid19 = _errs123 === errors;
-if(!valid19){
-const err96 = {instancePath:instancePath+"/members",schemaPath:"#/properties/members/propertyNames",keyword:"propertyNames",params:{propertyName: key20}};
+for(const key20 in data53){
+const _errs123 = errors;
+if(typeof key20 === "string"){
+if(!pattern5.test(key20)){
+const err96 = {instancePath:instancePath+"/members",schemaPath:"#/properties/members/propertyNames/pattern",keyword:"pattern",params:{pattern: "^[\\p{L}][\\p{L}\\p{N}_-]*$"},propertyName:key20};
 if(vErrors === null){
 vErrors = [err96];
 }
 else {
 vErrors.push(err96);
+}
+errors++;
+}
+}
+var valid19 = _errs123 === errors;
+if(!valid19){
+const err97 = {instancePath:instancePath+"/members",schemaPath:"#/properties/members/propertyNames",keyword:"propertyNames",params:{propertyName: key20}};
+if(vErrors === null){
+vErrors = [err97];
+}
+else {
+vErrors.push(err97);
 }
 errors++;
 }
@@ -8338,12 +8368,12 @@ errors = vErrors.length;
 }
 }
 else {
-const err97 = {instancePath:instancePath+"/members",schemaPath:"#/properties/members/type",keyword:"type",params:{type: "object"}};
+const err98 = {instancePath:instancePath+"/members",schemaPath:"#/properties/members/type",keyword:"type",params:{type: "object"}};
 if(vErrors === null){
-vErrors = [err97];
+vErrors = [err98];
 }
 else {
-vErrors.push(err97);
+vErrors.push(err98);
 }
 errors++;
 }
@@ -8355,24 +8385,24 @@ for(const key22 in data55){
 const _errs128 = errors;
 if(typeof key22 === "string"){
 if(!pattern5.test(key22)){
-const err98 = {instancePath:instancePath+"/joints",schemaPath:"#/properties/joints/propertyNames/pattern",keyword:"pattern",params:{pattern: "^[\\p{L}][\\p{L}\\p{N}_-]*$"},propertyName:key22};
+const err99 = {instancePath:instancePath+"/joints",schemaPath:"#/properties/joints/propertyNames/pattern",keyword:"pattern",params:{pattern: "^[\\p{L}][\\p{L}\\p{N}_-]*$"},propertyName:key22};
 if(vErrors === null){
-vErrors = [err98];
+vErrors = [err99];
 }
 else {
-vErrors.push(err98);
+vErrors.push(err99);
 }
 errors++;
 }
 }
 var valid21 = _errs128 === errors;
 if(!valid21){
-const err99 = {instancePath:instancePath+"/joints",schemaPath:"#/properties/joints/propertyNames",keyword:"propertyNames",params:{propertyName: key22}};
+const err100 = {instancePath:instancePath+"/joints",schemaPath:"#/properties/joints/propertyNames",keyword:"propertyNames",params:{propertyName: key22}};
 if(vErrors === null){
-vErrors = [err99];
+vErrors = [err100];
 }
 else {
-vErrors.push(err99);
+vErrors.push(err100);
 }
 errors++;
 }
@@ -8385,12 +8415,12 @@ errors = vErrors.length;
 }
 }
 else {
-const err100 = {instancePath:instancePath+"/joints",schemaPath:"#/properties/joints/type",keyword:"type",params:{type: "object"}};
+const err101 = {instancePath:instancePath+"/joints",schemaPath:"#/properties/joints/type",keyword:"type",params:{type: "object"}};
 if(vErrors === null){
-vErrors = [err100];
+vErrors = [err101];
 }
 else {
-vErrors.push(err100);
+vErrors.push(err101);
 }
 errors++;
 }
@@ -8399,12 +8429,12 @@ if(data.roof !== undefined){
 let data57 = data.roof;
 if(data57 && typeof data57 == "object" && !Array.isArray(data57)){
 if(data57.kind === undefined){
-const err101 = {instancePath:instancePath+"/roof",schemaPath:"#/properties/roof/required",keyword:"required",params:{missingProperty: "kind"}};
+const err102 = {instancePath:instancePath+"/roof",schemaPath:"#/properties/roof/required",keyword:"required",params:{missingProperty: "kind"}};
 if(vErrors === null){
-vErrors = [err101];
+vErrors = [err102];
 }
 else {
-vErrors.push(err101);
+vErrors.push(err102);
 }
 errors++;
 }
@@ -8427,18 +8457,7 @@ props2 = true;
 }
 }
 else {
-const err102 = {instancePath:instancePath+"/roof",schemaPath:"#/properties/roof/discriminator",keyword:"discriminator",params:{error: "mapping", tag: "kind", tagValue: tag0}};
-if(vErrors === null){
-vErrors = [err102];
-}
-else {
-vErrors.push(err102);
-}
-errors++;
-}
-}
-else {
-const err103 = {instancePath:instancePath+"/roof",schemaPath:"#/properties/roof/discriminator",keyword:"discriminator",params:{error: "tag", tag: "kind", tagValue: tag0}};
+const err103 = {instancePath:instancePath+"/roof",schemaPath:"#/properties/roof/discriminator",keyword:"discriminator",params:{error: "mapping", tag: "kind", tagValue: tag0}};
 if(vErrors === null){
 vErrors = [err103];
 }
@@ -8449,12 +8468,23 @@ errors++;
 }
 }
 else {
-const err104 = {instancePath:instancePath+"/roof",schemaPath:"#/properties/roof/type",keyword:"type",params:{type: "object"}};
+const err104 = {instancePath:instancePath+"/roof",schemaPath:"#/properties/roof/discriminator",keyword:"discriminator",params:{error: "tag", tag: "kind", tagValue: tag0}};
 if(vErrors === null){
 vErrors = [err104];
 }
 else {
 vErrors.push(err104);
+}
+errors++;
+}
+}
+else {
+const err105 = {instancePath:instancePath+"/roof",schemaPath:"#/properties/roof/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err105];
+}
+else {
+vErrors.push(err105);
 }
 errors++;
 }
@@ -8466,24 +8496,24 @@ for(const key24 in data58){
 const _errs138 = errors;
 if(typeof key24 === "string"){
 if(!pattern5.test(key24)){
-const err105 = {instancePath:instancePath+"/piers",schemaPath:"#/properties/piers/propertyNames/pattern",keyword:"pattern",params:{pattern: "^[\\p{L}][\\p{L}\\p{N}_-]*$"},propertyName:key24};
+const err106 = {instancePath:instancePath+"/piers",schemaPath:"#/properties/piers/propertyNames/pattern",keyword:"pattern",params:{pattern: "^[\\p{L}][\\p{L}\\p{N}_-]*$"},propertyName:key24};
 if(vErrors === null){
-vErrors = [err105];
+vErrors = [err106];
 }
 else {
-vErrors.push(err105);
+vErrors.push(err106);
 }
 errors++;
 }
 }
 var valid26 = _errs138 === errors;
 if(!valid26){
-const err106 = {instancePath:instancePath+"/piers",schemaPath:"#/properties/piers/propertyNames",keyword:"propertyNames",params:{propertyName: key24}};
+const err107 = {instancePath:instancePath+"/piers",schemaPath:"#/properties/piers/propertyNames",keyword:"propertyNames",params:{propertyName: key24}};
 if(vErrors === null){
-vErrors = [err106];
+vErrors = [err107];
 }
 else {
-vErrors.push(err106);
+vErrors.push(err107);
 }
 errors++;
 }
@@ -8496,12 +8526,12 @@ errors = vErrors.length;
 }
 }
 else {
-const err107 = {instancePath:instancePath+"/piers",schemaPath:"#/properties/piers/type",keyword:"type",params:{type: "object"}};
+const err108 = {instancePath:instancePath+"/piers",schemaPath:"#/properties/piers/type",keyword:"type",params:{type: "object"}};
 if(vErrors === null){
-vErrors = [err107];
+vErrors = [err108];
 }
 else {
-vErrors.push(err107);
+vErrors.push(err108);
 }
 errors++;
 }
@@ -8513,19 +8543,7 @@ for(const key26 in data60){
 const _errs143 = errors;
 if(typeof key26 === "string"){
 if(!pattern5.test(key26)){
-const err108 = {instancePath:instancePath+"/floors",schemaPath:"#/properties/floors/propertyNames/pattern",keyword:"pattern",params:{pattern: "^[\\p{L}][\\p{L}\\p{N}_-]*$"},propertyName:key26};
-if(vErrors === null){
-vErrors = [err108];
-}
-else {
-vErrors.push(err108);
-}
-errors++;
-}
-}
-var valid28 = _errs143 === errors;
-if(!valid28){
-const err109 = {instancePath:instancePath+"/floors",schemaPath:"#/properties/floors/propertyNames",keyword:"propertyNames",params:{propertyName: key26}};
+const err109 = {instancePath:instancePath+"/floors",schemaPath:"#/properties/floors/propertyNames/pattern",keyword:"pattern",params:{pattern: "^[\\p{L}][\\p{L}\\p{N}_-]*$"},propertyName:key26};
 if(vErrors === null){
 vErrors = [err109];
 }
@@ -8535,11 +8553,9 @@ vErrors.push(err109);
 errors++;
 }
 }
-for(const key27 in data60){
-let data61 = data60[key27];
-if(data61 && typeof data61 == "object" && !Array.isArray(data61)){
-if(data61.on === undefined){
-const err110 = {instancePath:instancePath+"/floors/" + key27.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/floors/additionalProperties/required",keyword:"required",params:{missingProperty: "on"}};
+var valid28 = _errs143 === errors;
+if(!valid28){
+const err110 = {instancePath:instancePath+"/floors",schemaPath:"#/properties/floors/propertyNames",keyword:"propertyNames",params:{propertyName: key26}};
 if(vErrors === null){
 vErrors = [err110];
 }
@@ -8548,8 +8564,12 @@ vErrors.push(err110);
 }
 errors++;
 }
-if(data61.live === undefined){
-const err111 = {instancePath:instancePath+"/floors/" + key27.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/floors/additionalProperties/required",keyword:"required",params:{missingProperty: "live"}};
+}
+for(const key27 in data60){
+let data61 = data60[key27];
+if(data61 && typeof data61 == "object" && !Array.isArray(data61)){
+if(data61.on === undefined){
+const err111 = {instancePath:instancePath+"/floors/" + key27.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/floors/additionalProperties/required",keyword:"required",params:{missingProperty: "on"}};
 if(vErrors === null){
 vErrors = [err111];
 }
@@ -8558,9 +8578,8 @@ vErrors.push(err111);
 }
 errors++;
 }
-for(const key28 in data61){
-if(!((key28 === "on") || (key28 === "live"))){
-const err112 = {instancePath:instancePath+"/floors/" + key27.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/floors/additionalProperties/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key28}};
+if(data61.live === undefined){
+const err112 = {instancePath:instancePath+"/floors/" + key27.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/floors/additionalProperties/required",keyword:"required",params:{missingProperty: "live"}};
 if(vErrors === null){
 vErrors = [err112];
 }
@@ -8569,10 +8588,9 @@ vErrors.push(err112);
 }
 errors++;
 }
-}
-if(data61.on !== undefined){
-if(typeof data61.on !== "string"){
-const err113 = {instancePath:instancePath+"/floors/" + key27.replace(/~/g, "~0").replace(/\//g, "~1")+"/on",schemaPath:"#/properties/floors/additionalProperties/properties/on/type",keyword:"type",params:{type: "string"}};
+for(const key28 in data61){
+if(!((key28 === "on") || (key28 === "live"))){
+const err113 = {instancePath:instancePath+"/floors/" + key27.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/floors/additionalProperties/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key28}};
 if(vErrors === null){
 vErrors = [err113];
 }
@@ -8582,10 +8600,9 @@ vErrors.push(err113);
 errors++;
 }
 }
-if(data61.live !== undefined){
-let data63 = data61.live;
-if((typeof data63 !== "string") && (!((typeof data63 == "number") && (isFinite(data63))))){
-const err114 = {instancePath:instancePath+"/floors/" + key27.replace(/~/g, "~0").replace(/\//g, "~1")+"/live",schemaPath:"#/properties/floors/additionalProperties/properties/live/type",keyword:"type",params:{type: schema19.properties.floors.additionalProperties.properties.live.type}};
+if(data61.on !== undefined){
+if(typeof data61.on !== "string"){
+const err114 = {instancePath:instancePath+"/floors/" + key27.replace(/~/g, "~0").replace(/\//g, "~1")+"/on",schemaPath:"#/properties/floors/additionalProperties/properties/on/type",keyword:"type",params:{type: "string"}};
 if(vErrors === null){
 vErrors = [err114];
 }
@@ -8595,9 +8612,10 @@ vErrors.push(err114);
 errors++;
 }
 }
-}
-else {
-const err115 = {instancePath:instancePath+"/floors/" + key27.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/floors/additionalProperties/type",keyword:"type",params:{type: "object"}};
+if(data61.live !== undefined){
+let data63 = data61.live;
+if((typeof data63 !== "string") && (!((typeof data63 == "number") && (isFinite(data63))))){
+const err115 = {instancePath:instancePath+"/floors/" + key27.replace(/~/g, "~0").replace(/\//g, "~1")+"/live",schemaPath:"#/properties/floors/additionalProperties/properties/live/type",keyword:"type",params:{type: schema19.properties.floors.additionalProperties.properties.live.type}};
 if(vErrors === null){
 vErrors = [err115];
 }
@@ -8609,7 +8627,7 @@ errors++;
 }
 }
 else {
-const err116 = {instancePath:instancePath+"/floors",schemaPath:"#/properties/floors/type",keyword:"type",params:{type: "object"}};
+const err116 = {instancePath:instancePath+"/floors/" + key27.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/floors/additionalProperties/type",keyword:"type",params:{type: "object"}};
 if(vErrors === null){
 vErrors = [err116];
 }
@@ -8619,12 +8637,9 @@ vErrors.push(err116);
 errors++;
 }
 }
-if(data.crew !== undefined){
-let data64 = data.crew;
-if(data64 && typeof data64 == "object" && !Array.isArray(data64)){
-for(const key29 in data64){
-if(!(((key29 === "people") || (key29 === "each")) || (key29 === "machine"))){
-const err117 = {instancePath:instancePath+"/crew",schemaPath:"#/properties/crew/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key29}};
+}
+else {
+const err117 = {instancePath:instancePath+"/floors",schemaPath:"#/properties/floors/type",keyword:"type",params:{type: "object"}};
 if(vErrors === null){
 vErrors = [err117];
 }
@@ -8634,10 +8649,12 @@ vErrors.push(err117);
 errors++;
 }
 }
-if(data64.people !== undefined){
-let data65 = data64.people;
-if(!(((typeof data65 == "number") && (!(data65 % 1) && !isNaN(data65))) && (isFinite(data65)))){
-const err118 = {instancePath:instancePath+"/crew/people",schemaPath:"#/properties/crew/properties/people/type",keyword:"type",params:{type: "integer"}};
+if(data.crew !== undefined){
+let data64 = data.crew;
+if(data64 && typeof data64 == "object" && !Array.isArray(data64)){
+for(const key29 in data64){
+if(!(((key29 === "people") || (key29 === "each")) || (key29 === "machine"))){
+const err118 = {instancePath:instancePath+"/crew",schemaPath:"#/properties/crew/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key29}};
 if(vErrors === null){
 vErrors = [err118];
 }
@@ -8646,9 +8663,11 @@ vErrors.push(err118);
 }
 errors++;
 }
-if((typeof data65 == "number") && (isFinite(data65))){
-if(data65 < 1 || isNaN(data65)){
-const err119 = {instancePath:instancePath+"/crew/people",schemaPath:"#/properties/crew/properties/people/minimum",keyword:"minimum",params:{comparison: ">=", limit: 1}};
+}
+if(data64.people !== undefined){
+let data65 = data64.people;
+if(!(((typeof data65 == "number") && (!(data65 % 1) && !isNaN(data65))) && (isFinite(data65)))){
+const err119 = {instancePath:instancePath+"/crew/people",schemaPath:"#/properties/crew/properties/people/type",keyword:"type",params:{type: "integer"}};
 if(vErrors === null){
 vErrors = [err119];
 }
@@ -8657,12 +8676,9 @@ vErrors.push(err119);
 }
 errors++;
 }
-}
-}
-if(data64.each !== undefined){
-let data66 = data64.each;
-if((typeof data66 !== "string") && (!((typeof data66 == "number") && (isFinite(data66))))){
-const err120 = {instancePath:instancePath+"/crew/each",schemaPath:"#/properties/crew/properties/each/type",keyword:"type",params:{type: schema19.properties.crew.properties.each.type}};
+if((typeof data65 == "number") && (isFinite(data65))){
+if(data65 > 200 || isNaN(data65)){
+const err120 = {instancePath:instancePath+"/crew/people",schemaPath:"#/properties/crew/properties/people/maximum",keyword:"maximum",params:{comparison: "<=", limit: 200}};
 if(vErrors === null){
 vErrors = [err120];
 }
@@ -8671,12 +8687,8 @@ vErrors.push(err120);
 }
 errors++;
 }
-}
-if(data64.machine !== undefined){
-let data67 = data64.machine;
-if(data67 && typeof data67 == "object" && !Array.isArray(data67)){
-if(data67.kind === undefined){
-const err121 = {instancePath:instancePath+"/crew/machine",schemaPath:"#/properties/crew/properties/machine/required",keyword:"required",params:{missingProperty: "kind"}};
+if(data65 < 1 || isNaN(data65)){
+const err121 = {instancePath:instancePath+"/crew/people",schemaPath:"#/properties/crew/properties/people/minimum",keyword:"minimum",params:{comparison: ">=", limit: 1}};
 if(vErrors === null){
 vErrors = [err121];
 }
@@ -8685,9 +8697,12 @@ vErrors.push(err121);
 }
 errors++;
 }
-for(const key30 in data67){
-if(!((key30 === "kind") || (key30 === "limit"))){
-const err122 = {instancePath:instancePath+"/crew/machine",schemaPath:"#/properties/crew/properties/machine/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key30}};
+}
+}
+if(data64.each !== undefined){
+let data66 = data64.each;
+if((typeof data66 !== "string") && (!((typeof data66 == "number") && (isFinite(data66))))){
+const err122 = {instancePath:instancePath+"/crew/each",schemaPath:"#/properties/crew/properties/each/type",keyword:"type",params:{type: schema19.properties.crew.properties.each.type}};
 if(vErrors === null){
 vErrors = [err122];
 }
@@ -8697,10 +8712,11 @@ vErrors.push(err122);
 errors++;
 }
 }
-if(data67.kind !== undefined){
-let data68 = data67.kind;
-if(typeof data68 !== "string"){
-const err123 = {instancePath:instancePath+"/crew/machine/kind",schemaPath:"#/properties/crew/properties/machine/properties/kind/type",keyword:"type",params:{type: "string"}};
+if(data64.machine !== undefined){
+let data67 = data64.machine;
+if(data67 && typeof data67 == "object" && !Array.isArray(data67)){
+if(data67.kind === undefined){
+const err123 = {instancePath:instancePath+"/crew/machine",schemaPath:"#/properties/crew/properties/machine/required",keyword:"required",params:{missingProperty: "kind"}};
 if(vErrors === null){
 vErrors = [err123];
 }
@@ -8709,8 +8725,9 @@ vErrors.push(err123);
 }
 errors++;
 }
-if(!((((data68 === "forks") || (data68 === "crane")) || (data68 === "hoist")) || (data68 === "gin-pole"))){
-const err124 = {instancePath:instancePath+"/crew/machine/kind",schemaPath:"#/properties/crew/properties/machine/properties/kind/enum",keyword:"enum",params:{allowedValues: schema19.properties.crew.properties.machine.properties.kind.enum}};
+for(const key30 in data67){
+if(!((key30 === "kind") || (key30 === "limit"))){
+const err124 = {instancePath:instancePath+"/crew/machine",schemaPath:"#/properties/crew/properties/machine/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key30}};
 if(vErrors === null){
 vErrors = [err124];
 }
@@ -8720,10 +8737,10 @@ vErrors.push(err124);
 errors++;
 }
 }
-if(data67.limit !== undefined){
-let data69 = data67.limit;
-if((typeof data69 !== "string") && (!((typeof data69 == "number") && (isFinite(data69))))){
-const err125 = {instancePath:instancePath+"/crew/machine/limit",schemaPath:"#/properties/crew/properties/machine/properties/limit/type",keyword:"type",params:{type: schema19.properties.crew.properties.machine.properties.limit.type}};
+if(data67.kind !== undefined){
+let data68 = data67.kind;
+if(typeof data68 !== "string"){
+const err125 = {instancePath:instancePath+"/crew/machine/kind",schemaPath:"#/properties/crew/properties/machine/properties/kind/type",keyword:"type",params:{type: "string"}};
 if(vErrors === null){
 vErrors = [err125];
 }
@@ -8732,10 +8749,8 @@ vErrors.push(err125);
 }
 errors++;
 }
-}
-}
-else {
-const err126 = {instancePath:instancePath+"/crew/machine",schemaPath:"#/properties/crew/properties/machine/type",keyword:"type",params:{type: "object"}};
+if(!((((data68 === "forks") || (data68 === "crane")) || (data68 === "hoist")) || (data68 === "gin-pole"))){
+const err126 = {instancePath:instancePath+"/crew/machine/kind",schemaPath:"#/properties/crew/properties/machine/properties/kind/enum",keyword:"enum",params:{allowedValues: schema19.properties.crew.properties.machine.properties.kind.enum}};
 if(vErrors === null){
 vErrors = [err126];
 }
@@ -8745,14 +8760,39 @@ vErrors.push(err126);
 errors++;
 }
 }
-}
-else {
-const err127 = {instancePath:instancePath+"/crew",schemaPath:"#/properties/crew/type",keyword:"type",params:{type: "object"}};
+if(data67.limit !== undefined){
+let data69 = data67.limit;
+if((typeof data69 !== "string") && (!((typeof data69 == "number") && (isFinite(data69))))){
+const err127 = {instancePath:instancePath+"/crew/machine/limit",schemaPath:"#/properties/crew/properties/machine/properties/limit/type",keyword:"type",params:{type: schema19.properties.crew.properties.machine.properties.limit.type}};
 if(vErrors === null){
 vErrors = [err127];
 }
 else {
 vErrors.push(err127);
+}
+errors++;
+}
+}
+}
+else {
+const err128 = {instancePath:instancePath+"/crew/machine",schemaPath:"#/properties/crew/properties/machine/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err128];
+}
+else {
+vErrors.push(err128);
+}
+errors++;
+}
+}
+}
+else {
+const err129 = {instancePath:instancePath+"/crew",schemaPath:"#/properties/crew/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err129];
+}
+else {
+vErrors.push(err129);
 }
 errors++;
 }
@@ -8764,35 +8804,35 @@ for(const key31 in data70){
 let data71 = data70[key31];
 if((typeof data71 == "number") && (isFinite(data71))){
 if(data71 < 0 || isNaN(data71)){
-const err128 = {instancePath:instancePath+"/prices/" + key31.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/prices/additionalProperties/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0}};
-if(vErrors === null){
-vErrors = [err128];
-}
-else {
-vErrors.push(err128);
-}
-errors++;
-}
-}
-else {
-const err129 = {instancePath:instancePath+"/prices/" + key31.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/prices/additionalProperties/type",keyword:"type",params:{type: "number"}};
-if(vErrors === null){
-vErrors = [err129];
-}
-else {
-vErrors.push(err129);
-}
-errors++;
-}
-}
-}
-else {
-const err130 = {instancePath:instancePath+"/prices",schemaPath:"#/properties/prices/type",keyword:"type",params:{type: "object"}};
+const err130 = {instancePath:instancePath+"/prices/" + key31.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/prices/additionalProperties/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0}};
 if(vErrors === null){
 vErrors = [err130];
 }
 else {
 vErrors.push(err130);
+}
+errors++;
+}
+}
+else {
+const err131 = {instancePath:instancePath+"/prices/" + key31.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/prices/additionalProperties/type",keyword:"type",params:{type: "number"}};
+if(vErrors === null){
+vErrors = [err131];
+}
+else {
+vErrors.push(err131);
+}
+errors++;
+}
+}
+}
+else {
+const err132 = {instancePath:instancePath+"/prices",schemaPath:"#/properties/prices/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err132];
+}
+else {
+vErrors.push(err132);
 }
 errors++;
 }
@@ -8805,28 +8845,7 @@ for(let i1=0; i1<len1; i1++){
 let data73 = data72[i1];
 if(data73 && typeof data73 == "object" && !Array.isArray(data73)){
 if(data73.check === undefined){
-const err131 = {instancePath:instancePath+"/accept/" + i1,schemaPath:"#/properties/accept/items/required",keyword:"required",params:{missingProperty: "check"}};
-if(vErrors === null){
-vErrors = [err131];
-}
-else {
-vErrors.push(err131);
-}
-errors++;
-}
-if(data73.because === undefined){
-const err132 = {instancePath:instancePath+"/accept/" + i1,schemaPath:"#/properties/accept/items/required",keyword:"required",params:{missingProperty: "because"}};
-if(vErrors === null){
-vErrors = [err132];
-}
-else {
-vErrors.push(err132);
-}
-errors++;
-}
-for(const key32 in data73){
-if(!(((key32 === "check") || (key32 === "at")) || (key32 === "because"))){
-const err133 = {instancePath:instancePath+"/accept/" + i1,schemaPath:"#/properties/accept/items/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key32}};
+const err133 = {instancePath:instancePath+"/accept/" + i1,schemaPath:"#/properties/accept/items/required",keyword:"required",params:{missingProperty: "check"}};
 if(vErrors === null){
 vErrors = [err133];
 }
@@ -8835,10 +8854,8 @@ vErrors.push(err133);
 }
 errors++;
 }
-}
-if(data73.check !== undefined){
-if(typeof data73.check !== "string"){
-const err134 = {instancePath:instancePath+"/accept/" + i1+"/check",schemaPath:"#/properties/accept/items/properties/check/type",keyword:"type",params:{type: "string"}};
+if(data73.because === undefined){
+const err134 = {instancePath:instancePath+"/accept/" + i1,schemaPath:"#/properties/accept/items/required",keyword:"required",params:{missingProperty: "because"}};
 if(vErrors === null){
 vErrors = [err134];
 }
@@ -8847,10 +8864,9 @@ vErrors.push(err134);
 }
 errors++;
 }
-}
-if(data73.at !== undefined){
-if(typeof data73.at !== "string"){
-const err135 = {instancePath:instancePath+"/accept/" + i1+"/at",schemaPath:"#/properties/accept/items/properties/at/type",keyword:"type",params:{type: "string"}};
+for(const key32 in data73){
+if(!(((key32 === "check") || (key32 === "at")) || (key32 === "because"))){
+const err135 = {instancePath:instancePath+"/accept/" + i1,schemaPath:"#/properties/accept/items/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key32}};
 if(vErrors === null){
 vErrors = [err135];
 }
@@ -8860,9 +8876,9 @@ vErrors.push(err135);
 errors++;
 }
 }
-if(data73.because !== undefined){
-if(typeof data73.because !== "string"){
-const err136 = {instancePath:instancePath+"/accept/" + i1+"/because",schemaPath:"#/properties/accept/items/properties/because/type",keyword:"type",params:{type: "string"}};
+if(data73.check !== undefined){
+if(typeof data73.check !== "string"){
+const err136 = {instancePath:instancePath+"/accept/" + i1+"/check",schemaPath:"#/properties/accept/items/properties/check/type",keyword:"type",params:{type: "string"}};
 if(vErrors === null){
 vErrors = [err136];
 }
@@ -8872,9 +8888,9 @@ vErrors.push(err136);
 errors++;
 }
 }
-}
-else {
-const err137 = {instancePath:instancePath+"/accept/" + i1,schemaPath:"#/properties/accept/items/type",keyword:"type",params:{type: "object"}};
+if(data73.at !== undefined){
+if(typeof data73.at !== "string"){
+const err137 = {instancePath:instancePath+"/accept/" + i1+"/at",schemaPath:"#/properties/accept/items/properties/at/type",keyword:"type",params:{type: "string"}};
 if(vErrors === null){
 vErrors = [err137];
 }
@@ -8884,9 +8900,9 @@ vErrors.push(err137);
 errors++;
 }
 }
-}
-else {
-const err138 = {instancePath:instancePath+"/accept",schemaPath:"#/properties/accept/type",keyword:"type",params:{type: "array"}};
+if(data73.because !== undefined){
+if(typeof data73.because !== "string"){
+const err138 = {instancePath:instancePath+"/accept/" + i1+"/because",schemaPath:"#/properties/accept/items/properties/because/type",keyword:"type",params:{type: "string"}};
 if(vErrors === null){
 vErrors = [err138];
 }
@@ -8898,12 +8914,36 @@ errors++;
 }
 }
 else {
-const err139 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+const err139 = {instancePath:instancePath+"/accept/" + i1,schemaPath:"#/properties/accept/items/type",keyword:"type",params:{type: "object"}};
 if(vErrors === null){
 vErrors = [err139];
 }
 else {
 vErrors.push(err139);
+}
+errors++;
+}
+}
+}
+else {
+const err140 = {instancePath:instancePath+"/accept",schemaPath:"#/properties/accept/type",keyword:"type",params:{type: "array"}};
+if(vErrors === null){
+vErrors = [err140];
+}
+else {
+vErrors.push(err140);
+}
+errors++;
+}
+}
+}
+else {
+const err141 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err141];
+}
+else {
+vErrors.push(err141);
 }
 errors++;
 }
