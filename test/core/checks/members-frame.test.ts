@@ -49,6 +49,46 @@ findingsFixture(
   { whole: true },
 );
 
+/** The shed with a rail that begins at post@A1. */
+const railed = (rail: string, ...marks: string[]): string =>
+  SHED.replace("joints:\n", `${[`  rail: ${rail}`, ...marks].join("\n")}\njoints:\n`);
+const JOINT_ASSUMED = "# ^^^^ note joint-assumed: rail meets post";
+
+findingsFixture(
+  "end-unsupported: a girt on one post swings, and the frame is not blamed for it",
+  railed(
+    "{kind: girt, section: 6x6, walls: [A], from: 1, to: 5 ft, top: 4 ft}",
+    "# ^^^^ error end-unsupported: rail@A is held at post@A1 only: its other end, 56 5/8 in away, meets no timber",
+    JOINT_ASSUMED,
+  ),
+  { whole: true },
+);
+findingsFixture(
+  "end-unsupported: carried on to the next post it is held",
+  railed("{kind: girt, section: 6x6, walls: [A], from: 1, to: 2, top: 4 ft}", JOINT_ASSUMED),
+  { whole: true },
+);
+findingsFixture(
+  "end-unsupported: what goes on beyond that post is a stick of its own, on one joint",
+  railed(
+    "{kind: girt, section: 6x6, walls: [A], from: 1, to: 12 ft, top: 4 ft}",
+    "# ^^^^ error end-unsupported: rail@A.2 is held at post@A2 only: its other end, 36 in away",
+    JOINT_ASSUMED,
+  ),
+  { whole: true },
+);
+
+findingsFixture(
+  "end-unsupported: a post that stands on no pier of a frame on piers, and nothing said of how that frame racks",
+  mark(
+    SHED.replace("{under: post, kind", "{under: post, at: [A1, A2, B1], kind"),
+    "#                                                   ^^ error end-unsupported: post@B2 stands on nothing",
+  ),
+  { whole: true },
+);
+test("end-unsupported: without any pier the posts stand on the ground", () =>
+  expectFindings(SHED.slice(0, SHED.indexOf("piers:")), { whole: true }));
+
 /** The shed under a gable: pairs of rafters, or rafters let into a ridge on king-posts. */
 const gabled = (deck: string, ridge: boolean, ...marks: string[]): string =>
   SHED.replace(

@@ -1,4 +1,5 @@
 import type { CaseFault } from "../../analysis/faults.ts";
+import { unsupportedEnds } from "../../model/unsupported.ts";
 import type { FrameResults, RackingResult } from "../../statics/frame-results.ts";
 import { defineCheck, type Found } from "../check.ts";
 import type { Say } from "../say.ts";
@@ -63,6 +64,11 @@ export const frameRacks = defineCheck<"results", Data>({
   *find({ frame }) {
     if (!frame) return;
     const seen = new Set<Racks["along"]>();
+    const loose = unsupportedEnds(frame.model);
+    // whether a frame with a post on nothing racks, nobody can say
+    if (loose.some(({ held }) => !held)) return;
+    // a timber on one hinge moves in every frame; it has a finding of its own
+    const hinged = new Set(loose.map(({ timber }) => timber.id));
     for (const racking of frame.racking) {
       const along = wayOf(racking);
       if (racking.stands || seen.has(along)) continue;
@@ -70,7 +76,7 @@ export const frameRacks = defineCheck<"results", Data>({
       const moving = racking.moving.flatMap((id) => frame.model.byId.get(id) ?? []);
       const uprights = moving.filter((t) => t.kind === "post");
       const first = uprights[0] ?? moving[0];
-      if (!first) continue;
+      if (!first || (uprights.length === 0 && racking.moving.some((id) => hinged.has(id)))) continue;
       yield {
         path: first.path,
         onKey: true,
@@ -87,7 +93,7 @@ export const frameRacks = defineCheck<"results", Data>({
         },
       };
     }
-    if (seen.size === 0) yield* unanswered(frame);
+    if (seen.size === 0 && hinged.size === 0) yield* unanswered(frame);
   },
   words(d, say) {
     if (d.kind === "unanswered")
