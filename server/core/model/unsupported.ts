@@ -1,4 +1,5 @@
 /** Timbers with an end in mid-air: posts that stand on nothing, lying and raking timbers that are held at one place only. */
+import { groundedTimbers } from "./grounded.ts";
 import type { Meeting, Model, Timber } from "./model.ts";
 import { dot, sub, type Vec3 } from "./vec.ts";
 
@@ -44,6 +45,12 @@ function mayHold(timber: Timber, other: Timber, letInto: ReadonlySet<string>): b
 
 const pairOf = (of: Timber, into: Timber): string => `${of.id} ${into.id}`;
 
+/** How far along a timber it touches another that runs alike, inches; 0 for one that crosses it. */
+function touchAlong(timber: Timber, by: Timber, { area }: Meeting): number {
+  if (Math.abs(dot(timber.axis, by.axis)) < 0.99) return 0;
+  return area / Math.max(timber.width, timber.depth);
+}
+
 /** A leaf on the hinges of its post is held by them. */
 const isHung = (model: Model, t: Timber): boolean => model.members.get(t.member)?.hungOn !== undefined;
 
@@ -66,7 +73,12 @@ function onOneHold(model: Model, met: ReadonlyMap<string, readonly Meeting[]>): 
     if (isUpright(timber) || timber.kind === "brace" || isHung(model, timber)) return [];
     const holds = (met.get(timber.id) ?? []).flatMap((m): Hold[] => {
       const by = m.a === timber ? m.b : m.a;
-      return mayHold(timber, by, letInto) ? [{ at: axial(timber, m.point), by }] : [];
+      if (!mayHold(timber, by, letInto)) return [];
+      const [at, half] = [axial(timber, m.point), touchAlong(timber, by, m) / 2];
+      return [
+        { at: at - half, by },
+        { at: at + half, by },
+      ];
     });
     const [first] = holds;
     const piers = model.piers.flatMap((p) => (p.timber === timber ? [axial(timber, p.top)] : []));
@@ -78,7 +90,7 @@ function onOneHold(model: Model, met: ReadonlyMap<string, readonly Meeting[]>): 
   });
 }
 
-/** @returns every timber whose one end nothing holds; timbers that nothing holds at all are not among them */
+/** @returns every timber whose one end nothing holds; timbers that float with all that they meet are not among them */
 export function unsupportedEnds(model: Model): Unsupported[] {
   const met = new Map<string, Meeting[]>();
   for (const m of model.meetings)
@@ -87,5 +99,6 @@ export function unsupportedEnds(model: Model): Unsupported[] {
       if (list) list.push(m);
       else met.set(id, [m]);
     }
-  return [...footless(model, met), ...onOneHold(model, met)];
+  const grounded = groundedTimbers(model);
+  return [...footless(model, met), ...onOneHold(model, met)].filter((u) => grounded.has(u.timber.id));
 }

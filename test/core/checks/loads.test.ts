@@ -68,3 +68,43 @@ test("site-value-missing: a frame without roof and piers needs nothing of its si
   const bare = gate({ site: "", piers: "" }).replaceAll("from: pier-top", "from: 0");
   expect(findingsOf(bare).filter(({ finding }) => finding.check === "site-value-missing")).toEqual([]);
 });
+
+const COVERED = "deck: {kind: boards, thickness: 1 in}, covering: {kind: standing-seam, coverage: 16 in}";
+/** The gate's plate on wall A, a second one on wall B, and a roof over both. */
+const covered = (members: string): string =>
+  gate({
+    head: `
+      frame: Gate
+      format: 1
+      basis: {loads: asce-7-16, risk-category: i}
+    `,
+    site: `
+      site:
+        snow: {ground: 45 psf, exposure: partially-exposed, thermal: open}
+        wind: {speed: 107 mph, exposure: C, flow: clear}
+        frost-depth: 30 in
+        soil: sand
+    `,
+    members: `
+      members:
+        post: {kind: post, section: 8x8, at: [A1, A2, B1, B2], from: pier-top, to: plate}
+        plate: {kind: plate, section: 8x8, walls: [A, B], from: 1, to: 2, top: eave}
+        ${members}
+    `,
+  });
+
+findingsFixture(
+  "roof-uncarried: a roof without rafters and purlins bears on no timber",
+  covered("").replace(
+    "joints:\n",
+    `roof: {kind: gable, pitch: "9:12", ${COVERED}}\n#@0-4 warning roof-uncarried: No timber of the frame carries this roof\njoints:\n`,
+  ),
+);
+findingsFixture(
+  "roof-uncarried: a principal rafter in each bent carries it",
+  covered("principal: {kind: rafter, section: 6x8, bents: [1, 2]}").replace(
+    "joints:\n",
+    `roof: {kind: gable, pitch: "9:12", deck: {kind: boards, thickness: 1 1/2 in}}\njoints:\n`,
+  ),
+  { only: ["error"] },
+);
