@@ -33,6 +33,8 @@ export interface MemberUse {
   readonly at: number;
   /** joint or meeting at that place, where it matters */
   readonly place: string | undefined;
+  /** where it bends: in the plane of its depth or of its width, whichever takes the greater part */
+  readonly bends?: "depth" | "width";
   readonly reference: Sourced | undefined;
   readonly factors: readonly Factor[];
 }

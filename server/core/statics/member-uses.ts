@@ -60,6 +60,8 @@ function madeOf(what: Stress, w: Worst): Pick<MemberUse, "reference" | "factors"
   }
 }
 
+const BENDS: ReadonlySet<Stress> = new Set(["bending", "tension-and-bending", "compression-and-bending"]);
+
 /** @returns the stress checks of a timber, those that act at all */
 export function stressUses(stress: TimberStress, names: CaseNames): MemberUse[] {
   return STRESSES.flatMap((what): MemberUse[] => {
@@ -75,6 +77,7 @@ export function stressUses(stress: TimberStress, names: CaseNames): MemberUse[] 
         ...names(w.solved),
         at: w.x,
         place: w.place ?? w.station?.place.joint,
+        ...(BENDS.has(what) ? { bends: w.axis === "z" ? ("depth" as const) : ("width" as const) } : {}),
         ...madeOf(what, w),
       },
     ];

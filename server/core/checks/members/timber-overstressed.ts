@@ -1,39 +1,81 @@
+import type { MemberKind } from "../../frame/frame.ts";
 import { caseWords } from "../../statics/case-words.ts";
 import type { FrameResults, MemberUse } from "../../statics/frame-results.ts";
+import { totalOf } from "../../statics/line-loads.ts";
 import { defineCheck } from "../check.ts";
 import type { Say } from "../say.ts";
+import { type LooseRidge, looseRidge } from "./loose-ridge.ts";
 import { sectionPath, spokenFor } from "./member-path.ts";
 import { amount, type Exceeded, limitWords, placeWords, STRENGTH, worstOver } from "./use-words.ts";
 
 interface Data extends Exceeded {
   readonly solution: FrameResults["solution"];
+  /** the ridge whose looseness overtaxes it */
+  readonly loose: LooseRidge | undefined;
 }
 
-/** Depth that the section would need for the stress alone: S grows with d², the area with d. */
-function depthFor({ result, use }: Exceeded): number | undefined {
+/**
+ * Size that the section would need for the stress alone, in the plane in which it bends: S grows with its square, the area
+ * with itself. Where it bends both ways, no one size can be told.
+ */
+function sizeFor({ result, use }: Exceeded): number | undefined {
   const { timber } = result;
   const grow =
     use.what === "shear" || use.what === "notched-shear"
       ? use.ratio
-      : use.what === "bending"
+      : use.what === "bending" && use.unit === "psi"
         ? Math.sqrt(use.ratio)
         : undefined;
+  const size = use.bends === "width" ? timber.width : timber.depth;
   return grow === undefined || !Number.isFinite(grow) || grow > 3
     ? undefined
-    : Math.ceil(timber.depth * grow * 2) / 2;
+    : Math.ceil(size * grow * 2) / 2;
+}
+
+/** What a loose ridge drags along when wind pushes it along the walls. */
+const DRAGGED: ReadonlySet<MemberKind> = new Set(["ridge", "rafter", "king-post", "plate"]);
+
+/** The ridge that is loose along the walls, where wind that way is what overtaxes a timber of the roof or a plate under it. */
+function looseOver({ model, solution }: FrameResults, { result, use }: Exceeded): LooseRidge | undefined {
+  if (!DRAGGED.has(result.timber.kind)) return undefined;
+  const solved = solution.cases.find(({ frameCase }) => frameCase.id === use.caseId);
+  const wind = solved?.frameCase.parts.flatMap(({ load }) => (load.kind === "W" ? load.loads : [])) ?? [];
+  const [along, across] = totalOf(wind);
+  return Math.abs(along) > Math.abs(across) ? looseRidge(model) : undefined;
+}
+
+function looseWords({ ridge, under }: LooseRidge, bends: MemberUse["bends"], say: Say): string {
+  const why =
+    bends === "width"
+      ? say.text("It bends sideways, because nothing holds {ridge} along the walls.", { ridge })
+      : say.text("Nothing holds {ridge} along the walls, and the roof drags it that way.", { ridge });
+  const help =
+    under.length > 0
+      ? say.text("Brace {ridge} to {under}, or lay the deck of structural panels or diagonally.", {
+          ridge,
+          under: say.list(under),
+        })
+      : say.text("Brace {ridge} to posts under it, or lay the deck of structural panels or diagonally.", {
+          ridge,
+        });
+  return `${why} ${help}`;
 }
 
 function helpWords(d: Data, say: Say): string {
-  const { what } = d.use;
-  const depth = depthFor(d);
+  const { what, bends } = d.use;
+  if (d.loose) return looseWords(d.loose, bends, say);
   if (what === "notched-shear")
     return say.text("Give the joint a housing that bears the whole end, or leave more wood in its tenon.");
-  if (depth !== undefined)
+  const size = sizeFor(d);
+  if (size !== undefined && bends === "width")
+    return say.text(
+      "It bends sideways: a width of about {width} would carry it; so would a brace or a tie that holds it sideways there.",
+      { width: say.length(size) },
+    );
+  if (size !== undefined)
     return say.text(
       "A depth of about {depth} would carry it; a better grade, a shorter span or less cut away there also helps.",
-      {
-        depth: say.length(depth),
-      },
+      { depth: say.length(size) },
     );
   if (what === "compression" || what === "compression-and-bending")
     return say.text(
@@ -73,7 +115,7 @@ export const timberOverstressed = defineCheck<"results", Data>({
       yield {
         path: sectionPath(results.model, result.timber),
         place: result.timber.id,
-        data: { result, use, solution: frame.solution },
+        data: { result, use, solution: frame.solution, loose: looseOver(frame, { result, use }) },
         ...numbers(use),
         severity: use.ratio,
       };
