@@ -185,6 +185,49 @@ findingsFixture(
   }),
 );
 
+/** The gate with one pair of knees, 6 in deep: at 45° they need legs of more than 6 √2 = 8.49 in. */
+const kneed = (legs: string, ...marks: string[]): string =>
+  gate({
+    members: `
+      members:
+        post: {kind: post, section: 8x8, at: [A1, A2], from: pier-top, to: plate}
+        plate: {kind: plate, section: 8x8, walls: [A], from: 1, to: 2, top: eave}
+        knee: {kind: brace, section: 4x6, between: [post, plate], ${legs}}
+      ${marks.join("\n      ")}
+    `,
+    joints: `
+      joints:
+        head: {kind: mortise-and-tenon, of: post, into: plate, tenon: {thickness: 2 in, length: 4 in}}
+        knees: {kind: brace-tenon, of: knee, into: [post, plate]}
+    `,
+  });
+const ERRORS = { only: ["error"] } as const;
+findingsFixture(
+  "brace-short: a leg shorter than the brace is deep in its corner",
+  kneed(
+    "leg: 8 in",
+    "#                                                                ^^^^ error brace-short: knee@A1-A2 is 6 in deep, and a leg of 8 in along post@A1 leaves 5 11/16 in between the corner and its long edge: its two ends run into each other. Give it legs of more than 8 1/2 in, or a shallower section. The same holds at knee@A2-A1.",
+  ),
+  ERRORS,
+);
+findingsFixture(
+  "brace-short: a hair of a leg",
+  kneed(
+    "leg: 1/64 in",
+    "#                                                                ^^^^^^^ error brace-short: legs of more than 8 1/2 in",
+  ),
+  ERRORS,
+);
+findingsFixture("brace-short: legs a little longer are silent", kneed("leg: 8 5/8 in"), ERRORS);
+findingsFixture(
+  "brace-short: 7 by 10 in are 5.73 in high, two legs of their own",
+  kneed(
+    "legs: {post: 7 in, plate: 10 in}",
+    "#                                                                        ^^^^ error brace-short: a leg of 7 in along post@A1 leaves 5 3/4 in",
+  ),
+  ERRORS,
+);
+
 const SHED_ROOF = {
   head: `
     frame: Lean-to
