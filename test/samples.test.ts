@@ -42,6 +42,14 @@ describe("the good samples", () => {
   });
 });
 
+test("the frame that the README shows has no finding at all", () => {
+  const readme = readFileSync(new URL("../README.md", import.meta.url), "utf8");
+  const [shown, ...others] = [...readme.matchAll(/^```yaml\n(.*?)^```$/gms)].map(([, text]) => text!);
+  expect(others).toEqual([]);
+  const { findings } = createFrameService().open("file:///readme.frame.yaml", 1, shown!);
+  expect(findings.map(({ finding }) => `${finding.check} ${finding.path}: ${finding.message}`)).toEqual([]);
+});
+
 findingsFixture("the frame that is wrong on purpose", read(WRONG), { whole: true });
 
 test("the frame that is wrong on purpose marks every check of the first set", () => {

@@ -3,6 +3,7 @@ import type { Model, Pier, Timber } from "../model/model.ts";
 import type { Vec3 } from "../model/vec.ts";
 import type { Factor, Sourced } from "../sourced.ts";
 import type { TimberValues } from "../wood/stated-values.ts";
+import type { BucklingLength } from "./effective-length.ts";
 import type { FrameSolution } from "./solve-frame.ts";
 
 export type MemberCheck =
@@ -35,6 +36,8 @@ export interface MemberUse {
   readonly place: string | undefined;
   /** where it bends: in the plane of its depth or of its width, whichever takes the greater part */
   readonly bends?: "depth" | "width";
+  /** the length that counts for slenderness, and why */
+  readonly buckling?: BucklingLength;
   readonly reference: Sourced | undefined;
   readonly factors: readonly Factor[];
 }

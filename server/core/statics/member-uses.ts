@@ -84,7 +84,8 @@ export function stressUses(stress: TimberStress, names: CaseNames): MemberUse[] 
   });
 }
 
-const WHY: Readonly<Record<BucklingLength["why"], string>> = {
+/** Why a length counts for buckling, in words. */
+export const BUCKLING_WORDS: Readonly<Record<BucklingLength["why"], string>> = {
   held: "between places that are held",
   "free-end": "free end past what holds it",
   sways: "from the foot to the knee in a frame that sways",
@@ -101,7 +102,7 @@ function lengthFactor(b: BucklingLength): Factor {
     value: b.factor,
     status: b.why === "sways" || b.why === "leans" ? "derived" : "memory",
     source: "NDS appendix G",
-    note: `${WHY[b.why]}, ${b.length.toFixed(1)} in`,
+    note: `${BUCKLING_WORDS[b.why]}, ${b.length.toFixed(1)} in`,
   };
 }
 
@@ -111,6 +112,7 @@ export function slendernessUse(plan: MemberPlan, pressed: Worst | undefined, nam
   const { z, y } = slendernessOf(plan.timber, plan.lengths);
   const value = Math.max(z, y);
   if (!(value > 0)) return [];
+  const buckling = z >= y ? plan.lengths.depth : plan.lengths.width;
   return [
     {
       what: "slenderness",
@@ -122,7 +124,8 @@ export function slendernessUse(plan: MemberPlan, pressed: Worst | undefined, nam
       at: pressed.x,
       place: undefined,
       reference: undefined,
-      factors: [lengthFactor(z >= y ? plan.lengths.depth : plan.lengths.width)],
+      buckling,
+      factors: [lengthFactor(buckling)],
     },
   ];
 }

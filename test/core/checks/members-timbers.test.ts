@@ -7,6 +7,7 @@ import { timberOverstressed } from "../../../server/core/checks/members/timber-o
 import { timberSags } from "../../../server/core/checks/members/timber-sags.ts";
 import { timberSlender } from "../../../server/core/checks/members/timber-slender.ts";
 import { timberUnchecked } from "../../../server/core/checks/members/timber-unchecked.ts";
+import { overPercent } from "../../../server/core/checks/members/use-words.ts";
 import { anyCheck, runChecks } from "../../../server/core/checks/run.ts";
 import { makeSay } from "../../../server/core/checks/speak.ts";
 import { buildModel } from "../../../server/core/model/build.ts";
@@ -149,6 +150,23 @@ describe("timber-slender", () => {
     expect(found?.limit).toBe(50);
     expect(found?.places).toHaveLength(4);
   });
+
+  test("says lengths in the units of the reader", () => {
+    const { results } = resultsOf(tall);
+    const [found] = [...timberSlender.find(results)];
+    expect(timberSlender.words(found!.data, makeSay("mm"))).toMatch(
+      /from the foot to the knee in a frame that sways, [\d,]+ mm\)/,
+    );
+    expect(timberSlender.words(found!.data, makeSay("inch"))).toMatch(
+      /in a frame that sways, \d+'-[\d/ ]+"\)/,
+    );
+  });
+});
+
+test("what is a hair over its limit never reads as all of it", () => {
+  const say = makeSay("inch");
+  expect(overPercent(1.0001, say)).toBe("101 %");
+  expect(overPercent(1.5, say)).toBe("150 %");
 });
 
 describe("bearing-crushed", () => {

@@ -2,7 +2,7 @@ import { caseWords } from "../../statics/case-words.ts";
 import type { FrameResults } from "../../statics/frame-results.ts";
 import { defineCheck } from "../check.ts";
 import { sectionPath } from "./member-path.ts";
-import { type Exceeded, limitWords, worstOver } from "./use-words.ts";
+import { type Exceeded, limitWords, overPercent, placeWords, worstOver } from "./use-words.ts";
 
 interface Data extends Exceeded {
   readonly solution: FrameResults["solution"];
@@ -50,16 +50,16 @@ export const bearingCrushed = defineCheck<"results", Data>({
   },
   words: (d, say) =>
     say.text(
-      "{stick} is pressed with {value} at {place}, more than the {limit} its wood takes there ({ratio}), under {combination}. Allowed: {made}. Widen the bearing: it needs {grow} times the area.",
+      "{stick} is pressed with {value} {place}, more than the {limit} its wood takes there ({ratio}), under {combination}. Allowed: {made}. Widen the bearing: it needs {grow} times the area.",
       {
         stick: d.result.timber.id,
         value: say.stress(d.use.value),
-        place: d.use.place ?? "",
+        place: placeWords(d.use, say),
         limit: say.stress(d.use.limit),
-        ratio: say.percent(d.use.ratio),
+        ratio: overPercent(d.use.ratio, say),
         combination: caseWords(d.solution, d.use.caseId, say),
         made: limitWords(d.use, say),
-        grow: say.number(d.use.ratio, 1),
+        grow: say.number(Math.ceil(d.use.ratio * 10 - 1e-9) / 10, 1),
       },
     ),
 });

@@ -6,7 +6,15 @@ import { defineCheck } from "../check.ts";
 import type { Say } from "../say.ts";
 import { type LooseRidge, looseRidge } from "./loose-ridge.ts";
 import { sectionPath, spokenFor } from "./member-path.ts";
-import { amount, type Exceeded, limitWords, placeWords, STRENGTH, worstOver } from "./use-words.ts";
+import {
+  amount,
+  type Exceeded,
+  limitWords,
+  overPercent,
+  placeWords,
+  STRENGTH,
+  worstOver,
+} from "./use-words.ts";
 
 interface Data extends Exceeded {
   readonly solution: FrameResults["solution"];
@@ -129,7 +137,7 @@ export const timberOverstressed = defineCheck<"results", Data>({
       what: say.text(STRENGTH[use.what] ?? use.what),
       value: amount(use, use.value, say),
       limit: amount(use, use.limit, say),
-      ratio: say.percent(use.ratio),
+      ratio: overPercent(use.ratio, say),
       place: placeWords(use, say),
       combination: caseWords(d.solution, use.caseId, say),
       made: limitWords(use, say),

@@ -1,3 +1,4 @@
+import { BUCKLING_WORDS } from "../../statics/member-uses.ts";
 import { defineCheck } from "../check.ts";
 import { sectionPath } from "./member-path.ts";
 import { type Exceeded, worstOver } from "./use-words.ts";
@@ -36,16 +37,18 @@ export const timberSlender = defineCheck<"results", Exceeded>({
     }
   },
   words(d, say) {
-    const [factor] = d.use.factors;
+    const { buckling } = d.use;
     return say.text(
-      "{stick} ({section}) is {value} times as long as thick between what holds it, more than {limit}: it buckles (length counted {factor} times: {why}). Take a thicker timber, set its knees lower, or hold it to something that stands by itself.",
+      "{stick} ({section}) is {value} times as long as thick between what holds it, more than {limit}: it buckles (length counted {factor} times: {why}, {length}). Take a thicker timber, set its knees lower, or hold it to something that stands by itself.",
       {
         stick: d.result.timber.id,
         section: `${say.length(d.result.timber.width)} × ${say.length(d.result.timber.depth)}`,
-        value: say.number(d.use.value, 0),
+        // rounded up, so that what is over never reads as what is allowed
+        value: say.number(Math.ceil(d.use.value - 1e-9), 0),
         limit: say.number(d.use.limit, 0),
-        factor: say.number(factor?.value ?? 1, 1),
-        why: factor?.note ?? "",
+        factor: say.number(buckling?.factor ?? 1, 1),
+        why: buckling ? say.text(BUCKLING_WORDS[buckling.why]) : "",
+        length: say.length(Math.round((buckling?.length ?? 0) * 16) / 16),
       },
     );
   },

@@ -27,6 +27,10 @@ export function worstOver(
   return result.uses.find((u) => counts(u.what) && u.ratio > 1);
 }
 
+/** How far a limit is passed, rounded up: what is over never reads as 100 %. */
+export const overPercent = (ratio: number, say: Say): string =>
+  say.percent(Math.ceil(ratio * 100 - 1e-9) / 100);
+
 /** `460 psi`, or `0.83` for an interaction. */
 export function amount(use: MemberUse, value: number, say: Say): string {
   return use.unit === "psi"

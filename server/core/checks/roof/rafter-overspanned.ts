@@ -1,6 +1,7 @@
 import { longestRafterSpan, type RafterUse } from "../../members/rafter.ts";
 import type { RafterResult } from "../../roof/rafter-results.ts";
 import { defineCheck } from "../check.ts";
+import { overPercent } from "../members/use-words.ts";
 import type { Say } from "../say.ts";
 
 interface Data {
@@ -89,8 +90,7 @@ export const rafterOverspanned = defineCheck<"results", Data>({
         value: amount(d.use, d.use.value, say),
         what: WHAT[d.use.what],
         limit: amount(d.use, d.use.limit, say),
-        // rounded up, so that what is over never reads as 100 %
-        ratio: say.percent(Math.ceil(d.use.ratio * 100 - 1e-9) / 100),
+        ratio: overPercent(d.use.ratio, say),
         combination: combinationOf(d),
       },
     );
