@@ -22,6 +22,7 @@ import { seriesCrowded } from "./geometry/series-crowded.ts";
 import { spacingIgnored } from "./geometry/spacing-ignored.ts";
 import { timberFloating } from "./geometry/timber-floating.ts";
 import { timberNoLength } from "./geometry/timber-no-length.ts";
+import { timbersOverlap } from "./geometry/timbers-overlap.ts";
 import { twoReadings } from "./geometry/two-readings.ts";
 import { pierAboveFrost } from "./ground/pier-above-frost.ts";
 import { sideCoverShort } from "./ground/side-cover-short.ts";
@@ -70,6 +71,7 @@ export const CHECKS: readonly AnyCheck[] = [
   anyCheck(seriesCrowded),
   anyCheck(spacingIgnored),
   anyCheck(timberFloating),
+  anyCheck(timbersOverlap),
   anyCheck(braceNowhere),
   anyCheck(braceAngle),
   anyCheck(derivedDiffers),

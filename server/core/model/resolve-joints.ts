@@ -11,7 +11,7 @@ import { closeness, matches } from "./joint-match.ts";
 import { isBracing, usualKind } from "./joint-usual.ts";
 import type { Meeting, Timber } from "./model.ts";
 import type { ModelProblem } from "./problems.ts";
-import { dot, scale, sub } from "./vec.ts";
+import { dot, scale, sub, type Vec3 } from "./vec.ts";
 
 /** A meeting with its joint chosen, before sizes. */
 export interface Seat {
@@ -159,9 +159,29 @@ function fromSplice(frame: Frame, m: Meeting): Chosen | undefined {
   };
 }
 
+/** From where to where a timber runs along a direction. */
+function runAlong({ foot, head }: Timber, direction: Vec3): readonly [number, number] {
+  const [a, b] = [dot(foot.point, direction), dot(head.point, direction)];
+  return a < b ? [a, b] : [b, a];
+}
+
+/** Two timbers in line are scarfed over a part of the shorter; with more of it in common they stand side by side. */
+const MOST_LAP = 1 / 2;
+
+/** Timbers that run alike, one beside or inside the other: an end is jointed into what comes after it, not into these. */
+function besideNotAfter({ of, end, into, intoEnd }: Side): boolean {
+  if (isBracing(of.kind) || isBracing(into.kind)) return false;
+  if (Math.abs(dot(of.axis, into.axis)) < 0.99) return false;
+  if (end === "side" || intoEnd === "side") return true;
+  const [own, other] = [runAlong(of, of.axis), runAlong(into, of.axis)];
+  const common = Math.min(own[1], other[1]) - Math.max(own[0], other[0]);
+  return common > MOST_LAP * Math.min(own[1] - own[0], other[1] - other[0]);
+}
+
 /** The usual joint, where the file names none. Crossings that are only nailed and rafters at a peak have none. */
 function assumedFor(m: Meeting): Chosen | undefined {
   const [side] = readings(m);
+  if (besideNotAfter(side)) return undefined;
   const common = { side, entry: undefined, path: side.of.path, assumed: true } as const;
   if (side.end !== "side" && side.intoEnd !== "side" && m.a.kind !== "rafter" && m.b.kind !== "rafter") {
     const parallel = Math.abs(dot(side.of.axis, side.into.axis));

@@ -110,6 +110,20 @@ describe("assumed joints", () => {
     expect(model.joints).toEqual([]);
   });
 
+  test("none between timbers that run alike, one beside or inside the other; a scarf where they follow in line", () => {
+    const kindsOf = (members: Record<string, string>) =>
+      build({ members }).joints.map((j) => `${j.of.id} ${j.kind} ${j.into.id}`);
+    const beam = "{kind: beam, section: 8x8, walls: [A], from: 0, to: 10 ft, top: top}";
+    const other = (from: string, to: string, rest = "section: 6x6, top: top") =>
+      `{kind: beam, ${rest}, walls: [A], from: ${from}, to: ${to}}`;
+    expect(kindsOf({ beam, other: other("10 ft", "20 ft") })).toEqual([expect.stringContaining("scarf")]);
+    expect(kindsOf({ beam, other: other("9 ft", "19 ft") })).toEqual([expect.stringContaining("scarf")]);
+    expect(kindsOf({ beam, other: other("4 ft", "14 ft") })).toEqual([]);
+    expect(kindsOf({ beam, other: other("0", "10 ft") })).toEqual([]);
+    expect(kindsOf({ beam, other: other("2 ft", "8 ft") })).toEqual([]);
+    expect(kindsOf({ beam, other: other("2 ft", "20 ft", "section: 3x6, top: top") })).toEqual([]);
+  });
+
   test("a named joint leaves the others assumed", () => {
     const model = framed({ head: tenon("post", "plate") });
     expect(joint(model, "head@A1").assumed).toBe(false);
