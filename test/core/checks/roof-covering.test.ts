@@ -63,6 +63,16 @@ findingsFixture(
 );
 
 findingsFixture(
+  "covering-too-flat: tile at 3:12 needs two layers below",
+  roof(
+    "  pitch: 3:12",
+    "  #      ^^^^ note covering-too-flat: below 4:12, needs two layers of underlayment",
+    BOARDS,
+    "  covering: {kind: clay-tile}",
+  ),
+);
+
+findingsFixture(
   "covering-needs-deck: asphalt shingles on purlins",
   roof(
     STEEP,
@@ -178,4 +188,39 @@ findingsFixture(
 findingsFixture(
   "sheets-sliver: half a sheet is none",
   roof(STEEP, BOARDS, "  covering: {kind: ribbed-steel, coverage: 24 in}"),
+);
+
+/** The pavilion with its roof on principal rafters at its two bents, 8 ft 6 in apart, with or without purlins over them. */
+const principals = (purlins: string, ...deck: readonly string[]): string =>
+  roof(STEEP, ...deck, SEAM)
+    .replace(/ {2}rafters: \{section.*\}\n/, "")
+    .replace(
+      "  ridge: {kind: ridge, section: 6x8",
+      `  principal: {kind: rafter, section: 6x7, bents: [1, 2], from: plate, to: ridge, overhang: 12 in}\n${purlins}  ridge: {kind: ridge, section: 6x10`,
+    );
+const PURLINS = "  purlin: {kind: purlin, section: 4x6, spacing: 60 in}\n";
+const WARNINGS = { only: ["error", "warning"] } as const;
+
+findingsFixture(
+  "deck-overspanned: boards from bent to bent over principal rafters",
+  principals(
+    "",
+    BOARDS,
+    "  #                               ^^^^ warning deck-overspanned: reach 38 3/8 in between their supports, and these are 8'-6\" apart",
+  ),
+  WARNINGS,
+);
+findingsFixture(
+  "deck-overspanned: boards up the slope over purlins",
+  principals(
+    PURLINS.replace("60 in", "70 in"),
+    BOARDS,
+    "  #                               ^^^^ warning deck-overspanned: reach 38 3/8 in between their supports",
+  ),
+  WARNINGS,
+);
+findingsFixture(
+  "deck-overspanned: purlins count as far apart as they lie, not as they may",
+  principals(PURLINS, BOARDS),
+  WARNINGS,
 );
