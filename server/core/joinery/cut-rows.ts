@@ -63,7 +63,8 @@ export function tenonRows(tenon: TenonSizes, lengthRule = "half the timber it en
   ];
 }
 
-export function pegRows(pegs: PegSizes | undefined, housing: number): CutRow[] {
+/** @param edge what `fromEdge` is measured from */
+export function pegRows(pegs: PegSizes | undefined, housing: number, edge = "tenon edge"): CutRow[] {
   if (!pegs) return [];
   const rows: CutRow[] = [
     {
@@ -92,6 +93,11 @@ export function pegRows(pegs: PegSizes | undefined, housing: number): CutRow[] {
       ),
     );
   });
+  rows.push(inch("joined", `${edge} to peg hole`, pegs.fromEdge, "evenly over the width"));
+  const [one, next] = pegs.alongWidth;
+  if (one !== undefined && next !== undefined) {
+    rows.push(inch("joined", "peg hole to peg hole", next - one, "across the tenon, evenly"));
+  }
   rows.push(
     inch(
       "peg",

@@ -82,6 +82,8 @@ export interface PegSizes {
   readonly setbacks: readonly number[];
   /** positions along the tenon's width, from its middle */
   readonly alongWidth: readonly number[];
+  /** edge of the tenon (the level top of a half-dovetail, the toe of a brace) to the nearest hole in the first row */
+  readonly fromEdge: number;
 }
 
 export interface SeatSizes {
@@ -111,6 +113,9 @@ export interface WedgeSizes {
   /** rise per unit of length */
   readonly slope: number;
   readonly drop: Sized;
+  /** depth of the tenon at its tip, and where it leaves the mortise: less where a tail stands out */
+  readonly tip: number;
+  readonly depthOuter: number;
   /** height of the opening above the seated tenon at the inner and at the outer face */
   readonly heightInner: number;
   readonly heightOuter: number;

@@ -17,6 +17,12 @@ export function toStep(value: number, metric: boolean, step = 1 / 8): number {
   return Math.round(value / s) * s;
 }
 
+/** The same, downward: for a size that has an upper limit. */
+export function downToStep(value: number, metric: boolean, step = 1 / 8): number {
+  const s = metric ? 1 / 25.4 : step;
+  return Math.floor(value / s + 1e-9) * s;
+}
+
 /** A usual size in either system: inches as such, or the round metric one. */
 export function usual(metric: boolean, inchSize: number, mm: number): number {
   return metric ? mm / 25.4 : inchSize;
@@ -38,10 +44,14 @@ export function usualSetIn(brace: boolean, timber: number, thickness: number, me
 export const KEEP_BEHIND = 1;
 export const MORTISE_CLEARANCE = 1 / 4;
 
-/** Blind tenon length: half the receiving timber, between 2 and 6 1/2 in, to the half inch (or 5 mm). */
-export function blindTenonLength(wood: number, metric: boolean): number {
+/**
+ * Blind tenon length: half the receiving timber, between 2 and 6 1/2 in, to the half inch (or 5 mm).
+ * @param most what the timber has room for, in, where another tenon comes from the other side
+ */
+export function blindTenonLength(wood: number, metric: boolean, most = Number.POSITIVE_INFINITY): number {
   const step = metric ? 5 / 25.4 : 1 / 2;
-  return Math.max(2, Math.min(6.5, Math.floor(wood / 2 / step + 1e-9) * step));
+  const half = Math.floor(Math.min(wood / 2, most) / step + 1e-9) * step;
+  return Math.max(usual(metric, 2, 50), Math.min(usual(metric, 6.5, 165), half));
 }
 
 /** Peg: 3/4 in below 7 in timbers and in braces, 1 in above 10 in. */
@@ -87,5 +97,6 @@ export function pegSizes(
             (_, i) => tenon.housing + toStep((reach * (i + 1)) / (columns + 1), place.metric),
           ),
     alongWidth: Array.from({ length: rows }, (_, i) => ((i + 0.5) / rows - 0.5) * tenon.width),
+    fromEdge: (0.5 / rows) * tenon.width,
   };
 }

@@ -118,6 +118,26 @@ describe("mortise and tenon", () => {
   });
 });
 
+describe("tenons from both sides of a timber", () => {
+  const into = (section: string) =>
+    build({
+      members: {
+        post: `{kind: post, section: ${section}, at: [A2], from: base, to: plate}`,
+        plate: "{kind: plate, section: 8x10, walls: [A], top: top}",
+        girt: "{kind: girt, section: 6x6, walls: [A], from: 1, to: 3, top: 5 ft}",
+        ends: "{kind: post, section: 8x8, at: [A1, A3], from: base, to: plate}",
+      },
+    }).joints.filter((j) => j.of.member === "girt" && j.into.member === "post");
+  test("leave wood between their mortises", () => {
+    for (const section of ["8x8", "7x7", "10x10"]) {
+      const both = into(section);
+      expect(both).toHaveLength(2);
+      const deep = both.reduce((sum, j) => sum + j.sizes.tenon!.mortiseDepth + j.sizes.housing.value, 0);
+      expect(deep, section).toBeLessThan(both[0]!.face.thickness - 1e-6);
+    }
+  });
+});
+
 describe("brace tenons", () => {
   const braces = (bents: string, at: string) =>
     build({
@@ -136,6 +156,36 @@ describe("brace tenons", () => {
     expectNear(joint(model, "ends@A2-A1.foot").sizes.tenon?.length.value, 2.75, "shared");
     expectNear(joint(model, "ends@A2-A1.foot").sizes.tenon?.room, 3.25, "room to the middle");
     expectNear(joint(model, "ends@A1-A2.foot").sizes.tenon?.length.value, 3, "alone");
+  });
+
+  test("shares are rounded down, so that both mortises leave wood between them", () => {
+    const model = build({
+      bents: "{1: 0, 2: 10 ft, 3: 20 ft}",
+      members: {
+        post: "{kind: post, section: 7 1/4 x 7 1/4, at: [A1, A2, A3], from: base, to: plate}",
+        plate: "{kind: plate, section: 8x8, walls: [A], top: top}",
+        knee: "{kind: brace, section: 4x6, between: [post, plate], leg: 30 in}",
+      },
+      joints: { ends: "{kind: brace-tenon, of: knee, into: [post, plate], housing: 1/2 in}" },
+    });
+    // (7.25 - 1) / 2 - 0.5 = 2.625
+    expectNear(joint(model, "ends@A2-A1.foot").sizes.tenon?.length.value, 2.5, "shared");
+  });
+
+  test("a housing admits the brace on both sides of a post and of a corner: from its toe up to its other edge", () => {
+    const model = braces("{1: 0, 2: 10 ft, 3: 20 ft}", "[A1, A2, A3]");
+    // toe of the foot at 58.75; bearing 6 √2; 3/4 in farther at the unhoused face, at 45°
+    const [low, high] = [58.75, 58.75 + 6 * Math.SQRT2 + 0.75];
+    expectPrism(joint(model, "ends@A2-A1.foot").solids.housings[0], [116, 0, low], [116.75, 4, high]);
+    expectPrism(joint(model, "ends@A2-A3.foot").solids.housings[0], [123.25, 0, low], [124, 4, high]);
+    // toes of the heads 30 in from the housed post
+    const long = 6 * Math.SQRT2 + 0.75;
+    expectPrism(joint(model, "ends@A2-A1.head").solids.housings[0], [86.75, 0, 88], [86.75 + long, 4, 88.75]);
+    expectPrism(
+      joint(model, "ends@A2-A3.head").solids.housings[0],
+      [153.25 - long, 0, 88],
+      [153.25, 4, 88.75],
+    );
   });
 
   test("the toe stands square to the post at the end of the leg, the other edge follows the brace", () => {
@@ -185,8 +235,39 @@ describe("wedged half-dovetail", () => {
     expectNear(cut(end, "wedge height, thick end"), 2.2, "thick end");
   });
 
-  test("has as many pegs as it says", () => {
+  test("has as many pegs as it says, and tells where along the tenon", () => {
     expect(end.solids.pegs).toHaveLength(3);
+    // mean depth (8.5 + 10) / 2, two rows over the neck of 8.5
+    expectNear(cut(end, "tenon top to peg hole"), (8.5 + 10) / 4 - 8.5 / 4, "from the top");
+    expectNear(cut(end, "peg hole to peg hole"), 8.5 / 2, "apart");
+    const heights = end.solids.pegs.map((p) => 84 - p.from[2]);
+    expectNear(Math.min(...heights), (8.5 + 10) / 4 - 8.5 / 4, "as the first row stands");
+  });
+
+  test("with a tail past the far face or short of it: the mortise is cut for the depth that leaves it", () => {
+    const other = (keys: string) =>
+      joint(
+        framed(
+          {
+            end: `{kind: wedged-half-dovetail, of: tie, into: post, housing: 1 in, drop: 1 1/2 in, ${keys}}`,
+          },
+          {
+            post: POST,
+            plate: "{kind: plate, section: 8x10, walls: [A, B], top: top}",
+            tie: "{kind: tie, section: 8x10, bents: [1], top: tie-top}",
+          },
+        ),
+        "end@A1",
+      );
+    const tailed = other("tenon: {thickness: 2 in}, tail: 3 in");
+    // 8.5 at the shoulder, 10 after 7 + 3: 9.55 at the far face, and 1.5 + 0.7 above it
+    expectNear(cut(tailed, "tenon depth at the tip"), 10, "full depth at the tip");
+    expectNear(cut(tailed, "mortise height at the outer face"), 9.55 + 2.2, "outer face");
+    const { high, low } = prismBox(tailed.solids.mortises[0]!);
+    expectNear(high[2]! - low[2]!, 9.55 + 2.2, "as the mortise is");
+    const short = other("tenon: {thickness: 2 in, length: 3 1/2 in}");
+    expectNear(cut(short, "tenon depth at the tip"), 9.25, "halfway to the far face");
+    expectNear(cut(short, "mortise height at the outer face"), 9.25 + 1.5 + 0.35, "where it ends");
   });
 });
 
@@ -215,6 +296,19 @@ describe("corner half-laps", () => {
     expectPrism(other.solids.notches[0], [0, 0, -10], [6, 8, -3]);
     expect(cut(other, "cut away below")).toBe(7);
     expect(cut(other, "cut away above")).toBe(3);
+  });
+
+  test("as many pegs as the file says, across the joined timber", () => {
+    const model = build({
+      members: {
+        long: "{kind: sill, section: 8x8, walls: [A, B], top: base}",
+        short: "{kind: sill, section: 8x8, bents: [1], top: base}",
+      },
+      joints: { lap: "{kind: corner-half-lap, of: short, into: long, pegs: {count: 2, diameter: 3/4 in}}" },
+    });
+    const { pegs } = joint(model, "lap@1.foot").solids;
+    expect(pegs.map((p) => p.from[0]).sort((a, b) => a - b)).toEqual([2, 6]);
+    for (const { from, to } of pegs) expect([from[1], from[2], to[2]]).toEqual([4, 0, -8]);
   });
 
   test("the same whichever is written first", () => {
@@ -285,7 +379,7 @@ describe("pockets", () => {
     expect(first?.sizes.pocket).toEqual({ bearing: { value: 2, from: "default" }, depth: 6, width: 4 });
     expectNear(stick(wide, "joist").length, 108 + 2 * 2, "faces 8 and 116");
     const narrow = pocket("4x10").joints[0];
-    expectNear(narrow?.sizes.pocket?.bearing.value, 4 / 3, "a third of 4");
+    expectNear(narrow?.sizes.pocket?.bearing.value, 1.25, "the eighth below a third of 4");
   });
 });
 

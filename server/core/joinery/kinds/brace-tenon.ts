@@ -9,11 +9,11 @@ import { because, housingRows, inchRow, pegRows, tenonRows } from "../cut-rows.t
 import { cheekPrism, facePoint, pegThrough, rectangle } from "../face.ts";
 import type { Joint, JointKind, JointPlace, ShapedJoint, TenonSizes } from "../joint.ts";
 import {
+  downToStep,
   KEEP_BEHIND,
   MORTISE_CLEARANCE,
   pegSizes,
   sized,
-  toStep,
   usual,
   usualSetIn,
 } from "../proportions.ts";
@@ -25,7 +25,7 @@ function usualLength(place: JointPlace, housing: number): number {
   const shared = (place.face.thickness - 2 * housing) / 2 - 1 / 2;
   return Math.max(
     1,
-    toStep(
+    downToStep(
       Math.min(usual(place.metric, 3, 75), place.opposed ? shared : wood - KEEP_BEHIND),
       place.metric,
       1 / 4,
@@ -62,6 +62,8 @@ function shape(place: JointPlace): ShapedJoint {
   const width = sized(given?.width, bearing);
   const toeAt = middle + (toe * bearing) / 2;
   const heelAt = toeAt - toe * width.value;
+  // the toe goes in square; at the unhoused face the other edge stands nearer the corner by the brace's lean
+  const heelAtFace = heelAt - lean * h;
   const heelTip =
     toe > 0 ? Math.min(toeAt, heelAt + lean * length.value) : Math.max(toeAt, heelAt + lean * length.value);
   const outline = (deep: number, tip: number): Vec2[] => [
@@ -84,13 +86,19 @@ function shape(place: JointPlace): ShapedJoint {
     center: [(toeAt + heelAt) / 2, low + thickness.value / 2],
     relishCut: 0,
   };
-  const pegs = pegSizes(
+  const rows = pegSizes(
     place,
     spec?.pegs,
     { count: 1, diameter: usual(metric, 0.75, 19) },
     { length: length.value, width: width.value, housing: h },
   );
   const pegAlong = (s: number): number => (toeAt + heelAt + lean * (s - h)) / 2;
+  const pegs = rows && {
+    ...rows,
+    fromEdge: Math.min(
+      ...rows.setbacks.flatMap((s) => rows.alongWidth.map((a) => Math.abs(pegAlong(s) + a - toeAt))),
+    ),
+  };
   return {
     sizes: { housing, tenon, ...(pegs ? { pegs } : {}) },
     solids: {
@@ -101,7 +109,7 @@ function shape(place: JointPlace): ShapedJoint {
           ? [
               cheekPrism(
                 face,
-                rectangle([0, h], [Math.min(heelAt, toeAt) - Math.abs(lean) * h, Math.max(heelAt, toeAt)]),
+                rectangle([0, h], [Math.min(heelAtFace, toeAt), Math.max(heelAtFace, toeAt)]),
                 -ownHalf,
                 ownHalf,
               ),
@@ -166,7 +174,7 @@ export const braceTenon: JointKind = {
           ]
         : []),
       ...housingRows(joint),
-      ...pegRows(pegs, housing.value),
+      ...pegRows(pegs, housing.value, "toe"),
     ];
   },
 };

@@ -1,13 +1,13 @@
 /** Half-lap at a corner: each timber gives half its depth where they cross. */
 import { halfExtent } from "../../model/box.ts";
-import { dot } from "../../model/vec.ts";
+import { along, dot, sub, type Vec3 } from "../../model/vec.ts";
 import { inchRow, pegRows } from "../cut-rows.ts";
 import { rectangle } from "../face.ts";
 import type { Joint, JointKind, JointPlace, Prism, ShapedJoint } from "../joint.ts";
 import { pegSizes, usual } from "../proportions.ts";
 
 function shape(place: JointPlace): ShapedJoint {
-  const { of, into, metric, spec, meeting } = place;
+  const { of, into, metric, spec } = place;
   const up = of.depthDir;
   const low = Math.max(dot(of.origin, up) - halfExtent(of, up), dot(into.origin, up) - halfExtent(into, up));
   const high = Math.min(dot(of.origin, up) + halfExtent(of, up), dot(into.origin, up) + halfExtent(into, up));
@@ -15,21 +15,15 @@ function shape(place: JointPlace): ShapedJoint {
   const middle = (low + high) / 2;
   const overOf = halfExtent(into, of.axis);
   const overInto = halfExtent(of, into.axis);
-  const center = meeting.point;
   // the joined timber keeps what is above the middle of their common height, the receiving one what is below
-  const corner = (timber: typeof of, other: typeof of, along: number, lower: boolean): Prism => {
-    const crossingAt = dot(other.origin, timber.axis) - dot(timber.origin, timber.axis);
+  const corner = (timber: typeof of, other: typeof of, reach: number, lower: boolean): Prism => {
     const halfWide = halfExtent(timber, timber.widthDir);
     return {
-      base: [
-        timber.origin[0] + timber.axis[0] * crossingAt,
-        timber.origin[1] + timber.axis[1] * crossingAt,
-        timber.origin[2] + timber.axis[2] * crossingAt,
-      ],
+      base: along(timber.origin, timber.axis, dot(sub(other.origin, timber.origin), timber.axis)),
       u: timber.axis,
       v: timber.widthDir,
       w: up,
-      outline: rectangle([-along, along], [-halfWide, halfWide]),
+      outline: rectangle([-reach, reach], [-halfWide, halfWide]),
       from: lower ? -halfExtent(timber, up) : middle - dot(timber.origin, up),
       to: lower ? middle - dot(timber.origin, up) : halfExtent(timber, up),
     };
@@ -40,11 +34,10 @@ function shape(place: JointPlace): ShapedJoint {
     { count: 1, diameter: usual(metric, 0.75, 19) },
     { length: 2 * overOf, width: 2 * overInto, housing: 0 },
   );
-  const pegHeight = (k: number): [number, number, number] => [
-    center[0],
-    center[1],
-    middle + (k * height) / 2,
-  ];
+  // pegs stand in one line across the joined timber, over the other's middle
+  const line = along(of.origin, of.axis, dot(sub(into.origin, of.origin), of.axis));
+  const pegAt = (across: number, k: number): Vec3 =>
+    along(along(line, up, middle + (k * height) / 2 - dot(line, up)), of.widthDir, across);
   return {
     sizes: {
       housing: { value: 0, from: "default" },
@@ -57,7 +50,13 @@ function shape(place: JointPlace): ShapedJoint {
       housings: [],
       wedges: [],
       notches: [corner(of, into, overOf, true)],
-      pegs: pegs ? [{ from: pegHeight(1), to: pegHeight(-1), diameter: pegs.diameter.value }] : [],
+      pegs: pegs
+        ? pegs.alongWidth.map((across) => ({
+            from: pegAt(across, 1),
+            to: pegAt(across, -1),
+            diameter: pegs.diameter.value,
+          }))
+        : [],
     },
     extension: 0,
     shoulder: undefined,

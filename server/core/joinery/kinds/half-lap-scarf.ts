@@ -39,7 +39,7 @@ function shape(place: JointPlace): ShapedJoint {
     2,
   );
   const pegAt = (a: number, side: number): Prism["base"] =>
-    along(along(along(nominal, of.axis, a), of.depthDir, (side * of.depth) / 2), of.widthDir, 0);
+    along(along(nominal, of.axis, a), of.depthDir, (side * of.depth) / 2);
   return {
     sizes: {
       housing: { value: 0, from: "default" },
@@ -53,13 +53,15 @@ function shape(place: JointPlace): ShapedJoint {
       wedges: [],
       notches: [lap(true)],
       pegs: pegs
-        ? pegs.setbacks.flatMap((s) =>
-            pegs.alongWidth.map((across) => ({
-              from: along(pegAt(s - half, 1), of.widthDir, across),
-              to: along(pegAt(s - half, -1), of.widthDir, across),
-              diameter: pegs.diameter.value,
-            })),
-          )
+        ? pegs.setbacks
+            .flatMap((s) =>
+              pegs.alongWidth.map((across) => ({
+                from: along(pegAt(s - half, 1), of.widthDir, across),
+                to: along(pegAt(s - half, -1), of.widthDir, across),
+                diameter: pegs.diameter.value,
+              })),
+            )
+            .slice(0, pegs.count)
         : [],
     },
     extension: 0,

@@ -66,9 +66,9 @@ function tenonSizes(place: JointPlace): TenonSizes {
   const room = place.opposed ? (face.thickness - 2 * housing) / 2 : wood - KEEP_BEHIND;
   const tail = spec?.tail === undefined ? 0 : inches(spec.tail);
   const through = given?.through ?? false;
-  const length = through
-    ? sized(given?.length, wood + tail)
-    : sized(given?.length, blindTenonLength(place.opposed ? 2 * room : wood, metric));
+  // both mortises together leave some wood between them
+  const most = place.opposed ? room - MORTISE_CLEARANCE : undefined;
+  const length = sized(given?.length, through ? wood + tail : blindTenonLength(wood, metric, most));
   const [heldLow, heldHigh] = relish(face, half);
   const width = sized(given?.width, Math.max(0, 2 * half - heldLow - heldHigh));
   const { low, walls } = cheeks(face, thickness.value, setIn.value);

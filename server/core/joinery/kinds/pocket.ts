@@ -3,13 +3,16 @@ import { halfExtent } from "../../model/box.ts";
 import { because, inchRow } from "../cut-rows.ts";
 import { facePoint, rectangle } from "../face.ts";
 import type { Joint, JointKind, JointPlace, ShapedJoint } from "../joint.ts";
-import { sized, usual } from "../proportions.ts";
+import { downToStep, sized, usual } from "../proportions.ts";
 import { openFromTop } from "./housed.ts";
 
 function shape(place: JointPlace): ShapedJoint {
   const { face, spec, of, metric } = place;
   // 2 in of bearing, never more than a third of the carrier (common practice, no source)
-  const bearing = sized(spec?.housing, Math.min(usual(metric, 2, 50), face.thickness / 3));
+  const bearing = sized(
+    spec?.housing,
+    downToStep(Math.min(usual(metric, 2, 50), face.thickness / 3), metric),
+  );
   const half = halfExtent(of, face.grain);
   const { prism, height } = openFromTop(face, of, rectangle([0, bearing.value], [-half, half]));
   return {

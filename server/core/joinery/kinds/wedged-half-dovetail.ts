@@ -81,13 +81,15 @@ function shape(place: JointPlace): ShapedJoint {
     relishCut: 0,
   };
   const count = neck >= 6.5 ? 4 : 2;
-  const pegs = pegSizes(
+  const rows = pegSizes(
     place,
     spec?.pegs,
     { count, diameter: pegDiameter(Math.min(breadth, 2 * ownHalf), metric) },
     { length: inPost, width: neck, housing: h },
     (spec?.pegs?.count ?? count) > 1 ? 2 : 1,
   );
+  // the rows lie about the middle of the depth that the tenon has on average
+  const pegs = rows && { ...rows, fromEdge: -mid - Math.max(...rows.alongWidth) };
   return {
     sizes: {
       housing,
@@ -95,6 +97,8 @@ function shape(place: JointPlace): ShapedJoint {
       wedge: {
         slope,
         drop,
+        tip,
+        depthOuter: -lower(end),
         heightInner: roof(h),
         heightOuter: roof(end),
         length: inPost,
@@ -134,7 +138,6 @@ function shape(place: JointPlace): ShapedJoint {
 function wedgeRows(joint: Joint): CutRow[] {
   const { wedge, tenon } = joint.sizes;
   if (!wedge || !tenon) return [];
-  const tip = tenon.width.value + wedge.drop.value;
   return [
     inchRow(
       "joined",
@@ -142,7 +145,14 @@ function wedgeRows(joint: Joint): CutRow[] {
       tenon.width.value,
       "full depth less the drop, cut from below",
     ),
-    inchRow("joined", "tenon depth at the tip", tip, "the timber’s full depth"),
+    inchRow(
+      "joined",
+      "tenon depth at the tip",
+      wedge.tip,
+      wedge.tip < tenon.width.value + wedge.drop.value - 1e-6
+        ? "full depth would lie at the far face"
+        : "the timber’s full depth",
+    ),
     inchRow("joined", "drop", wedge.drop.value, because(wedge.drop, "an eighth of the depth")),
     inchRow(
       "receiving",
@@ -153,8 +163,8 @@ function wedgeRows(joint: Joint): CutRow[] {
     inchRow(
       "receiving",
       "mortise height at the outer face",
-      tip + wedge.heightOuter,
-      "tip, drop and the wedge’s rise",
+      wedge.depthOuter + wedge.heightOuter,
+      "depth of the tenon there, drop and the wedge’s rise",
     ),
     inchRow(
       "receiving",
@@ -180,6 +190,11 @@ export const wedgedHalfDovetail: JointKind = {
           (r) => r.label !== "tenon width" && r.label !== "mortise length along the grain",
         )
       : [];
-    return [...rows, ...wedgeRows(joint), ...housingRows(joint), ...pegRows(pegs, housing.value)];
+    return [
+      ...rows,
+      ...wedgeRows(joint),
+      ...housingRows(joint),
+      ...pegRows(pegs, housing.value, "tenon top"),
+    ];
   },
 };
