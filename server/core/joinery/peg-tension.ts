@@ -53,7 +53,7 @@ export function pegTension(joint: Joint, frame: Frame, duration: Factor = TEN_YE
       species: other.group,
       G: other.values.G.value,
       walls: tenon.walls,
-      ...(toEnd > 0 ? { toEnd } : {}),
+      toEnd,
     },
     ...(angle > 0.5 && angle < 89.5 ? { angle } : {}),
     seasoning: joint.into.class?.seasoning ?? "green",
