@@ -107,7 +107,18 @@ export function gradeIds(species: string): readonly GradeId[] {
   return [...new Set(classes.flatMap((size) => lookUp(wood, size, 8)?.rows.map((r) => r[0]) ?? []))];
 }
 
+/** E_min = 1.03 E (1 − 1.645 COV)/1.66, COV 0.25 for visually graded sawn lumber (NDS Appendix D). @returns psi */
+export function minimumModulus(E: number, variation = 0.25): number {
+  return (1.03 * E * (1 - 1.645 * variation)) / 1.66;
+}
+
+/** E_min that goes with an E which the file states itself. @param E psi */
+export function minimumModulusOf(E: number): Sourced {
+  return { value: minimumModulus(E), status: "derived", source: "NDS Appendix D, from the E of the file" };
+}
+
 /**
+ * Stability goes by E_min: where the file states E alone, E_min follows it, not the table's E.
  * @param values what the tables give
  * @param own psi (or G) that the file states itself; @param because the reason given there
  */
@@ -120,6 +131,8 @@ export function overrideValues(
   for (const [key, value] of own) {
     result[key] = { value, status: "given", source: because ?? "stated in the file" };
   }
+  const E = own.get("E");
+  if (E !== undefined && !own.has("E-min")) result["E-min"] = minimumModulusOf(E);
   return result;
 }
 

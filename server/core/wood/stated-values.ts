@@ -7,6 +7,7 @@ import {
   ASSUMED_GRADE,
   designValues,
   type FoundValues,
+  minimumModulusOf,
   type NoValues,
   overrideValues,
 } from "./design-values.ts";
@@ -48,11 +49,6 @@ export function timberValues(timber: StatedTimber): TimberValues | NoValues {
   };
 }
 
-/** E_min = 1.03 E (1 − 1.645 COV)/1.66, COV 0.25 for visually graded sawn lumber (NDS Appendix D). @returns psi */
-export function minimumModulus(E: number, variation = 0.25): number {
-  return (1.03 * E * (1 - 1.645 * variation)) / 1.66;
-}
-
 function statedAlone(
   species: string,
   own: ReadonlyMap<DesignValueKey, number>,
@@ -70,10 +66,6 @@ function statedAlone(
     stated("G") ??
     (dry && { value: dry[0], status: dry[1], source: "USDA Wood Handbook Table 5-3a, 12 percent" });
   if (G === undefined) return undefined;
-  const Emin = stated("E-min") ?? {
-    value: minimumModulus(E.value),
-    status: "derived" as const,
-    source: "NDS Appendix D",
-  };
+  const Emin = stated("E-min") ?? minimumModulusOf(E.value);
   return { Fb, Ft, Fv, "Fc-perp": FcPerp, Fc, E, "E-min": Emin, G };
 }

@@ -35,9 +35,9 @@ import {
   shearStress,
 } from "../../../server/core/members/shear.ts";
 import { given } from "../../../server/core/sourced.ts";
+import { minimumModulus } from "../../../server/core/wood/design-values.ts";
 import { densityFromAssignedGravity } from "../../../server/core/wood/moisture.ts";
 import { sizeClass } from "../../../server/core/wood/size-class.ts";
-import { minimumModulus } from "../../../server/core/wood/stated-values.ts";
 import type { GradeId, SizeClass } from "../../../server/core/wood/types.ts";
 import { type Case, casesOf, check, readReference, tableOf, titleOf } from "../../reference/cases.ts";
 

@@ -98,6 +98,21 @@ describe("design values", () => {
     expect(own.Fb).toEqual({ value: 1000, status: "given", source: "graded by an inspector" });
     expect(own.Fv.value).toBe(205);
   });
+  it("let E_min follow an E that the file states, unless it states that too (derived, NDS Appendix D)", () => {
+    const table = values("white-oak", "no-1", 8, 8).values;
+    expect(table["E-min"].value).toBe(370_000);
+    const soft = overrideValues(table, new Map([["E", 800_000]]), "measured");
+    expect(soft["E-min"].value).toBeCloseTo((1.03 * 800_000 * (1 - 1.645 * 0.25)) / 1.66, 6);
+    expect(soft["E-min"].status).toBe("derived");
+    const both = new Map([
+      ["E", 800_000],
+      ["E-min", 250_000],
+    ] as const);
+    expect(overrideValues(table, both, "measured")["E-min"]).toMatchObject({
+      value: 250_000,
+      status: "given",
+    });
+  });
   it("keep E-min = 1.03 E (1 − 1.645 · 0.25)/1.66, to the rounding of the print (NDS Appendix D, derived)", () => {
     let rows = 0;
     for (const id of speciesIds()) {
