@@ -44,7 +44,10 @@ export const COVERINGS: Readonly<Record<Covering, CoveringRules>> = {
   "wood-shingles": { leastSlope: sourced(3, "published", "IRC R905.7.2 and Table R905.7.5") },
   "wood-shakes": { leastSlope: sourced(3, "memory", "IRC R905.8.2") },
   slate: { leastSlope: sourced(4, "memory", "IRC R905.6.2") },
-  "clay-tile": { leastSlope: sourced(2.5, "published", "IRC R905.3.2") },
+  "clay-tile": {
+    leastSlope: sourced(2.5, "published", "IRC R905.3.2"),
+    plainFrom: { ...sourced(4, "memory", "IRC R905.3.2"), flatterWith: "double-underlayment" },
+  },
   "roll-roofing": {
     leastSlope: sourced(1, "memory", "IRC R905.5.2"),
     closedDeck: closed("IRC R905.5.1"),

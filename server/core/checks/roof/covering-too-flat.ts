@@ -40,7 +40,7 @@ export const coveringTooFlat = defineCheck<"model", Data>({
       what: "The roof is flatter than its covering may lie, or so flat that the covering needs more below it (then it is a note).",
       why: "Water stands in the laps, wind drives it under them, and the deck rots from above.",
       formula:
-        "least rise in 12: standing seam 1/4; lapped steel 3, with sealed laps 1/2; asphalt shingles 4, with two layers of underlayment 2; wood shingles and shakes 3; slate 4; tile 2 1/2; roll roofing 1",
+        "least rise in 12: standing seam 1/4; lapped steel 3, with sealed laps 1/2; asphalt shingles 4, with two layers of underlayment 2; wood shingles and shakes 3; slate 4; tile 4, with two layers of underlayment 2 1/2; roll roofing 1",
       remedy:
         "Make the roof steeper or take a covering for flat roofs. The maker may ask for more than the code.",
     },
