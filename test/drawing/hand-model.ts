@@ -291,6 +291,7 @@ export function modelOf(timbers: readonly Timber[], frame: Frame = emptyFrame())
     timbers,
     byId: new Map(timbers.map((timber) => [timber.id, timber])),
     meetings: [],
+    doubles: new Set(),
     joints: [],
     piers: [],
     roof: undefined,

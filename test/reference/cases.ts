@@ -3,7 +3,7 @@
  */
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
-import { expect } from "vitest";
+import { expect, test } from "vitest";
 import { parse } from "yaml";
 
 export interface Case {
@@ -81,6 +81,26 @@ export function check(c: Case, got: Record<string, any>): void {
 }
 
 export const titleOf = (c: Case): string => `${c.id} (${c.status}): ${c.what}`;
+
+type FiguresOf = (given: Case["given"], want: Case["expect"]) => Case["expect"];
+
+/**
+ * Registers a test for each case. `figures` is found by the longest of its keys that the case's id begins with; a case
+ * without figures fails, and so does a key that no case uses.
+ */
+export function compareCases(cases: readonly Case[], figures: Readonly<Record<string, FiguresOf>>): void {
+  const keyOf = (id: string): string | undefined =>
+    Object.keys(figures)
+      .filter((key) => id.startsWith(key))
+      .sort((a, b) => b.length - a.length)[0];
+  test.each(cases.map((c) => [titleOf(c), c] as const))("%s", (_title, c) => {
+    check(c, figures[keyOf(c.id)!]!(c.given, c.expect));
+  });
+  test("every way to figures is used", () => {
+    const used = new Set(cases.map((c) => keyOf(c.id)));
+    expect(Object.keys(figures).filter((key) => !used.has(key))).toEqual([]);
+  });
+}
 
 /** The files print at most nine significant digits: half a unit of the ninth. */
 function roundingOfPrint(want: number): number {

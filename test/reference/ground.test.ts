@@ -33,7 +33,7 @@ import {
 } from "../../server/core/ground/rebar.ts";
 import { FEDERAL_BEARING, SOILS, type SoilValues } from "../../server/core/ground/soil.ts";
 import { upliftHold } from "../../server/core/ground/uplift.ts";
-import { type Case, casesOf, check, readReference, tableOf, titleOf } from "./cases.ts";
+import { type Case, casesOf, compareCases, readReference, tableOf } from "./cases.ts";
 
 const PSF_PER_KPA = 20.8854342;
 
@@ -182,21 +182,12 @@ const FIGURES: Record<string, (given: Given, want: Figures) => Figures> = {
 
 const cases = casesOf("ground", "");
 
-test("every case that a second program reproduces is among the tests", () => {
-  const known = Object.keys(FIGURES);
-  expect(cases.filter((c) => !known.some((k) => c.id.startsWith(k))).map((c) => c.id)).toEqual([]);
+test("the file has as many cases as ever", () => {
   expect(cases).toHaveLength(readReference("ground").cases.filter((c: Case) => c.agrees).length);
   expect(cases.length).toBeGreaterThan(40);
 });
 
-describe("figures of ground.yaml", () => {
-  test.each(cases.map((c) => [titleOf(c), c] as const))("%s", (_, c) => {
-    const key = Object.keys(FIGURES)
-      .filter((k) => c.id.startsWith(k))
-      .sort((a, b) => b.length - a.length)[0]!;
-    check(c, FIGURES[key]!(c.given, c.expect));
-  });
-});
+describe("figures of ground.yaml", () => compareCases(cases, FIGURES));
 
 const tubes = tableOf("ground", "tube");
 describe(`concrete in a round tube (${tubes.status}; ${tubes.source})`, () => {

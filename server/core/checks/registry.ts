@@ -14,7 +14,9 @@ import { wrongShape } from "./file/wrong-shape.ts";
 import { wrongValue } from "./file/wrong-value.ts";
 import { braceAngle } from "./geometry/brace-angle.ts";
 import { braceNowhere } from "./geometry/brace-nowhere.ts";
+import { braceShort } from "./geometry/brace-short.ts";
 import { derivedDiffers } from "./geometry/derived-differs.ts";
+import { endUnsupported } from "./geometry/end-unsupported.ts";
 import { gridOrder } from "./geometry/grid-order.ts";
 import { jointApart } from "./geometry/joint-apart.ts";
 import { placementMissing } from "./geometry/placement-missing.ts";
@@ -31,6 +33,7 @@ import { jointTwice } from "./joinery/joint-twice.ts";
 import { mortiseWallThin } from "./joinery/mortise-wall-thin.ts";
 import { tenonLong } from "./joinery/tenon-long.ts";
 import { tenonThin } from "./joinery/tenon-thin.ts";
+import { roofUncarried } from "./loads/roof-uncarried.ts";
 import { siteValueMissing } from "./loads/site-value-missing.ts";
 import { bearingCrushed } from "./members/bearing-crushed.ts";
 import { braceHollowDeep } from "./members/brace-hollow-deep.ts";
@@ -71,8 +74,10 @@ export const CHECKS: readonly AnyCheck[] = [
   anyCheck(seriesCrowded),
   anyCheck(spacingIgnored),
   anyCheck(timberFloating),
+  anyCheck(endUnsupported),
   anyCheck(timbersOverlap),
   anyCheck(braceNowhere),
+  anyCheck(braceShort),
   anyCheck(braceAngle),
   anyCheck(derivedDiffers),
   anyCheck(jointApart),
@@ -80,6 +85,7 @@ export const CHECKS: readonly AnyCheck[] = [
   anyCheck(largerThanLogs),
   anyCheck(gradeAssumed),
   anyCheck(siteValueMissing),
+  anyCheck(roofUncarried),
   anyCheck(frameRacks),
   anyCheck(timberOverstressed),
   anyCheck(timberSlender),

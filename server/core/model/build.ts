@@ -4,7 +4,7 @@ import type { Frame } from "../frame/frame.ts";
 import { inches } from "../quantity/length.ts";
 import { groundPlan } from "./ground.ts";
 import { jointsApart } from "./joints-apart.ts";
-import { findMeetings } from "./meetings.ts";
+import { findDoubles, findMeetings } from "./meetings.ts";
 import type { Meeting, Model, RoofModel, Timber } from "./model.ts";
 import { namesOf } from "./names.ts";
 import { placePiers } from "./piers.ts";
@@ -107,7 +107,8 @@ export function buildModel(frame: Frame): Model {
   const nominal = [...placed, ...rafters.flatMap((r) => r.sticks)];
   const solids = new Map<Timber, Solid>(nominal.map((t) => [t, solidOf(t)]));
   const metric = frame.units === "mm";
-  const placedMeetings = findMeetings(nominal, solids);
+  const doubles = findDoubles(nominal, solids);
+  const placedMeetings = findMeetings(nominal, solids, doubles);
   const tried = joined(frame, nominal, placedMeetings, metric);
   // as placed, a timber runs through the one it joins; with its true ends it may not reach a third one behind it
   const met = placedMeetings.filter((m) => stillMeet(m, tried.ended));
@@ -137,6 +138,7 @@ export function buildModel(frame: Frame): Model {
     timbers,
     byId: new Map(timbers.map((t) => [t.id, t])),
     meetings: [...meetings.values()],
+    doubles: new Set([...doubles.keys()].map((t) => t.id)),
     joints,
     piers,
     roof: roofModel(p, rafters, endedOf),

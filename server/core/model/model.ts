@@ -145,7 +145,10 @@ export interface Model {
   readonly frame: Frame;
   readonly timbers: readonly Timber[];
   readonly byId: ReadonlyMap<string, Timber>;
+  /** a double meets only the timber whose place it takes */
   readonly meetings: readonly Meeting[];
+  /** ids of timbers that stand in the very place of another: a slip, of which the structure knows nothing */
+  readonly doubles: ReadonlySet<string>;
   readonly joints: readonly Joint[];
   readonly piers: readonly Pier[];
   readonly roof: RoofModel | undefined;

@@ -249,12 +249,7 @@ export class Placer {
    * @param x the stick's extent in plan, inches; @param y likewise
    * @returns inches above the datum; undefined when none of the sticks passes there
    */
-  faceAt(
-    sticks: readonly Timber[],
-    x: Interval,
-    y: Interval,
-    side: "underside" | "top",
-  ): number | undefined {
+  faceAt(sticks: readonly Timber[], x: Interval, y: Interval, side: "underside" | "top"): number | undefined {
     const solids = sticks.map(solidOf);
     const slack = 1 / 16;
     const passes = ({ low, high }: Solid, k: 0 | 1, own: Interval): boolean => {

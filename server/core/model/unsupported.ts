@@ -100,5 +100,7 @@ export function unsupportedEnds(model: Model): Unsupported[] {
       else met.set(id, [m]);
     }
   const grounded = groundedTimbers(model);
-  return [...footless(model, met), ...onOneHold(model, met)].filter((u) => grounded.has(u.timber.id));
+  return [...footless(model, met), ...onOneHold(model, met)].filter(
+    ({ timber }) => grounded.has(timber.id) && !model.doubles.has(timber.id),
+  );
 }

@@ -95,7 +95,7 @@ function aliasOf(joint: Joint): Alias {
 class Builder {
   readonly stations = new Map<string, number[]>();
   readonly aliases = new Map<string, Alias>();
-  /** what stands on nothing carries nothing; it has a finding of its own */
+  /** what stands on nothing, or in the place of another, carries nothing; it has a finding of its own */
   readonly grounded: ReadonlySet<string>;
   readonly nodes: Vec3[] = [];
   readonly owners: { timber: Timber; at: number }[] = [];
@@ -103,7 +103,7 @@ class Builder {
   readonly #merged = new Map<string, readonly number[]>();
 
   constructor(readonly model: Model) {
-    this.grounded = groundedTimbers(model);
+    this.grounded = new Set([...groundedTimbers(model)].filter((id) => !model.doubles.has(id)));
     for (const t of model.timbers) if (this.grounded.has(t.id)) this.stations.set(t.id, [0, t.span]);
   }
 

@@ -187,7 +187,13 @@ describe("posts and what is narrower than they are", () => {
 
   test("a plate flush with the outside of deeper posts lies over them, though not over their middles", () => {
     // the plate takes y 0 to 5, the posts 0 to 12
-    expectBox(model("{kind: plate, section: 5x8, walls: [A], top: top}"), "post@A1", [0, 8], [0, 12], [0, 88]);
+    expectBox(
+      model("{kind: plate, section: 5x8, walls: [A], top: top}"),
+      "post@A1",
+      [0, 8],
+      [0, 12],
+      [0, 88],
+    );
   });
 
   test("one that takes less than an inch of the end is not over it", () => {

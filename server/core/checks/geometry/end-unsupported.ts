@@ -2,6 +2,7 @@ import { isComplete } from "../../model/grounded.ts";
 import type { Model, Timber } from "../../model/model.ts";
 import { unsupportedEnds } from "../../model/unsupported.ts";
 import { defineCheck } from "../check.ts";
+import { atPlace } from "./at-place.ts";
 import { maybeHeld } from "./not-placed.ts";
 
 interface Data {
@@ -9,10 +10,10 @@ interface Data {
   readonly held: { readonly by: string; readonly reach: number } | undefined;
 }
 
-/** The place in `at` that put a post there, else its entry. */
+/** The place that put a post there, else its entry. */
 function placeOf(model: Model, timber: Timber): { readonly path: string; readonly onKey?: true } {
-  const place = model.members.get(timber.member)?.at?.find((p) => timber.id === `${timber.member}@${p.text}`);
-  return place ? { path: place.path } : { path: timber.path, onKey: true };
+  const path = atPlace(model, timber);
+  return path === undefined ? { path: timber.path, onKey: true } : { path };
 }
 
 export const endUnsupported = defineCheck<"model", Data>({

@@ -5,6 +5,7 @@ import type { Meeting, Model, Timber } from "../../model/model.ts";
 import { timberOverlap } from "../../model/overlap.ts";
 import { dot } from "../../model/vec.ts";
 import { defineCheck, type Level } from "../check.ts";
+import { atPlace } from "./at-place.ts";
 
 /** What saw and chisel leave is no overlap: inches. */
 const LEAST = 1 / 4;
@@ -66,12 +67,7 @@ function overlaps(model: Model): Overlap[] {
 /** The one place of `at` that all of these sticks stand at, if their entry lists it; else its key. */
 function wrongValue(model: Model, sticks: readonly Timber[]): { path: Pointer; onKey?: true } {
   const entry = sticks[0]?.path ?? "";
-  const [path, ...others] = new Set(
-    sticks.map(({ id, member }) => {
-      const at = model.members.get(member)?.at;
-      return at?.find(({ text }) => id === `${member}@${text.replace(/\s+/g, "-")}`)?.path;
-    }),
-  );
+  const [path, ...others] = new Set(sticks.map((t) => atPlace(model, t)));
   return path !== undefined && others.length === 0 ? { path } : { path: entry, onKey: true };
 }
 
