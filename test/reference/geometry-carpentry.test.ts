@@ -1,7 +1,7 @@
 /**
  * Carpentry geometry against outside figures: rafters, bird's mouths, arcs, braces, diagonals, logs. Where the product
  * places timbers, the figure is read off a placed timber. Sources: keys of `sources` and `formulas` in geometry.yaml,
- * named in each case. Left out, as the product has no hips: hip-*, metric-hip and the hip columns of the rafter table.
+ * named in each case. Left out, as the product has no hips: hip-*, metric-hip, the hips of metric-unit and the hip columns of the rafter table.
  */
 import { describe, expect, test } from "vitest";
 import { arcLength, arcOrdinate, arcRadius, arcRise } from "../../server/core/joinery/arc.ts";
@@ -23,8 +23,10 @@ import {
 import { build, MM, stick } from "../core/model/frames.ts";
 import { type Case, casesOf, check, tableOf, titleOf } from "./cases.ts";
 
+const read = new Set<string>();
 const cases = (...prefixes: string[]): Case[] => {
   const found = casesOf("geometry", ...prefixes);
+  for (const c of found) read.add(c.id);
   expect(found.length, prefixes.join()).toBeGreaterThan(0);
   return found;
 };
@@ -63,6 +65,13 @@ describe("rafters", () => {
   compare(["metric-common"], ({ rise, run, total_run }) => ({
     line_length: rafter(`${rise}:${run}`, total_run, "mm").span / MM,
   }));
+
+  const [unit] = cases("metric-unit");
+  test(`${titleOf(unit!)}, common rafter only`, () => {
+    const { rise, run } = unit!.given;
+    const perUnit = rafter(`${rise}:${run}`, 10 * run, "mm").span / MM / 10;
+    expect(Math.abs(perUnit - unit!.expect.common)).toBeLessThanOrEqual(unit!.absolute!.common! + 1e-9);
+  });
 
   const table = tableOf("geometry", "rafter-table");
   test.each(table.records)("$rise_per_12 in 12 (common rafter: $status_common)", (row) => {
@@ -231,4 +240,10 @@ describe("log rules", () => {
     expect(decimalC(61, 16)).toBeUndefined();
     expect(decimalC(20, 41)).toBeUndefined();
   });
+});
+
+test("leaves out only hips and what the tests of quantities read", () => {
+  const left = casesOf("geometry", "").filter((c) => !read.has(c.id));
+  const groups = left.map(({ id }) => (id === "metric-hip" ? id : id.replace(/-[^-]*$/, "")));
+  expect([...new Set(groups)].sort()).toEqual(["hip-worked", "metric-hip", "parse", "print", "sum"]);
 });
