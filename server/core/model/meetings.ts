@@ -39,8 +39,8 @@ export function findDoubles(
     if (!solid) continue;
     const place = placeKey(solid);
     const there = first.get(place);
-    if (there) doubles.set(timber, there);
-    else first.set(place, timber);
+    if (!there) first.set(place, timber);
+    else if (!sameSeries(there, timber)) doubles.set(timber, there);
   }
   return doubles;
 }
