@@ -111,12 +111,12 @@ describe("a portal on knees: the post below its knees is a cantilever from the f
     expect(bending.value).toBeCloseTo(Math.max(sum(N, My), sum(N + push, My + 2 * push)), 4);
   });
 
-  test("compression: R/A against F_c* C_P, slenderness 2.4 × 55 in / 8 in [memory]", () => {
+  test("compression: R/A against F_c* C_P, slenderness 2.4 × 55 1/2 in / 8 in [memory]", () => {
     const compression = use(c, "post@A1", "compression");
     expect(compression.value).toBeCloseTo(rz / 64, 1);
     expect(use(c, "post@A1", "slenderness")).toMatchObject({ limit: 50, unit: "ratio" });
-    // foot at 9 in, tie's underside at 74 in, leg 30 in, and plate's at 94 in
-    expect(use(c, "post@A1", "slenderness").value).toBeCloseTo((2.4 * (94 - 30 - 9)) / 8, 1);
+    // foot at 9 in; the knee's toe lies a leg of 30 in below the plate's housed underside, 94 and 1/2 in
+    expect(use(c, "post@A1", "slenderness").value).toBeCloseTo((2.4 * (94.5 - 30 - 9)) / 8, 4);
   });
 
   test("green: C_M 0.91 on F_c, 0.67 across the grain [published]", () => {
