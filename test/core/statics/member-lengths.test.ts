@@ -72,11 +72,11 @@ describe("pavilion: held by knees both ways [derived]", () => {
   const lengths = lengthsOf(sample("cider-press-pavilion"));
 
   test("post: 2.4 × foot to the tie knee across, to the plate knee along", () => {
-    // post foot at 9 in, tie from 82 in with a 27 in leg: 46 in; plate from 103 in with a 36 in leg: 58 in
+    // post foot at 9 in; legs run from faces housed 1/2 in: tie from 82 in with 27 in, plate from 103 in with 36 in
     const post = at(lengths, "post@A1");
     expect(post.depth).toMatchObject({ factor: 2.4, why: "sways" });
-    expect(post.depth.length).toBeCloseTo(82 - 27 - 9, 1);
-    expect(post.width.length).toBeCloseTo(103 - 36 - 9, 1);
+    expect(post.depth.length).toBeCloseTo(82.5 - 27 - 9, 6);
+    expect(post.width.length).toBeCloseTo(103.5 - 36 - 9, 6);
   });
 
   test("king-post: along the ridge by its knees, across as a strut", () => {
