@@ -203,8 +203,7 @@ export function placePrincipals(p: Placer, member: Member): Timber[] {
     const line = p.line(ref, "bent");
     if (!line) return [];
     return planes.slopes.flatMap((plane) => {
-      const middle = planes.ridgeY === undefined ? undefined : Math.abs(planes.ridgeY - plane.outside);
-      const head = principalHead(p, member, plane, middle ?? planes.highRun);
+      const head = principalHead(p, member, planes, plane);
       const foot = principalFoot(p, member, plane, section.depth);
       if (head === undefined || foot === undefined) return [];
       const sign = referenceSign(line);
@@ -227,15 +226,19 @@ export function placePrincipals(p: Placer, member: Member): Timber[] {
   });
 }
 
-/** Run at which a principal rafter's head meets its king-post or ridge; the middle where it meets its fellow. */
-function principalHead(
-  p: Placer,
-  member: Member,
-  plane: SlopePlane,
-  middle: number | undefined,
-): number | undefined {
-  if (!member.to) return middle;
-  const carrier = p.sticksNamed(member.to)[0];
+/**
+ * Run at which a principal rafter's head meets its king-post or ridge; the middle where it meets its fellow. Over a shed's
+ * high plate it runs on to its overhang.
+ */
+function principalHead(p: Placer, member: Member, planes: RoofPlanes, plane: SlopePlane): number | undefined {
+  const carriers = member.to ? p.sticksNamed(member.to) : [];
+  const high = p.frame.roof?.high?.text;
+  const overHigh =
+    !member.to || carriers.some((t) => high !== undefined && t.walls.includes(high) && isAlongWall(t));
+  if (planes.highRun !== undefined && overHigh)
+    return planes.highRun + highPlateWidth(p, planes) + inches(member.overhang?.to ?? NO_LENGTH);
+  if (!member.to) return planes.ridgeY === undefined ? undefined : Math.abs(planes.ridgeY - plane.outside);
+  const [carrier] = carriers;
   return carrier && runTo(plane, carrier);
 }
 

@@ -12,18 +12,17 @@ export function deckCarriers(model: Model, slope: RoofSlope): readonly Timber[] 
   return model.timbers.filter((t) => t.kind === "rafter" && t.rule === "roof-rafter" && liesOn(slope, t));
 }
 
-/** Unit vector up the slope, square to its normal. */
-function upSlope(slope: RoofSlope): Vec3 {
+/** How far up the slope a point lies from the plate's outside face, inches along the slope. */
+export function upSlope(slope: RoofSlope, p: Vec3): number {
   const [, y, z] = slope.plane.normal;
-  return [0, -Math.sign(y) * z, Math.abs(y)];
+  return dot(sub(p, slope.plane.point), [0, -Math.sign(y) * z, Math.abs(y)]);
 }
 
 /** @returns the widest distance between neighbors, center to center; undefined for fewer than two carriers */
 export function carrierSpacing(model: Model, slope: RoofSlope): number | undefined {
   const carriers = deckCarriers(model, slope);
-  const up = upSlope(slope);
   const at = carriers
-    .map((t) => (t.rule === "purlins-up-slope" ? dot(sub(t.origin, slope.plane.point), up) : t.origin[0]))
+    .map((t) => (t.rule === "purlins-up-slope" ? upSlope(slope, t.origin) : t.origin[0]))
     .sort((a, b) => a - b);
   return at.length < 2 ? undefined : Math.max(...at.slice(1).map((p, i) => p - (at[i] ?? p)));
 }

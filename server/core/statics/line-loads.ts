@@ -3,7 +3,8 @@
  * Inches and pounds: a line load is lb per inch of the timber's own length.
  */
 import type { Model, RoofSlope, Timber } from "../model/model.ts";
-import { along, dot, sub, type Vec3 } from "../model/vec.ts";
+import { along, dot, type Vec3 } from "../model/vec.ts";
+import { deckCarriers, upSlope } from "../roof/deck-carriers.ts";
 
 /** A load along a timber from one axial position to another, straight between its two ends. */
 export interface LineLoad {
@@ -34,13 +35,6 @@ function widths(centers: readonly number[], low: number, high: number): number[]
   });
 }
 
-/** How far up the slope a point lies from the plate's outside face. */
-function upSlope(slope: RoofSlope, p: Vec3): number {
-  const [nx, ny, nz] = slope.plane.normal;
-  const up: Vec3 = [nx, -Math.sign(ny) * Math.abs(nz), Math.abs(ny)];
-  return dot(sub(p, slope.plane.point), up);
-}
-
 /** y of a gable's peak, midway between its plates' outside faces. */
 export function ridgeLine(model: Model): number | undefined {
   const [a, b] = model.roof?.slopes ?? [];
@@ -51,17 +45,11 @@ function headOf(timber: Timber): Vec3 {
   return along(timber.origin, timber.axis, timber.span);
 }
 
-/**
- * The roof's rafters carry by their spacing along the walls; without them purlins do, by their spacing up the slope;
- * without either the principal rafters, by theirs.
- */
+/** Rafters carry by their spacing along the walls, purlins by theirs up the slope. */
 function stripsOf(model: Model, slope: RoofSlope): Strip[] {
-  const onSlope = model.timbers.filter((t) => t.walls.includes(slope.wall));
-  const purlins = onSlope.filter((t) => t.kind === "purlin");
-  const rafters =
-    slope.rafters.length > 0
-      ? slope.rafters
-      : onSlope.filter((t) => t.kind === "rafter" && purlins.length === 0);
+  const carriers = deckCarriers(model, slope);
+  const purlins = carriers.filter((t) => t.kind === "purlin");
+  const rafters = carriers.filter((t) => t.kind !== "purlin");
   const middle = ridgeLine(model);
   if (rafters.length > 0) {
     const sorted = [...rafters].sort((a, b) => a.origin[0] - b.origin[0]);

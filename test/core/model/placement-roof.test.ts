@@ -288,6 +288,25 @@ describe("shed: two of pitch, low plate and high plate", () => {
     expectNear(joint(model, "rafter-seat@B.1-A").solids.notches[0]!.base[2], 96 + rise, "on the high plate");
   });
 
+  test.each([[""], [", to: high"], [", from: low, to: high"]])(
+    "principal rafters%s run over both plates and sit on them",
+    (ends) => {
+      const model = build({
+        members: {
+          low: "{kind: plate, section: 8x8, walls: [B], top: 8 ft}",
+          high: `{kind: plate, section: 8x10, walls: [A], top: ${96 + rise} in}`,
+          principal: `{kind: rafter, section: 6x8, bents: [1, 3]${ends}, overhang: {from: 1 ft, to: 6 in}}`,
+        },
+        roof: "{kind: shed, high: A}",
+      });
+      const rafter = stick(model, "principal@B1");
+      expectNear(rafter.origin[1], 156, "tail");
+      expectNear(rafter.head.point[1], -6, "high end");
+      const seats = model.joints.filter((j) => j.of === rafter).map((j) => `${j.kind} ${j.into.id}`);
+      expect(seats.sort()).toEqual(["birds-mouth high@A", "birds-mouth low@B"]);
+    },
+  );
+
   test("all three apart is said", () => {
     const model = shed(", top: 8 ft", ", top: 11 ft", ', pitch: "4:12"');
     const differs = problem(model, "derived-differs");

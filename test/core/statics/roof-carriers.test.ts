@@ -53,11 +53,15 @@ const total = (c: Checked, id: string): number => {
 };
 const balancedSnow = (c: Checked): number => total(c, c.solution.loads.all.find((l) => l.kind === "S")!.id);
 
+const RAFTERS =
+  "  rafters: {section: 5x8, spacing: 48 in, seat: {kind: birds-mouth}, head: {kind: housed, into: ridge}, overhang: {eave: 0, rake: 0}}\n";
+
 describe.each([
-  ["principal rafters alone", PRINCIPAL],
-  ["purlins on principal rafters", PRINCIPAL + PURLIN],
-])("%s", (_, members) => {
-  const c = checked(barn(members + RIDGE_KNEE));
+  ["principal rafters alone", PRINCIPAL, ""],
+  ["purlins on principal rafters", PRINCIPAL + PURLIN, ""],
+  ["purlins on the roof’s own rafters", PURLIN, RAFTERS],
+])("%s", (_, members, own) => {
+  const c = checked(barn(members + RIDGE_KNEE).replace("  deck:", `${own}  deck:`));
 
   test("nothing moves freely, with seats that hold or slide", () => {
     expect(c.solution.mechanisms).toEqual([]);
