@@ -185,6 +185,21 @@ findingsFixture(
   }),
 );
 
+findingsFixture(
+  "series-crowded: sticks wider than they stand apart",
+  gate({
+    members: `
+      members:
+        post: {kind: post, section: 8x8, at: [A1, A2], from: pier-top, to: plate}
+        plate: {kind: plate, section: 8x8, walls: [A], from: 1, to: 2, top: eave}
+        rail: {kind: joist, section: 3x6, between: [post@A1, post@A2], from: 0, to: 8 in, top: 4 ft, count: 4}
+      #                                                                                                     ^ error series-crowded: stand 2 11/16 in from center to center and are 3 in wide that way
+      # ^^^^ error mortise-wall-thin: breaks out of post@A1
+    `,
+  }),
+  { only: ["error"] },
+);
+
 /** The gate with one pair of knees, 6 in deep: at 45° they need legs of more than 6 √2 = 8.49 in. */
 const kneed = (legs: string, ...marks: string[]): string =>
   gate({
