@@ -21,6 +21,8 @@ function signatureOf(model: Model, actions: JointActions): string {
     frame.floors,
     model.timbers.map((t) => [
       t.id,
+      t.kind,
+      t.walls,
       t.origin,
       t.axis,
       t.depthDir,
@@ -47,8 +49,18 @@ function signatureOf(model: Model, actions: JointActions): string {
   ]);
 }
 
-/** What the cuts take out of the timbers, as one text: their net sections depend on it, the forces do not. */
-const cutsOf = (model: Model): string => JSON.stringify(model.joints.map((j) => [j.id, j.solids]));
+/**
+ * What the checks of timbers depend on besides the forces, as one text: cuts and hollows for their net sections, the sizes
+ * of joints, contacts and piers for bearing.
+ */
+function shapesOf(model: Model): string {
+  return JSON.stringify([
+    model.joints.map((j) => [j.id, j.sizes, j.solids]),
+    model.timbers.map((t) => t.curve),
+    model.meetings.map((m) => m.area),
+    model.piers.map((p) => [p.diameter, p.entry.kind, p.entry.anchor?.standOff]),
+  ]);
+}
 
 /**
  * @param previous the last answer: its forces serve again when nothing that they depend on has changed
@@ -60,13 +72,13 @@ export function analyseFrame(model: Model, previous?: FrameResults): FrameResult
   const signature = signatureOf(model, actions);
   const kept = previous?.signature === signature ? previous : undefined;
   const solution = kept?.solution ?? solveFrame(model, actions);
-  const cuts = cutsOf(model);
+  const shapes = shapesOf(model);
   return {
     model,
     signature,
-    cuts,
+    shapes,
     solution,
-    ...(kept?.cuts === cuts
+    ...(kept?.shapes === shapes
       ? { members: kept.members, unchecked: kept.unchecked }
       : memberResults(model, solution)),
     joints: kept?.joints ?? jointForces(solution.cases),

@@ -27,7 +27,7 @@ import {
   type Support,
   supportsOf,
 } from "./member-supports.ts";
-import { timberCuts } from "./net-section.ts";
+import type { TimberCuts } from "./net-section.ts";
 
 /** NDS appendix G, recommended K_e: pinned foot, top free to shift but not to turn; the file's piers are all pinned. */
 const SWAY = 2.4;
@@ -220,8 +220,7 @@ function uprightLengths(
 }
 
 /** Where the brace's mortise or housing ends below, on the upright. */
-function lowerBearings(model: Model): LowerBearing {
-  const cuts = timberCuts(model);
+function lowerBearings(cuts: ReadonlyMap<string, TimberCuts>): LowerBearing {
   return (timber, contact) => {
     const own = (cuts.get(timber.id)?.cuts ?? []).filter((c) => c.joint === contact.joint?.id);
     const lowest = Math.min(...own.flatMap((c) => c.breaks));
@@ -264,10 +263,17 @@ function isDecked(model: Model, timber: Timber): boolean {
   return onRafters ? slopes.some((s) => s.rafters.includes(timber)) : timber.kind === "purlin";
 }
 
-/** @returns lengths of every timber, by id */
-export function bucklingLengths(model: Model, grounds: readonly Ground[]): Map<string, TimberLengths> {
+/**
+ * @param cuts of every timber, by id
+ * @returns lengths of every timber, by id
+ */
+export function bucklingLengths(
+  model: Model,
+  grounds: readonly Ground[],
+  cuts: ReadonlyMap<string, TimberCuts>,
+): Map<string, TimberLengths> {
   const contacts = contactsOf(model);
-  const lower = lowerBearings(model);
+  const lower = lowerBearings(cuts);
   const x = uprightLengths(model, contacts, grounds, X, lower);
   const y = uprightLengths(model, contacts, grounds, Y, lower);
   return new Map(

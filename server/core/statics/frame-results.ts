@@ -82,8 +82,8 @@ export interface FrameResults {
   readonly model: Model;
   /** what the forces depend on, see analyse-frame.ts */
   readonly signature: string;
-  /** what the net sections depend on besides */
-  readonly cuts: string;
+  /** what the checks of timbers depend on besides */
+  readonly shapes: string;
   readonly solution: FrameSolution;
   readonly members: ReadonlyMap<string, MemberResult>;
   /** timbers without design values: they are in the model, but not checked */

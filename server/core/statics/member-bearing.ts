@@ -81,12 +81,14 @@ function endBearings(frame: FrameStructure, joint: Joint): Bearing[] {
 }
 
 /** Rafters' seats, and lying timbers across others: the force of the upright spring at their contact. */
-function contactBearings(frame: FrameStructure): Bearing[] {
+function contactBearings(model: Model, frame: FrameStructure): Bearing[] {
+  const joints = new Map(model.joints.map((j) => [j.id, j]));
   return frame.ties.flatMap(({ tie, links }): Bearing[] => {
     const { a, b, area: contact } = tie.meeting;
+    const joint = tie.joint && joints.get(tie.joint.id);
     const link = links.find((l) => frame.structure.links?.[l]?.id.endsWith(".z"));
     if (link === undefined || isUpright(a) || isUpright(b) || isDiagonal(a) || isDiagonal(b)) return [];
-    if (tie.joint && tie.joint.end !== "side") return [];
+    if (joint && joint.end !== "side") return [];
     const axialAt = (t: Timber): number =>
       dot([tie.at[0] - t.origin[0], tie.at[1] - t.origin[1], tie.at[2] - t.origin[2]], t.axis);
     const heightOver = (t: Timber): number => tie.at[2] - (t.origin[2] + t.axis[2] * axialAt(t));
@@ -94,14 +96,14 @@ function contactBearings(frame: FrameStructure): Bearing[] {
     const lower = upper === a ? b : a;
     // the contact must lie on top of the one and under the other, or they only touch side by side
     if (heightOver(lower) < lower.depth / 4 || heightOver(upper) > -upper.depth / 4) return [];
-    const seat = tie.joint?.sizes.seat?.level.value;
+    const seat = joint?.sizes.seat?.level.value;
     const area = seat === undefined ? contact : seat * upper.width;
     const along = upper.width;
     const onUpper = area / upper.width;
     // tension pulls the first toward the second: what presses is the opposite, seen from the one above
     const source: Source = { kind: "link", link, sign: upper === a ? 1 : -1 };
     const shared = {
-      place: tie.joint?.id ?? `${upper.id} on ${lower.id}`,
+      place: joint?.id ?? `${upper.id} on ${lower.id}`,
       area,
       source,
       note: seat === undefined ? "contact of the two" : "level seat",
@@ -137,20 +139,18 @@ function stripOfCircle(width: number, diameter: number): number {
 }
 
 /** Lying timbers on piers. Held off the concrete, they sit on a saddle as long as they are wide. */
-function groundBearings(grounds: readonly Ground[], model: Model): Bearing[] {
-  const piers = new Map(model.piers.map((p) => [p.id, p]));
+function groundBearings(grounds: readonly Ground[]): Bearing[] {
   return grounds.flatMap(({ timber, at, node, pier }): Bearing[] => {
-    const found = pier && piers.get(pier.id);
-    if (!found || isUpright(timber)) return [];
-    const saddle = (found.entry.anchor?.standOff ?? 0) > 0;
-    const square = found.entry.kind === "pad";
-    const length = saddle ? timber.width : found.diameter;
+    if (!pier || isUpright(timber)) return [];
+    const saddle = (pier.entry.anchor?.standOff ?? 0) > 0;
+    const square = pier.entry.kind === "pad";
+    const length = saddle ? timber.width : pier.diameter;
     const area = saddle || square ? timber.width * length : stripOfCircle(timber.width, length);
     return [
       {
         timber,
         at,
-        place: found.id,
+        place: pier.id,
         area,
         length,
         fromEnd: toEnd(timber, at, length),
@@ -166,8 +166,8 @@ function groundBearings(grounds: readonly Ground[], model: Model): Bearing[] {
 export function bearingsOf(model: Model, frame: FrameStructure, grounds: readonly Ground[]): Bearing[] {
   return [
     ...model.joints.flatMap((j) => endBearings(frame, j)),
-    ...contactBearings(frame),
-    ...groundBearings(grounds, model),
+    ...contactBearings(model, frame),
+    ...groundBearings(grounds),
   ].filter((b) => b.area > 1e-6);
 }
 

@@ -244,14 +244,15 @@ export function memberResults(
   solution: FrameSolution,
 ): { readonly members: Map<string, MemberResult>; readonly unchecked: readonly Timber[] } {
   const { hold, cases } = solution;
-  const grounds = groundsOf(hold.skeleton);
-  const lengths = bucklingLengths(model, grounds);
+  const grounds = groundsOf(model, hold.skeleton);
+  const cuts = timberCuts(model);
+  const lengths = bucklingLengths(model, grounds, cuts);
   const { plans, unchecked } = memberPlans({
     model,
     frame: hold,
     wood: woods(),
     lengths,
-    cuts: timberCuts(model),
+    cuts,
   });
   const bearings = byTimber(bearingsOf(model, hold, grounds));
   const bends = new Map(deflectionPlans(model, hold, plans).map((d) => [d.plan, d]));

@@ -2,7 +2,7 @@
 import { groupBy } from "../collect.ts";
 import type { Joint } from "../joinery/joint.ts";
 import { halfExtent } from "../model/box.ts";
-import type { Model, Timber } from "../model/model.ts";
+import type { Model, Pier, Timber } from "../model/model.ts";
 import { dot, sub, type Vec3 } from "../model/vec.ts";
 import type { Skeleton } from "./skeleton.ts";
 
@@ -32,7 +32,7 @@ export interface Ground {
   readonly timber: Timber;
   readonly at: number;
   readonly node: number;
-  readonly pier: { readonly id: string; readonly diameter: number } | undefined;
+  readonly pier: Pier | undefined;
 }
 
 const axial = (t: Timber, p: Vec3): number =>
@@ -65,11 +65,18 @@ export function contactsOf(model: Model): Map<string, readonly Contact[]> {
   );
 }
 
-/** @returns where the frame stands */
-export function groundsOf(skeleton: Skeleton): Ground[] {
-  return skeleton.bearings.map(({ timber, node, pier }) => {
+/**
+ * Where the frame stands.
+ * @param skeleton of the model, or of an earlier one whose forces still hold: timbers and piers are those of the model
+ */
+export function groundsOf(model: Model, skeleton: Skeleton): Ground[] {
+  const timbers = new Map(model.timbers.map((t) => [t.id, t]));
+  const piers = new Map(model.piers.map((p) => [p.id, p]));
+  return skeleton.bearings.flatMap(({ timber, node, pier }): Ground[] => {
+    const own = timbers.get(timber.id);
     const owner = skeleton.owners[node];
-    return { timber, node, at: owner?.timber === timber ? owner.at : 0, pier };
+    if (!own) return [];
+    return [{ timber: own, node, at: owner?.timber === timber ? owner.at : 0, pier: pier && piers.get(pier.id) }];
   });
 }
 

@@ -10,12 +10,14 @@ import {
   uprightLength,
 } from "../../../server/core/statics/effective-length.ts";
 import { groundsOf } from "../../../server/core/statics/member-supports.ts";
+import { timberCuts } from "../../../server/core/statics/net-section.ts";
 import { skeletonOf } from "../../../server/core/statics/skeleton.ts";
 import { readFrame } from "../../../server/document/read.ts";
 import { SHED } from "../../shed.ts";
 import { sample } from "../model/frames.ts";
 
-const lengthsOf = (model: ReturnType<typeof sample>) => bucklingLengths(model, groundsOf(skeletonOf(model)));
+const lengthsOf = (model: ReturnType<typeof sample>) => 
+  bucklingLengths(model, groundsOf(model, skeletonOf(model)), timberCuts(model));
 
 function at(lengths: ReadonlyMap<string, TimberLengths>, id: string): TimberLengths {
   expect(lengths.has(id), id).toBe(true);

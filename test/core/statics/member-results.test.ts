@@ -170,7 +170,7 @@ test("a beam on a round pier without saddle bears on the strip of its top [deriv
   // integral of the chord over the strip: 2 (h √(r² − h²) + r² asin(h/r))
   const [r, h] = [350 / 25.4 / 2, results.timber.width / 2];
   const strip = 2 * (h * Math.sqrt(r * r - h * h) + r * r * Math.asin(h / r));
-  const own = bearingsOf(c.model, c.solution.hold, groundsOf(c.solution.hold.skeleton)).filter((b) =>
+  const own = bearingsOf(c.model, c.solution.hold, groundsOf(c.model, c.solution.hold.skeleton)).filter((b) =>
     b.place.startsWith("bank@"),
   );
   expect(own.map((b) => b.area)).toEqual(own.map(() => expect.closeTo(strip, 6)));
@@ -181,7 +181,7 @@ test("shear beside a support it lies on: at the depth from the face, near single
   const c = checked(sampleText("kayak-shelter"));
   const frame = c.solution.hold;
   const beam = c.model.byId.get("beam@B")!;
-  const lengths = bucklingLengths(c.model, groundsOf(frame.skeleton));
+  const lengths = bucklingLengths(c.model, groundsOf(c.model, frame.skeleton), timberCuts(c.model));
   const { plans } = memberPlans({
     model: c.model,
     frame,
@@ -233,8 +233,8 @@ describe.each(["cider-press-pavilion", "kayak-shelter"])("%s", (name) => {
   const c = checked(sampleText(name));
   const { model, solution, members } = c;
   const frame = solution.hold;
-  const lengths = bucklingLengths(model, groundsOf(frame.skeleton));
   const cuts = timberCuts(model);
+  const lengths = bucklingLengths(model, groundsOf(model, frame.skeleton), cuts);
   const solved = new Map<SolvedCase, Solution>();
   const whole = new Map<unknown, ReturnType<typeof prepare>>();
   const exact = (s: SolvedCase): Solution => {
