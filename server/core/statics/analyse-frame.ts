@@ -44,20 +44,19 @@ function signatureOf(model: Model, actions: JointActions): string {
       actions.endSpring(j),
       actions.pulls(j.of),
     ]),
-    model.meetings.map((m) => [m.a.id, m.b.id, m.point]),
+    model.meetings.map((m) => [m.a.id, m.b.id, m.point, m.area]),
     model.piers.map((p) => [p.id, p.timber?.id, p.top, p.groundLow]),
   ]);
 }
 
 /**
  * What the checks of timbers depend on besides the forces, as one text: cuts and hollows for their net sections, the sizes
- * of joints, contacts and piers for bearing.
+ * of joints and piers for bearing.
  */
 function shapesOf(model: Model): string {
   return JSON.stringify([
     model.joints.map((j) => [j.id, j.sizes, j.solids]),
     model.timbers.map((t) => t.curve),
-    model.meetings.map((m) => m.area),
     model.piers.map((p) => [p.diameter, p.entry.kind, p.entry.anchor?.standOff]),
   ]);
 }

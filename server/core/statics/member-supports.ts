@@ -76,7 +76,9 @@ export function groundsOf(model: Model, skeleton: Skeleton): Ground[] {
     const own = timbers.get(timber.id);
     const owner = skeleton.owners[node];
     if (!own) return [];
-    return [{ timber: own, node, at: owner?.timber === timber ? owner.at : 0, pier: pier && piers.get(pier.id) }];
+    return [
+      { timber: own, node, at: owner?.timber === timber ? owner.at : 0, pier: pier && piers.get(pier.id) },
+    ];
   });
 }
 

@@ -16,7 +16,7 @@ import { readFrame } from "../../../server/document/read.ts";
 import { SHED } from "../../shed.ts";
 import { sample } from "../model/frames.ts";
 
-const lengthsOf = (model: ReturnType<typeof sample>) => 
+const lengthsOf = (model: ReturnType<typeof sample>) =>
   bucklingLengths(model, groundsOf(model, skeletonOf(model)), timberCuts(model));
 
 function at(lengths: ReadonlyMap<string, TimberLengths>, id: string): TimberLengths {
