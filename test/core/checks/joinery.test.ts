@@ -12,6 +12,7 @@ findingsFixture(
         plate: {kind: plate, section: 8x8, walls: [A], from: 1, to: 2, top: eave}
         stub: {kind: post, section: 6x6, at: [A@4 ft], from: pier-top, to: plate}
       # ^^^^ note joint-assumed: stub meets plate at one place without
+      #                                       ^^^^^^ error end-unsupported: stub@A@4-ft stands on nothing
     `,
     joints: "",
   }),

@@ -99,6 +99,7 @@ findingsFixture(
     "joints:\n",
     `roof: {kind: gable, pitch: "9:12", ${COVERED}}\n#@0-4 warning roof-uncarried: No timber of the frame carries this roof\njoints:\n`,
   ),
+  { whole: true, only: ["warning"] },
 );
 findingsFixture(
   "roof-uncarried: a principal rafter in each bent carries it",

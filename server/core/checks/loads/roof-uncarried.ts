@@ -6,6 +6,8 @@ interface Data {
   readonly walls: readonly string[];
 }
 
+const CARRY: ReadonlySet<string> = new Set(["rafter", "purlin"]);
+
 export const roofUncarried = defineCheck<"model", Data>({
   meta: {
     id: "roof-uncarried",
@@ -20,9 +22,13 @@ export const roofUncarried = defineCheck<"model", Data>({
     },
   },
   input: "model",
+  ofTheWhole: true,
   *find(model) {
     const { roof } = model.frame;
     if (!roof || !isComplete(model)) return;
+    // rafters that lack something to lie on have a finding of their own
+    const named = roof.rafters !== undefined || model.frame.members.some((m) => CARRY.has(m.kind));
+    if (!model.roof && named) return;
     const carried = new Set(roofStrips(model).map((s) => s.slope.wall));
     const bare = (model.roof?.slopes ?? []).filter((s) => !carried.has(s.wall)).map((s) => s.wall);
     if (model.roof && bare.length === 0) return;
