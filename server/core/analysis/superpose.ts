@@ -146,9 +146,13 @@ function basicOf(
   };
 }
 
-/** Sums basic loads; keeps its scratch arrays between combinations. */
+/** Sums basic loads; what no result keeps is written into the same arrays for every combination. */
 class Combiner {
   readonly #scale: number;
+  readonly #pushed: Float64Array;
+  readonly #hang: Float64Array;
+  readonly #strains: Float64Array;
+  readonly #scratch: Pick<State, "ends" | "unbalanced">;
 
   constructor(
     readonly system: System,
@@ -159,10 +163,17 @@ class Combiner {
     readonly tolerance: number,
   ) {
     this.#scale = stability.reach > 0 ? 1 / stability.reach : 1;
+    this.#pushed = new Float64Array(system.size);
+    this.#hang = new Float64Array(members.size);
+    this.#strains = new Float64Array(members.size);
+    this.#scratch = {
+      ends: new Float64Array(ENDS * matrix.count),
+      unbalanced: new Float64Array(system.size),
+    };
   }
 
-  #sum(of: (b: Basic) => Float64Array, factors: readonly number[], length: number): Float64Array {
-    const out = new Float64Array(length);
+  #sum(of: (b: Basic) => Float64Array, factors: readonly number[], out: Float64Array): Float64Array {
+    out.fill(0);
     this.basics.forEach((b, n) => {
       const by = factors[n] ?? 0;
       if (b && by !== 0) addScaled(out, by, of(b));
@@ -173,7 +184,7 @@ class Combiner {
   combine(id: string, factors: readonly number[]): Combined {
     const { system, stability, members } = this;
     const failed = (fault: CaseFault): Combined => failure(id, [fault]);
-    const pushed = this.#sum((b) => b.pushed, factors, system.size);
+    const pushed = this.#sum((b) => b.pushed, factors, this.#pushed);
     const modes = stability.mechanisms.map((u) =>
       describe(system, u, drives(pushed, u, NOUGHT), stability.reach),
     );
@@ -181,8 +192,8 @@ class Combiner {
       if (drives(pushed, u, 1e-6)) modes.push(describe(system, u, true, stability.reach));
     if (modes.length > 0) return failed({ kind: "mechanism", modes, dropped: [] });
 
-    const hang = this.#sum((b) => b.hang, factors, members.size);
-    const strains = this.#sum((b) => b.strains, factors, members.size);
+    const hang = this.#sum((b) => b.hang, factors, this.#hang);
+    const strains = this.#sum((b) => b.strains, factors, this.#strains);
     const own = members.units.map((_, n) =>
       this.basics.reduce((s, b, k) => s + (factors[k] ?? 0) * (b?.own[n] ?? 0), 0),
     );
@@ -200,12 +211,9 @@ class Combiner {
     const state = this.#state(factors, outcome);
     if (!(state.residual <= this.tolerance))
       return failed({ kind: "inaccurate", residual: state.residual, tolerance: this.tolerance, node: "" });
-    const { motions, unbalanced } = state;
+    const { motions } = state;
     const { ground } = system;
-    const reactions = (): ReturnType<Combined["reactions"]> => {
-      const own_ = unbalanced.map((v, k) => (ground.held[k] ? v : -at(ground.springs, k) * at(motions, k)));
-      return ground.nodes.map((node) => ({ node, force: toGlobal(ground, own_, node) }));
-    };
+    const reactions = this.#reactions(state);
     const common = {
       id,
       sections: this.#sections(factors, state.ends),
@@ -213,7 +221,7 @@ class Combiner {
       links: state.links,
       dropped: names(outcome.dropped),
       residual: state.residual,
-      reactions,
+      reactions: () => reactions,
       displacement: (node: number) => toGlobal(ground, motions, node),
     };
     if (outcome.kind === "settled") return { ...common, status: "sound", faults: [] };
@@ -240,29 +248,40 @@ class Combiner {
   /** Motions, end forces and what is left; refined while the rest is more than rounding. */
   #state(factors: readonly number[], outcome: Outcome): State {
     const { system, stability, members } = this;
-    const motions = this.#sum((b) => b.motions, factors, system.size);
+    const motions = this.#sum((b) => b.motions, factors, new Float64Array(system.size));
     if (outcome.dropped.length > 0)
       addScaled(
         motions,
         1,
         flex(stability.matrix, stability.factor, members.load(outcome.mu, outcome.dropped)),
       );
-    let state = this.#forces(factors, outcome.dropped, motions);
+    let state = this.#forces(factors, outcome.dropped, motions, this.#scratch);
     for (let n = 0; n < 2 && state.residual > this.tolerance / 100; n++) {
       const { held } = system.ground;
       const rest = state.unbalanced.map((v, k) => (held[k] ? 0 : -v));
       const better = motions.slice();
       addScaled(better, 1, dropping(members, outcome.dropped)(rest));
-      const next = this.#forces(factors, outcome.dropped, better);
+      const next = this.#forces(factors, outcome.dropped, better, {
+        ends: new Float64Array(state.ends.length),
+        unbalanced: new Float64Array(system.size),
+      });
       if (!(next.residual < state.residual)) break;
       state = next;
     }
     return state;
   }
 
-  #forces(factors: readonly number[], dropped: readonly number[], motions: Float64Array): State {
-    const { system, members, matrix } = this;
-    const ends = new Float64Array(ENDS * matrix.count);
+  /** @param into arrays that the state is written to */
+  #forces(
+    factors: readonly number[],
+    dropped: readonly number[],
+    motions: Float64Array,
+    into: Pick<State, "ends" | "unbalanced">,
+  ): State {
+    const { members, matrix } = this;
+    const { ends, unbalanced } = into;
+    ends.fill(0);
+    unbalanced.fill(0);
     matrix.addEnds(motions, ends);
     const links = matrix.links(motions);
     const out = new Set<number>();
@@ -273,7 +292,6 @@ class Combiner {
         ends.fill(0, ENDS * part, ENDS * part + ENDS);
       } else links[part - matrix.count] = 0;
     }
-    const unbalanced = new Float64Array(system.size);
     this.basics.forEach((b, n) => {
       const by = factors[n] ?? 0;
       if (!b || by === 0) return;
@@ -291,6 +309,15 @@ class Combiner {
       force = Math.max(force, k % 6 < 3 ? size : size * this.#scale);
     }
     return { motions, ends, links, unbalanced, residual: force > 0 ? this.#largest(unbalanced) / force : 0 };
+  }
+
+  /** What each support, springs included, puts on the frame; written over what it left unbalanced. */
+  #reactions({ unbalanced, motions }: State): ReturnType<Combined["reactions"]> {
+    const { ground } = this.system;
+    for (const node of ground.nodes)
+      for (let k = 6 * node; k < 6 * node + 6; k++)
+        if (!ground.held[k]) unbalanced[k] = -at(ground.springs, k) * at(motions, k);
+    return ground.nodes.map((node) => ({ node, force: toGlobal(ground, unbalanced, node) }));
   }
 
   #sections(factors: readonly number[], ends: Float64Array): Float64Array {

@@ -1,8 +1,9 @@
 /** Forces in joints and on piers, the most of each over all combinations. */
+import { at } from "../analysis/numbers.ts";
 import type { Joint } from "../joinery/joint.ts";
 import type { Model, Timber } from "../model/model.ts";
-import { add, dot, scale, type Vec3 } from "../model/vec.ts";
-import { endForces, forceTable } from "./force-table.ts";
+import { dot, scale, type Vec3 } from "../model/vec.ts";
+import { forceTable, PLACES, rowOf } from "./force-table.ts";
 import type { JointForce, PierReaction } from "./frame-results.ts";
 import { localZ } from "./skeleton.ts";
 import type { SolvedCase } from "./solve-frame.ts";
@@ -29,10 +30,14 @@ interface Tally {
   readonly across: Most;
 }
 
-/** Force on the joined timber at its end, global axes, lb. @param end forces that act on the stick there, local axes */
-export function globalForce(timber: Timber, end: readonly number[]): Vec3 {
-  const [x = 0, y = 0, z = 0] = end;
-  return add(add(scale(timber.axis, x), scale(timber.depthDir, y)), scale(localZ(timber), z));
+/** Force on a timber at an end of one of its elements: the section there, seen from outside; global axes, lb. */
+export function endForce(timber: Timber, table: Float64Array, element: number, end: "i" | "j"): Vec3 {
+  const row = rowOf(element, end === "i" ? 0 : PLACES.length - 1);
+  const sign = end === "i" ? -1 : 1;
+  const [x, y, z] = [sign * at(table, row), sign * at(table, row + 1), sign * at(table, row + 2)];
+  const { axis: a, depthDir: d } = timber;
+  const w = localZ(timber);
+  return [x * a[0] + y * d[0] + z * w[0], x * a[1] + y * d[1] + z * w[1], x * a[2] + y * d[2] + z * w[2]];
 }
 
 function tally(into: Map<string, Tally>, joint: Joint, force: Vec3, caseId: string): void {
@@ -58,22 +63,25 @@ function tally(into: Map<string, Tally>, joint: Joint, force: Vec3, caseId: stri
 function endJoints(solved: SolvedCase, table: Float64Array, into: Map<string, Tally>): void {
   const { frame, frameCase } = solved;
   frame.pieces.forEach(({ timber, jointI, jointJ }, index) => {
-    if (jointI) tally(into, jointI, globalForce(timber, endForces(table, index, "i")), frameCase.id);
-    if (jointJ) tally(into, jointJ, globalForce(timber, endForces(table, index, "j")), frameCase.id);
+    if (jointI) tally(into, jointI, endForce(timber, table, index, "i"), frameCase.id);
+    if (jointJ) tally(into, jointJ, endForce(timber, table, index, "j"), frameCase.id);
   });
 }
 
-const AXIS = { x: [1, 0, 0], y: [0, 1, 0], z: [0, 0, 1] } as const satisfies Record<string, Vec3>;
+/** How the names of the three springs at a contact end; that which keeps a timber upright there is not among them. */
+const AXES: ReadonlyMap<string, 0 | 1 | 2> = new Map([
+  [".x", 0],
+  [".y", 1],
+  [".z", 2],
+]);
 
 /** Force on the first timber of a contact that links hold, global axes, lb: its springs, summed. */
 export function forceOnFirst(solved: SolvedCase, links: readonly number[]): Vec3 {
   const { combined, frame } = solved;
-  let onFirst: Vec3 = [0, 0, 0];
+  const onFirst: [number, number, number] = [0, 0, 0];
   for (const link of links) {
-    const { id } = frame.structure.links?.[link] ?? { id: "" };
-    const axis = id.slice(-1);
-    if (axis !== "x" && axis !== "y" && axis !== "z") continue;
-    onFirst = add(onFirst, scale(AXIS[axis], combined.links[link] ?? 0));
+    const axis = AXES.get(frame.structure.links?.[link]?.id.slice(-2) ?? "");
+    if (axis !== undefined) onFirst[axis] += combined.links[link] ?? 0;
   }
   return onFirst;
 }

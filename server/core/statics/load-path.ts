@@ -4,8 +4,8 @@
  */
 import type { Model, Timber } from "../model/model.ts";
 import { dot, sub, type Vec3 } from "../model/vec.ts";
-import { endForces, forceTable } from "./force-table.ts";
-import { forceOnFirst, globalForce } from "./joint-forces.ts";
+import { forceTable } from "./force-table.ts";
+import { endForce, forceOnFirst } from "./joint-forces.ts";
 import type { Strip } from "./line-loads.ts";
 import type { SolvedCase } from "./solve-frame.ts";
 
@@ -65,8 +65,8 @@ function contacts(solved: SolvedCase, give: Give): void {
     give(b, a, onA[2]);
   };
   solved.frame.pieces.forEach(({ timber, jointI, jointJ }, index) => {
-    if (jointI) pass(timber, jointI.into, globalForce(timber, endForces(table, index, "i")));
-    if (jointJ) pass(timber, jointJ.into, globalForce(timber, endForces(table, index, "j")));
+    if (jointI) pass(timber, jointI.into, endForce(timber, table, index, "i"));
+    if (jointJ) pass(timber, jointJ.into, endForce(timber, table, index, "j"));
   });
   for (const { tie, links } of solved.frame.ties)
     pass(tie.meeting.a, tie.meeting.b, forceOnFirst(solved, links));

@@ -58,14 +58,14 @@ function tableOf(stations: readonly Station[]): StationTable {
     mix[i] = weights.length;
     weights.push(...s.weights);
   });
-  const numbers = (of: (s: Station) => number): Float64Array => {
-    const out = new Float64Array(count);
+  const filled = <T extends Float64Array | Int32Array>(out: T, of: (s: Station) => number): T => {
     stations.forEach((s, i) => {
       out[i] = of(s);
     });
     return out;
   };
-  const whole = (of: (s: Station) => number): Int32Array => Int32Array.from(numbers(of));
+  const numbers = (of: (s: Station) => number): Float64Array => filled(new Float64Array(count), of);
+  const whole = (of: (s: Station) => number): Int32Array => filled(new Int32Array(count), of);
   return {
     row: whole((s) => s.row),
     mix,
