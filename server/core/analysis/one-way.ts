@@ -32,7 +32,7 @@ export interface Unit {
 export interface Start {
   readonly strains: Float64Array;
   /** Length force from the member's own loads, nodes at rest. */
-  readonly own: readonly number[];
+  readonly own: Float64Array;
   /** c: strains that take the difference between the loads of the member in action and hanging. */
   readonly hang: Float64Array;
   /** Work of all loads along a motion that only the dropped members would resist. */
@@ -94,9 +94,9 @@ export class OneWayMembers {
   }
 
   /** Length forces that the members would have, by unit. */
-  forces(strains: Float64Array, own: readonly number[]): number[] {
+  forces(strains: Float64Array, own?: Float64Array): number[] {
     return this.units.map((unit, n) =>
-      unit.force.reduce((sum, f, m) => sum + f * at(strains, unit.first + m), own[n] ?? 0),
+      unit.force.reduce((sum, f, m) => sum + f * at(strains, unit.first + m), own?.[n] ?? 0),
     );
   }
 
@@ -157,7 +157,7 @@ export function ownLoads(
   loads: CaseLoads,
 ): Pick<Start, "own" | "hang"> {
   const hang = new Float64Array(members.size);
-  const own = members.units.map((unit) => {
+  const own = Float64Array.from(members.units, (unit) => {
     const stick: Stick | undefined = system.sticks[unit.part];
     const loaded = stick && loads.sticks.get(stick.index);
     if (!stick || !loaded) return 0;
@@ -249,7 +249,7 @@ function firstToClose(
   forces: readonly number[],
   except: number,
 ): number | undefined {
-  const rates = members.forces(members.strains(motion), []);
+  const rates = members.forces(members.strains(motion));
   const fastest = largest(rates);
   let [best, soonest]: [number | undefined, number] = [undefined, Number.POSITIVE_INFINITY];
   for (const n of reduced.dropped) {

@@ -1,6 +1,6 @@
 /** Forces inside sticks at fixed shares of their length, from their end forces and loads: the same as `Curves`, no more. */
 import type { StickLoads } from "./element-loads.ts";
-import { at } from "./numbers.ts";
+import { at, bump } from "./numbers.ts";
 import type { Vec3 } from "./structure.ts";
 import type { Stick } from "./system.ts";
 
@@ -15,26 +15,26 @@ export function sectionRow(stick: number, place: number): number {
   return (stick * SHARES.length + place) * PER_SECTION;
 }
 
-/** Force of the loads between end i and x, and its moment about x: ∫ p and ∫ (x − x′) p. */
-function before(
-  loads: StickLoads | undefined,
-  x: number,
-  last: boolean,
-): { force: number[]; lever: number[]; moment: number[] } {
-  const force = [0, 0, 0];
-  const lever = [0, 0, 0];
-  const moment = [0, 0, 0];
-  const add = (into: number[], v: Vec3, by: number): void => {
-    for (let c = 0; c < 3; c++) into[c] = (into[c] ?? 0) + (v[c] ?? 0) * by;
-  };
-  for (const p of loads?.points ?? []) {
+/** In what is summed up to a place: force, its moment about the place, moments of their own; three numbers each. */
+const [FORCE, LEVER, MOMENT] = [0, 3, 6] as const;
+
+function addTo(sums: Float64Array, what: number, v: Vec3, by: number): void {
+  bump(sums, what, v[0] * by);
+  bump(sums, what + 1, v[1] * by);
+  bump(sums, what + 2, v[2] * by);
+}
+
+/** Sums the loads between end i and x: ∫ p, ∫ (x − x′) p, and moments. */
+function sumBefore(loads: StickLoads, x: number, last: boolean, sums: Float64Array): void {
+  sums.fill(0);
+  for (const p of loads.points) {
     // at the far end a force there belongs to the joint, not to the section just before it
     if (p.at > x || (last && p.at >= x)) continue;
-    add(force, p.force, 1);
-    add(lever, p.force, x - p.at);
-    add(moment, p.moment, 1);
+    addTo(sums, FORCE, p.force, 1);
+    addTo(sums, LEVER, p.force, x - p.at);
+    addTo(sums, MOMENT, p.moment, 1);
   }
-  for (const s of loads?.spreads ?? []) {
+  for (const s of loads.spreads) {
     const h = Math.min(s.to, x) - s.from;
     if (h <= 0) continue;
     const rate = 1 / (s.to - s.from);
@@ -42,12 +42,11 @@ function before(
     const third = (h * h * h) / 3;
     const reach = x - s.from;
     // intensity start + (end − start) t/(to − from), t from `from`
-    add(force, s.start, first - second * rate);
-    add(force, s.end, second * rate);
-    add(lever, s.start, reach * (first - second * rate) - (second - third * rate));
-    add(lever, s.end, reach * second * rate - third * rate);
+    addTo(sums, FORCE, s.start, first - second * rate);
+    addTo(sums, FORCE, s.end, second * rate);
+    addTo(sums, LEVER, s.start, reach * (first - second * rate) - (second - third * rate));
+    addTo(sums, LEVER, s.end, reach * second * rate - third * rate);
   }
-  return { force, lever, moment };
 }
 
 /**
@@ -81,15 +80,17 @@ export function stickSections(
     }
     return;
   }
-  SHARES.forEach((share, place) => {
+  const sums = new Float64Array(9);
+  for (let place = 0; place < SHARES.length; place++) {
+    const share = SHARES[place] ?? 0;
     const x = share * stick.axes.length;
-    const { force, lever, moment } = before(loads, x, share === 1);
+    sumBefore(loads, x, share === 1, sums);
     const start = row + place * PER_SECTION;
-    out[start] = N - (force[0] ?? 0);
-    out[start + 1] = Vy - (force[1] ?? 0);
-    out[start + 2] = Vz - (force[2] ?? 0);
-    out[start + 3] = T - (moment[0] ?? 0);
-    out[start + 4] = My + Vz * x - (lever[2] ?? 0) - (moment[1] ?? 0);
-    out[start + 5] = Mz - Vy * x + (lever[1] ?? 0) - (moment[2] ?? 0);
-  });
+    out[start] = N - at(sums, FORCE);
+    out[start + 1] = Vy - at(sums, FORCE + 1);
+    out[start + 2] = Vz - at(sums, FORCE + 2);
+    out[start + 3] = T - at(sums, MOMENT);
+    out[start + 4] = My + Vz * x - at(sums, LEVER + 2) - at(sums, MOMENT + 1);
+    out[start + 5] = Mz - Vy * x + at(sums, LEVER + 1) - at(sums, MOMENT + 2);
+  }
 }

@@ -28,7 +28,7 @@ interface Basic {
   readonly pushed: Float64Array;
   /** sticks with loads of their own: end forces with nodes at rest, and sections without end forces */
   readonly loaded: readonly LoadedStick[];
-  readonly own: readonly number[];
+  readonly own: Float64Array;
   readonly hang: Float64Array;
 }
 
@@ -152,6 +152,7 @@ class Combiner {
   readonly #pushed: Float64Array;
   readonly #hang: Float64Array;
   readonly #strains: Float64Array;
+  readonly #own: Float64Array;
   readonly #scratch: Pick<State, "ends" | "unbalanced">;
 
   constructor(
@@ -166,6 +167,7 @@ class Combiner {
     this.#pushed = new Float64Array(system.size);
     this.#hang = new Float64Array(members.size);
     this.#strains = new Float64Array(members.size);
+    this.#own = new Float64Array(members.units.length);
     this.#scratch = {
       ends: new Float64Array(ENDS * matrix.count),
       unbalanced: new Float64Array(system.size),
@@ -194,9 +196,7 @@ class Combiner {
 
     const hang = this.#sum((b) => b.hang, factors, this.#hang);
     const strains = this.#sum((b) => b.strains, factors, this.#strains);
-    const own = members.units.map((_, n) =>
-      this.basics.reduce((s, b, k) => s + (factors[k] ?? 0) * (b?.own[n] ?? 0), 0),
-    );
+    const own = this.#sum((b) => b.own, factors, this.#own);
     const nought = NOUGHT * this.#largest(pushed);
     const outcome = settle(members, { strains, own, hang, nought, work: workOf(members, pushed, hang) });
     const names = (list: readonly number[]): string[] => list.map((n) => members.units[n]?.of.id ?? "");

@@ -57,12 +57,17 @@ const SIDE_SHARE = 0.01;
 /** Offset of each force within a row: N, Vy, Vz, T, My, Mz. */
 const [VY, VZ, MY, MZ, WIDTH] = [1, 2, 4, 5, 6] as const;
 
+/** What acts at the place being judged: x (in), N (lb), M_y and M_z (lb·in). */
+const [X, AXIAL, ABOUT_Y, ABOUT_Z] = [0, 1, 2, 3] as const;
+
 /** The worst of each kind of one timber, over the combinations it has been shown. */
 export class TimberStress {
   readonly #plan: MemberPlan;
   readonly #strongZ: boolean;
   readonly #ratios = new Float64Array(STRESSES.length);
   readonly #worst: (Worst | undefined)[] = STRESSES.map(() => undefined);
+  /** numbers handed on as arguments would each become an object, a million at every keystroke */
+  readonly #acts = new Float64Array(4);
 
   constructor(plan: MemberPlan) {
     this.#plan = plan;
@@ -106,65 +111,63 @@ export class TimberStress {
           Mz += w * at(table, r + MZ);
         }
       }
-      const x = at(t.x, i);
-      this.#judge(v, F, i, x, N, My, Mz, solved);
+      const acts = this.#acts;
+      acts[X] = at(t.x, i);
+      acts[AXIAL] = N;
+      acts[ABOUT_Y] = My;
+      acts[ABOUT_Z] = Mz;
+      this.#judge(v, F, i, solved);
       const A = at(t.A, i);
       const y = int(t.shear, i) * Vy;
       const V = Math.sqrt(y * y + Vz * Vz);
       const fv = V > 0 && A > 0 ? (1.5 * V) / A : 0;
-      if (fv > at(this.#ratios, SHEAR) * F.Fv) this.#keep(SHEAR, fv / F.Fv, fv, F.Fv, v, i, x, solved);
+      if (fv > at(this.#ratios, SHEAR) * F.Fv)
+        this.#keep(SHEAR, fv / F.Fv, fv, F.Fv, v, i, at(t.x, i), solved);
       const j = int(t.next, i);
-      if (j >= 0) this.#between(v, F, table, i, j, x, N, Vy, Vz, My, Mz, solved);
+      // where shear crosses nought between two places
+      if (j >= 0 && (Vy * at(table, int(t.row, j) + VY) < 0 || Vz * at(table, int(t.row, j) + VZ) < 0))
+        this.#between(v, F, table, i, j, solved);
     }
     this.#spots(v, table, solved);
   }
 
-  /** Where shear crosses nought between two places the moment peaks: dM_z/dx = −V_y, dM_y/dx = V_z, shear linear. */
-  #between(
-    v: DurationValues,
-    F: Limits,
-    table: Float64Array,
-    i: number,
-    j: number,
-    x: number,
-    N: number,
-    Vy: number,
-    Vz: number,
-    My: number,
-    Mz: number,
-    solved: number,
-  ): void {
+  /**
+   * Where shear crosses nought between two places the moment peaks: dM_z/dx = −V_y, dM_y/dx = V_z, shear linear.
+   * Stations with a next one are places of an element, their forces stand in the table as they are.
+   */
+  #between(v: DurationValues, F: Limits, table: Float64Array, i: number, j: number, solved: number): void {
     const t = this.#plan.table;
-    const row = int(t.row, j);
-    const Vy2 = at(table, row + VY);
-    const Vz2 = at(table, row + VZ);
-    if (Vy * Vy2 >= 0 && Vz * Vz2 >= 0) return;
+    const acts = this.#acts;
+    const [first, second] = [int(t.row, i), int(t.row, j)];
+    const [Vy, Vz] = [at(table, first + VY), at(table, first + VZ)];
+    const [My, Mz] = [at(table, first + MY), at(table, first + MZ)];
+    const [Vy2, Vz2] = [at(table, second + VY), at(table, second + VZ)];
+    const x = at(t.x, i);
     const length = at(t.x, j) - x;
     if (Vy * Vy2 < 0) {
       const s = Vy / (Vy - Vy2);
-      const across = My + s * (at(table, row + MY) - My);
-      this.#judge(v, F, i, x + s * length, N, across, Mz - (Vy * s * length) / 2, solved);
+      acts[X] = x + s * length;
+      acts[ABOUT_Y] = My + s * (at(table, second + MY) - My);
+      acts[ABOUT_Z] = Mz - (Vy * s * length) / 2;
+      this.#judge(v, F, i, solved);
     }
     if (Vz * Vz2 < 0) {
       const s = Vz / (Vz - Vz2);
-      const across = Mz + s * (at(table, row + MZ) - Mz);
-      this.#judge(v, F, i, x + s * length, N, My + (Vz * s * length) / 2, across, solved);
+      acts[X] = x + s * length;
+      acts[ABOUT_Y] = My + (Vz * s * length) / 2;
+      acts[ABOUT_Z] = Mz + s * (at(table, second + MZ) - Mz);
+      this.#judge(v, F, i, solved);
     }
   }
 
-  /** N (lb) and moments (lb·in) on what is left at station i. */
-  #judge(
-    v: DurationValues,
-    F: Limits,
-    i: number,
-    x: number,
-    N: number,
-    My: number,
-    Mz: number,
-    solved: number,
-  ): void {
+  /** What acts, on what is left at station i. */
+  #judge(v: DurationValues, F: Limits, i: number, solved: number): void {
     const t = this.#plan.table;
     const ratios = this.#ratios;
+    const x = at(this.#acts, X);
+    const N = at(this.#acts, AXIAL);
+    const My = at(this.#acts, ABOUT_Y);
+    const Mz = at(this.#acts, ABOUT_Z);
     const A = at(t.A, i);
     if (A <= 0) {
       // nothing is left here: whatever acts is too much
