@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { createFrameService } from "../../server/language/frame-service.ts";
 import { type FrameShape, frameText, shapeOf, timbersOf } from "./generate.ts";
-import { keystrokes, measure } from "./measure.ts";
+import { KEYSTROKES, keystrokes, measure } from "./measure.ts";
 
 const shapes: readonly (readonly [string, FrameShape])[] = [
   ["of size 30", shapeOf(30)],
@@ -32,20 +32,38 @@ describe("a generated frame", () => {
 });
 
 describe("measuring", () => {
-  test("a keystroke changes one character and makes another frame", () => {
-    const [before, after] = keystrokes(frameText(shapeOf(30)));
+  test.each(["depth", "forces"] as const)("a keystroke (%s) changes one character", (where) => {
+    const [before, after] = keystrokes(frameText(shapeOf(30)), KEYSTROKES[where]);
     const differ = [...before].filter((char, i) => char !== after[i]);
     expect([before.length, differ.length]).toEqual([after.length, 1]);
   });
 
-  test("a text without a depth cannot be measured", () => {
-    expect(() => keystrokes("frame: Shed\n")).toThrow("no depth");
+  test.each([
+    ["depth", true],
+    ["forces", false],
+  ] as const)("a keystroke (%s) leaves the forces of before: %s", (where, leaves) => {
+    const service = createFrameService();
+    const [before, after] = keystrokes(frameText(shapeOf(30)), KEYSTROKES[where]).map(
+      (text, version) => service.open("file:///a", version, text).evaluation?.results.frame?.solution,
+    );
+    expect(before).toBeDefined();
+    expect(after === before).toBe(leaves);
+  });
+
+  test("a text with no such number cannot be measured", () => {
+    expect(() => keystrokes("frame: Shed\n", KEYSTROKES.depth)).toThrow("nothing of that kind");
   });
 
   test("a row holds the name, the timbers and a time", () => {
     const shape = shapeOf(30);
-    const row = measure("small", frameText(shape), { warm: 1, count: 3, budget: 5000 });
-    expect(row).toEqual({ name: "small", timbers: timbersOf(shape), median_ms: expect.any(Number) });
+    const row = measure("small", frameText(shape), { warm: 1, warmFor: 0, count: 3, budget: 5000 });
+    expect(row).toEqual({
+      name: "small",
+      timbers: timbersOf(shape),
+      median_ms: expect.any(Number),
+      forces_ms: expect.any(Number),
+    });
     expect(row.median_ms).toBeGreaterThan(0);
+    expect(row.forces_ms).toBeGreaterThan(row.median_ms);
   });
 });
