@@ -60,7 +60,7 @@ export interface Slenderness {
   readonly y: number;
 }
 
-/** @param hollow of a curved brace at its middle, in: what is left there buckles */
+/** A curved brace buckles with what is left at its middle. */
 export function slendernessOf(timber: Timber, lengths: TimberLengths): Slenderness {
   const deep = Math.max(timber.depth - (timber.curve?.rise ?? 0), 1e-3);
   return { z: lengths.depth.effective / deep, y: lengths.width.effective / timber.width };
