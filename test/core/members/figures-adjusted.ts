@@ -66,7 +66,7 @@ export function adjusted(c: Case, duration?: number): AdjustedValues {
   return values;
 }
 
-export function factor(values: AdjustedValues, of: keyof AdjustedValues, symbol: string): number | undefined {
+function factor(values: AdjustedValues, of: keyof AdjustedValues, symbol: string): number | undefined {
   return values[of].factors.find((f) => f.symbol === symbol)?.value;
 }
 
