@@ -59,6 +59,8 @@ export interface SnowCase {
 }
 
 export interface Snow {
+  /** what it was computed from */
+  readonly input: SnowInput;
   readonly edition: Edition;
   readonly level: "service" | "strength";
   /** what the allowable stress combinations multiply snow by */
@@ -108,6 +110,7 @@ export function roofSnow(input: SnowInput): Snow {
       : undefined;
   const status = leastCertain([Ce.status, Ct.status, Cs.status]);
   return {
+    input,
     edition,
     level: edition === "asce-7-16" ? "service" : "strength",
     asdFactor: {

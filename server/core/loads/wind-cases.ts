@@ -58,6 +58,8 @@ export interface PlanePressure {
   readonly to: number;
   /** psf, square to the surface */
   readonly psf: number;
+  /** what it is made with: C_N of an open roof, C_p of one over walls */
+  readonly coefficient: number;
 }
 
 interface WallPressures {
@@ -94,6 +96,8 @@ export type WindNote =
   | { readonly kind: "both-rows"; readonly toward: WindDirection };
 
 export interface Wind {
+  /** what it was computed from */
+  readonly input: WindInput;
   readonly edition: Edition;
   readonly level: "strength";
   /** what the allowable stress combinations multiply wind by; they do so themselves */
@@ -163,6 +167,7 @@ export function windCases(input: WindInput): Wind {
     return found.map((pressures) => finish(pressures, blowing, leastCertain([q.status, G.status])));
   });
   return {
+    input,
     edition,
     level: "strength",
     asdFactor: { value: 0.6, status: "published", source: `${editionName(edition)} section 2.4.1` },

@@ -96,7 +96,9 @@ function both(blowing: Blowing, depth: number, external: readonly External[]): r
       const net = (C: number) => psf(C) - sign * internal;
       return {
         id: `${id}/${sign > 0 ? "pressure-inside" : "suction-inside"}`,
-        roof: roof.map(({ plane, from, to, C }): PlanePressure => ({ plane, from, to, psf: net(C) })),
+        roof: roof.map(
+          ({ plane, from, to, C }): PlanePressure => ({ plane, from, to, psf: net(C), coefficient: C }),
+        ),
         walls: {
           windward: net(walls.windward.value),
           leeward: net(walls.leeward.value),

@@ -28,8 +28,8 @@ export function openAcross(blowing: Blowing): readonly Pressures[] {
   return pairs.map(({ id, windward, leeward, status, source }) => ({
     id,
     roof: [
-      { plane: first.id, from: 0, to: middle, psf: psf(windward) },
-      { plane: lee.id, from: middle, to: length, psf: psf(leeward) },
+      { plane: first.id, from: 0, to: middle, psf: psf(windward), coefficient: windward },
+      { plane: lee.id, from: middle, to: length, psf: psf(leeward), coefficient: leeward },
     ],
     status,
     source,
@@ -63,7 +63,7 @@ export function openAlong({ input, planes, length, psf }: Blowing): readonly Pre
   return alongCoefficients(input.meanHeight, length, input.flow).map(({ id, strips }) => ({
     id,
     roof: planes.flatMap((plane) =>
-      strips.map(({ from, to, C }) => ({ plane: plane.id, from, to, psf: psf(C) })),
+      strips.map(({ from, to, C }) => ({ plane: plane.id, from, to, psf: psf(C), coefficient: C })),
     ),
     status: "memory",
     source: "ASCE 7 Figure 27.3-7",

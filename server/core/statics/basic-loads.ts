@@ -2,7 +2,7 @@
 import type { Frame, Pointer } from "../frame/frame.ts";
 import type { LoadKind } from "../loads/combinations.ts";
 import { type RoofDead, roofDead } from "../loads/dead.ts";
-import { roofLive } from "../loads/roof-live.ts";
+import { type RoofLive, roofLive } from "../loads/roof-live.ts";
 import { roofSnow, type Snow, type SnowCase } from "../loads/snow.ts";
 import type { Pitch } from "../loads/snow-factors.ts";
 import type { Wind } from "../loads/wind-cases.ts";
@@ -27,12 +27,21 @@ export type LoadGap =
   | { readonly what: "snow" | "wind"; readonly path: Pointer }
   | { readonly what: "weight"; readonly timber: string; readonly path: Pointer };
 
+/** Roof live load of one timber that carries roof. */
+export interface StripLive {
+  readonly strip: Strip;
+  /** ft² of level projection */
+  readonly area: number;
+  readonly live: RoofLive;
+}
+
 export interface BasicLoads {
   readonly all: readonly BasicLoad[];
   readonly gaps: readonly LoadGap[];
   readonly snow: Snow | undefined;
   readonly wind: Wind | undefined;
   readonly roof: RoofDead | undefined;
+  readonly live: readonly StripLive[];
   readonly strips: readonly Strip[];
 }
 
@@ -142,13 +151,17 @@ function snowLoads(snow: Snow, strips: readonly Strip[], slopes: readonly RoofSl
   return [...even, ...uneven];
 }
 
-function liveLoads(frame: Frame, strips: readonly Strip[]): BasicLoad[] {
-  const loads = strips.flatMap((strip) => {
+/** Roof live load of each timber that carries roof: the more it carries, the less on each square foot. */
+function roofLivesOf(frame: Frame, strips: readonly Strip[]): StripLive[] {
+  return strips.map((strip) => {
     const { slope, width, timber } = strip;
     const area = (width * timber.span * Math.cos(slope.angle)) / 144;
-    const live = roofLive(area, pitchOf(frame, slope)).value;
-    return onLevelArea(strip, live, live);
+    return { strip, area, live: roofLive(area, pitchOf(frame, slope)) };
   });
+}
+
+function liveLoads(lives: readonly StripLive[]): BasicLoad[] {
+  const loads = lives.flatMap(({ strip, live }) => onLevelArea(strip, live.value, live.value));
   return loads.length > 0 ? [{ id: "Lr", kind: "Lr", vertical: true, loads }] : [];
 }
 
@@ -193,6 +206,7 @@ export function basicLoads(model: Model): BasicLoads {
   const slopes = model.roof?.slopes ?? [];
   const first = slopes[0];
   const roof = roofDeadOf(frame);
+  const live = roofLivesOf(frame, strips);
   const dead = deadLoad(model, roof, strips, gaps);
   const snow = first && snowOn(frame, first);
   if (first && !snow) gaps.push({ what: "snow", path: frame.site.snow?.path ?? frame.site.path });
@@ -203,13 +217,14 @@ export function basicLoads(model: Model): BasicLoads {
       dead,
       ...floorLoads(model),
       ...(snow ? snowLoads(snow, strips, slopes) : []),
-      ...liveLoads(frame, strips),
+      ...liveLoads(live),
       ...(wind?.loads ?? []),
     ],
     gaps,
     snow,
     wind: wind?.wind,
     roof,
+    live,
     strips,
   };
 }
