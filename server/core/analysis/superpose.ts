@@ -70,10 +70,11 @@ const EMPTY = new Float64Array(0);
 
 /** Of a structure that cannot be analysed: every combination fails for the same reasons. */
 export function nothingToCombine(faults: readonly CaseFault[]): Superposition {
-  return { faults, combine: (id) => failure(id, faults) };
+  return { faults, combine: (id) => failedCombination(id, faults) };
 }
 
-function failure(id: string, faults: readonly CaseFault[]): Combined {
+/** A combination without an answer, for the reasons given. */
+export function failedCombination(id: string, faults: readonly CaseFault[]): Combined {
   return {
     id,
     status: "failed",
@@ -104,7 +105,7 @@ export function superpose(
     faults,
     combine: (id, factors) =>
       basics.some((b, n) => !b && (factors[n] ?? 0) !== 0)
-        ? failure(id, faults)
+        ? failedCombination(id, faults)
         : combiner.combine(id, factors),
   };
 }
@@ -185,7 +186,7 @@ class Combiner {
 
   combine(id: string, factors: readonly number[]): Combined {
     const { system, stability, members } = this;
-    const failed = (fault: CaseFault): Combined => failure(id, [fault]);
+    const failed = (fault: CaseFault): Combined => failedCombination(id, [fault]);
     const pushed = this.#sum((b) => b.pushed, factors, this.#pushed);
     const modes = stability.mechanisms.map((u) =>
       describe(system, u, drives(pushed, u, NOUGHT), stability.reach),

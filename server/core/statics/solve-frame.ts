@@ -14,12 +14,13 @@ import type { FrameSupport, LoadCase, NodeLoad, Structure } from "../analysis/st
 import type { Combined, Superposition } from "../analysis/superpose.ts";
 import type { Model, Timber } from "../model/model.ts";
 import { cross, type Vec3 } from "../model/vec.ts";
+import { unlessAdrift } from "./adrift.ts";
 import { type BasicLoad, type BasicLoads, basicLoads } from "./basic-loads.ts";
 import { type FrameCase, frameCases } from "./combine.ts";
 import { axialOnly } from "./connection.ts";
 import { loadCase } from "./element-loads.ts";
 import type { RackingResult } from "./frame-results.ts";
-import { PUSHES, pushLoads, rackingResult } from "./racking.ts";
+import { PUSHES, type Push, pushLoads, rackingResult } from "./racking.ts";
 import { skeletonOf } from "./skeleton.ts";
 import {
   type FrameStructure,
@@ -88,6 +89,17 @@ function plateLoads(frame: FrameStructure): NodeLoad[] {
   });
 }
 
+/** The same frame with every point held one level way. */
+function holdWay(frame: FrameStructure, way: "ux" | "uy"): FrameStructure {
+  const { nodes, supports } = frame.structure;
+  const fixed = new Map(supports.map((s) => [s.node, s]));
+  const held = nodes.map((_, node): FrameSupport => {
+    const own = fixed.get(node);
+    return { ...own, node, fixed: { ...own?.fixed, [way]: 0 } };
+  });
+  return { ...frame, structure: { ...frame.structure, supports: held } };
+}
+
 interface Sliding extends Solver {
   /** supports that are only holds of the ridge */
   readonly holds: ReadonlySet<number>;
@@ -118,20 +130,26 @@ class FrameSolver {
   racking(): RackingResult[] {
     const pushes = this.#pushes;
     if (!pushes) return [];
+    const { skeleton } = this.hold.frame;
     const pull = this.model.timbers.some((t) => axialOnly(t) && this.options.pulls(t));
     const pushOnly = { ...this.options, pulls: () => false, endSpring: () => undefined };
-    const { superposition } = pull
-      ? this.#solver(structureOf(this.model, pushOnly, this.hold.frame.skeleton))
-      : this.hold;
+    const solver = pull ? this.#solver(structureOf(this.model, pushOnly, skeleton)) : this.hold;
+    const held = new Map<Push["along"], Solver>();
+    // what falls over one way must not hide whether it stands the other way
+    const withOtherWayHeld = (along: Push["along"]): Solver => {
+      const made = held.get(along) ?? this.#solver(holdWay(solver.frame, along === "x" ? "uy" : "ux"));
+      held.set(along, made);
+      return made;
+    };
     return PUSHES.map((push) => {
       const factors = this.#basics.map((b) =>
         b === this.#dead ? 1 : b === pushes[push.along] ? push.sign : 0,
       );
-      return rackingResult(
-        push,
-        superposition.combine(`racking ${push.toward}`, factors),
-        this.hold.frame.skeleton,
-      );
+      const pushed = (by: Solver): Combined => by.superposition.combine(`racking ${push.toward}`, factors);
+      const all = pushed(solver);
+      const result = rackingResult(push, all, skeleton);
+      if (all.status !== "failed" || !result.stands) return result;
+      return rackingResult(push, pushed(withOtherWayHeld(push.along)), skeleton);
     });
   }
 
@@ -192,6 +210,7 @@ function loadOf(
 }
 
 function solveHeld(solver: FrameSolver, frameCase: FrameCase, factors: readonly number[]): SolvedCase {
+  const { skeleton } = solver.hold.frame;
   const first = solver.hold.superposition.combine(frameCase.id, factors);
   // without sideways demand slack braces are no danger, only idle
   const idle = first.status !== "sound" && frameCase.vertical && solver.hold.mechanisms.length === 0;
@@ -200,7 +219,7 @@ function solveHeld(solver: FrameSolver, frameCase: FrameCase, factors: readonly 
     frameCase,
     seats: "hold",
     frame,
-    combined: idle ? superposition.combine(frameCase.id, factors) : first,
+    combined: unlessAdrift(idle ? superposition.combine(frameCase.id, factors) : first, skeleton),
     bracesNominal: idle,
     load: () => loadOf(frame, frameCase),
   };
@@ -220,7 +239,10 @@ function solveSliding(sliding: Sliding, frameCase: FrameCase, factors: readonly 
     frameCase,
     seats: "slide",
     frame,
-    combined: back ? superposition.combine(frameCase.id, [...factors, held]) : first,
+    combined: unlessAdrift(
+      back ? superposition.combine(frameCase.id, [...factors, held]) : first,
+      frame.skeleton,
+    ),
     bracesNominal: false,
     load: () => loadOf(frame, frameCase, back ? { nodeLoads: plateLoads(frame).map(scaled) } : undefined),
   };

@@ -1,10 +1,12 @@
 /** The frame as a whole: whether it stands. Statics, no table: a joint turns, a brace pushes. */
+import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { frameRacks } from "../../../server/core/checks/members/frame-racks.ts";
 import { makeSay } from "../../../server/core/checks/speak.ts";
 import { buildModel } from "../../../server/core/model/build.ts";
 import { computeResults } from "../../../server/core/results.ts";
 import { readFrame } from "../../../server/document/read.ts";
+import { createFrameService } from "../../../server/language/frame-service.ts";
 import { expectFindings, findingsFixture } from "../../fixtures.ts";
 import { SHED } from "../../shed.ts";
 
@@ -169,4 +171,32 @@ test("a combination without an answer is named, so that its silence is no pass",
   expect(found && frameRacks.words(found.data, makeSay("inch"))).toMatch(
     /5:W\/\+x\/A first.*gives way at post@B1/,
   );
+});
+
+/** The pavilion without some of its braces: what is wrong is said once, and no forces of a frame that folds up. */
+const PAVILION = readFileSync("samples/cider-press-pavilion.frame.yaml", "utf8");
+const unbraced = (drop: RegExp): { ids: string[]; along: string[] } => {
+  const text = PAVILION.split("\n")
+    .filter((line) => !drop.test(line))
+    .join("\n");
+  const { frame } = computeResults(buildModel(readFrame(text).frame));
+  const racking = frame?.racking ?? [];
+  return {
+    ids: createFrameService()
+      .open("file:///pavilion.frame.yaml", 1, text)
+      .findings.flatMap(({ finding }) => (finding.level === "note" ? [] : [finding.check])),
+    along: racking.filter((r) => !r.stands).map((r) => r.toward),
+  };
+};
+
+describe("a pavilion that nothing braces", () => {
+  test("across the bents: racks that way alone, and no timber is blamed for what that does", () => {
+    expect(unbraced(/tie-knee/)).toEqual({ ids: ["frame-racks"], along: ["+y", "-y"] });
+  });
+  test("either way: both are said", () => {
+    expect(unbraced(/kind: brace/)).toEqual({
+      ids: ["frame-racks", "frame-racks"],
+      along: ["+x", "-x", "+y", "-y"],
+    });
+  });
 });
