@@ -3,10 +3,15 @@
  * `browser.ts` make a connection. Documents are told apart by their uri alone, whatever language the editor calls them.
  */
 import {
+  type CancellationToken,
+  type ClientCapabilities,
+  type CodeAction,
+  CodeActionKind,
   type CodeLens,
   type Connection,
   ErrorCodes,
   type Hover,
+  type InitializeResult,
   type InlayHint,
   PositionEncodingKind,
   ResponseError,
@@ -22,6 +27,14 @@ import { createFrameService, type FrameService, type Snapshot } from "./language
 import { hoverAt } from "./language/hover.ts";
 import { hintDetails, hintOf, inlayHints } from "./language/inlay-hints.ts";
 import { locatePath } from "./language/locate.ts";
+import {
+  type FixAbilities,
+  quickFixesAt,
+  resolveSize,
+  sizeRequestOf,
+  wantsQuickFixes,
+} from "./language/quick-fixes.ts";
+import { createSizer } from "./language/sizer.ts";
 import {
   AT_CURSOR_REQUEST,
   type AtCursorResult,
@@ -47,21 +60,13 @@ export function serve(connection: Connection, service: FrameService = createFram
   const opened = new Set<string>();
   const waiting = new Map<string, ReturnType<typeof setTimeout>>();
   const published = createPublished();
+  const sizer = createSizer();
+  let able: FixAbilities | undefined;
 
-  connection.onInitialize(() => ({
-    capabilities: {
-      positionEncoding: PositionEncodingKind.UTF16,
-      textDocumentSync: {
-        openClose: true,
-        change: TextDocumentSyncKind.Incremental,
-        save: { includeText: false },
-      },
-      hoverProvider: true,
-      inlayHintProvider: { resolveProvider: true },
-      codeLensProvider: {},
-    },
-    serverInfo: { name: "bentwright", version: VERSION },
-  }));
+  connection.onInitialize(({ capabilities }) => {
+    able = fixAbilities(capabilities);
+    return whatItCan();
+  });
 
   documents.onDidChangeContent(({ document }) => {
     const first = !opened.has(document.uri);
@@ -128,6 +133,11 @@ export function serve(connection: Connection, service: FrameService = createFram
     return document && service.open(uri, document.version, document.getText());
   }
 
+  /** Nothing has been typed since, and the asker still waits. */
+  function isNewest({ uri, version }: Snapshot, token: CancellationToken): boolean {
+    return documents.get(uri)?.version === version && !token.isCancellationRequested;
+  }
+
   /** The open version, once it is checked; undefined when it is overtaken or closed before. */
   async function checkedOf(uri: string): Promise<Snapshot | undefined> {
     const document = documents.get(uri);
@@ -153,6 +163,23 @@ export function serve(connection: Connection, service: FrameService = createFram
     const snapshot = await checkedOf(textDocument.uri);
     return snapshot ? codeLenses(snapshot) : [];
   });
+  connection.onCodeAction(async ({ textDocument, range, context }, token): Promise<CodeAction[]> => {
+    if (!able || !wantsQuickFixes(context.only)) return [];
+    const snapshot = await checkedOf(textDocument.uri);
+    return snapshot ? quickFixesAt(snapshot, range, sizer, able, () => isNewest(snapshot, token)) : [];
+  });
+  // what the user chose before a change is not carried out after it
+  connection.onCodeActionResolve(async (action, token): Promise<CodeAction> => {
+    const asked = sizeRequestOf(action);
+    const snapshot = asked && (await checkedOf(asked.uri));
+    if (!able || !snapshot || snapshot.version !== asked.version) return action;
+    const wanted = (): boolean => isNewest(snapshot, token);
+    const resolved = await resolveSize(asked, snapshot, sizer, able, wanted);
+    if (!resolved) return action;
+    if (!("reason" in resolved)) return { ...action, ...resolved };
+    connection.window.showInformationMessage(`${resolved.reason}.`);
+    return action;
+  });
   connection.onRequest(DRAWING_REQUEST, (params: unknown): DrawingResult => {
     const asked = { ...textsOf(params, "uri", "view"), ...givenTexts(params, "layer", "case") };
     snapshotOf(asked.uri);
@@ -172,6 +199,36 @@ export function serve(connection: Connection, service: FrameService = createFram
 
   documents.listen(connection);
   connection.listen();
+}
+
+/** The server's answer to "what can you do?". */
+function whatItCan(): InitializeResult {
+  return {
+    capabilities: {
+      positionEncoding: PositionEncodingKind.UTF16,
+      textDocumentSync: {
+        openClose: true,
+        change: TextDocumentSyncKind.Incremental,
+        save: { includeText: false },
+      },
+      hoverProvider: true,
+      inlayHintProvider: { resolveProvider: true },
+      codeLensProvider: {},
+      codeActionProvider: { codeActionKinds: [CodeActionKind.QuickFix], resolveProvider: true },
+    },
+    serverInfo: { name: "bentwright", version: VERSION },
+  };
+}
+
+/** What the editor can do with fixes; undefined for one that only knows commands. */
+function fixAbilities({ workspace, textDocument }: ClientCapabilities): FixAbilities | undefined {
+  const actions = textDocument?.codeAction;
+  if (!actions?.codeActionLiteralSupport) return undefined;
+  return {
+    versioned: workspace?.workspaceEdit?.documentChanges === true,
+    lazy: actions.dataSupport === true && actions.resolveSupport?.properties.includes("edit") === true,
+    disabled: actions.disabledSupport === true,
+  };
 }
 
 /** Members of a request that must be texts. @throws ResponseError that the asker gets as its answer */

@@ -1,7 +1,7 @@
 /** Findings as an editor shows them: wavy lines and the list of problems. */
 import { type Diagnostic, DiagnosticSeverity } from "vscode-languageserver-types";
 import type { Level } from "../core/checks/check.ts";
-import type { Snapshot } from "./frame-service.ts";
+import type { LocatedFinding, Snapshot } from "./frame-service.ts";
 
 const DIAGNOSTIC_SOURCE = "bentwright";
 
@@ -20,19 +20,24 @@ export interface FrameDiagnostic extends Diagnostic {
 export function diagnosticsOf(snapshot: Snapshot): FrameDiagnostic[] {
   return snapshot.findings
     .filter(({ finding }) => finding.accepted === undefined)
-    .map(({ finding, range, related }) => ({
-      range,
-      severity: SEVERITY[finding.level],
-      code: finding.check,
-      source: DIAGNOSTIC_SOURCE,
-      message: finding.message,
-      ...(related.length > 0 && {
-        relatedInformation: related.map((other) => ({
-          location: { uri: snapshot.uri, range: other.range },
-          message: other.message,
-        })),
-      }),
-    }));
+    .map((located) => diagnosticOf(snapshot.uri, located));
+}
+
+/** @returns the very same diagnostic for the same finding, so that a fix can name what it mends */
+export function diagnosticOf(uri: string, { finding, range, related }: LocatedFinding): FrameDiagnostic {
+  return {
+    range,
+    severity: SEVERITY[finding.level],
+    code: finding.check,
+    source: DIAGNOSTIC_SOURCE,
+    message: finding.message,
+    ...(related.length > 0 && {
+      relatedInformation: related.map((other) => ({
+        location: { uri, range: other.range },
+        message: other.message,
+      })),
+    }),
+  };
 }
 
 export interface Counts {

@@ -192,7 +192,7 @@ export function createFrameService(translate?: Translate, stages: Partial<Stages
 }
 
 /** Lets waiting messages in. */
-function breath(): Promise<void> {
+export function breath(): Promise<void> {
   return new Promise((resolve) => setTimeout(resolve, 0));
 }
 

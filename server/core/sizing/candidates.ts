@@ -66,10 +66,14 @@ function larger(model: Model, entry: SizedEntry): Candidate[] {
     .sort((a, b) => a.area - b.area);
 }
 
-/** Whether one of the logs it may come from is thick enough; true where the file lists none for it. */
+/** Whether one of the logs it may come from is thick and long enough; true where the file lists none for it. */
 function fitsLogs(model: Model, timber: Timber, { width, depth }: Candidate): boolean {
   const logs = logsFor(model, timber);
-  return logs === undefined || logs.some((log) => inches(log.smallEnd) >= smallestLog(width, depth) - SLACK);
+  const needs = smallestLog(width, depth);
+  return (
+    logs === undefined ||
+    logs.some((log) => inches(log.smallEnd) >= needs - SLACK && inches(log.length) >= timber.length - SLACK)
+  );
 }
 
 function allOf(units: Units, entry: SizedEntry): Candidate[] {

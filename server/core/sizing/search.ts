@@ -4,8 +4,13 @@
  * neighbours only.
  */
 
-/** weak: it does not carry what it must; spoils: it does, but something else is wrong with it; passes: neither. */
-export type Verdict = "weak" | "spoils" | "passes";
+/**
+ * weak: it does not carry what it must; unknown: nobody can tell; spoils: it carries, but something else is wrong with it;
+ * passes: it carries, and nothing is.
+ */
+export type Verdict = "weak" | "unknown" | "spoils" | "passes";
+
+const carries = (verdict: Verdict): boolean => verdict === "spoils" || verdict === "passes";
 
 export interface SearchOutcome<C> {
   readonly found: C | undefined;
@@ -53,7 +58,7 @@ export function* smallestPassing<C extends { readonly area: number }>(
       const candidate = line[Math.min(at, line.length - 1)];
       const verdict = candidate && (yield* ask(candidate));
       if (verdict === undefined) return undefined;
-      if (verdict !== "weak") strong = Math.min(at, line.length - 1);
+      if (carries(verdict)) strong = Math.min(at, line.length - 1);
       else if (at >= line.length - 1) return undefined;
       else weak = at;
       at += step;
@@ -63,13 +68,18 @@ export function* smallestPassing<C extends { readonly area: number }>(
       const candidate = line[middle];
       const verdict = candidate && (yield* ask(candidate));
       if (verdict === undefined) return undefined;
-      if (verdict === "weak") weak = middle;
-      else strong = middle;
+      if (carries(verdict)) strong = middle;
+      else weak = middle;
     }
     return strong;
   }
 
-  for (const all of lines) {
+  for (const [i, all] of lines.entries()) {
+    // where even the largest is weak, no line behind has a strong one
+    if (i === 1 && found === undefined && spoiler === undefined) {
+      const largest = largestOf(lines);
+      if (largest && (yield* ask(largest)) === "weak") break;
+    }
     const line = all.filter((c) => found === undefined || c.area < found.area);
     const first = yield* firstStrong(line);
     if (first === undefined) continue;
@@ -82,4 +92,10 @@ export function* smallestPassing<C extends { readonly area: number }>(
     }
   }
   return { found, whole, spoiler };
+}
+
+function largestOf<C extends { readonly area: number }>(lines: readonly (readonly C[])[]): C | undefined {
+  return lines
+    .flat()
+    .reduce<C | undefined>((most, c) => (most === undefined || c.area > most.area ? c : most), undefined);
 }

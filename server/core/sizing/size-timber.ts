@@ -30,8 +30,11 @@ export type Sizing =
       readonly by: readonly Finding[];
     };
 
+/** What the mill cannot cut it cannot cut thicker either. */
+const TOO_LONG = "longer-than-mill";
+
 /** The most that the frame is analysed anew for one answer; a usual answer takes three to eight. */
-export const MOST_ANALYSES = 60;
+export const MOST_ANALYSES = 40;
 
 /**
  * Yields before each analysis of the frame, so that the caller can let other work in or stop. At most
@@ -50,6 +53,8 @@ export function* sizeTimber(
   const entry = sizable(evaluation, finding);
   if (!entry) return undefined;
   const { model } = evaluation;
+  const tooLong = evaluation.findings.filter((f) => f.check === TOO_LONG && f.path === entry.path);
+  if (tooLong.length > 0) return { kind: "none", entry, because: "spoils", largest: undefined, by: tooLong };
   const trials = new Map<string, Trial>();
   const trial = (candidate: Candidate): Trial => {
     const done = trials.get(candidate.text) ?? tryOut(evaluation, source, entry, candidate, say);
@@ -94,7 +99,8 @@ export function sizable({ model, results }: Evaluation, finding: Finding): Sized
 }
 
 function verdictOf({ checked, own, spoils }: Trial, leaves: readonly string[]): Verdict {
-  if (!checked || own.some((f) => !leaves.includes(f.check))) return "weak";
+  if (!checked) return "unknown";
+  if (own.some((f) => !leaves.includes(f.check))) return "weak";
   return spoils.length > 0 ? "spoils" : "passes";
 }
 

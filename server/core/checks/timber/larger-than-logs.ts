@@ -1,7 +1,7 @@
 import { inches } from "../../quantity/length.ts";
 import { smallestLog } from "../../shop/log.ts";
+import { logsFor } from "../../shop/logs-for.ts";
 import { defineCheck } from "../check.ts";
-import { ownSawn } from "./own-sawn.ts";
 
 interface Data {
   readonly stick: string;
@@ -33,11 +33,10 @@ export const largerThanLogs = defineCheck<"model", Data>({
   },
   input: "model",
   *find(model) {
-    const { logs, path } = model.frame.mill;
-    if (logs.length === 0) return;
+    const { path } = model.frame.mill;
     for (const t of model.timbers) {
-      if (!ownSawn(model, t)) continue;
-      const own = logs.filter((l) => l.species === undefined || l.species.text === t.class?.species?.text);
+      const own = logsFor(model, t);
+      if (!own) continue;
       const needs = smallestLog(t.width, t.depth);
       const thick = own.filter((l) => inches(l.smallEnd) >= needs - 1e-6);
       if (thick.some((l) => inches(l.length) >= t.length - 1e-6)) continue;
