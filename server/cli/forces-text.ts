@@ -5,8 +5,8 @@ import { frameCaseWords } from "../core/statics/case-words.ts";
 import type { FrameResults } from "../core/statics/frame-results.ts";
 import { memberForces } from "../core/statics/member-forces.ts";
 import type { SolvedCase } from "../core/statics/solve-frame.ts";
+import { timbersOf } from "../core/statics/structure.ts";
 import { ratioText, USE_WORDS } from "../language/hover/use-words.ts";
-import { timberOfElement } from "./results-json.ts";
 import { textTable } from "./text-table.ts";
 
 /** Forces below this are rounding, lb: the solver's own tolerance on a frame of some tons. */
@@ -51,11 +51,11 @@ function nameOf({ frameCase, seats }: SolvedCase, say: Say): string {
   return `${frameCaseWords(frameCase, say)}${seats === "slide" ? ", seats slide" : ""}`;
 }
 
-function statusOf({ combined, bracesNominal }: SolvedCase): string {
+function statusOf({ combined, bracesNominal, frame }: SolvedCase): string {
   if (combined.status === "failed")
     return `no answer: ${[...new Set(combined.faults.map(({ kind }) => kind))].join(", ")}`;
   if (bracesNominal) return "braces idle";
-  const out = combined.dropped.map(timberOfElement);
+  const out = timbersOf(combined.dropped, frame);
   const slack = combined.status === "slack" ? "slack" : "";
   return [slack, out.length > 0 ? `lets go: ${out.join(", ")}` : ""].filter((w) => w !== "").join("; ");
 }

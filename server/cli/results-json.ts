@@ -1,5 +1,7 @@
 /** Everything that was computed of a frame, as plain data: the reports for programs carry it. Pounds, inches, psi. */
+import { noteWords } from "../core/checks/amount-words.ts";
 import type { Say } from "../core/checks/say.ts";
+import type { Note } from "../core/note.ts";
 import type { Results } from "../core/results.ts";
 import type { RafterResult } from "../core/roof/rafter-results.ts";
 import type { Factor, Sourced } from "../core/sourced.ts";
@@ -9,6 +11,7 @@ import type { FrameResults, MemberResult, MemberUse } from "../core/statics/fram
 import { roofAreas } from "../core/statics/load-path.ts";
 import { memberForces } from "../core/statics/member-forces.ts";
 import type { SolvedCase } from "../core/statics/solve-frame.ts";
+import { timbersOf } from "../core/statics/structure.ts";
 import { hasForces } from "../language/hover/unsolved.ts";
 
 /** Units of every number without a name of its own. */
@@ -39,11 +42,20 @@ const most = ({ most: value, caseId }: Most) =>
 
 const sourcedOf = ({ value, status, source }: Sourced) => ({ value: figure(value), status, source });
 
-const factorOf = (f: Factor) => ({
-  symbol: f.symbol,
-  ...sourcedOf(f),
-  ...(f.note === undefined ? {} : { note: f.note }),
-});
+/** What a note says in the units of the file, and its amounts in those of the report. */
+function noted(note: Note | undefined, say: Say) {
+  if (note === undefined) return {};
+  if (typeof note === "string") return { note: say.text(note) };
+  const amounts = Object.entries(note.parts).flatMap(([name, part]) =>
+    "words" in part ? [] : [[name, { value: figure(part.value), unit: part.unit }] as const],
+  );
+  return {
+    note: noteWords(note, say),
+    ...(amounts.length > 0 ? { amounts: Object.fromEntries(amounts) } : {}),
+  };
+}
+
+const factorOf = (f: Factor, say: Say) => ({ symbol: f.symbol, ...sourcedOf(f), ...noted(f.note, say) });
 
 function combinationOf(solved: SolvedCase, say: Say) {
   const { frameCase, seats, combined, bracesNominal } = solved;
@@ -53,11 +65,11 @@ function combinationOf(solved: SolvedCase, say: Say) {
     seats,
     text: combination.text,
     words: frameCaseWords(frameCase, say),
-    duration: factorOf(combination.duration),
+    duration: factorOf(combination.duration, say),
     loads: parts.map(({ load, factor }) => ({ load: load.id, factor: figure(factor) })),
     status: combined.status,
     faults: combined.faults.map(({ kind }) => kind),
-    dropped: combined.dropped.map(timberOfElement),
+    dropped: timbersOf(combined.dropped, solved.frame),
     bracesBothWays: bracesNominal,
     residual: figure(combined.residual),
     applied: figures(appliedTotal(frameCase)),
@@ -70,12 +82,7 @@ function combinationOf(solved: SolvedCase, say: Say) {
   };
 }
 
-/** `knee@A1-A2#1` → `knee@A1-A2`. */
-export function timberOfElement(id: string): string {
-  return id.slice(0, id.lastIndexOf("#"));
-}
-
-function memberUse(use: MemberUse) {
+function memberUse(use: MemberUse, say: Say) {
   return {
     check: use.what,
     unit: use.unit,
@@ -87,8 +94,9 @@ function memberUse(use: MemberUse) {
     words: use.combination,
     at: figure(use.at),
     ...(use.place === undefined ? {} : { place: use.place }),
+    ...(use.area ? { area: { ...sourcedOf(use.area), unit: "in2", ...noted(use.area.note, say) } } : {}),
     ...(use.reference ? { reference: sourcedOf(use.reference) } : {}),
-    factors: use.factors.map(factorOf),
+    factors: use.factors.map((f) => factorOf(f, say)),
   };
 }
 
@@ -103,7 +111,7 @@ function woodOf({ wood }: MemberResult) {
 }
 
 /** Forces of every timber in the model, with its checks where there are any. */
-function membersOf(frame: FrameResults) {
+function membersOf(frame: FrameResults, say: Say) {
   const { solution, model } = frame;
   const areas = roofAreas(model, solution.loads.strips);
   return model.timbers.flatMap((timber) => {
@@ -120,7 +128,7 @@ function membersOf(frame: FrameResults) {
         span: figure(timber.span),
         ...(area === undefined ? {} : { roofArea: figure(area) }),
         ...(result ? { wood: woodOf(result) } : {}),
-        uses: result?.uses.map(memberUse) ?? [],
+        uses: result?.uses.map((use) => memberUse(use, say)) ?? [],
         forces: Object.fromEntries(
           Object.entries(forces).map(([kind, f]) => [
             kind,
@@ -134,7 +142,7 @@ function membersOf(frame: FrameResults) {
   });
 }
 
-function rafterOf({ slope, check }: RafterResult) {
+function rafterOf({ slope, check }: RafterResult, say: Say) {
   return {
     wall: slope.wall,
     rafters: slope.rafters.map(({ id }) => id),
@@ -148,7 +156,7 @@ function rafterOf({ slope, check }: RafterResult) {
       combination: use.combination,
       words: check.combinations.find((c) => c.id === use.combination)?.combination.text ?? use.combination,
       ...(use.reference ? { reference: sourcedOf(use.reference) } : {}),
-      factors: use.factors.map(factorOf),
+      factors: use.factors.map((f) => factorOf(f, say)),
     })),
   };
 }
@@ -158,7 +166,7 @@ function frameOf(frame: FrameResults, say: Say) {
   const standing = new Set(solution.hold.pieces.map(({ timber }) => timber.id));
   return {
     combinations: solution.cases.map((solved) => combinationOf(solved, say)),
-    members: membersOf(frame),
+    members: membersOf(frame, say),
     unchecked: frame.unchecked.map(({ id }) => id),
     floating: model.timbers.filter(({ id }) => !standing.has(id)).map(({ id }) => id),
     joints: [...frame.joints.values()].map((j) => ({
@@ -177,7 +185,7 @@ function frameOf(frame: FrameResults, say: Say) {
     })),
     racking: frame.racking.map(({ toward, stands, moving }) => ({ toward, stands, moving })),
     moves: solution.mechanisms.map(({ elements, direction }) => ({
-      timbers: [...new Set(elements.map(timberOfElement))],
+      timbers: timbersOf(elements, solution.hold),
       direction: figures(direction),
     })),
     gaps: solution.loads.gaps.map((gap) =>
@@ -191,7 +199,7 @@ export function resultsJson(results: Results, say: Say) {
   return {
     units: UNITS,
     axes: AXES,
-    rafters: results.rafters.map(rafterOf),
+    rafters: results.rafters.map((r) => rafterOf(r, say)),
     raftersSkipped: results.skipped.map(({ because }) => because),
     frame: results.frame ? frameOf(results.frame, say) : null,
   };

@@ -3,6 +3,7 @@
  * where they stand to the hover that shows them.
  */
 import type { SourceStatus } from "./checks/check.ts";
+import type { Note } from "./note.ts";
 
 /**
  * published: the figure was seen in the named source; derived: worked from published figures by the named rule;
@@ -22,7 +23,7 @@ export interface Sourced {
 export interface Factor extends Sourced {
   readonly symbol: string;
   /** what it stands for here, where the symbol alone does not say it */
-  readonly note?: string;
+  readonly note?: Note;
 }
 
 /** Best first. A result is known no better than the worst of what it is made from. */

@@ -1,5 +1,6 @@
 /** What every layer is drawn from, and what the layers have in common. */
 import type { SolvedCase } from "../core/statics/solve-frame.ts";
+import { timbersOf } from "../core/statics/structure.ts";
 import type { DrawingElement } from "./drawing.ts";
 import type { LegendRow } from "./forces-legend.ts";
 import type { PaperLine } from "./forces-line.ts";
@@ -25,9 +26,7 @@ export const VALUE = 0.8;
 
 /** Timbers out of action under every case shown, as ids. */
 export function slackIn(cases: readonly SolvedCase[]): ReadonlySet<string> {
-  const [first, ...rest] = cases.map(
-    ({ combined }) => new Set(combined.dropped.map((id) => id.split("#")[0] ?? id)),
-  );
+  const [first, ...rest] = cases.map(({ combined, frame }) => new Set(timbersOf(combined.dropped, frame)));
   return new Set([...(first ?? [])].filter((id) => rest.every((other) => other.has(id))));
 }
 

@@ -2,6 +2,7 @@
 import type { Say } from "../core/checks/say.ts";
 import { NEWTON_METRES_PER_POUND_INCH } from "../core/checks/speak.ts";
 import type { FrameSolution, SolvedCase } from "../core/statics/solve-frame.ts";
+import { timbersOf } from "../core/statics/structure.ts";
 import type { ForceLayer } from "./forces-cases.ts";
 
 const INCHES_PER_FOOT = 12;
@@ -42,7 +43,10 @@ export function whyNone(solution: FrameSolution, cases: readonly SolvedCase[], s
   if (!fault) return say.text("Nothing is drawn: the frame has no load to carry.");
   if (fault.kind === "mechanism") {
     const modes = fault.modes.length > 0 ? fault.modes : solution.mechanisms;
-    const moving = [...new Set(modes.flatMap((m) => m.elements.map((e) => e.split("#")[0] ?? e)))];
+    const moving = timbersOf(
+      modes.flatMap((m) => m.elements),
+      solution.hold,
+    );
     const named = moving.length > NAMED ? [...moving.slice(0, NAMED), say.text("others")] : moving;
     return say.text("Nothing is drawn: the frame moves without resistance at {timbers}.", {
       timbers: say.list(named),

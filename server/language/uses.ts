@@ -4,7 +4,7 @@ import type { CheckKind } from "../core/members/utilisation.ts";
 import type { Timber } from "../core/model/model.ts";
 import type { Results } from "../core/results.ts";
 import type { Factor, Sourced } from "../core/sourced.ts";
-import type { MemberCheck } from "../core/statics/frame-results.ts";
+import type { MemberCheck, MemberUse } from "../core/statics/frame-results.ts";
 
 export interface WorstUse {
   readonly timber: Timber;
@@ -20,6 +20,8 @@ export interface WorstUse {
   readonly caseId: string | undefined;
   /** from the foot, in; undefined where the check does not say */
   readonly at: number | undefined;
+  /** what bears, where it is bearing */
+  readonly area?: MemberUse["area"];
   readonly reference: Sourced | undefined;
   readonly factors: readonly Factor[];
 }

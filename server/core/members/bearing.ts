@@ -1,6 +1,7 @@
 /**
  * Bearing across the grain, NDS 3.10.
  */
+import { lengthNote } from "../note.ts";
 import type { Factor } from "../sourced.ts";
 
 /**
@@ -18,7 +19,7 @@ export function bearingAreaFactor(length: number, fromEnd: number): Factor {
     note: applies
       ? "short bearing away from the end"
       : length < 6
-        ? "nearer than 3 in to the end"
-        : "6 in or longer",
+        ? lengthNote("nearer than {length} to the end", 3)
+        : lengthNote("{length} or longer", 6),
   };
 }

@@ -1,6 +1,7 @@
 /**
  * Bending of a rectangular section and its lateral stability, NDS 3.3.
  */
+import { lengthNote, type Note } from "../note.ts";
 import type { Factor } from "../sourced.ts";
 import { sectionModulus } from "./section.ts";
 
@@ -59,7 +60,7 @@ export function lateralStability(
   unbraced: number,
   loading: Loading,
 ): LateralStability {
-  const factor = (value: number, note: string): Factor => ({
+  const factor = (value: number, note: Note): Factor => ({
     symbol: "C_L",
     value,
     status: "derived",
@@ -85,7 +86,7 @@ export function lateralStability(
     effectiveLength: length,
     slenderness,
     criticalStress,
-    factor: factor(half - Math.sqrt(half ** 2 - a / 0.95), `unbraced over ${unbraced.toFixed(0)} in`),
+    factor: factor(half - Math.sqrt(half ** 2 - a / 0.95), lengthNote("unbraced over {length}", unbraced)),
     allowed: slenderness <= MOST_BEAM_SLENDERNESS,
   };
 }

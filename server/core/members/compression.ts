@@ -51,7 +51,7 @@ export function columnStability(Fc: number, Emin: number, slenderness: number): 
       value,
       status: "derived",
       source: "NDS 3.7-1",
-      note: `l_e/d = ${slenderness.toFixed(1)}`,
+      note: { text: "l_e/d = {slenderness}", parts: { slenderness: { value: slenderness, unit: "ratio" } } },
     },
     allowed: slenderness <= MOST_COLUMN_SLENDERNESS,
   };

@@ -2,6 +2,7 @@
  * Adjustment factors of the NDS (Table 4.3.1) that follow from the section, its use and its moisture; those of the load
  * stand in `loads/combinations.ts`, those of stability in `bending.ts` and `compression.ts`.
  */
+import { lengthNote, type Note } from "../note.ts";
 import type { Factor, ValueStatus } from "../sourced.ts";
 import type { DesignValueKey, GradeId, SizeClass } from "../wood/types.ts";
 
@@ -43,6 +44,7 @@ const FLAT_USE: readonly (readonly [number, number, number, ValueStatus])[] = [
   [Number.POSITIVE_INFINITY, 1.2, 1.1, "memory"],
 ];
 const SLACK = 1e-6;
+const DEEPER = lengthNote("({length}/d)^(1/9) over {length} deep", 12);
 /** in; dressed nominal 4 in. Thinner stock takes the lower factors of 2 and 3 in */
 const FOUR_THICK = 3.5;
 
@@ -55,7 +57,7 @@ export function sizeFactors(section: SizedSection): SizeFactors {
   const thick = Math.min(section.breadth, section.depth) >= FOUR_THICK - SLACK;
   if (section.sizeClass !== "dimension-lumber") {
     const value = section.depth > 12 + SLACK ? (12 / section.depth) ** (1 / 9) : 1;
-    const Fb = C("C_F", value, "published", "NDS Supplement Table 4D", "(12/d)^(1/9) over 12 in deep");
+    const Fb = C("C_F", value, "published", "NDS Supplement Table 4D", DEEPER);
     return { Fb, Ft: { ...Fb, value: 1 }, Fc: { ...Fb, value: 1 } };
   }
   if (section.group === "southern-pine") {
@@ -65,7 +67,9 @@ export function sizeFactors(section: SizedSection): SizeFactors {
   }
   const row = TABLE_4A.find(([width]) => wide <= width + SLACK) ?? TABLE_4A[0];
   const [width = 4, Fb2 = 1, Fb4 = 1, Ft = 1, Fc = 1] = row ?? [];
-  const note = Number.isFinite(width) ? `nominal ${width} in wide` : "nominal 14 in and wider";
+  const note = Number.isFinite(width)
+    ? lengthNote("up to {length} wide", width)
+    : lengthNote("over {length} wide", 12);
   const one = (value: number) => C("C_F", value, "published", "NDS Supplement Table 4A", note);
   return { Fb: one(thick ? Fb4 : Fb2), Ft: one(Ft), Fc: one(Fc) };
 }
@@ -107,7 +111,7 @@ export function wetServiceFactors(
 ): Readonly<Record<StressKey, Factor>> {
   const dimension = section.sizeClass === "dimension-lumber";
   const source = dimension ? "NDS Supplement Tables 4A, 4B" : "NDS Supplement Table 4D";
-  const one = (value: number, note = "above 19 percent moisture") =>
+  const one = (value: number, note: Note = "above 19 percent moisture") =>
     C("C_M", value, "published", source, note);
   if (!dimension) {
     if (section.group === "southern-pine")
@@ -115,15 +119,20 @@ export function wetServiceFactors(
     return { ...every(one(1)), "Fc-perp": one(0.67), Fc: one(0.91) };
   }
   return {
-    Fb: bending <= 1150 ? one(1, "F_b C_F is at most 1150 psi") : one(0.85),
+    Fb: bending <= 1150 ? one(1, atMost("F_b C_F is at most {stress}", 1150)) : one(0.85),
     Ft: one(1),
     Fv: one(0.97),
     "Fc-perp": one(0.67),
-    Fc: compression <= 750 ? one(1, "F_c C_F is at most 750 psi") : one(0.8),
+    Fc: compression <= 750 ? one(1, atMost("F_c C_F is at most {stress}", 750)) : one(0.8),
     E: one(0.9),
     "E-min": one(0.9),
   };
 }
+
+const atMost = (text: string, psi: number): Note => ({
+  text,
+  parts: { stress: { value: psi, unit: "psi" } },
+});
 
 export interface RepetitiveUse {
   readonly sizeClass: SizeClass;
@@ -142,7 +151,7 @@ export function repetitiveFactor(use: RepetitiveUse): Factor {
       : use.count < 3
         ? "fewer than three"
         : use.spacing > 24 + SLACK
-          ? "more than 24 in apart"
+          ? lengthNote("more than {length} apart", 24)
           : use.loadSharingDeck
             ? undefined
             : "no load-sharing deck";
@@ -151,7 +160,7 @@ export function repetitiveFactor(use: RepetitiveUse): Factor {
     why === undefined ? 1.15 : 1,
     "published",
     "NDS 4.3.9",
-    why ?? "three or more, at most 24 in apart",
+    why ?? lengthNote("three or more, at most {length} apart", 24),
   );
 }
 
@@ -162,9 +171,12 @@ export function incisingFactors(): Readonly<Record<StressKey, Factor>> {
 }
 
 /** C_t = 1 up to 100 °F; hotter service is not covered (NDS Table 2.3.3). */
-export const TEMPERATURE: Factor = C("C_t", 1, "published", "NDS Table 2.3.3", "up to 100 °F");
+export const TEMPERATURE: Factor = C("C_t", 1, "published", "NDS Table 2.3.3", {
+  text: "up to {temperature}",
+  parts: { temperature: { value: 100, unit: "degF" } },
+});
 
-function C(symbol: string, value: number, status: ValueStatus, source: string, note: string): Factor {
+function C(symbol: string, value: number, status: ValueStatus, source: string, note: Note): Factor {
   return { symbol, value, status, source, note };
 }
 

@@ -1,6 +1,7 @@
 /** What the frame analysis says of every timber, joint and pier, ready for checks, hovers, reports and drawings. */
 import type { Model, Pier, Timber } from "../model/model.ts";
 import type { Vec3 } from "../model/vec.ts";
+import type { Note } from "../note.ts";
 import type { Factor, Sourced } from "../sourced.ts";
 import type { TimberValues } from "../wood/stated-values.ts";
 import type { BucklingLength } from "./effective-length.ts";
@@ -25,6 +26,8 @@ export interface MemberUse {
   readonly value: number;
   readonly limit: number;
   readonly unit: "psi" | "in" | "ratio";
+  /** several stresses held against their limits together: its value is the sum of their shares */
+  readonly interaction?: true;
   /** value ÷ limit, or the sum of an interaction; passes up to 1 */
   readonly ratio: number;
   /** id of the frame case, and its combination in words: `D + S` */
@@ -38,6 +41,8 @@ export interface MemberUse {
   readonly bends?: "depth" | "width";
   /** the length that counts for slenderness, and why */
   readonly buckling?: BucklingLength;
+  /** what bears, in², and how it came about */
+  readonly area?: Sourced & { readonly note: Note };
   readonly reference: Sourced | undefined;
   readonly factors: readonly Factor[];
 }

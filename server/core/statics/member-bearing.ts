@@ -14,6 +14,8 @@ import { bearingAreaFactor } from "../members/bearing.ts";
 import { hankinson } from "../members/compression.ts";
 import type { Model, Timber } from "../model/model.ts";
 import { dot } from "../model/vec.ts";
+import type { Note } from "../note.ts";
+import type { ValueStatus } from "../sourced.ts";
 import { PLACES, rowOf } from "./force-table.ts";
 import { type Ground, isDiagonal, isUpright } from "./member-supports.ts";
 import type { DurationValues } from "./member-values.ts";
@@ -39,9 +41,11 @@ export interface Bearing {
   /** between the force and the grain, degrees */
   readonly angle: number;
   readonly source: Source;
-  /** how the area came about, where that is not plain */
-  readonly note: string | undefined;
+  /** how the area came about, and how well that is known */
+  readonly made: { readonly note: Note; readonly status: ValueStatus };
 }
+
+const derived = (note: Note): Bearing["made"] => ({ note, status: "derived" });
 
 const overlap = (half: number, [low, high]: readonly [number, number]): number =>
   Math.max(0, Math.min(half, high) - Math.max(-half, low));
@@ -72,7 +76,7 @@ function endBearings(frame: FrameStructure, joint: Joint): Bearing[] {
     place: joint.id,
     area,
     source,
-    note: tenon > 0 ? "shoulder without the tenon" : undefined,
+    made: derived(tenon > 0 ? "shoulder without the tenon" : "the whole end"),
   };
   return [
     { ...shared, timber: into, at, length: along, fromEnd: toEnd(into, at, along), angle: 90 },
@@ -106,7 +110,7 @@ function contactBearings(model: Model, frame: FrameStructure): Bearing[] {
       place: joint?.id ?? `${upper.id} on ${lower.id}`,
       area,
       source,
-      note: seat === undefined ? "contact of the two" : "level seat",
+      made: derived(seat === undefined ? "contact of the two" : "level seat"),
     };
     const slope = (Math.asin(Math.min(1, Math.abs(upper.axis[2]))) * 180) / Math.PI;
     const [atLower, atUpper] = [axialAt(lower), axialAt(upper)];
@@ -156,7 +160,9 @@ function groundBearings(grounds: readonly Ground[]): Bearing[] {
         fromEnd: toEnd(timber, at, length),
         angle: 90,
         source: { kind: "ground", node },
-        note: saddle ? "saddle as long as the timber is wide (common practice)" : "top of the pier",
+        made: saddle
+          ? { note: "saddle as long as the timber is wide", status: "common-practice" }
+          : derived("top of the pier"),
       },
     ];
   });
@@ -202,7 +208,7 @@ export function bearingLimit(bearing: Bearing, values: DurationValues): Adjusted
         value: value / values.FcPerp.value,
         status: "derived",
         source: "NDS 3.10-1",
-        note: `${angle.toFixed(0)}° to the grain`,
+        note: { text: "{angle} to the grain", parts: { angle: { value: angle, unit: "degree" } } },
       },
     ],
     value,

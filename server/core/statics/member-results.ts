@@ -169,17 +169,6 @@ function bearingUses(tally: Tally, names: ReturnType<typeof caseNames>): MemberU
     (v) => bearingLimit(own.bearing, v).value === own.limit,
   );
   const limit = values && bearingLimit(own.bearing, values);
-  const area: Factor[] = own.bearing.note
-    ? [
-        {
-          symbol: "A",
-          value: own.bearing.area,
-          status: own.bearing.note.includes("common practice") ? "common-practice" : "derived",
-          source: "geometry",
-          note: `in², ${own.bearing.note}`,
-        },
-      ]
-    : [];
   return [
     {
       what: "bearing",
@@ -191,7 +180,8 @@ function bearingUses(tally: Tally, names: ReturnType<typeof caseNames>): MemberU
       at: own.bearing.at,
       place: own.bearing.place,
       reference: limit?.reference,
-      factors: [...(limit?.factors ?? []), ...area],
+      factors: limit?.factors ?? [],
+      area: { value: own.bearing.area, source: "geometry", ...own.bearing.made },
     },
   ];
 }

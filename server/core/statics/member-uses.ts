@@ -60,7 +60,8 @@ function madeOf(what: Stress, w: Worst): Pick<MemberUse, "reference" | "factors"
   }
 }
 
-const BENDS: ReadonlySet<Stress> = new Set(["bending", "tension-and-bending", "compression-and-bending"]);
+const INTERACTIONS: ReadonlySet<Stress> = new Set(["tension-and-bending", "compression-and-bending"]);
+const BENDS: ReadonlySet<Stress> = new Set(["bending", ...INTERACTIONS]);
 
 /** @returns the stress checks of a timber, those that act at all */
 export function stressUses(stress: TimberStress, names: CaseNames): MemberUse[] {
@@ -73,6 +74,7 @@ export function stressUses(stress: TimberStress, names: CaseNames): MemberUse[] 
         value: w.value,
         limit: w.limit,
         unit: w.mixed ? "ratio" : "psi",
+        ...(INTERACTIONS.has(what) ? { interaction: true as const } : {}),
         ratio: w.ratio,
         ...names(w.solved),
         at: w.x,
@@ -102,7 +104,10 @@ function lengthFactor(b: BucklingLength): Factor {
     value: b.factor,
     status: b.why === "sways" || b.why === "leans" ? "derived" : "memory",
     source: "NDS appendix G",
-    note: `${BUCKLING_WORDS[b.why]}, ${b.length.toFixed(1)} in`,
+    note: {
+      text: "{why}, {length}",
+      parts: { why: { words: BUCKLING_WORDS[b.why] }, length: { value: b.length, unit: "in" } },
+    },
   };
 }
 
@@ -139,6 +144,6 @@ const INTERACTION = 1.02;
  */
 export function ordered(uses: readonly MemberUse[]): MemberUse[] {
   const weight = (u: MemberUse): number =>
-    u.what === "slenderness" && u.ratio <= 1 ? 0 : u.what.includes("-and-") ? u.ratio / INTERACTION : u.ratio;
+    u.what === "slenderness" && u.ratio <= 1 ? 0 : u.interaction ? u.ratio / INTERACTION : u.ratio;
   return [...uses].sort((a, b) => weight(b) - weight(a));
 }

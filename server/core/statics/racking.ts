@@ -2,13 +2,13 @@
  * Whether braces hold the frame upright: its own weight with two percent of it sideways, each way along the walls and
  * across them, braces that only push (design, section 6). A mechanism names what moves.
  */
-import type { Mode } from "../analysis/faults.ts";
 import type { Combined } from "../analysis/superpose.ts";
 import { dot, type Vec3 } from "../model/vec.ts";
 import type { BasicLoad } from "./basic-loads.ts";
 import type { RackingResult } from "./frame-results.ts";
 import type { LineLoad } from "./line-loads.ts";
 import type { Hold, Skeleton } from "./skeleton.ts";
+import { type FrameStructure, timbersOf } from "./structure.ts";
 
 /** Sideways push as a share of the weight (common practice, no source). */
 const SHARE = 0.02;
@@ -44,11 +44,6 @@ export function pushLoads(dead: BasicLoad): { readonly x: BasicLoad; readonly y:
   return { x: make(0), y: make(1) };
 }
 
-/** Ids of the timbers that shift in some mode; `post@A1#2` is a piece of `post@A1`. */
-function movingIn(modes: readonly Mode[]): string[] {
-  return [...new Set(modes.flatMap((m) => m.elements.map((e) => e.split("#")[0] ?? e)))];
-}
-
 /**
  * What is so loosely held that it cannot stand by itself: a height h of weight W that yields by Δ to a push of `SHARE` of W
  * falls once W Δ outdoes the push's own h, at Δ = SHARE × h (equilibrium in the displaced place, derived).
@@ -70,14 +65,15 @@ function tooLoose(push: Push, combined: Combined, { nodes, pieces, bearings }: S
 }
 
 /** What a push has done. */
-export function rackingResult(push: Push, combined: Combined, skeleton: Skeleton): RackingResult {
+export function rackingResult(push: Push, combined: Combined, frame: FrameStructure): RackingResult {
   const all = combined.faults.flatMap((f) => (f.kind === "mechanism" || f.kind === "slack" ? f.modes : []));
   // a frame loose across its bents may well be braced along its walls: only what moves with this push counts, or falls
   const modes = all.filter(({ driven, direction }) => {
     const along = Math.abs(dot(direction, push.direction));
     return along > 0.5 || (driven && Math.hypot(along, direction[2]) > 0.1);
   });
-  const moving = modes.length > 0 ? movingIn(modes) : tooLoose(push, combined, skeleton);
+  const elements = modes.flatMap((m) => m.elements);
+  const moving = modes.length > 0 ? timbersOf(elements, frame) : tooLoose(push, combined, frame.skeleton);
   return {
     toward: push.toward,
     stands: modes.length === 0 && moving.length === 0,

@@ -147,9 +147,9 @@ class FrameSolver {
       );
       const pushed = (by: Solver): Combined => by.superposition.combine(`racking ${push.toward}`, factors);
       const all = pushed(solver);
-      const result = rackingResult(push, all, skeleton);
+      const result = rackingResult(push, all, solver.frame);
       if (all.status !== "failed" || !result.stands) return result;
-      return rackingResult(push, pushed(withOtherWayHeld(push.along)), skeleton);
+      return rackingResult(push, pushed(withOtherWayHeld(push.along)), solver.frame);
     });
   }
 

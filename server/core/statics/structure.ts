@@ -30,6 +30,8 @@ export interface FrameStructure {
   readonly pieces: readonly Piece[];
   /** element indices of each timber, foot to head */
   readonly elementsOf: ReadonlyMap<string, readonly number[]>;
+  /** the timber of each element, by the element's id */
+  readonly timberOf: ReadonlyMap<string, Timber>;
   /** level links of the rafters' seats, lb/in links by index, with their tie */
   readonly ties: readonly { readonly tie: Tie; readonly links: readonly number[] }[];
 }
@@ -167,6 +169,12 @@ export function structureOf(
     elementsOf.set(piece.timber.id, own);
     return elementOf(piece, own.length - 1, options);
   });
+  const timberOf = new Map(
+    elements.flatMap(({ id }, k) => {
+      const piece = pieces[k];
+      return piece ? [[id, piece.timber] as const] : [];
+    }),
+  );
   const links: FrameLink[] = [];
   const ties = skeleton.ties.map((tie) => {
     const start = links.length;
@@ -179,6 +187,12 @@ export function structureOf(
     skeleton,
     pieces,
     elementsOf,
+    timberOf,
     ties,
   };
+}
+
+/** @returns ids of the timbers that elements are pieces of, each once; what names a timber itself stays */
+export function timbersOf(elements: readonly string[], { timberOf }: FrameStructure): string[] {
+  return [...new Set(elements.map((id) => timberOf.get(id)?.id ?? id))];
 }

@@ -1,4 +1,5 @@
 /** What a timber under the cursor carries: where its load is from, how far it is used, the forces inside it. */
+import { amountWords, areaWords, noteWords } from "../../core/checks/amount-words.ts";
 import { fromFoot } from "../../core/checks/members/use-words.ts";
 import type { Say } from "../../core/checks/say.ts";
 import type { Timber } from "../../core/model/model.ts";
@@ -8,7 +9,6 @@ import type { FrameResults } from "../../core/statics/frame-results.ts";
 import { type Brought, broughtTo, roofAreas } from "../../core/statics/load-path.ts";
 import { type ForceKind, type MemberForces, memberForces } from "../../core/statics/member-forces.ts";
 import { type WorstUse, worstUse } from "../uses.ts";
-import { areaText } from "./area-text.ts";
 import { STATUS_WORDS } from "./status.ts";
 import { escapeMarkdown, table } from "./table.ts";
 import { unsolvedWords } from "./unsolved.ts";
@@ -42,7 +42,7 @@ function loadWords(sticks: readonly Timber[], frame: FrameResults, say: Say): st
   if (name === undefined) return [];
   const area = areas.get(name);
   const parts = [
-    ...(area === undefined ? [] : [say.text("carries {area} of roof", { area: areaText(area, say) })]),
+    ...(area === undefined ? [] : [say.text("carries {area} of roof", { area: areaWords(area, say) })]),
     ...(most && most.total >= 1 ? [takes(most, frame, say)] : []),
   ];
   if (parts.length === 0) return [];
@@ -90,12 +90,19 @@ function useWords(use: WorstUse, several: boolean, frame: FrameResults | undefin
         ]
       : []),
     ...use.factors.map((f) => [
-      f.note === undefined ? f.symbol : `${f.symbol} (${say.text(f.note)})`,
+      f.note === undefined ? f.symbol : `${f.symbol} (${noteWords(f.note, say)})`,
       say.number(f.value, 3),
       f.source,
       say.text(STATUS_WORDS[f.status]),
     ]),
   ];
+  if (use.area)
+    rows.push([
+      say.text("{what} ({note})", { what: say.text("bearing area"), note: noteWords(use.area.note, say) }),
+      amountWords({ value: use.area.value, unit: "in2" }, say),
+      use.area.source,
+      say.text(STATUS_WORDS[use.area.status]),
+    ]);
   const columns = [say.text("limit from"), say.text("value"), say.text("source"), say.text("known")];
   return rows.length === 0 ? [head] : [head, table(columns, rows)];
 }

@@ -1,6 +1,7 @@
 import type { CaseFault } from "../../analysis/faults.ts";
 import { unsupportedEnds } from "../../model/unsupported.ts";
 import type { FrameResults, RackingResult } from "../../statics/frame-results.ts";
+import { timbersOf } from "../../statics/structure.ts";
 import { defineCheck, type Found } from "../check.ts";
 import type { Say } from "../say.ts";
 
@@ -150,7 +151,10 @@ function* unanswered(frame: FrameResults): Generator<Found<Data>> {
   const fault = first?.faults[0];
   if (!first || !fault) return;
   const modes = fault.kind === "mechanism" || fault.kind === "slack" ? fault.modes : [];
-  const moving = [...new Set(modes.flatMap((m) => m.elements.map((e) => e.split("#")[0] ?? e)))];
+  const moving = timbersOf(
+    modes.flatMap((m) => m.elements),
+    frame.solution.hold,
+  );
   const timber = frame.model.byId.get(moving[0] ?? "") ?? frame.model.timbers[0];
   yield {
     path: timber?.path ?? "",

@@ -55,7 +55,7 @@ const SYMBOL: Readonly<Partial<Record<MemberUse["what"], string>>> = {
 export function limitWords(use: MemberUse, say: Say): string {
   const reference = use.reference;
   if (!reference) return "";
-  const factors = use.factors.filter((f) => f.symbol !== "A" && Math.abs(f.value - 1) > 5e-4);
+  const factors = use.factors.filter((f) => Math.abs(f.value - 1) > 5e-4);
   return [
     `${SYMBOL[use.what] ?? "E"} ${say.stress(reference.value)}`,
     ...factors.map((f) => `${f.symbol} ${say.number(f.value, 2)}`),
