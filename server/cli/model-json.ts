@@ -21,6 +21,7 @@ const CONVENTIONS = [
   "seats hold: rafters are held on the plates all ways. seats slide: they slide level but bear, and the ridge is held sideways; what that hold carries is put back as loads on the plates' nodes.",
   "Spread loads run from one distance to another from end i of the element, force per length of the element in global axes, straight in between.",
   "endForces are the twelve forces on the element at end i and end j, local axes, behind the springs and releases: tension shows as a negative first and a positive seventh number. A point load at the very end counts with the end.",
+  "displacements are the shifts and turns of every node, global axes; a turn that is idle may be anything.",
 ] as const;
 
 /** Arms, releases and springs only where there are any. */
@@ -126,6 +127,13 @@ function answerOf(solved: SolvedCase) {
           j: figures(endForces(table, index, "j")),
         }))
       : [],
+    displacements:
+      combined.status === "failed"
+        ? []
+        : frame.structure.nodes.map(({ id }, node) => ({
+            node: id,
+            motion: figures(combined.displacement(node)),
+          })),
   };
 }
 

@@ -1,81 +1,17 @@
 /**
- * A frame solver of its own kind that knows nothing but the JSON of `bentwright model`. Direct stiffness with a full
- * matrix; ends set free or on springs are unknowns of their own (the program condenses them), loads on elements come in
- * by integrating the shape functions (the program goes by way of a cantilever).
+ * A frame solver of its own kind that knows nothing but the JSON of `bentwright model`: direct stiffness with full
+ * matrices, inverted by ml-matrix, a general library of linear algebra. Ends set free or on springs are unknowns of their
+ * own (the program condenses them), loads on elements come in by integrating the shape functions (the program goes by way
+ * of a cantilever), and nothing is superposed: each combination is a right-hand side of its own.
+ *
+ * Formulas: element stiffness of the prismatic space beam, turning to global axes, rigid end arms and equivalent loads as
+ * in McGuire, Gallagher, Ziemian, Matrix Structural Analysis (2nd ed., chapters 4, 5 and 13), the same in Przemieniecki,
+ * Theory of Matrix Structural Analysis (chapter 5); from memory.
  */
-import { choleskyInPlace, choleskySolve } from "../core/analysis/dense.ts";
+import { CholeskyDecomposition, Matrix } from "ml-matrix";
+import type { OutsideCombination, OutsideElement, OutsideModel, V3 } from "./outside-model.ts";
 
-type V3 = readonly [number, number, number];
 const MOTIONS = ["ux", "uy", "uz", "rx", "ry", "rz"];
-
-interface OutsideElement {
-  readonly id: string;
-  readonly i: string;
-  readonly j: string;
-  readonly offsetI?: V3;
-  readonly offsetJ?: V3;
-  readonly A: number;
-  readonly Iy: number;
-  readonly Iz: number;
-  readonly J: number;
-  readonly E: number;
-  readonly G: number;
-  readonly ydir: V3;
-  readonly releaseI?: readonly string[];
-  readonly releaseJ?: readonly string[];
-  readonly endSpringI?: Readonly<Record<string, number>>;
-  readonly endSpringJ?: Readonly<Record<string, number>>;
-  readonly axialOnly?: true;
-}
-
-interface OutsideLoad {
-  readonly element: string;
-  readonly kind: "point" | "spread";
-  readonly at: number;
-  readonly force: V3;
-  readonly from: number;
-  readonly to: number;
-  readonly start: V3;
-  readonly end: V3;
-}
-
-export interface OutsideCombination {
-  readonly id: string;
-  readonly seats: "hold" | "slide";
-  readonly bracesBothWays: boolean;
-  readonly loads: {
-    readonly elements: readonly OutsideLoad[];
-    readonly nodes: readonly { readonly node: string; readonly force: V3; readonly moment: V3 }[];
-  };
-  readonly answer: {
-    readonly status: string;
-    readonly dropped: readonly string[];
-    readonly reactions: readonly { readonly node: string; readonly force: readonly number[] }[];
-    readonly endForces: readonly {
-      readonly element: string;
-      readonly i: readonly number[];
-      readonly j: readonly number[];
-    }[];
-  };
-}
-
-export interface OutsideModel {
-  readonly nodes: readonly { readonly id: string; readonly at: V3 }[];
-  readonly elements: readonly OutsideElement[];
-  readonly seats: readonly {
-    readonly seats: "hold" | "slide";
-    readonly links: readonly {
-      readonly i: string;
-      readonly j: string;
-      readonly offsetI?: V3;
-      readonly offsetJ?: V3;
-      readonly direction: V3;
-      readonly stiffness: number;
-    }[];
-    readonly supports: readonly { readonly node: string; readonly fixed: readonly string[] }[];
-  }[];
-  readonly combinations: readonly OutsideCombination[];
-}
 
 const minus = (a: V3, b: V3): V3 => [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
 const plus = (a: V3, b: V3): V3 => [a[0] + b[0], a[1] + b[1], a[2] + b[2]];
@@ -88,6 +24,8 @@ const cross = (a: V3, b: V3): V3 => [
   a[0] * b[1] - a[1] * b[0],
 ];
 const O: V3 = [0, 0, 0];
+/** lb-in/rad */
+const SOFT = 1e-4;
 
 /** A motion as a sum of unknowns. */
 type Row = readonly (readonly [unknown: number, by: number])[];
@@ -104,7 +42,7 @@ function shiftRow(node: number, arm: V3, along: V3): Row {
 
 const turnRow = (node: number, along: V3): Row => along.map((v, k) => [6 * node + 3 + k, v] as const);
 
-/** Stiffness of a straight prismatic beam without shear deformation, 12 × 12 (any textbook of matrix analysis). */
+/** Stiffness of a straight prismatic beam without shear deformation, 12 × 12, local axes. */
 function beam(e: OutsideElement, L: number): number[][] {
   const k = Array.from({ length: 12 }, () => new Array<number>(12).fill(0));
   const set = (r: number, c: number, v: number): void => {
@@ -180,90 +118,110 @@ export interface OutsideAnswer {
   readonly reactions: ReadonlyMap<string, readonly number[]>;
   /** forces on the element at end i, then at end j, local axes */
   readonly endForces: ReadonlyMap<string, readonly number[]>;
+  /** three shifts and three turns of each node */
+  readonly displacements: ReadonlyMap<string, readonly number[]>;
+  /** largest of K u − f over the largest load: how well the library has solved */
+  readonly residual: number;
 }
 
-/** A frame without the elements named; solves any combination on it. */
-export function outside(
-  model: OutsideModel,
-  seatsName: "hold" | "slide",
-  dropped: readonly string[],
-): (combination: OutsideCombination) => OutsideAnswer {
-  const seats = model.seats.find((s) => s.seats === seatsName)!;
-  const nodeOf = new Map(model.nodes.map(({ id }, n) => [id, n]));
-  const at = (id: string): V3 => model.nodes[nodeOf.get(id)!]!.at;
-  const gone = new Set(dropped);
-  let size = 6 * model.nodes.length;
-  const springs: { row: Row; stiffness: number }[] = [];
+/** A frame without the elements named. */
+class OutsideFrame {
+  readonly #nodeOf: ReadonlyMap<string, number>;
+  readonly #gone: ReadonlySet<string>;
+  readonly #sticks: readonly Stick[];
+  readonly #springs: { readonly row: Row; readonly stiffness: number }[] = [];
+  readonly #supports: OutsideModel["seats"][number]["supports"];
+  #size: number;
 
-  const sticks = model.elements.map((e): Stick => {
+  constructor(
+    readonly model: OutsideModel,
+    seatsName: "hold" | "slide",
+    dropped: readonly string[],
+  ) {
+    const seats = model.seats.find((s) => s.seats === seatsName)!;
+    this.#nodeOf = new Map(model.nodes.map(({ id }, n) => [id, n]));
+    this.#gone = new Set(dropped);
+    this.#size = 6 * model.nodes.length;
+    this.#sticks = model.elements.map((e) => this.#stick(e));
+    this.#supports = seats.supports;
+    for (const l of seats.links) {
+      const d = unit(l.direction);
+      const from = shiftRow(this.#node(l.i), l.offsetI ?? O, d).map(([n, by]) => [n, -by] as const);
+      const row = [...from, ...shiftRow(this.#node(l.j), l.offsetJ ?? O, d)];
+      this.#springs.push({ row, stiffness: l.stiffness });
+    }
+  }
+
+  #node(id: string): number {
+    return this.#nodeOf.get(id)!;
+  }
+
+  #stick(e: OutsideElement): Stick {
+    const at = (id: string): V3 => this.model.nodes[this.#node(id)]!.at;
     const [armI, armJ] = [e.offsetI ?? O, e.offsetJ ?? O];
     const span = minus(plus(at(e.j), armJ), plus(at(e.i), armI));
     const L = Math.sqrt(dot(span, span));
     const x = times(span, 1 / L);
     const y = unit(minus(e.ydir, times(x, dot(e.ydir, x))));
     const axes = [x, y, cross(x, y)] as const;
-    const rows = [0, 1].flatMap((end) => {
-      const node = nodeOf.get(end === 0 ? e.i : e.j)!;
-      const arm = end === 0 ? armI : armJ;
-      const free = (end === 0 ? e.releaseI : e.releaseJ) ?? [];
-      const soft = (end === 0 ? e.endSpringI : e.endSpringJ) ?? {};
-      return MOTIONS.map((motion, m): Row => {
-        const rigid = m < 3 ? shiftRow(node, arm, axes[m]!) : turnRow(node, axes[m - 3]!);
-        const spring = soft[motion];
-        if (gone.has(e.id) || (!free.includes(motion) && spring === undefined)) return rigid;
-        const own = size++;
-        if (!free.includes(motion))
-          springs.push({ row: [...rigid.map(([n, by]) => [n, -by] as const), [own, 1]], stiffness: spring! });
-        return [[own, 1]];
-      });
-    });
+    const rows = [
+      ...this.#endRows(e, this.#node(e.i), armI, axes, e.releaseI ?? [], e.endSpringI ?? {}),
+      ...this.#endRows(e, this.#node(e.j), armJ, axes, e.releaseJ ?? [], e.endSpringJ ?? {}),
+    ];
     return { e, L, axes, k: beam(e, L), rows };
-  });
-  for (const l of seats.links) {
-    const d = unit(l.direction);
-    const from = shiftRow(nodeOf.get(l.i)!, l.offsetI ?? O, d).map(([n, by]) => [n, -by] as const);
-    springs.push({
-      row: [...from, ...shiftRow(nodeOf.get(l.j)!, l.offsetJ ?? O, d)],
-      stiffness: l.stiffness,
+  }
+
+  #endRows(
+    e: OutsideElement,
+    node: number,
+    arm: V3,
+    axes: Stick["axes"],
+    free: readonly string[],
+    soft: Readonly<Record<string, number>>,
+  ): Row[] {
+    return MOTIONS.map((motion, m): Row => {
+      const rigid = m < 3 ? shiftRow(node, arm, axes[m]!) : turnRow(node, axes[m - 3]!);
+      const stiffness = soft[motion];
+      if (this.#gone.has(e.id) || (!free.includes(motion) && stiffness === undefined)) return rigid;
+      const own = this.#size++;
+      if (!free.includes(motion) && stiffness !== undefined)
+        this.#springs.push({ row: [...rigid.map(([n, by]) => [n, -by] as const), [own, 1]], stiffness });
+      return [[own, 1]];
     });
   }
 
-  const K = new Float64Array(size * size);
-  const spread = (a: Row, b: Row, by: number): void => {
-    for (const [r, p] of a) for (const [c, q] of b) K[r * size + c]! += p * q * by;
-  };
-  for (const { e, k, rows } of sticks) {
-    if (gone.has(e.id)) continue;
-    for (let r = 0; r < 12; r++)
-      for (let c = 0; c < 12; c++) if (k[r]![c] !== 0) spread(rows[r]!, rows[c]!, k[r]![c]!);
-  }
-  for (const { row, stiffness } of springs) spread(row, row, stiffness);
-  // idle turns hang on a spring far too soft to carry anything
-  for (let n = 0; n < size; n++) K[n * size + n]! += n < 6 * model.nodes.length && n % 6 < 3 ? 0 : 1e-4;
-  const full = K.slice();
-  const held = seats.supports.flatMap(({ node, fixed }) =>
-    fixed.map((motion) => 6 * nodeOf.get(node)! + MOTIONS.indexOf(motion)),
-  );
-  for (const h of held) {
-    for (let n = 0; n < size; n++) {
-      K[h * size + n] = 0;
-      K[n * size + h] = 0;
+  #stiffness(): Matrix {
+    const K = Matrix.zeros(this.#size, this.#size);
+    const spread = (a: Row, b: Row, by: number): void => {
+      for (const [r, p] of a) for (const [c, q] of b) K.set(r, c, K.get(r, c) + p * q * by);
+    };
+    for (const { e, k, rows } of this.#sticks) {
+      if (this.#gone.has(e.id)) continue;
+      rows.forEach((a, r) => {
+        rows.forEach((b, c) => {
+          if (k[r]![c] !== 0) spread(a, b, k[r]![c]!);
+        });
+      });
     }
-    K[h * size + h] = 1;
+    for (const { row, stiffness } of this.#springs) spread(row, row, stiffness);
+    // idle turns hang on a spring far too soft to carry anything
+    const shifts = (n: number): boolean => n < 6 * this.model.nodes.length && n % 6 < 3;
+    for (let n = 0; n < this.#size; n++) if (!shifts(n)) K.set(n, n, K.get(n, n) + SOFT);
+    // the halves differ by rounding; the library takes only what is symmetric to the last digit
+    return Matrix.add(K, K.transpose()).mul(0.5);
   }
-  if (!choleskyInPlace(K, size)) throw new Error("the outside solver finds a mechanism");
 
-  return ({ loads }) => {
-    const force = new Array<number>(size).fill(0);
-    const onEnds = new Map(sticks.map(({ e }) => [e.id, new Array<number>(12).fill(0)]));
-    const byId = new Map(sticks.map((s) => [s.e.id, s]));
+  /** What the loads give each of the twelve end motions that are held fast. */
+  #onEnds({ loads }: OutsideCombination): Map<string, number[]> {
+    const onEnds = new Map(this.#sticks.map(({ e }) => [e.id, new Array<number>(12).fill(0)]));
+    const byId = new Map(this.#sticks.map((s) => [s.e.id, s]));
     for (const load of loads.elements) {
       const { e, L, axes } = byId.get(load.element)!;
-      const lever = gone.has(e.id) || e.axialOnly === true;
-      const local = (p: V3): V3 => [dot(axes[0], p), dot(axes[1], p), dot(axes[2], p)];
+      const gone = this.#gone.has(e.id);
       const own = onEnds.get(e.id)!;
       const give = (p: V3, x: number): void => {
-        endShares(local(p), x, L, lever, gone.has(e.id)).forEach((v, n) => {
+        const local: V3 = [dot(axes[0], p), dot(axes[1], p), dot(axes[2], p)];
+        endShares(local, x, L, gone || e.axialOnly === true, gone).forEach((v, n) => {
           own[n]! += v;
         });
       };
@@ -274,33 +232,77 @@ export function outside(
           give(times(p, weight * (load.to - load.from)), load.from + t * (load.to - load.from));
         }
     }
-    for (const { e, rows } of sticks)
-      onEnds.get(e.id)!.forEach((v, m) => {
-        for (const [n, by] of rows[m]!) force[n]! += v * by;
-      });
-    for (const { node, force: f, moment } of loads.nodes)
-      [...f, ...moment].forEach((v, m) => {
-        force[6 * nodeOf.get(node)! + m]! += v;
-      });
-    const pushed = force.map((v, n) => (held.includes(n) ? 0 : v));
-    const u = choleskySolve(K, size, pushed);
-    const reactions = new Map(
-      seats.supports.map(({ node }) => {
-        const first = 6 * nodeOf.get(node)!;
-        const sums = MOTIONS.map((_, m) => {
-          if (!held.includes(first + m)) return 0;
-          let sum = -force[first + m]!;
-          for (let n = 0; n < size; n++) sum += full[(first + m) * size + n]! * u[n]!;
-          return sum;
-        });
-        return [node, sums] as const;
-      }),
+    return onEnds;
+  }
+
+  /** @throws Error for a mechanism */
+  solve(combinations: readonly OutsideCombination[]): OutsideAnswer[] {
+    const K = this.#stiffness();
+    const held = this.#supports.flatMap(({ node, fixed }) =>
+      fixed.map((motion) => 6 * this.#node(node) + MOTIONS.indexOf(motion)),
     );
-    const endForces = new Map(
-      sticks.map(({ e, k, rows, L, axes }) => {
-        const v = rows.map((row) => row.reduce((sum, [n, by]) => sum + by * u[n]!, 0));
-        const own = onEnds.get(e.id)!;
-        const f = own.map((o, r) => (gone.has(e.id) ? 0 : v.reduce((s, w, c) => s + k[r]![c]! * w, 0)) - o);
+    const fast = new Set(held);
+    const free = Array.from({ length: this.#size }, (_, n) => n).filter((n) => !fast.has(n));
+    const onEnds = combinations.map((c) => this.#onEnds(c));
+    const F = Matrix.zeros(this.#size, combinations.length);
+    combinations.forEach(({ loads }, column) => {
+      const push = (n: number, v: number): void => {
+        F.set(n, column, F.get(n, column) + v);
+      };
+      for (const { e, rows } of this.#sticks)
+        onEnds[column]!.get(e.id)!.forEach((v, m) => {
+          for (const [n, by] of rows[m]!) push(n, v * by);
+        });
+      for (const { node, force, moment } of loads.nodes)
+        [...force, ...moment].forEach((v, m) => {
+          push(6 * this.#node(node) + m, v);
+        });
+    });
+    const all = combinations.map((_, c) => c);
+    const Kff = K.subMatrixRow(free).subMatrixColumn(free);
+    const factor = new CholeskyDecomposition(Kff);
+    if (!factor.isPositiveDefinite()) throw new Error("the outside solver finds a mechanism");
+    const Ff = F.subMatrixRow(free);
+    const uf = factor.solve(Ff);
+    const error = Kff.mmul(uf).sub(Ff);
+    const u = Matrix.zeros(this.#size, combinations.length);
+    free.forEach((n, row) => {
+      for (const c of all) u.set(n, c, uf.get(row, c));
+    });
+    const R = K.subMatrixRow(held).mmul(u).sub(F.subMatrixRow(held));
+    return combinations.map((combination, c) => ({
+      reactions: this.#reactions(held, (row) => R.get(row, c)),
+      endForces: this.#endForces(combination, onEnds[c]!, (n) => u.get(n, c)),
+      displacements: new Map(
+        this.model.nodes.map(({ id }, node) => [id, MOTIONS.map((_, m) => u.get(6 * node + m, c))]),
+      ),
+      residual: Matrix.abs(error).getColumnVector(c).max() / Matrix.abs(F).getColumnVector(c).max(),
+    }));
+  }
+
+  #reactions(held: readonly number[], of: (row: number) => number): Map<string, number[]> {
+    return new Map(
+      this.#supports.map(({ node }) => [
+        node,
+        MOTIONS.map((_, m) => {
+          const row = held.indexOf(6 * this.#node(node) + m);
+          return row < 0 ? 0 : of(row);
+        }),
+      ]),
+    );
+  }
+
+  #endForces(
+    { loads }: OutsideCombination,
+    onEnds: ReadonlyMap<string, readonly number[]>,
+    u: (unknown: number) => number,
+  ): Map<string, number[]> {
+    return new Map(
+      this.#sticks.map(({ e, k, rows, L, axes }) => {
+        const v = rows.map((row) => row.reduce((sum, [n, by]) => sum + by * u(n), 0));
+        const f = onEnds
+          .get(e.id)!
+          .map((o, r) => (this.#gone.has(e.id) ? 0 : v.reduce((s, w, c) => s + k[r]![c]! * w, 0)) - o);
         // a load at the very end counts with the end
         for (const load of loads.elements) {
           if (load.element !== e.id || load.kind !== "point") continue;
@@ -310,9 +312,20 @@ export function outside(
             f[first + m]! += dot(axis, load.force);
           });
         }
-        return [e.id, f] as const;
+        return [e.id, f];
       }),
     );
-    return { reactions, endForces };
-  };
+  }
+}
+
+/**
+ * Combinations that share how their rafters sit and which elements have let go, solved without these elements.
+ * @throws Error for a mechanism
+ */
+export function outside(
+  model: OutsideModel,
+  combinations: readonly [OutsideCombination, ...OutsideCombination[]],
+): OutsideAnswer[] {
+  const [{ seats, answer }] = combinations;
+  return new OutsideFrame(model, seats, answer.dropped).solve(combinations);
 }
