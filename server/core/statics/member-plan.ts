@@ -4,16 +4,17 @@
  * weight, so that a combination costs arithmetic only.
  */
 import { groupBy } from "../collect.ts";
-import type { Joint } from "../joinery/joint.ts";
 import type { Model, Timber } from "../model/model.ts";
 import type { Factor } from "../sourced.ts";
 import type { TimberValues } from "../wood/stated-values.ts";
 import type { TimberLengths } from "./effective-length.ts";
 import { PLACES, rowOf } from "./force-table.ts";
-import { isDiagonal, isUpright, type Support } from "./member-supports.ts";
+import type { Support } from "./member-supports.ts";
 import { type DurationValues, repetitiveOf } from "./member-values.ts";
 import { type NetPlace, NetSections, type TimberCuts } from "./net-section.ts";
+import { type NotchedEnd, notchedEnds } from "./notched-ends.ts";
 import type { FrameStructure } from "./structure.ts";
+import { sideGrainOf } from "./timber-wood.ts";
 
 /** A place where forces are read. */
 export interface Station {
@@ -90,17 +91,6 @@ export interface ShearSpot {
   readonly index: readonly number[];
   readonly share: readonly number[];
   readonly area: number;
-}
-
-/** An end that carries its shear on less than its section. */
-export interface NotchedEnd {
-  readonly joint: string;
-  readonly x: number;
-  /** index of the shear in the table */
-  readonly index: number;
-  readonly breadth: number;
-  /** d_n, in */
-  readonly left: number;
 }
 
 export interface MemberPlan {
@@ -266,33 +256,6 @@ function shearSpots(
   });
 }
 
-/** Breadth and depth that carry the shear of a lying timber's end, where that is not the whole section. */
-function endLeft(
-  joint: Joint,
-  timber: Timber,
-): { readonly breadth: number; readonly left: number } | undefined {
-  const { tenon, dovetail, housing } = joint.sizes;
-  if (joint.kind === "corner-half-lap") {
-    const cut = joint.solids.notches[0];
-    return cut ? { breadth: timber.width, left: timber.depth - (cut.to - cut.from) } : undefined;
-  }
-  if (housing.value > 0) return undefined;
-  if (dovetail) return { breadth: dovetail.neck, left: Math.min(dovetail.depth.value, timber.depth) };
-  if (tenon) return { breadth: tenon.thickness.value, left: Math.min(tenon.width.value, timber.depth) };
-  return undefined;
-}
-
-function notchedEnds(timber: Timber, elements: readonly number[], joints: readonly Joint[]): NotchedEnd[] {
-  if (isUpright(timber) || isDiagonal(timber)) return [];
-  return joints.flatMap((joint) => {
-    const element = joint.end === "head" ? elements.at(-1) : elements[0];
-    const left = endLeft(joint, timber);
-    if (!left || element === undefined || joint.end === "side") return [];
-    const index = rowOf(element, joint.end === "head" ? PLACES.length - 1 : 0) + VY;
-    return [{ joint: joint.id, x: joint.end === "head" ? timber.span : 0, index, ...left }];
-  });
-}
-
 /** Timbers of the same wood, section and lengths have the same values. */
 function likeness(timber: Timber, lengths: TimberLengths, repetitive: Factor | undefined): string {
   return [
@@ -325,10 +288,16 @@ export function memberPlans(input: PlanInput): {
   const { model, frame } = input;
   const unchecked: Timber[] = [];
   const joined = groupBy(model.joints, (j) => j.of.id);
+  const received = groupBy(model.joints, (j) => j.into.id);
+  const elementsOf = (timber: Timber): readonly number[] => frame.elementsOf.get(timber.id) ?? [];
+  const sideGrain = (timber: Timber): number | undefined => {
+    const wood = input.wood(timber);
+    return wood && sideGrainOf(timber, wood);
+  };
   const shared = new Map<string, Map<number, DurationValues>>();
   const plans = model.timbers.flatMap((timber): MemberPlan[] => {
     const lengths = input.lengths.get(timber.id);
-    const elements = frame.elementsOf.get(timber.id) ?? [];
+    const elements = elementsOf(timber);
     const wood = input.wood(timber);
     if (!wood) unchecked.push(timber);
     if (!wood || !lengths || elements.length === 0) return [];
@@ -349,7 +318,14 @@ export function memberPlans(input: PlanInput): {
         stations,
         table: tableOf(stations),
         shearSpots: shearSpots(frame, timber, elements, supports, sections),
-        notches: notchedEnds(timber, elements, joined.get(timber.id) ?? []),
+        notches: notchedEnds({
+          timber,
+          supports,
+          joined: joined.get(timber.id) ?? [],
+          received: received.get(timber.id) ?? [],
+          elementsOf,
+          sideGrain,
+        }),
         area: timber.width * Math.max(timber.depth - (timber.curve?.rise ?? 0), 0),
         repetitive,
         values,

@@ -253,7 +253,8 @@ export class TimberStress {
         this.#keep(SHEAR, fv / Fv, fv, Fv, v, undefined, spot.x, solved, spot.place);
     }
     for (const end of notches) {
-      const V = Math.abs(at(table, end.index));
+      const pressed = end.down * at(table, end.index);
+      const V = pressed > 0 ? Math.max(0, pressed - end.housed) : -pressed;
       const ratio = V / notchedTensionSide(Fv, end.breadth, timber.depth, end.left);
       if (ratio > at(this.#ratios, NOTCHED))
         this.#keep(NOTCHED, ratio, ratio * Fv, Fv, v, undefined, end.x, solved, end.joint);

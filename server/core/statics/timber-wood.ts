@@ -42,6 +42,11 @@ export function adjustedFor(
 
 const NO_DURATION: Factor = { symbol: "C_D", value: 1, status: "published", source: "NDS Table 2.3.2" };
 
+/** F_c⊥′ in psi, without C_b: C_D does not act on it. */
+export function sideGrainOf(timber: Timber, wood: TimberValues): number {
+  return adjustedFor(timber, wood, NO_DURATION)["Fc-perp"].value;
+}
+
 /** Modulus for a timber whose wood is unknown, psi: the lowest of common softwoods, so that the frame can still be solved. */
 const FALLBACK_MODULUS = 1_000_000;
 

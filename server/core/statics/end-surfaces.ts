@@ -1,0 +1,177 @@
+/**
+ * The surfaces on which a timber's joined end presses: its shoulder, the floor of its housing, pocket or lap together with
+ * the edge of its tenon, the toe of a leaning end. Sizes are those to which the joint is cut: both the floor and the edge
+ * are cut to bear (common practice), the socket of a dovetail behind a housing is cut deeper and does not.
+ */
+import type { Joint } from "../joinery/joint.ts";
+import type { Timber } from "../model/model.ts";
+import { dot, scale, type Vec3 } from "../model/vec.ts";
+import type { Note } from "../note.ts";
+import { isUpright } from "./member-supports.ts";
+
+/** A size by which a bearing grows when it is cut larger. */
+export interface Growth {
+  readonly size: "housing" | "seat";
+  /** in² for each inch of it */
+  readonly breadth: number;
+  /** what it is now, in */
+  readonly now: number;
+}
+
+/** What one end presses, and which way. */
+export interface EndSurface {
+  /** the way it presses into the receiving timber, a unit vector */
+  readonly toward: Vec3;
+  /** it bears the other way just as well: a tenon in a mortise closed on both sides */
+  readonly bothWays: boolean;
+  /** in² */
+  readonly area: number;
+  /** along the grain of the joined and of the receiving timber, in */
+  readonly lengthOf: number;
+  readonly lengthInto: number;
+  /** wood of the joined timber past the bearing, in */
+  readonly pastOf: number;
+  readonly note: Note;
+  /** undefined where no size of the joint makes it larger */
+  readonly growth: Growth | undefined;
+}
+
+/** Directions that lean less than this (as a sine) count as square. */
+const SQUARE = 0.1;
+/** What is more upright than this counts as upright (as a sine). */
+const STEEP = 0.7;
+
+const overlap = (half: number, [low, high]: readonly [number, number]): number =>
+  Math.max(0, Math.min(half, high) - Math.max(-half, low));
+
+/** Half of what a timber's section covers along an axis of a face that cuts it, maybe at a slant, in. */
+function halfOnFace(of: Timber, inward: Vec3, axis: Vec3): number {
+  const slant = dot(of.axis, inward);
+  // a point of the section, carried along the grain onto the face
+  const on = (d: Vec3): number => dot(d, axis) - (dot(d, inward) * dot(of.axis, axis)) / slant;
+  return (Math.abs(on(of.widthDir)) * of.width + Math.abs(on(of.depthDir)) * of.depth) / 2;
+}
+
+/** How far the end lies in or on the receiving timber: a housing, the bearing of a pocket, the length of a corner's lap. */
+function reachOf({ kind, sizes, face }: Joint): number {
+  const reach = kind === "corner-half-lap" ? sizes.lap?.length.value : sizes.housing.value;
+  return Math.min(reach ?? 0, face.thickness);
+}
+
+const length = (value: number) => ({ value, unit: "in" }) as const;
+
+/** How an edge came about: the housing's part of it, the tenon's, or both. */
+function edgeNote(
+  what: "floor" | "toe",
+  breadth: number,
+  reach: number,
+  tenon: readonly [number, number] | undefined,
+): Note {
+  const housing = { breadth: length(breadth), deep: length(reach) };
+  const edge = tenon && { thick: length(tenon[0]), long: length(tenon[1]) };
+  if (edge && reach > 0)
+    return {
+      text:
+        what === "floor"
+          ? "floor of the housing, {breadth} × {deep}, and edge of the tenon, {thick} × {long}"
+          : "toe in the housing, {breadth} × {deep}, and of the tenon, {thick} × {long}",
+      parts: { ...housing, ...edge },
+    };
+  if (edge)
+    return {
+      text: what === "floor" ? "edge of the tenon, {thick} × {long}" : "toe of the tenon, {thick} × {long}",
+      parts: edge,
+    };
+  return {
+    text:
+      what === "floor"
+        ? "floor that it lies on, {breadth} × {deep}"
+        : "toe in the housing, {breadth} × {deep}",
+    parts: housing,
+  };
+}
+
+/** The edge on which an end bears along or across the receiving grain: of its housing, and of its tenon or dovetail. */
+function edgeSurface(
+  joint: Joint,
+  what: "floor" | "toe",
+  toward: Vec3,
+  alongGrain: boolean,
+  along: number,
+  across: number,
+): EndSurface {
+  const { sizes, face, kind } = joint;
+  const { tenon, dovetail } = sizes;
+  const reach = reachOf(joint);
+  const breadth = alongGrain ? across : along;
+  const inside = Math.max(0, face.thickness - reach);
+  const behind = tenon
+    ? ([
+        alongGrain ? tenon.thickness.value : tenon.width.value,
+        Math.min(tenon.length.value, inside),
+      ] as const)
+    : dovetail && reach === 0
+      ? ([(dovetail.neck + dovetail.tip) / 2, Math.min(dovetail.length.value, inside)] as const)
+      : undefined;
+  return {
+    toward,
+    bothWays: kind === "mortise-and-tenon",
+    area: breadth * reach + (behind ? behind[0] * behind[1] : 0),
+    lengthOf: reach + (behind?.[1] ?? 0),
+    lengthInto: along,
+    pastOf: tenon ? Math.max(0, tenon.length.value - inside) : 0,
+    note: edgeNote(what, breadth, reach, behind),
+    growth: kind === "corner-half-lap" ? undefined : { size: "housing", breadth, now: reach },
+  };
+}
+
+/** @returns the surfaces of a joint at the end of a timber that carry load; none of a scarf, nor of seats and crossings */
+export function endSurfaces(joint: Joint): EndSurface[] {
+  const { of, end, face, sizes, kind } = joint;
+  const slant = dot(of.axis, face.inward);
+  if (end === "side" || Math.abs(slant) < SQUARE) return [];
+  const along = overlap(halfOnFace(of, face.inward, face.grain), face.ends);
+  const across = overlap(halfOnFace(of, face.inward, face.across), face.edges);
+  const { tenon, dovetail } = sizes;
+  const root = tenon
+    ? tenon.thickness.value * tenon.width.value
+    : dovetail
+      ? dovetail.neck * dovetail.depth.value
+      : 0;
+  const surfaces: EndSurface[] = [];
+  if (kind !== "corner-half-lap")
+    surfaces.push({
+      toward: face.inward,
+      bothWays: false,
+      area: along * across - root,
+      lengthOf: 0,
+      lengthInto: along,
+      pastOf: 0,
+      note: root > 0 ? "shoulder without the tenon" : "the whole end",
+      growth: undefined,
+    });
+  const out = end === "head" ? of.axis : scale(of.axis, -1);
+  const lean = dot(out, face.grain);
+  const down = (axis: Vec3): Vec3 => scale(axis, axis[2] > 0 ? -1 : 1);
+  if (Math.abs(lean) > SQUARE)
+    surfaces.push(edgeSurface(joint, "toe", scale(face.grain, Math.sign(lean)), true, along, across));
+  else if (!isUpright(of) && Math.abs(face.grain[2]) > STEEP)
+    surfaces.push(edgeSurface(joint, "floor", down(face.grain), true, along, across));
+  if (!isUpright(of) && Math.abs(face.across[2]) > STEEP)
+    surfaces.push(edgeSurface(joint, "floor", down(face.across), false, along, across));
+  return surfaces.filter((s) => s.area > 1e-6);
+}
+
+/**
+ * The floor of the housing under a lying timber's end, without what its tenon bears.
+ * @returns in²; 0 where there is none
+ */
+export function housingFloor(joint: Joint): number {
+  const { of, end, face, sizes } = joint;
+  if (end === "side" || Math.abs(dot(of.axis, face.inward)) < SQUARE) return 0;
+  const upright = Math.abs(face.grain[2]) > STEEP;
+  const breadth = upright
+    ? overlap(halfOnFace(of, face.inward, face.across), face.edges)
+    : overlap(halfOnFace(of, face.inward, face.grain), face.ends);
+  return breadth * Math.min(sizes.housing.value, face.thickness);
+}
