@@ -13,8 +13,10 @@ import {
   type Hover,
   type InitializeResult,
   type InlayHint,
+  MessageType,
   PositionEncodingKind,
   ResponseError,
+  ShowMessageNotification,
   TextDocumentSyncKind,
   TextDocuments,
 } from "vscode-languageserver";
@@ -177,7 +179,8 @@ export function serve(connection: Connection, service: FrameService = createFram
     const resolved = await resolveSize(asked, snapshot, sizer, able, wanted);
     if (!resolved) return action;
     if (!("reason" in resolved)) return { ...action, ...resolved };
-    connection.window.showInformationMessage(`${resolved.reason}.`);
+    const told = { type: MessageType.Info, message: `${resolved.reason}.` };
+    connection.sendNotification(ShowMessageNotification.type, told);
     return action;
   });
   connection.onRequest(DRAWING_REQUEST, (params: unknown): DrawingResult => {

@@ -15,7 +15,7 @@ export function sizedWords(
 ): string {
   const facts = { entry: entry.name, size: sizeWords(to), checks: say.list(leaves) };
   if (leaves.length > 0)
-    return say.text("Make {entry} {size}: smallest that mends this; {checks} stays", facts);
+    return say.text("Make {entry} {size}: smallest that mends this, though not {checks}", facts);
   return smallest
     ? say.text("Make {entry} {size}: smallest that passes", facts)
     : say.text("Make {entry} {size}: passes", facts);
@@ -38,7 +38,7 @@ export function noSizeWords(
     case "too-weak":
       return say.text("No usual section of {entry} up to {largest} is enough", facts);
     case "spoils":
-      return say.text("A {entry} that is large enough would bring new findings: {checks}", facts);
+      return say.text("A {entry} that is large enough would still be refused: {checks}", facts);
     case "gave-up":
       return say.text("No section of {entry} passed in {most} analyses of the frame", facts);
   }

@@ -20,6 +20,8 @@ export class Session {
   readonly published: PublishDiagnosticsParams[] = [];
   readonly checked: CheckedParams[] = [];
   readonly log: string[] = [];
+  /** what the user is shown */
+  readonly shown: string[] = [];
   readonly #waiting = new Set<() => void>();
 
   constructor(
@@ -42,14 +44,17 @@ export class Session {
     this.connection.onNotification("window/logMessage", ({ message }: { message: string }) =>
       logged(message),
     );
+    const told = heard(this.shown);
+    this.connection.onNotification("window/showMessage", ({ message }: { message: string }) => told(message));
     this.connection.listen();
   }
 
-  async start(): Promise<InitializeResult> {
+  /** @param capabilities what this editor can do, as it says itself */
+  async start(capabilities: object = {}): Promise<InitializeResult> {
     const result = await this.connection.sendRequest<InitializeResult>("initialize", {
       processId: null,
       rootUri: null,
-      capabilities: {},
+      capabilities,
     });
     await this.connection.sendNotification("initialized", {});
     return result;
