@@ -277,6 +277,18 @@ function purlinRun(p: Placer, planes: RoofPlanes, plane: SlopePlane): number | u
   return stick && runTo(plane, stick);
 }
 
+/** From rake to rake; with an overhang, that far past the first and the last grid line. An end named inside ends there. */
+function alongRoof(p: Placer, { from, to, overhang }: Member, rakes: Interval): Interval | undefined {
+  const first = from ? p.line(from, "bent") : p.grid.bents[0];
+  const last = to ? p.line(to, "bent") : p.grid.bents.at(-1);
+  if (!first || !last) return undefined;
+  const outer = { from: first === p.grid.bents[0], to: last === p.grid.bents.at(-1) };
+  return [
+    overhang ? first.at - inches(overhang.from) : outer.from ? rakes[0] : first.at,
+    overhang ? last.at + inches(overhang.to) : outer.to ? rakes[1] : last.at,
+  ];
+}
+
 /** Purlins on the slopes: from rake to rake, spaced up the slope between the plate and the ridge. */
 export function placePurlins(p: Placer, member: Member): Timber[] {
   const timberClass = p.classOf(member.timber, member.kind);
@@ -287,10 +299,8 @@ export function placePurlins(p: Placer, member: Member): Timber[] {
     return p.frame.roof
       ? withoutPlanes(p, member.path, member.name)
       : (p.missing(member.path, member.name, ["walls", "bents"]) ?? []);
-  const x: Interval = [
-    planes.x[0] - (member.overhang ? inches(member.overhang.from) : 0),
-    planes.x[1] + (member.overhang ? inches(member.overhang.to) : 0),
-  ];
+  const x = alongRoof(p, member, planes.x);
+  if (!x) return [];
   return planes.slopes.flatMap((plane) => {
     const topRun = purlinRun(p, planes, plane);
     if (topRun === undefined) return [];

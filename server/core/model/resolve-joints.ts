@@ -178,10 +178,18 @@ function besideNotAfter({ of, end, into, intoEnd }: Side): boolean {
   return common > MOST_LAP * Math.min(own[1] - own[0], other[1] - other[0]);
 }
 
+/** A brace joins the timbers that its entry names and no others; nothing is let into it. Else the two collide. */
+function inTheWay(frame: Frame, { of, into }: Side): boolean {
+  if (into.kind === "brace") return true;
+  if (!isBracing(of.kind)) return false;
+  const between = frame.members.find((m) => m.name === of.member)?.between;
+  return between !== undefined && !between.some((ref) => closeness(ref.text, into) > 0);
+}
+
 /** The usual joint, where the file names none. Crossings that are only nailed and rafters at a peak have none. */
-function assumedFor(m: Meeting): Chosen | undefined {
+function assumedFor(frame: Frame, m: Meeting): Chosen | undefined {
   const [side] = readings(m);
-  if (besideNotAfter(side)) return undefined;
+  if (besideNotAfter(side) || inTheWay(frame, side)) return undefined;
   const common = { side, entry: undefined, path: side.of.path, assumed: true } as const;
   if (side.end !== "side" && side.intoEnd !== "side" && m.a.kind !== "rafter" && m.b.kind !== "rafter") {
     const parallel = Math.abs(dot(side.of.axis, side.into.axis));
@@ -274,7 +282,10 @@ export function seatJoints(frame: Frame, meetings: readonly Meeting[]): Seats {
   const problems: ModelProblem[] = [];
   const met = meetings.flatMap((meeting) => {
     const chosen =
-      named(frame, meeting) ?? fromRoof(frame, meeting) ?? fromSplice(frame, meeting) ?? assumedFor(meeting);
+      named(frame, meeting) ??
+      fromRoof(frame, meeting) ??
+      fromSplice(frame, meeting) ??
+      assumedFor(frame, meeting);
     return chosen ? [{ meeting, chosen }] : [];
   });
   const found = withoutGrazing(met);

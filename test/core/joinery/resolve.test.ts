@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import { jointApart } from "../../../server/core/checks/geometry/joint-apart.ts";
 import { makeSay } from "../../../server/core/checks/speak.ts";
 import type { Model } from "../../../server/core/model/model.ts";
+import { skeletonOf } from "../../../server/core/statics/skeleton.ts";
 import { build, expectNear, joint, modelOf, problem, problemsOf, stick, textOf } from "../model/frames.ts";
 
 const FRAME = {
@@ -235,4 +236,22 @@ test("braces that run into each other are not joined", () => {
   const pair = model.meetings.filter((m) => m.a.member === "knee" && m.b.member === "knee");
   expect(pair.length).toBeGreaterThan(0);
   expect(model.joints.filter((j) => j.of.member === "knee" && j.into.member === "knee")).toEqual([]);
+});
+
+describe("a brace", () => {
+  const girt = "{kind: girt, section: 6x6, walls: [A], from: 1, to: 2, top: 80 in}";
+  const knee = "{kind: brace, section: 3x5, between: [post, plate], leg: 30 in}";
+
+  test("joins the timbers that its entry names, and collides with what else runs through it", () => {
+    const model = framed({}, { knee, girt });
+    const with_ = (kind: string) => model.joints.filter((j) => [j.of, j.into].some((t) => t.member === kind));
+    expect(model.meetings.some((m) => m.a.member === "knee" && m.b.member === "girt")).toBe(true);
+    expect(with_("knee").some((j) => j.of.member === "girt" || j.into.member === "girt")).toBe(false);
+    expect(with_("girt").every((j) => j.into.member === "post")).toBe(true);
+  });
+
+  test("acts in the structure through its joints alone", () => {
+    const ties = skeletonOf(framed({}, { knee, girt })).ties;
+    expect(ties.filter(({ meeting: m }) => m.a.kind === "brace" || m.b.kind === "brace")).toEqual([]);
+  });
 });

@@ -250,6 +250,25 @@ describe("purlins", () => {
     expect(model.joints.filter((j) => j.of.member === "purlin" || j.into.member === "purlin")).toEqual([]);
   });
 
+  test("from rake to rake, or with an overhang so far past the grid lines; an end named inside stays there", () => {
+    const extent = (keys: string): readonly [number, number] => {
+      const model = build({
+        members: {
+          ...GABLE,
+          plate: "{kind: plate, section: 8x8, walls: [A, B], top: top, overhang: 12 in}",
+          purlin: `{kind: purlin, section: 4x3, spacing: 30 in${keys}}`,
+        },
+        roof: `{kind: gable, pitch: "12:12", ${rafters()}}`,
+      });
+      return boxOf(stick(model, "purlin@A.2")).x;
+    };
+    expect(extent("")).toEqual([-12, 252]);
+    expect(extent(", from: 1, to: 3")).toEqual([-12, 252]);
+    expect(extent(", overhang: 6 in")).toEqual([-6, 246]);
+    expect(extent(", from: 2, overhang: {from: 0, to: 6 in}")).toEqual([120, 246]);
+    expect(extent(", from: 2")).toEqual([120, 252]);
+  });
+
   test("along walls they lie like plates", () => {
     const model = gable({}, { purlin: "{kind: purlin, section: 4x6, walls: [A], top: 10 ft}" });
     expectBox(model, "purlin@A", [0, 240], [0, 4], [114, 120]);
