@@ -153,6 +153,22 @@ describe("a section that is too small", () => {
     expect(sizing?.kind === "none" && sizing.by.map((f) => f.check)).toContain("longer-than-mill");
   });
 
+  test("mends what was asked where another finding of the section stays at any size, and says so", () => {
+    const heavy = PAVILION.replace("ground: 45 psf", "ground: 250 psf").replace(
+      "kind: plate, section: 8x9",
+      "kind: plate, section: 8x6",
+    );
+    // what stands on the plate crushes it, however large it is
+    expect(sizeIn(heavy, "bearing-crushed", "/members/plate").sizing).toMatchObject({
+      kind: "none",
+      because: "too-weak",
+    });
+    expect(sizeIn(heavy, "timber-overstressed", "/members/plate").sizing).toMatchObject({
+      kind: "sized",
+      leaves: ["bearing-crushed"],
+    });
+  });
+
   test("ends where no size helps", () => {
     const heavy = leanTo("2x6", 150, 24, "spruce-pine-fir, grade: no-2").replace("71.43 psf", "500 psf");
     const { sizing, analyses } = sizeIn(heavy, "rafter-overspanned", "/roof/rafters");
