@@ -1,6 +1,7 @@
 import { caseWords } from "../../statics/case-words.ts";
 import type { FrameResults } from "../../statics/frame-results.ts";
 import { defineCheck } from "../check.ts";
+import { loadRelated } from "./load-related.ts";
 import { sectionPath } from "./member-path.ts";
 import { type Exceeded, limitWords, overPercent, placeWords, worstOver } from "./use-words.ts";
 
@@ -33,6 +34,7 @@ export const bearingCrushed = defineCheck<"results", Data>({
   ofTheWhole: true,
   *find({ frame, model }) {
     if (!frame) return;
+    const related = loadRelated(frame);
     for (const result of frame.members.values()) {
       const use = worstOver(result, (what) => what === "bearing");
       if (!use) continue;
@@ -45,6 +47,10 @@ export const bearingCrushed = defineCheck<"results", Data>({
         limit: use.limit,
         unit: "psi",
         severity: use.ratio,
+        // only the worst of a path is told: the others need not be traced
+        get related() {
+          return related(result.timber, use);
+        },
       };
     }
   },

@@ -4,6 +4,7 @@ import type { FrameResults, MemberUse } from "../../statics/frame-results.ts";
 import { totalOf } from "../../statics/line-loads.ts";
 import { defineCheck } from "../check.ts";
 import type { Say } from "../say.ts";
+import { loadRelated } from "./load-related.ts";
 import { type LooseRidge, looseRidge } from "./loose-ridge.ts";
 import { sectionPath, spokenFor } from "./member-path.ts";
 import {
@@ -117,6 +118,7 @@ export const timberOverstressed = defineCheck<"results", Data>({
   *find(results) {
     const { frame } = results;
     if (!frame) return;
+    const related = loadRelated(frame);
     for (const result of frame.members.values()) {
       const use = worstOver(result, (what) => STRENGTH[what] !== undefined);
       if (!use || spokenFor(results, result.timber)) continue;
@@ -126,6 +128,10 @@ export const timberOverstressed = defineCheck<"results", Data>({
         data: { result, use, solution: frame.solution, loose: looseOver(frame, { result, use }) },
         ...numbers(use),
         severity: use.ratio,
+        // only the worst of a path is told: the others need not be traced
+        get related() {
+          return related(result.timber, use);
+        },
       };
     }
   },

@@ -1,6 +1,7 @@
 import { caseWords } from "../../statics/case-words.ts";
 import type { FrameResults } from "../../statics/frame-results.ts";
 import { defineCheck } from "../check.ts";
+import { loadRelated } from "./load-related.ts";
 import { sectionPath, spokenFor } from "./member-path.ts";
 import { type Exceeded, fromFoot, worstOver } from "./use-words.ts";
 
@@ -31,6 +32,7 @@ export const timberSags = defineCheck<"results", Data>({
   *find(results) {
     const { frame } = results;
     if (!frame) return;
+    const related = loadRelated(frame);
     for (const result of frame.members.values()) {
       const use = worstOver(result, (what) => what === "live-deflection" || what === "total-deflection");
       if (!use || spokenFor(results, result.timber)) continue;
@@ -42,6 +44,10 @@ export const timberSags = defineCheck<"results", Data>({
         limit: use.limit,
         unit: "in",
         severity: use.ratio,
+        // only the worst of a path is told: the others need not be traced
+        get related() {
+          return related(result.timber, use);
+        },
       };
     }
   },
