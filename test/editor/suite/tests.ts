@@ -4,6 +4,8 @@ import * as vscode from "vscode";
 import { codeOf, FrameEditor, until } from "./frame-editor.ts";
 
 const ARCH = "garden-arch.frame.yaml";
+const PAVILION = "cider-press-pavilion.frame.yaml";
+const TIE_SECTION = /kind: tie, section: *([^,}\n]+)/;
 const TENON_THICKNESS = /tenon:\s*\{?\s*thickness: *([^,}\n#]*[^,}\n# ])/;
 const JOINT_NAME = /^joints:\n(?: *#.*\n)* +([a-z0-9-]+):/m;
 
@@ -14,6 +16,20 @@ const previews = () => vscode.window.tabGroups.all.flatMap(({ tabs }) => tabs).f
 /** An error or a warning: a note leaves a frame clean. */
 const isDefect = ({ severity }: vscode.Diagnostic) => severity <= vscode.DiagnosticSeverity.Warning;
 const isThinTenon = ({ code }: vscode.Diagnostic) => codeOf(code) === "tenon-thin";
+
+const isUnknownKey = ({ code }: vscode.Diagnostic) => codeOf(code) === "unknown-key";
+const isOverstressed = ({ code }: vscode.Diagnostic) => codeOf(code) === "timber-overstressed";
+
+/** With their edits: those that are worked out when they are chosen too. */
+async function quickFixes(frame: FrameEditor, range: vscode.Range): Promise<vscode.CodeAction[]> {
+  return vscode.commands.executeCommand<vscode.CodeAction[]>(
+    "vscode.executeCodeActionProvider",
+    frame.uri,
+    range,
+    vscode.CodeActionKind.QuickFix.value,
+    10,
+  );
+}
 
 export const tests: Readonly<Record<string, () => Promise<void>>> = {
   "a sound sample opens as a frame, is checked, and is clean": async () => {
@@ -58,6 +74,33 @@ export const tests: Readonly<Record<string, () => Promise<void>>> = {
     assert.match(text, /tenon/i);
     assert.match(text, /mortise/i);
     assert.match(text, /\d+ in\b|\d+\/\d+ in\b/);
+  },
+
+  "a quick fix puts a slip right": async () => {
+    const arch = await FrameEditor.open(ARCH);
+    await arch.checked();
+    await arch.replace(arch.find(/(overhang):/), "overhnag");
+    await arch.findingsAre((findings) => findings.some(isUnknownKey), "a finding of unknown-key");
+    const fixes = await quickFixes(arch, arch.find(/(overhnag):/));
+    assert.equal(fixes.length, 1);
+    assert.ok(fixes[0]?.edit && (await vscode.workspace.applyEdit(fixes[0].edit)));
+    await arch.findingsAre((findings) => !findings.some(isDefect), "no finding");
+    assert.ok(await arch.isAsSaved());
+  },
+
+  "a tie that is too small is made the smallest that passes": async () => {
+    const pavilion = await FrameEditor.open(PAVILION);
+    await pavilion.checked();
+    await pavilion.replace(pavilion.find(TIE_SECTION), "6x6");
+    await pavilion.findingsAre(
+      (findings) => findings.some(isOverstressed),
+      "a finding of timber-overstressed",
+    );
+    const fixes = await quickFixes(pavilion, pavilion.find(TIE_SECTION));
+    const size = fixes.find(({ title }) => title.startsWith("Size this timber"));
+    assert.ok(size?.edit && (await vscode.workspace.applyEdit(size.edit)), JSON.stringify(fixes));
+    assert.match(pavilion.document.getText(pavilion.find(TIE_SECTION)), /^6x\d+$/);
+    await pavilion.findingsAre((findings) => !findings.some(isOverstressed), "no timber-overstressed");
   },
 
   "a frame that the user calls plain YAML is checked all the same": async () => {
