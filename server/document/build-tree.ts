@@ -15,6 +15,7 @@ import type { Draft } from "./draft.ts";
 import { type RawEntry, untrap, untrapBlock } from "./inline-traps.ts";
 import { LIMITS } from "./parse-yaml.ts";
 import { hashTrap, type Repaired } from "./repair.ts";
+import { withoutColon } from "./repair-separator.ts";
 import { MAP_KEYS, TEXT_KEYS } from "./schema.ts";
 import {
   type BlankNode,
@@ -257,6 +258,7 @@ function belowKey(builder: Builder, { key, keyRange, value }: Entry, pointer: st
   const [gap = ""] = /^\s*/.exec(written.slice(first.length)) ?? [];
   const line = /^[^\r\n]*/.exec(written.slice(first.length + gap.length))?.[0].trimEnd() ?? "";
   const start = value.range.start + first.length + gap.length;
+  const slip = withoutColon(line, pointer);
   facts.push({
     kind: "missing-separator",
     path: pointer,
@@ -265,8 +267,9 @@ function belowKey(builder: Builder, { key, keyRange, value }: Entry, pointer: st
     written: line,
     reason: "no-value",
     proposals: [],
+    ...slip,
   });
-  names.push(line);
+  names.push(slip?.key ?? line);
   return {
     ...value,
     text: first,
@@ -276,7 +279,8 @@ function belowKey(builder: Builder, { key, keyRange, value }: Entry, pointer: st
 
 /** The first entry of a section, just begun: a word without its colon. */
 function wordBelow({ facts, names }: Builder, value: ScalarNode, pointer: string): Tree {
-  if (/\s/.test(value.text)) return value;
+  const slip = withoutColon(value.text, pointer);
+  if (/\s/.test(value.text) && slip === undefined) return value;
   const { start, end } = value.range;
   facts.push({
     kind: "missing-separator",
@@ -286,8 +290,9 @@ function wordBelow({ facts, names }: Builder, value: ScalarNode, pointer: string
     written: value.text,
     reason: "no-value",
     proposals: [],
+    ...slip,
   });
-  names.push(value.text);
+  names.push(slip?.key ?? value.text);
   return blank(value.range, true);
 }
 

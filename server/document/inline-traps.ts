@@ -3,7 +3,8 @@
  * with ways to write what was meant, and the parts of it are no keys.
  */
 import type { SourceFact } from "../core/checks/source-facts.ts";
-import { BOOLEAN_KEYS, KNOWN_KEYS, LIST_KEYS } from "./schema.ts";
+import { withoutColon } from "./repair-separator.ts";
+import { BOOLEAN_KEYS, KNOWN_KEYS, LIST_KEYS, TEXT_KEYS } from "./schema.ts";
 import { child, type Entry, type MapNode, type Range, type ScalarNode } from "./tree.ts";
 
 export type Trap = Extract<SourceFact, { kind: "missing-separator" }>;
@@ -38,9 +39,10 @@ export function untrap(raw: readonly RawEntry[], text: string, pointer: string):
       continue;
     }
     let last = i;
-    while (raw[last + 1]?.bare && !isSpaceTrap(text, raw[last + 1]?.entry)) last++;
+    while (raw[last + 1]?.bare && !isKeyTrap(text, raw[last + 1]?.entry, entries.at(-1), pointer)) last++;
     const run = raw.slice(i, last + 1).map((bare) => bare.entry);
-    const spaced = spaceTrap(each.entry, text, pointer);
+    const spaced =
+      spaceTrap(each.entry, text, pointer) ?? colonTrap(each.entry, text, pointer, entries.at(-1));
     if (spaced !== undefined) {
       entries.push(spaced.entry);
       traps.push(spaced.trap);
@@ -65,8 +67,14 @@ function lost(range: Range): Entry["value"] {
 
 const JOINED = /^([\w-]+):(\S.*)$/;
 
-function isSpaceTrap(text: string, entry: Entry | undefined): boolean {
-  return entry !== undefined && JOINED.test(slice(text, entry.keyRange));
+function isKeyTrap(
+  text: string,
+  entry: Entry | undefined,
+  owner: Entry | undefined,
+  pointer: string,
+): boolean {
+  if (entry === undefined) return false;
+  return JOINED.test(slice(text, entry.keyRange)) || colonTrap(entry, text, pointer, owner) !== undefined;
 }
 
 function slice(text: string, { start, end }: Range): string {
@@ -92,6 +100,25 @@ function spaceTrap(entry: Entry, text: string, pointer: string): { entry: Entry;
       reason: "space",
       proposals: [`${key}: ${match[2] ?? ""}`],
     },
+  };
+}
+
+/** `section 8x10`; behind the words of a sentence it is likelier a part of it that a comma cuts off. */
+function colonTrap(
+  entry: Entry,
+  text: string,
+  pointer: string,
+  owner: Entry | undefined,
+): { entry: Entry; trap: Trap } | undefined {
+  const written = slice(text, entry.keyRange);
+  const slip = withoutColon(written, pointer);
+  const inSentence = owner?.value.kind === "scalar" && TEXT_KEYS.has(owner.key);
+  if (slip?.key === undefined || inSentence) return undefined;
+  const { start, end } = entry.keyRange;
+  const colon = start + slip.key.length;
+  return {
+    entry: { key: slip.key, keyRange: { start, end: colon }, value: lost({ start: colon + 1, end }) },
+    trap: { kind: "missing-separator", path: child(pointer, slip.key), start, end, written, ...slip },
   };
 }
 

@@ -13,6 +13,17 @@ export interface YamlError {
   readonly end: number;
 }
 
+/** Errors that make YAML read the lines behind them wrongly. All others stay within one value. */
+export const STRUCTURAL = new Set([
+  "BLOCK_AS_IMPLICIT_KEY",
+  "BLOCK_IN_FLOW",
+  "IMPOSSIBLE",
+  "KEY_OVER_1024_CHARS",
+  "MISSING_CHAR",
+  "MULTILINE_IMPLICIT_KEY",
+  "UNEXPECTED_TOKEN",
+]);
+
 export interface Flow {
   readonly start: number;
   /** where its closing bracket, or what YAML took for it, ends; undefined when nothing closes it */
@@ -23,6 +34,8 @@ export interface Flow {
   readonly closed: boolean;
   /** end of the last thing written inside it; costs a walk over it */
   readonly contentEnd: () => number;
+  /** of a list that goes on with `key: value`: where the last item before that ends, and where the key stands */
+  readonly keyBehind: () => { readonly end: number; readonly key: Range } | undefined;
 }
 
 export interface Parsed {
@@ -152,17 +165,28 @@ function flowOf(token: CST.FlowCollection): Flow {
     open,
     closed,
     mismatch: !closed && (bracket === "}" || bracket === "]") ? { at: end?.offset ?? 0, bracket } : undefined,
-    contentEnd: () => endOfItems(token),
+    contentEnd: () => endOfItems(token.offset, token.items),
+    keyBehind: () => (open === "[" ? keyBehind(token) : undefined),
   };
 }
 
+function keyBehind(token: CST.FlowCollection): { readonly end: number; readonly key: Range } | undefined {
+  const at = token.items.findIndex(
+    (item) => item.sep?.some((mark) => mark.type === "map-value-ind") && item.key?.type === "scalar",
+  );
+  const key = token.items[at]?.key;
+  if (at < 1 || key?.type !== "scalar") return undefined;
+  const range = { start: key.offset, end: key.offset + key.source.length };
+  return { end: endOfItems(token.offset, token.items.slice(0, at)), key: range };
+}
+
 /** End of the last thing written inside an inline map or list, comments and blanks left out. */
-function endOfItems(token: CST.FlowCollection): number {
-  let end = token.offset + 1;
+function endOfItems(start: number, items: CST.FlowCollection["items"]): number {
+  let end = start + 1;
   const reach = (offset: number, source: string): void => {
     end = Math.max(end, offset + source.length);
   };
-  for (const item of token.items) {
+  for (const item of items) {
     for (const mark of [...item.start, ...(item.sep ?? [])]) {
       if (!["space", "newline", "comment"].includes(mark.type)) reach(mark.offset, mark.source);
     }
@@ -177,5 +201,5 @@ function endOfItems(token: CST.FlowCollection): number {
 
 function flowEnd(token: CST.FlowCollection): number {
   const close = token.end.find((mark) => mark.type === "flow-map-end" || mark.type === "flow-seq-end");
-  return close === undefined ? endOfItems(token) : close.offset + 1;
+  return close === undefined ? endOfItems(token.offset, token.items) : close.offset + 1;
 }

@@ -1,19 +1,9 @@
 /** Covers up the part of a line that YAML cannot read: first the smallest part, then the value, then the line. */
-import type { Parsed, YamlError } from "./parse-yaml.ts";
+import { type Parsed, STRUCTURAL, type YamlError } from "./parse-yaml.ts";
 import { contentAfter, isHeading } from "./repair-indent.ts";
+import { withoutColon } from "./repair-separator.ts";
 import { lineEnd, lineStart, onOneLine } from "./tree.ts";
 import { cover, lose, report, type Workshop } from "./workshop.ts";
-
-/** Errors that make YAML read the lines behind them wrongly. All others stay within one value. */
-const STRUCTURAL = new Set([
-  "BLOCK_AS_IMPLICIT_KEY",
-  "BLOCK_IN_FLOW",
-  "IMPOSSIBLE",
-  "KEY_OVER_1024_CHARS",
-  "MISSING_CHAR",
-  "MULTILINE_IMPLICIT_KEY",
-  "UNEXPECTED_TOKEN",
-]);
 
 /** @returns false when there is nothing (more) to repair */
 export function repairLine(shop: Workshop, parsed: Parsed): boolean {
@@ -96,16 +86,22 @@ function repairBareLine(shop: Workshop, start: number, end: number): boolean {
   const name = joined?.[1] ?? content;
   const above = joined === null && nextIndentation(draft.text, end) > indent;
   const parent = above && isHeading(draft.text, start, content);
+  const slip = parent
+    ? ({ key: content, reason: "colon", proposals: [`${content}:`] } as const)
+    : above
+      ? undefined
+      : withoutColon(content);
   report(shop, {
     kind: "missing-separator",
     path: "",
     ...onOneLine(shop.text, from, from + content.length),
     written: content,
     reason: joined === null ? "no-value" : "space",
-    proposals: joined === null ? (parent ? [`${content}:`] : []) : [`${name}: ${joined[2] ?? ""}`],
+    proposals: joined === null ? [] : [`${name}: ${joined[2] ?? ""}`],
+    ...slip,
   });
   lose(shop, at, at + content.length);
-  shop.names.push(name);
+  shop.names.push(slip?.key ?? name);
   if (parent) draft.insert(at + content.length, ":");
   else if (joined === null) draft.blank(at, end);
   else draft.blank(at + name.length + 1, end);

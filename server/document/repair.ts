@@ -7,6 +7,7 @@ import type { Draft } from "./draft.ts";
 import { type Flow, type Parsed, parseYaml, type TooLarge, type YamlError } from "./parse-yaml.ts";
 import { contentAfter, repairIndent } from "./repair-indent.ts";
 import { repairLine, repairWordAboveComment } from "./repair-line.ts";
+import { repairSeparator } from "./repair-separator.ts";
 import { lineEnd, lineStart, onOneLine, type Range } from "./tree.ts";
 import { lose, openWorkshop, report, type Workshop } from "./workshop.ts";
 
@@ -29,6 +30,8 @@ const MOST_ROUNDS = 12;
 const MOST_ERRORS = 50;
 
 const NOISE = 200;
+
+type Closing = Extract<SourceFact, { kind: "unclosed-bracket" }>["closings"][number];
 
 /** @returns the reading with its facts, or the fact that the text nests too deeply */
 export function readRepaired(text: string): Repaired | TooLarge {
@@ -57,6 +60,7 @@ function repairOnce(shop: Workshop, parsed: Parsed): boolean {
   return (
     repairTabs(shop, parsed) ||
     repairQuote(shop, parsed) ||
+    repairSeparator(shop, parsed) ||
     repairBracket(shop, parsed) ||
     repairWordAboveComment(shop, parsed) ||
     repairIndent(shop, parsed) ||
@@ -122,11 +126,19 @@ function repairBracket(shop: Workshop, parsed: Parsed): boolean {
   const { draft } = shop;
   if (repairHash(shop, flow)) return true;
   const start = draft.original(flow.start);
+  if (repairOpening(shop, flow)) return true;
   shop.closed.add(start);
-  reportUnclosed(shop, start, flow.open);
   const close = flow.open === "{" ? "}" : "]";
+  const behind = flow.keyBehind();
+  if (behind !== undefined) {
+    const { end, key } = behind;
+    reportUnclosed(shop, start, flow.open, insertion(shop, end, close), draft.text.slice(key.start, key.end));
+    draft.insert(end, close);
+    return true;
+  }
   if (flow.mismatch === undefined) {
     const end = endOfUnclosed(draft.text, flow);
+    reportUnclosed(shop, start, flow.open, insertion(shop, end, close));
     // The last value is still being written: `9` may become `9 ft`.
     lose(shop, end, end);
     shop.cut.push(start);
@@ -137,21 +149,75 @@ function repairBracket(shop: Workshop, parsed: Parsed): boolean {
   const outer = open.some(
     (other) => other.start < flow.start && (other.open === "{" ? "}" : "]") === bracket,
   );
+  const closing = insertion(shop, at, close);
+  reportUnclosed(shop, start, flow.open, outer ? closing : { ...closing, end: draft.original(at + 1) });
   if (outer) draft.insert(at, close);
   else draft.overwrite(at, close);
   return true;
 }
 
+function insertion({ draft }: Workshop, offset: number, text: string): Closing {
+  const at = draft.original(offset);
+  return { at, end: at, text };
+}
+
+/** `bents: 1, 2]`: a list that is closed and was never opened. */
+function repairOpening(shop: Workshop, { open, start, mismatch }: Flow): boolean {
+  const { draft } = shop;
+  if (open !== "{" || mismatch?.bracket !== "]") return false;
+  // At the end of a line it is a slip for the other bracket.
+  if (!/^\][ \t]*[,}]/.test(draft.text.slice(mismatch.at, mismatch.at + 20))) return false;
+  const line = draft.text.slice(Math.max(start + 1, lineStart(draft.text, mismatch.at)), mismatch.at);
+  const [written, key, values] = /(?<=^|[\s,])([\w-]+):[ \t]+([^\s:[\]{}#"'][^:[\]{}#"']*)$/.exec(line) ?? [];
+  if (written === undefined || values === undefined) return false;
+  const at = draft.original(mismatch.at);
+  const from = draft.original(mismatch.at - written.length);
+  report(shop, {
+    kind: "missing-separator",
+    path: "",
+    start: from,
+    end: at + 1,
+    written: shop.text.slice(from, at + 1),
+    reason: "brackets",
+    proposals: [`${key}: [${values}]`],
+  });
+  draft.insert(mismatch.at - values.length, "[");
+  return true;
+}
+
 /** One finding for a line, however many of its brackets are open: they are closed together. */
-function reportUnclosed({ text, facts, reported }: Workshop, start: number, bracket: string): void {
+function reportUnclosed(
+  { text, facts, reported }: Workshop,
+  start: number,
+  bracket: string,
+  closing: Closing,
+  before?: string,
+): void {
   const line = lineStart(text, start);
   const at = facts.findIndex(
     (fact) => fact.kind === "unclosed-bracket" && lineStart(text, fact.start) === line,
   );
   const inner = facts[at];
-  if (inner?.kind === "unclosed-bracket") facts[at] = { ...inner, bracket: bracket + inner.bracket };
-  else facts.push({ kind: "unclosed-bracket", ...onOneLine(text, start, start + 1), bracket });
+  if (inner?.kind === "unclosed-bracket")
+    facts[at] = {
+      ...inner,
+      bracket: bracket + inner.bracket,
+      closings: withClosing(inner.closings, closing),
+    };
+  else {
+    const place = onOneLine(text, start, start + 1);
+    const limit = before === undefined ? {} : { before };
+    facts.push({ kind: "unclosed-bracket", ...place, bracket, closings: [closing], ...limit });
+  }
   reported.add(line);
+}
+
+/** Two brackets that are closed at one place are one edit, the inner one first. */
+function withClosing(closings: readonly Closing[], closing: Closing): readonly Closing[] {
+  const same = closings.find(({ at, end }) => at === closing.at && end === at && closing.end === at);
+  return same === undefined
+    ? [...closings, closing]
+    : closings.map((each) => (each === same ? { ...same, text: same.text + closing.text } : each));
 }
 
 /** An inline map or list ends with its line, unless the line says that it goes on: by an open bracket or a comma. */

@@ -5,7 +5,7 @@ import { type SchemaError, validate as validateSchema } from "./generated/valida
 import { meant } from "./lost.ts";
 import { toPlain } from "./plain.ts";
 import { keysAllowed, kindOf, ROOT, type Schema, schemaAt } from "./schema.ts";
-import { child, entryOf, keysOf, stepTo, type Tree } from "./tree.ts";
+import { child, entryOf, keysOf, type ScalarNode, stepTo, type Tree } from "./tree.ts";
 
 /**
  * @param root a map
@@ -94,7 +94,7 @@ function exampleOf(schema: Schema | undefined): string | undefined {
 }
 
 function unknownKey(judge: Judge, path: string, node: Tree, key: string): SourceFact | undefined {
-  if (entryOf(node, key)?.doubtful) return undefined;
+  if (entryOf(node, key)?.doubtful || belongsFurtherOut(judge, path, key)) return undefined;
   const schema = schemaAt(judge.root, path);
   const allowed = schema === undefined ? [] : keysAllowed(schema);
   // Lettered and numbered keys are no list to choose from; the examples show how they look.
@@ -114,6 +114,17 @@ function unknownKey(judge: Judge, path: string, node: Tree, key: string): Source
     nearest: near,
     allowed: allowed.length > 0 || schema === undefined ? allowed : (schema.examples ?? []).map(String),
   };
+}
+
+/** `{tenon: {length: 5 in, pegs: {…}}`: a key of the outer map, which reports the bracket that is missing. */
+function belongsFurtherOut({ root, incomplete }: Judge, path: string, key: string): boolean {
+  const keys = keysOf(path);
+  return keys.some((_, i) => {
+    const outer = keys.slice(0, i).reduce(child, "");
+    const node = nodeAt(root, outer);
+    const schema = node?.kind === "map" && node.flow && incomplete.has(node) && schemaAt(root, outer);
+    return schema !== undefined && schema !== false && keysAllowed(schema).includes(key);
+  });
 }
 
 /** `kind` chooses the shape; as long as it does not, nothing else of the entry is judged. */
@@ -166,6 +177,8 @@ function wrongValue(judge: Judge, path: string, node: Tree): SourceFact | undefi
   if (node.kind !== "scalar") return undefined;
   const schema = schemaAt(judge.root, path);
   const allowed = allowedBy(schema);
+  const comma = withoutComma(path, node, schema);
+  if (comma !== undefined) return comma;
   return {
     kind: "wrong-value",
     path,
@@ -174,6 +187,27 @@ function wrongValue(judge: Judge, path: string, node: Tree): SourceFact | undefi
     nearest: suggestion(node.text, schema, allowed),
   };
 }
+
+/** `[A1 A2, B1]`: two items of a list with nothing but a blank between them. */
+function withoutComma(path: string, node: ScalarNode, schema: Schema | undefined): SourceFact | undefined {
+  const words = node.text.split(/\s+/);
+  if (schema?.pattern === undefined || !/\/\d+$/.test(path) || node.quoted || words.length < 2)
+    return undefined;
+  const pattern = new RegExp(schema.pattern, "u");
+  if (node.text.length > LONGEST_ITEM || !words.every((word) => pattern.test(word))) return undefined;
+  return {
+    kind: "missing-separator",
+    path,
+    ...node.range,
+    written: node.text,
+    reason: "comma",
+    key: words[1] ?? "",
+    proposals: [words.join(", ")],
+  };
+}
+
+/** Longer texts are no items of a list that ran together. */
+const LONGEST_ITEM = 200;
 
 function suggestion(
   text: string,

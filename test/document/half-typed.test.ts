@@ -133,7 +133,7 @@ describe("a line that is being typed", () => {
 
   it("keeps the lines below a heading that has lost its colon", () => {
     const reading = readFrame(PAVILION.replace("members:", "members"));
-    expect(lines(reading)).toEqual(['missing-separator /members no-value "members" → members:']);
+    expect(lines(reading)).toEqual(['missing-separator /members colon "members" → members:']);
     expect(reading.frame.members).toEqual(SOUND.members);
   });
 

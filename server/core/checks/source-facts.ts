@@ -73,7 +73,9 @@ export type SourceFact =
       readonly start: number;
       readonly end: number;
       readonly written: string;
-      readonly reason: "space" | "brackets" | "comma-number" | "hash" | "no-value";
+      readonly reason: "space" | "colon" | "comma" | "brackets" | "comma-number" | "hash" | "no-value";
+      /** behind which the colon is missing, or before which the comma is */
+      readonly key?: string;
       readonly proposals: readonly string[];
     }
   | { readonly kind: "unclosed-quote"; readonly start: number; readonly end: number; readonly quote: string }
@@ -83,6 +85,10 @@ export type SourceFact =
       readonly end: number;
       /** all of the line that are open, the outermost first: `{[` */
       readonly bracket: string;
+      /** what has to be written where to close them */
+      readonly closings: readonly { readonly at: number; readonly end: number; readonly text: string }[];
+      /** the key that cannot be part of it any more, where there is one */
+      readonly before?: string;
     }
   /** anything else YAML cannot read; `code` is its closed set of codes, `line` the 1-based line */
   | { readonly kind: "yaml"; readonly code: string; readonly start: number; readonly end: number }

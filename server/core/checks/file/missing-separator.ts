@@ -4,25 +4,29 @@ import { factsOf } from "./facts.ts";
 
 type Fact = Extract<SourceFact, { kind: "missing-separator" }>;
 
-const REASONS: Readonly<Record<Fact["reason"], string>> = {
-  space: "a space is missing after the colon, so there is no value here",
-  brackets: "several values stand here without brackets, so only the first belongs to its key",
-  "comma-number": "a comma ends the value here, so the number is cut in two",
-  hash: "everything after # is a comment, so there is no value here",
-  "no-value": "a key stands here without a value",
+const SENTENCES: Readonly<Record<Fact["reason"], string>> = {
+  space: "In “{written}” a space is missing after the colon, so there is no value here. Write {proposals}.",
+  brackets:
+    "In “{written}” several values stand here without brackets, so only the first belongs to its key. Write {proposals}.",
+  colon: "A colon is missing after “{key}”. Write {proposals}.",
+  comma: "A comma is missing before “{key}”. Write {proposals}.",
+  "comma-number":
+    "In “{written}” a comma ends the value here, so the number is cut in two. Write {proposals}.",
+  hash: "In “{written}” everything after # is a comment, so there is no value here. Write {proposals}.",
+  "no-value": "In “{written}” a key stands here without a value. Write {proposals}.",
 };
 
 export const missingSeparator = defineCheck<"source", Fact>({
   meta: {
     id: "missing-separator",
-    title: "A space, bracket or quote is missing in an inline map",
+    title: "A colon, comma, space, bracket or quote is missing",
     level: "error",
     area: "file",
     source: { text: "YAML 1.2.2, chapters 6.6 and 7.4", status: "published" },
     explanation: {
-      what: "In { } a colon needs a space after it, a list needs [ ], a number has no commas, and # begins a comment.",
+      what: "A key needs a colon and a space after it; in { } a comma stands between entries, a list needs [ ], a number has no commas, and # begins a comment.",
       why: "YAML reads {2:-4 in} as a key without a value: the height would silently be missing.",
-      remedy: "Add the space, the brackets or the quotes that the message proposes.",
+      remedy: "Add the colon, the comma, the space, the brackets or the quotes that the message proposes.",
     },
   },
   input: "source",
@@ -34,10 +38,10 @@ export const missingSeparator = defineCheck<"source", Fact>({
     })),
   words: (d, say) => {
     const proposals = d.proposals.map((p) => `“${p}”`).join(" or ");
-    return say.text("In “{written}” {reason}. Write {proposals}.", {
+    return say.text(SENTENCES[d.reason], {
       written: d.written,
-      reason: REASONS[d.reason],
-      proposals: proposals === "" ? "a value" : proposals,
+      key: d.key ?? "",
+      proposals: proposals === "" ? "a colon and a value behind it" : proposals,
     });
   },
   fixes: (d, say) =>

@@ -21,8 +21,8 @@ export const unclosedBracket = defineCheck<"source", Fact>({
     source: { text: "YAML 1.2.2, chapter 7.4", status: "published" },
     explanation: {
       what: "A { or [ has no partner.",
-      why: "It is read as if it ended with its line; if more was meant to belong to it, that is not there.",
-      remedy: "Close it at the end of the line.",
+      why: "It is read as if it ended with its line, or before the next key that cannot be part of it; if more was meant to belong to it, that is not there.",
+      remedy: "Close it where it ends.",
     },
   },
   input: "source",
@@ -36,7 +36,15 @@ export const unclosedBracket = defineCheck<"source", Fact>({
     say.text(
       d.bracket.length > 1
         ? "The brackets {bracket} of this line are never closed; they are read as if they ended with it. Add {partner}."
-        : "This {bracket} is never closed; it is read as if it ended with its line. Add {partner}.",
-      { bracket: [...d.bracket].join(" "), partner: partnersOf(d.bracket) },
+        : d.before === undefined
+          ? "This {bracket} is never closed; it is read as if it ended with its line. Add {partner}."
+          : "This {bracket} is never closed; it is read as if it ended before “{before}”. Add {partner} there.",
+      { bracket: [...d.bracket].join(" "), partner: partnersOf(d.bracket), before: d.before ?? "" },
     ),
+  fixes: (d, say) => [
+    {
+      title: say.text("Add {partner}", { partner: partnersOf(d.bracket) }),
+      edits: d.closings.map(({ at, end, text }) => ({ kind: "characters" as const, start: at, end, text })),
+    },
+  ],
 });
