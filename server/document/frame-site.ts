@@ -23,6 +23,7 @@ export function readBasis(at: Cursor): Basis {
 export function readSite(at: Cursor): Site {
   const snow = at.at("snow");
   const wind = at.at("wind");
+  const winterWind = snow.at("winter-wind").number();
   return {
     path: at.path,
     snow: snow.isMap
@@ -32,6 +33,7 @@ export function readSite(at: Cursor): Site {
           exposure: snow.at("exposure").choice(["fully-exposed", "partially-exposed", "sheltered"]),
           thermal: snow.at("thermal").choice(["heated", "cold-ventilated", "open", "freezer", "greenhouse"]),
           slides: snow.at("slides").flag(),
+          ...(winterWind !== undefined && winterWind > 0 && winterWind <= 1 ? { winterWind } : {}),
         }
       : undefined,
     wind: wind.isMap
@@ -119,13 +121,26 @@ export function readMill(at: Cursor): Mill {
 }
 
 export function readFloors(at: Cursor): readonly Floor[] {
-  return at
-    .entries()
-    .flatMap(([name, value]) =>
-      value.isMap
-        ? [{ name, path: value.path, on: value.at("on").ref(), live: value.at("live").amount("pressure") }]
-        : [],
-    );
+  return at.entries().flatMap(([name, value]) => {
+    if (!value.isMap) return [];
+    const deck = value.at("deck");
+    return [
+      {
+        name,
+        path: value.path,
+        on: value.at("on").ref(),
+        live: value.at("live").amount("pressure"),
+        deck: deck.isMap
+          ? {
+              path: deck.path,
+              kind: deck.at("kind").choice(["boards", "panels"]),
+              thickness: deck.at("thickness").size(),
+            }
+          : undefined,
+        dead: value.at("dead").amount("pressure"),
+      },
+    ];
+  });
 }
 
 export function readCrew(at: Cursor): Crew | undefined {

@@ -69,6 +69,8 @@ export interface Site {
         readonly thermal: Thermal | undefined;
         /** the covering sheds snow and nothing at the eaves stops it */
         readonly slides: boolean;
+        /** W_2 of ASCE 7-22: share of the winter with wind over 10 mph, 0 to 1 */
+        readonly winterWind?: number;
       }
     | undefined;
   readonly wind:
@@ -311,6 +313,15 @@ export interface Floor {
   readonly on: Ref | undefined;
   /** psf */
   readonly live: number | undefined;
+  readonly deck:
+    | {
+        readonly path: Pointer;
+        readonly kind: "boards" | "panels" | undefined;
+        readonly thickness: Length | undefined;
+      }
+    | undefined;
+  /** psf of all that lies on its timbers, in place of the deck's weight */
+  readonly dead: number | undefined;
 }
 
 export interface Crew {

@@ -62,6 +62,20 @@ export function asdCombinations(edition: Edition): readonly Combination[] {
   ];
 }
 
+/** @returns the combination without the loads that a frame does not have */
+export function withOnly(combination: Combination, present: ReadonlySet<LoadKind>): Combination {
+  const kinds = (Object.keys(combination.factors) as LoadKind[]).filter((kind) => present.has(kind));
+  const factors = Object.fromEntries(kinds.map((kind) => [kind, combination.factors[kind]]));
+  return { ...combination, factors, text: textOf(factors) };
+}
+
+function textOf(factors: Combination["factors"]): string {
+  return (Object.keys(DURATION) as LoadKind[])
+    .filter((kind) => factors[kind] !== undefined)
+    .map((kind) => (factors[kind] === 1 ? kind : `${Number((factors[kind] ?? 0).toFixed(4))} ${kind}`))
+    .join(" + ");
+}
+
 function combine(
   number: number,
   id: string,
@@ -72,10 +86,7 @@ function combine(
   const duration = kinds
     .map(durationFactor)
     .reduce((shortest, factor) => (factor.value > shortest.value ? factor : shortest));
-  const text = kinds
-    .map((kind) => (factors[kind] === 1 ? kind : `${Number((factors[kind] ?? 0).toFixed(4))} ${kind}`))
-    .join(" + ");
-  return { id, number, text, factors, duration, status };
+  return { id, number, text: textOf(factors), factors, duration, status };
 }
 
 /** Sum of a combination's loads, in whatever unit they are. */

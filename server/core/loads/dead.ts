@@ -101,6 +101,18 @@ export function roofDead(buildUp: RoofBuildUp): RoofDead {
   };
 }
 
+export interface FloorBuildUp {
+  /** thickness in in; undefined = boards of the usual thickness */
+  readonly deck: { readonly kind: "boards" | "panels"; readonly thickness?: number } | undefined;
+  /** psf where the file states it for all that lies on the joists */
+  readonly dead?: number;
+}
+
+/** Weight of a floor over its joists, psf: never nothing, since something is walked on. */
+export function floorDead({ deck, dead }: FloorBuildUp): Sourced & { readonly assumedThickness?: number } {
+  return dead === undefined ? deckLayer(deck?.kind ?? "boards", deck?.thickness, undefined) : given(dead);
+}
+
 /** The weight of a sloped square foot over the level square foot it covers: psf ÷ cos θ. */
 export function onLevel(psfOfSlope: number, pitch: Pitch): number {
   return psfOfSlope * (Math.hypot(pitch.rise, pitch.run) / pitch.run);

@@ -37,7 +37,9 @@ export interface SnowInput {
   readonly pitch: Pitch;
   /** W, ft: level distance from the eave's edge to the ridge (or the high edge) */
   readonly eaveToRidge: number;
-  /** rafters span freely from plate to ridge (not trusses) */
+  /** W of the other side of a gable, ft; undefined = the same */
+  readonly fetch?: number;
+  /** rafters span freely from plate to ridge and carry the roof alone (no purlins, no trusses) */
   readonly simpleRafters: boolean;
   /** W_2 of 7-22; undefined = the largest on the map */
   readonly winterWind?: number;
@@ -104,6 +106,7 @@ export function roofSnow(input: SnowInput): Snow {
           importance,
           pitch,
           eaveToRidge,
+          ...(input.fetch === undefined ? {} : { fetch: input.fetch }),
           simpleRafters: input.simpleRafters,
           winterWind: input.winterWind,
         })

@@ -23,9 +23,11 @@ export interface UnbalancedInput {
   readonly pitch: Pitch;
   /** W, ft: level distance from eave to ridge */
   readonly eaveToRidge: number;
+  /** W of the windward side, ft, which feeds the drift; undefined = the same */
+  readonly fetch?: number;
   /** straight rafters that span freely from the eave to the ridge */
   readonly simpleRafters: boolean;
-  /** W_2 of 7-22; undefined = 0.65, the largest on the map */
+  /** W_2 of 7-22; undefined = 0.65, the largest on the map, marked as uncertain */
   readonly winterWind: number | undefined;
 }
 
@@ -57,11 +59,26 @@ const SHORT_ROOF = 20;
 /** the largest winter wind parameter of the 7-22 map, from memory */
 const LARGEST_WINTER_WIND = 0.65;
 
+/** Whether the rule of short roofs holds: even rafters that span freely from eave to ridge, W up to 20 ft. */
+function isShort({
+  simpleRafters,
+  eaveToRidge,
+}: Pick<UnbalancedInput, "simpleRafters" | "eaveToRidge">): boolean {
+  return simpleRafters && eaveToRidge <= SHORT_ROOF;
+}
+
+/** Whether the unbalanced snow needs W_2, which only the map of ASCE 7-22 gives for the site. */
+export function asksWinterWind(
+  input: Pick<UnbalancedInput, "edition" | "pitch" | "simpleRafters" | "eaveToRidge">,
+): boolean {
+  return input.edition === "asce-7-22" && unbalancedPitch(input.pitch) && !isShort(input);
+}
+
 /** @returns undefined where the pitch asks for none */
 export function unbalancedSnow(input: UnbalancedInput): UnbalancedSnow | undefined {
   if (!unbalancedPitch(input.pitch)) return undefined;
   const source = `${editionName(input.edition)} section 7.6.1`;
-  if (input.simpleRafters && input.eaveToRidge <= SHORT_ROOF) {
+  if (isShort(input)) {
     return {
       rule: "short-roof",
       windward: { value: 0, status: "published", source },
@@ -79,11 +96,12 @@ export function unbalancedSnow(input: UnbalancedInput): UnbalancedSnow | undefin
 
 /** Surcharge h_d γ/√S over 8/3 h_d √S from the ridge, S = level run for a rise of one. */
 function drift(input: UnbalancedInput, source: string): Drift {
-  const { edition, ground, eaveToRidge, importance } = input;
+  const { edition, ground, importance } = input;
+  const fetch = input.fetch ?? input.eaveToRidge;
   const height =
     edition === "asce-7-16"
-      ? driftHeight16(ground, eaveToRidge, importance)
-      : driftHeight22(ground, eaveToRidge, input.winterWind ?? LARGEST_WINTER_WIND);
+      ? driftHeight16(ground, fetch, importance)
+      : driftHeight22(ground, fetch, input.winterWind ?? LARGEST_WINTER_WIND);
   const density = snowDensity(ground);
   const root = Math.sqrt(input.pitch.run / input.pitch.rise);
   return {
@@ -91,7 +109,7 @@ function drift(input: UnbalancedInput, source: string): Drift {
     width: (8 / 3) * height * root,
     height,
     density,
-    status: "memory",
+    status: asksWinterWind(input) && input.winterWind === undefined ? "uncertain" : "memory",
     source,
   };
 }

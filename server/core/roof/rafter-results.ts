@@ -1,5 +1,4 @@
 /** The rafters of each slope, checked as beams under their own weight, the roof, the snow and the roof live load. */
-import type { Frame } from "../frame/frame.ts";
 import type { Roof } from "../frame/roof.ts";
 import type { RoofDead } from "../loads/dead.ts";
 import { type RoofLive, roofLive } from "../loads/roof-live.ts";
@@ -7,7 +6,8 @@ import type { Snow } from "../loads/snow.ts";
 import { OPEN_ROOF_LIMITS } from "../members/deflection.ts";
 import { checkRafter, type RafterCheck, type RafterInput } from "../members/rafter.ts";
 import type { Model, RoofSlope } from "../model/model.ts";
-import { pitchOf, roofDeadOf, snowOn } from "../statics/basic-loads.ts";
+import { roofDeadOf } from "../statics/basic-loads.ts";
+import { pitchOf, snowOn } from "../statics/snow-loads.ts";
 import { densityOf } from "../wood/timber-weight.ts";
 
 export interface RafterResult {
@@ -32,11 +32,12 @@ function areaOf(slope: RoofSlope): number {
   return ((slope.span + slope.eaveOverhang) * slope.spacing) / 144;
 }
 
-function checkSlope(frame: Frame, roof: Roof, slope: RoofSlope): RafterResult | SkippedBecause {
+function checkSlope(model: Model, roof: Roof, slope: RoofSlope): RafterResult | SkippedBecause {
+  const { frame } = model;
   const rafter = slope.rafters[0];
   if (!rafter) return "no-rafters";
   const pitch = pitchOf(frame, slope);
-  const snow = snowOn(frame, slope);
+  const snow = snowOn(model, slope);
   if (!snow || !frame.basis.loads) return "loads-missing";
   const density = densityOf(rafter.class);
   const species = rafter.class?.species?.text;
@@ -80,7 +81,7 @@ export function isSpaced({ rafters }: Roof): boolean {
 export function rafterResults(model: Model): RafterResults {
   const roof = model.frame.roof;
   if (!roof || !model.roof || !isSpaced(roof)) return { rafters: [], skipped: [] };
-  const all = model.roof.slopes.map((slope) => checkSlope(model.frame, roof, slope));
+  const all = model.roof.slopes.map((slope) => checkSlope(model, roof, slope));
   return {
     rafters: all.filter((r): r is RafterResult => typeof r !== "string"),
     skipped: [...new Set(all.filter((r) => typeof r === "string"))].map((because) => ({

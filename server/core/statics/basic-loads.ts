@@ -3,22 +3,25 @@ import type { Frame, Pointer } from "../frame/frame.ts";
 import type { LoadKind } from "../loads/combinations.ts";
 import { type RoofDead, roofDead } from "../loads/dead.ts";
 import { type RoofLive, roofLive } from "../loads/roof-live.ts";
-import { roofSnow, type Snow, type SnowCase } from "../loads/snow.ts";
-import type { Pitch } from "../loads/snow-factors.ts";
 import type { Wind } from "../loads/wind-cases.ts";
-import type { Model, RoofSlope, Timber } from "../model/model.ts";
-import { dot } from "../model/vec.ts";
+import type { Model } from "../model/model.ts";
 import { inches } from "../quantity/length.ts";
 import { densityOf } from "../wood/timber-weight.ts";
+import { type FloorPlan, floorLives, floorPlans, floorWeights } from "./floor-loads.ts";
 import { type LineLoad, onLevelArea, onSlopeArea, ownWeight, roofStrips, type Strip } from "./line-loads.ts";
+import { holdersOf, type Partial } from "./partial-loads.ts";
+import { partialRoof } from "./partial-roof.ts";
+import { pitchOf, type SlopeSnow, slopeSnow, snowLoads } from "./snow-loads.ts";
 import { windLoads } from "./wind-loads.ts";
 
 export interface BasicLoad {
-  /** `D`, `S/balanced`, `S/unbalanced-leeward/A`, `Lr`, `W/+y/A`, `L/loft` */
+  /** `D`, `S/balanced`, `S/balanced/walls-2`, `S/unbalanced-leeward/A`, `Lr`, `W/+y/A`, `L/loft` */
   readonly id: string;
   readonly kind: LoadKind;
   /** acts straight down only: the second rafter model holds for it */
   readonly vertical: boolean;
+  /** set where it lies on some spans with less, or with nothing */
+  readonly partial?: Partial;
   readonly loads: readonly LineLoad[];
 }
 
@@ -38,40 +41,11 @@ export interface StripLive {
 export interface BasicLoads {
   readonly all: readonly BasicLoad[];
   readonly gaps: readonly LoadGap[];
-  readonly snow: Snow | undefined;
+  readonly snow: SlopeSnow | undefined;
   readonly wind: Wind | undefined;
   readonly roof: RoofDead | undefined;
   readonly live: readonly StripLive[];
   readonly strips: readonly Strip[];
-}
-
-/** The pitch as it was typed, so that limits on a pitch are compared as such; a derived one otherwise. */
-export function pitchOf(frame: Frame, slope: RoofSlope): Pitch {
-  const typed = frame.roof?.pitch;
-  return typed && Math.abs(typed.rise / typed.run - slope.slope) < 1e-9
-    ? typed
-    : { rise: slope.slope, run: 1 };
-}
-
-/** Snow on a slope; undefined while the site leaves something open. */
-export function snowOn(frame: Frame, slope: RoofSlope): Snow | undefined {
-  const { basis, site, roof } = frame;
-  const { snow, wind } = site;
-  if (!roof || !basis.loads || !basis.riskCategory || !wind?.exposure) return undefined;
-  if (snow?.ground === undefined || !snow.exposure || !snow.thermal) return undefined;
-  return roofSnow({
-    edition: basis.loads,
-    riskCategory: basis.riskCategory,
-    ground: snow.ground,
-    terrain: wind.exposure,
-    exposure: snow.exposure,
-    thermal: snow.thermal,
-    slides: snow.slides,
-    roof: roof.kind,
-    pitch: pitchOf(frame, slope),
-    eaveToRidge: (slope.run + slope.eaveOverhang) / 12,
-    simpleRafters: true,
-  });
 }
 
 /** Roof build-up over the rafters. */
@@ -95,6 +69,7 @@ function deadLoad(
   model: Model,
   roof: RoofDead | undefined,
   strips: readonly Strip[],
+  floors: readonly FloorPlan[],
   gaps: LoadGap[],
 ): BasicLoad {
   const own = model.timbers.flatMap((t) => {
@@ -107,48 +82,8 @@ function deadLoad(
     id: "D",
     kind: "D",
     vertical: true,
-    loads: [...own, ...(roof ? strips.map((s) => onSlopeArea(s, roof.total)) : [])],
+    loads: [...own, ...floorWeights(floors), ...(roof ? strips.map((s) => onSlopeArea(s, roof.total)) : [])],
   };
-}
-
-const snowLoad = (strips: readonly Strip[], caseOf: (strip: Strip) => SnowCase | undefined): LineLoad[] =>
-  strips.flatMap((strip) => {
-    const c = caseOf(strip);
-    return c ? onLevelArea(strip, c.span, c.overhang, c.drift) : [];
-  });
-
-/** Every snow case: the same on all slopes, or leeward on one and windward on the other, each in turn. */
-function snowLoads(snow: Snow, strips: readonly Strip[], slopes: readonly RoofSlope[]): BasicLoad[] {
-  const find = (id: SnowCase["id"]): SnowCase | undefined => snow.cases.find((c) => c.id === id);
-  const make = (id: string, loads: readonly LineLoad[]): BasicLoad => ({
-    id,
-    kind: "S",
-    vertical: true,
-    loads,
-  });
-  const even = (["balanced", "minimum", "eave-ice"] as const).flatMap((id) => {
-    const c = find(id);
-    return c
-      ? [
-          make(
-            `S/${id}`,
-            snowLoad(strips, () => c),
-          ),
-        ]
-      : [];
-  });
-  const leeward = find("unbalanced-leeward");
-  const windward = find("unbalanced-windward");
-  const uneven =
-    leeward && slopes.length > 1
-      ? slopes.map((lee) =>
-          make(
-            `S/unbalanced-leeward/${lee.wall}`,
-            snowLoad(strips, (s) => (s.slope === lee ? leeward : windward)),
-          ),
-        )
-      : [];
-  return [...even, ...uneven];
 }
 
 /** Roof live load of each timber that carries roof: the more it carries, the less on each square foot. */
@@ -165,59 +100,28 @@ function liveLoads(lives: readonly StripLive[]): BasicLoad[] {
   return loads.length > 0 ? [{ id: "Lr", kind: "Lr", vertical: true, loads }] : [];
 }
 
-/** Joists of a loft, each with its share of the floor. */
-function floorLoads(model: Model): BasicLoad[] {
-  return model.frame.floors.flatMap((floor) => {
-    const joists = floor.on ? (model.sticks.get(floor.on.text) ?? []) : [];
-    if (floor.live === undefined || joists.length === 0) return [];
-    const k = Math.abs(joists[0]?.axis[0] ?? 0) > 0.7 ? 1 : 0;
-    const at = (t: Timber): number => t.origin[k];
-    const loads = joists.map((t) => {
-      const beside = joists.filter((o) => o !== t && sameBay(o, t)).map((o) => Math.abs(at(o) - at(t)));
-      const left = joists.filter((o) => sameBay(o, t) && at(o) < at(t)).map((o) => at(t) - at(o));
-      const right = joists.filter((o) => sameBay(o, t) && at(o) > at(t)).map((o) => at(o) - at(t));
-      const nearest = (gaps: readonly number[]): number =>
-        gaps.length > 0 ? Math.min(...gaps) / 2 : t.width / 2;
-      const share = beside.length > 0 ? nearest(left) + nearest(right) : t.width;
-      const w = ((floor.live ?? 0) * share) / 144;
-      return {
-        timber: t,
-        from: 0,
-        to: t.span,
-        startForce: [0, 0, -w] as const,
-        endForce: [0, 0, -w] as const,
-      };
-    });
-    return [{ id: `L/${floor.name}`, kind: "L" as const, vertical: true, loads }];
-  });
-}
-
-/** Joists side by side, not end to end: they overlap along their grain. */
-function sameBay(a: Timber, b: Timber): boolean {
-  const start = dot(b.origin, a.axis) - dot(a.origin, a.axis);
-  return start < a.span - 1 && start + b.span > 1;
-}
-
 /** @returns every basic load of the frame, and what the site leaves open */
 export function basicLoads(model: Model): BasicLoads {
   const { frame } = model;
   const gaps: LoadGap[] = [];
   const strips = roofStrips(model);
-  const slopes = model.roof?.slopes ?? [];
-  const first = slopes[0];
+  const floors = floorPlans(model);
+  const roofed = (model.roof?.slopes ?? []).length > 0;
   const roof = roofDeadOf(frame);
+  const dead = deadLoad(model, roof, strips, floors, gaps);
+  const snow = slopeSnow(model);
   const live = roofLivesOf(frame, strips);
-  const dead = deadLoad(model, roof, strips, gaps);
-  const snow = first && snowOn(frame, first);
-  if (first && !snow) gaps.push({ what: "snow", path: frame.site.snow?.path ?? frame.site.path });
+  if (roofed && !snow) gaps.push({ what: "snow", path: frame.site.snow?.path ?? frame.site.path });
   const wind = windLoads(model, strips);
-  if (first && !wind) gaps.push({ what: "wind", path: frame.site.wind?.path ?? frame.site.path });
+  if (roofed && !wind) gaps.push({ what: "wind", path: frame.site.wind?.path ?? frame.site.path });
+  const holders = holdersOf(model);
   return {
     all: [
       dead,
-      ...floorLoads(model),
-      ...(snow ? snowLoads(snow, strips, slopes) : []),
+      ...floorLives(floors, holders),
+      ...(snow ? snowLoads(snow, strips) : []),
       ...liveLoads(live),
+      ...partialRoof(model, live, snow, holders),
       ...(wind?.loads ?? []),
     ],
     gaps,

@@ -1,7 +1,9 @@
 /** A combination in words: its sum, and which snow and which wind it takes where there are several. */
 import type { Say } from "../checks/say.ts";
+import type { LoadKind } from "../loads/combinations.ts";
 import type { BasicLoad } from "./basic-loads.ts";
 import type { FrameCase } from "./combine.ts";
+import type { LaneName } from "./partial-loads.ts";
 import type { FrameSolution } from "./solve-frame.ts";
 
 const SNOW: Readonly<Record<string, string>> = {
@@ -10,9 +12,39 @@ const SNOW: Readonly<Record<string, string>> = {
   "eave-ice": "ice at the eave",
 };
 
-/** `S/balanced`, `S/unbalanced-leeward/A`, `W/+x/A`; undefined where the letter of the sum says it all. */
-function choiceWords({ id, kind }: BasicLoad, say: Say): string | undefined {
-  const [, what = "", which = ""] = id.split("/");
+const ALONG: Readonly<Record<LaneName, string>> = {
+  walls: "along the walls",
+  slope: "up the slope",
+  joists: "along the joists",
+  "across-joists": "across the joists",
+};
+
+const WHOLE: Readonly<Partial<Record<LoadKind, string>>> = {
+  S: "balanced snow",
+  Lr: "roof live load",
+  L: "floor live load",
+};
+
+function partialWords({ kind, partial }: BasicLoad, say: Say): string | undefined {
+  if (!partial) return undefined;
+  const values = {
+    load: say.text(WHOLE[kind] ?? kind),
+    less: say.list(partial.less.map(String)),
+    spans: String(partial.spans),
+    along: say.text(ALONG[partial.along]),
+  };
+  return partial.share > 0
+    ? say.text("{load}, half of it on span {less} of {spans} {along}", values)
+    : say.text("{load}, none on span {less} of {spans} {along}", values);
+}
+
+/** `S/balanced`, `S/unbalanced-leeward/A`, `W/+x/A`, `W/+x/suction/pressure-inside`, `W/-y`; undefined where the letter of the sum says it all. */
+function choiceWords(load: BasicLoad, say: Say): string | undefined {
+  const partial = partialWords(load, say);
+  if (partial !== undefined) return partial;
+  const { id, kind } = load;
+  const [, what = "", ...rest] = id.split("/");
+  const which = rest.join(", ");
   if (kind === "S") {
     const words = SNOW[what];
     return words ? say.text(words) : say.text("unbalanced snow, leeward at wall {wall}", { wall: which });

@@ -1,5 +1,5 @@
 /** The load combinations of a frame: each combination of the standard with every case of the loads it names. */
-import { asdCombinations, type Combination, type LoadKind } from "../loads/combinations.ts";
+import { asdCombinations, type Combination, type LoadKind, withOnly } from "../loads/combinations.ts";
 import type { Edition } from "../loads/snow-factors.ts";
 import type { BasicLoad } from "./basic-loads.ts";
 
@@ -12,16 +12,31 @@ export interface FrameCase {
   readonly vertical: boolean;
 }
 
-/** All ways to take one basic load of each kind; floors act together. */
+/** All ways to take one basic load of each kind; floors act together, all over or one of them in a pattern. */
 function choices(kinds: readonly LoadKind[], loads: readonly BasicLoad[]): readonly (readonly BasicLoad[])[] {
   return kinds.reduce<readonly (readonly BasicLoad[])[]>(
     (sets, kind) => {
       const own = loads.filter((l) => l.kind === kind);
-      if (kind === "L" || kind === "D") return sets.map((set) => [...set, ...own]);
-      return sets.flatMap((set) => own.map((l) => [...set, l]));
+      const whole = own.filter((l) => !l.partial);
+      if (kind !== "L" && kind !== "D") return sets.flatMap((set) => own.map((l) => [...set, l]));
+      const patterns = own.flatMap(({ partial }, i) =>
+        partial ? [[...whole.filter((l) => l.id !== partial.of), ...own.slice(i, i + 1)]] : [],
+      );
+      return [whole, ...patterns].flatMap((floors) => sets.map((set) => [...set, ...floors]));
     },
     [[]],
   );
+}
+
+/**
+ * Partial loads act where nothing else is at its worst by chance: one at a time, not with wind, a floor's not with
+ * unbalanced snow.
+ */
+function meant(set: readonly BasicLoad[]): boolean {
+  const partial = set.filter((l) => l.partial);
+  if (partial.length === 0) return true;
+  if (partial.length > 1 || set.some((l) => l.kind === "W")) return false;
+  return partial[0]?.kind !== "L" || set.every((l) => l.kind !== "S" || l.id === "S/balanced");
 }
 
 /** Combinations that say nothing new: a floor load where there is no floor, three quarters of a roof load alone. */
@@ -43,11 +58,12 @@ export function frameCases(edition: Edition | undefined, loads: readonly BasicLo
     .filter((c) => says(c, present))
     .flatMap((combination) => {
       const kinds = (Object.keys(combination.factors) as LoadKind[]).filter((k) => present.has(k));
-      return choices(kinds, loads).map((set) => ({
-        id: [combination.id, ...set.filter((l) => l.kind !== "D" && l.kind !== "L").map((l) => l.id)].join(
-          ":",
-        ),
-        combination,
+      const named = withOnly(combination, present);
+      const tells = (l: BasicLoad): boolean => l.kind !== "D" && (l.kind !== "L" || l.partial !== undefined);
+      const sets = choices(kinds, loads).filter(meant);
+      return sets.map((set) => ({
+        id: [combination.id, ...set.filter(tells).map((l) => l.id)].join(":"),
+        combination: named,
         parts: set.map((load) => ({ load, factor: combination.factors[load.kind] ?? 0 })),
         vertical: set.every((l) => l.vertical),
       }));

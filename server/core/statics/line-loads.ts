@@ -2,6 +2,8 @@
  * Loads as they lie along the center lines of timbers: from areas of roof and floor to the timbers that carry them.
  * Inches and pounds: a line load is lb per inch of the timber's own length.
  */
+
+import { type Interval, lengthOf } from "../model/box.ts";
 import type { Model, RoofSlope, Timber } from "../model/model.ts";
 import { along, dot, type Vec3 } from "../model/vec.ts";
 import { deckCarriers, upSlope } from "../roof/deck-carriers.ts";
@@ -22,23 +24,38 @@ export interface Strip {
   readonly slope: RoofSlope;
   /** width of sloped roof carried, square to the timber, inches */
   readonly width: number;
+  /** what it carries from and to: x for what runs up the slope, inches up the slope from the plate’s outside face for purlins */
+  readonly reach: Interval;
+  /** up the slope from the plate’s outside face to the roof’s peak, inches */
+  readonly peak: number;
   /** axial position up to which the roof over it reaches: past a rafter's head to the middle of the ridge */
   readonly to: number;
 }
 
 /** Half the way to each neighbor; the outer ones carry to the edge. */
-function widths(centers: readonly number[], low: number, high: number): number[] {
+export function halves(centers: readonly number[], low: number, high: number): Interval[] {
   return centers.map((c, i) => {
     const before = i === 0 ? low : ((centers[i - 1] ?? c) + c) / 2;
     const after = i === centers.length - 1 ? high : (c + (centers[i + 1] ?? c)) / 2;
-    return Math.max(0, after - before);
+    return [before, Math.max(before, after)];
   });
+}
+
+/** Length that two intervals have in common. */
+export function common(a: Interval, b: Interval): number {
+  return Math.max(0, Math.min(a[1], b[1]) - Math.max(a[0], b[0]));
 }
 
 /** y of a gable's peak, midway between its plates' outside faces. */
 export function ridgeLine(model: Model): number | undefined {
   const [a, b] = model.roof?.slopes ?? [];
   return a && b ? (a.plane.point[1] + b.plane.point[1]) / 2 : undefined;
+}
+
+/** Level, from the plate’s outside face to the roof’s peak: the middle of a gable, the upper edge of a shed’s run. */
+export function eaveToPeak(model: Model, slope: RoofSlope): number {
+  const middle = ridgeLine(model);
+  return middle === undefined ? slope.run : Math.abs(middle - slope.plane.point[1]);
 }
 
 function headOf(timber: Timber): Vec3 {
@@ -51,31 +68,31 @@ function stripsOf(model: Model, slope: RoofSlope): Strip[] {
   const purlins = carriers.filter((t) => t.kind === "purlin");
   const rafters = carriers.filter((t) => t.kind !== "purlin");
   const middle = ridgeLine(model);
+  const peak = eaveToPeak(model, slope) / Math.cos(slope.angle);
   if (rafters.length > 0) {
     const sorted = [...rafters].sort((a, b) => a.origin[0] - b.origin[0]);
-    const own = widths(
+    const own = halves(
       sorted.map((t) => t.origin[0]),
       slope.deckFrom,
       slope.deckTo,
     );
     return sorted.map((timber, i) => {
       const rest = middle === undefined ? 0 : Math.abs(middle - headOf(timber)[1]) / Math.cos(slope.angle);
-      return { timber, slope, width: own[i] ?? 0, to: timber.span + rest };
+      const reach = own[i] ?? [0, 0];
+      return { timber, slope, width: lengthOf(reach), reach, peak, to: timber.span + rest };
     });
   }
   const at = purlins.map((t) => upSlope(slope, t.origin));
   const order = purlins.map((_, i) => i).sort((a, b) => (at[a] ?? 0) - (at[b] ?? 0));
-  const low = -slope.eaveOverhang / Math.cos(slope.angle);
-  const top = middle === undefined ? slope.run : Math.abs(middle - slope.plane.point[1]);
-  const high = top / Math.cos(slope.angle);
-  const own = widths(
+  const own = halves(
     order.map((i) => at[i] ?? 0),
-    low,
-    high,
+    -slope.eaveOverhang / Math.cos(slope.angle),
+    peak,
   );
   return order.flatMap((index, i) => {
     const timber = purlins[index];
-    return timber ? [{ timber, slope, width: own[i] ?? 0, to: timber.span }] : [];
+    const reach = own[i] ?? [0, 0];
+    return timber ? [{ timber, slope, width: lengthOf(reach), reach, peak, to: timber.span }] : [];
   });
 }
 
@@ -116,7 +133,7 @@ function axialAtRun(strip: Strip, run: number): number {
 
 /**
  * Snow or roof live load on a strip, psf of the level projection: one value between plate and ridge, one on the overhang,
- * and a drift from the ridge down.
+ * and a drift from the ridge down. A purlin takes of each the part that lies over the roof it carries.
  * @param drift psf on top, over so many feet of level run from the ridge
  */
 export function onLevelArea(
@@ -129,8 +146,9 @@ export function onLevelArea(
   const flat = Math.cos(slope.angle);
   const per = (psf: number): Vec3 => down((psf * width * flat) / 144);
   if (timber.kind === "purlin") {
-    const tail = upSlope(slope, timber.origin) < 0;
-    const psf = tail ? overhang : span + (drift && inDrift(slope, timber, drift.width) ? drift.psf : 0);
+    const tail = common(strip.reach, [Number.NEGATIVE_INFINITY, 0]);
+    const piled = drift ? drift.psf * common(strip.reach, driftReach(strip, drift.width)) : 0;
+    const psf = width > 0 ? (overhang * tail + span * (width - tail) + piled) / width : 0;
     return [{ timber, from: 0, to: timber.span, startForce: per(psf), endForce: per(psf) }];
   }
   const seat = axialAtRun(strip, 0);
@@ -139,11 +157,11 @@ export function onLevelArea(
     { timber, from: seat, to: strip.to, startForce: per(span), endForce: per(span) },
   ];
   if (drift && drift.psf > 0) {
-    const start = Math.max(seat, timber.span - (drift.width * 12) / flat);
+    const start = Math.max(seat, strip.to - (drift.width * 12) / flat);
     loads.push({
       timber,
       from: start,
-      to: timber.span,
+      to: strip.to,
       startForce: per(drift.psf),
       endForce: per(drift.psf),
     });
@@ -151,8 +169,9 @@ export function onLevelArea(
   return loads.filter((l) => l.to - l.from > 1e-6);
 }
 
-function inDrift(slope: RoofSlope, timber: Timber, feet: number): boolean {
-  return slope.run - upSlope(slope, timber.origin) * Math.cos(slope.angle) < feet * 12;
+/** Up the slope, from where a drift of so many level feet begins to the ridge; it ends at the eave at the latest. */
+function driftReach({ slope, peak }: Strip, feet: number): Interval {
+  return [Math.max(0, peak - (feet * 12) / Math.cos(slope.angle)), peak];
 }
 
 /** Sum of forces of some loads, lb. */

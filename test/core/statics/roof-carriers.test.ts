@@ -121,13 +121,46 @@ describe("a ridge that no brace holds along the walls", () => {
   });
 });
 
-test("unbalanced snow on a narrow gable lies on the purlins of the leeward slope alone: I_s × p_g [memory]", () => {
-  const c = checked(barn(PRINCIPAL + PURLIN + RIDGE_KNEE).replace("pitch: 3:12", "pitch: 6:12"));
-  const leeward = c.solution.loads.all.filter((l) => l.id.startsWith("S/unbalanced"));
-  expect(leeward).toHaveLength(2);
-  for (const load of leeward) {
-    expect(new Set(load.loads.map((l) => l.timber.walls[0])).size).toBe(1);
-    // ASCE 7-16 7.6.1, eave to ridge at most 20 ft: 0.8 × 40 psf on half of the plan
-    expect(-totalOf(load.loads)[2] / (0.8 * 40 * (PLAN / 2))).toBeCloseTo(1, 6);
-  }
+/** ASCE 7-16 Eq. 7.6-1 by hand: h_d of a fetch of 20 ft at p_g, ft; γ = 0.13 p_g + 14. */
+const driftHand = (pg: number, Is: number, S: number) => {
+  const height = (0.43 * 20 ** (1 / 3) * (pg + 10) ** 0.25 - 1.5) * Math.sqrt(Is);
+  return { psf: (height * (0.13 * pg + 14)) / Math.sqrt(S), width: (8 / 3) * height * Math.sqrt(S) };
+};
+
+describe("unbalanced snow on a gable of 8 ft from eave to ridge", () => {
+  const unbalanced = (c: Checked) => c.solution.loads.all.filter((l) => l.id.startsWith("S/unbalanced"));
+
+  test("principal rafters that carry it alone: I_s × p_g on the leeward slope [memory]", () => {
+    const c = checked(barn(PRINCIPAL).replace("pitch: 3:12", "pitch: 6:12"));
+    expect(unbalanced(c)).toHaveLength(2);
+    for (const load of unbalanced(c)) {
+      expect(new Set(load.loads.map((l) => l.timber.walls[0])).size).toBe(1);
+      // ASCE 7-16 7.6.1, eave to ridge at most 20 ft: 0.8 × 40 psf on half of the plan
+      expect(-totalOf(load.loads)[2] / (0.8 * 40 * (PLAN / 2))).toBeCloseTo(1, 6);
+    }
+  });
+
+  test("purlins on principals do not span from eave to ridge: 0.3 p_s, p_s and the drift [memory]", () => {
+    const c = checked(barn(PRINCIPAL + PURLIN + RIDGE_KNEE).replace("pitch: 3:12", "pitch: 6:12"));
+    const { psf, width } = driftHand(40, 0.8, 2);
+    const want = (1.3 * SNOW * 8 + psf * Math.min(8, width)) * 20;
+    expect(unbalanced(c)).toHaveLength(2);
+    for (const load of unbalanced(c)) expect(-totalOf(load.loads)[2] / want).toBeCloseTo(1, 6);
+  });
+
+  test("50 psf, 6:12: about 67 psf on the purlin next to the ridge [memory]", () => {
+    const { psf } = driftHand(50, 1, 2);
+    expect(0.7 * 1.2 * 50 + psf).toBeCloseTo(67.3, 1);
+    const text = barn(PRINCIPAL + PURLIN + RIDGE_KNEE)
+      .replace("pitch: 3:12", "pitch: 6:12")
+      .replace("ground: 40 psf", "ground: 50 psf")
+      .replace("risk-category: i", "risk-category: ii");
+    const c = checked(text);
+    const leeA = unbalanced(c).find((l) => l.id.endsWith("/A"))!;
+    const strips = c.solution.loads.strips.filter((s) => s.slope.wall === "A");
+    const top = strips.reduce((a, b) => (b.reach[1] > a.reach[1] ? b : a));
+    const load = leeA.loads.find((l) => l.timber === top.timber)!;
+    const level = (top.width * Math.cos(top.slope.angle)) / 144;
+    expect(-load.startForce[2] / level).toBeCloseTo(42 + psf, 6);
+  });
 });

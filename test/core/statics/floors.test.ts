@@ -1,0 +1,131 @@
+/** Floors from edge to edge, their weight, and live load on some spans only. Hand statics throughout. */
+import { describe, expect, test } from "vitest";
+import { buildModel } from "../../../server/core/model/build.ts";
+import { type BasicLoad, basicLoads } from "../../../server/core/statics/basic-loads.ts";
+import { type FloorPlan, floorPlans } from "../../../server/core/statics/floor-loads.ts";
+import { totalOf } from "../../../server/core/statics/line-loads.ts";
+import { readFrame } from "../../../server/document/read.ts";
+import { SHED } from "../../shed.ts";
+
+/** Ties 8 in wide, outer faces 9 ft apart; joists 4 in wide between them at 24 in, their tops level with the ties'. */
+const JOIST = "joist: {kind: joist, section: 4x6, between: [tie@1, tie@2], from: 2 ft, to: 8 ft, count: 4}";
+const girt = (top: string): string =>
+  `girt: {kind: girt, section: 6x8, walls: [A, B], from: 1, to: 2, top: ${top}}`;
+const withFloor = (members: readonly string[], floor: string): string =>
+  SHED.replace("joints:\n", `${members.map((m) => `  ${m}\n`).join("")}joints:\n`).concat(
+    `floors:\n  loft: {${floor}}\n`,
+  );
+
+interface Loaded {
+  readonly plan: FloorPlan;
+  readonly all: readonly BasicLoad[];
+  readonly down: (id: string) => number;
+}
+
+function loaded(text: string): Loaded {
+  const { frame, source } = readFrame(text);
+  expect(source.facts, text).toEqual([]);
+  const model = buildModel(frame);
+  const { all } = basicLoads(model);
+  const [plan] = floorPlans(model);
+  const down = (id: string): number => {
+    const load = all.find((l) => l.id === id);
+    expect(load, all.map((l) => l.id).join(", ")).toBeDefined();
+    return -totalOf(load!.loads)[2];
+  };
+  return { plan: plan!, all, down };
+}
+const live = (text: string): number => loaded(text).down("L/loft");
+const gaps = (text: string): string[] => loaded(text).plan.gaps.map((g) => g.what);
+
+describe("a loft from edge to edge [derived]", () => {
+  test("boards reach over the ties that the joists end in and over girts level with them: 9 by 10 ft", () => {
+    const text = withFloor([girt("tie-top"), JOIST], "on: joist, live: 40 psf");
+    expect(live(text)).toBeCloseTo(40 * 9 * 10, 6);
+    expect(gaps(text)).toEqual([]);
+    const { plan } = loaded(text);
+    // the first joist stands at 24 in, the middle of the girt on wall A at 3 in: half the way to each
+    const first = plan.patches.find((p) => p.timber.id === "joist.1")!;
+    expect(first.reach).toEqual([(3 + 24) / 2, 36].map((v) => expect.closeTo(v, 9)));
+  });
+
+  test("girts that lie lower carry none of it, which is told with how much", () => {
+    const text = withFloor([girt("6 ft 8 in"), JOIST], "on: joist, live: 40 psf");
+    // from the outer edge of the first joist to that of the last: 22 to 98 in
+    expect(live(text)).toBeCloseTo((40 * 9 * 76) / 12, 6);
+    const steps = loaded(text).plan.gaps.flatMap((g) => (g.what === "not-level" ? [g.step] : []));
+    expect(steps).toEqual([expect.closeTo(-4, 9), expect.closeTo(-4, 9)]);
+  });
+
+  test("one joist takes half the way to the level girts beside it", () => {
+    const one = JOIST.replace("from: 2 ft, to: 8 ft, count: 4", "from: 5 ft, to: 5 ft, count: 1");
+    const text = withFloor([girt("tie-top"), one], "on: joist, live: 40 psf");
+    expect(live(text)).toBeCloseTo(40 * 9 * 10, 6);
+    const joist = loaded(text).plan.patches.find((p) => p.timber.id === "joist")!;
+    expect(joist.reach).toEqual([31.5, 88.5].map((v) => expect.closeTo(v, 9)));
+  });
+
+  test("one joist with nothing level beside it carries its own width, and is told", () => {
+    const one = JOIST.replace("from: 2 ft, to: 8 ft, count: 4", "from: 5 ft, to: 5 ft, count: 1");
+    const text = withFloor([one], "on: joist, live: 40 psf");
+    expect(live(text)).toBeCloseTo((40 * 9 * 4) / 12, 6);
+    expect(gaps(text)).toEqual(["alone"]);
+  });
+
+  test.each(["post", "plate", "knee"])("%s is no row of joists: nothing is loaded, which is told", (on) => {
+    const text = withFloor([JOIST], `on: ${on}, live: 40 psf`);
+    expect(loaded(text).all.some((l) => l.kind === "L")).toBe(false);
+    expect(gaps(text)).toEqual(["no-row"]);
+  });
+
+  test("joists of two bays meet on the middle tie: no board twice, none left out", () => {
+    const three = SHED.replace("2: 9 ft}", "2: 9 ft, 3: 18 ft}")
+      .replace("bents: [1, 2], from: A", "bents: [1, 2, 3], from: A")
+      .replace("from: 1, to: 2, top: eave", "from: 1, to: 3, top: eave")
+      .replace("[A1, A2, B1, B2]", "[A1, A2, A3, B1, B2, B3]");
+    const joists = [JOIST, JOIST.replace("joist:", "second:").replace("[tie@1, tie@2]", "[tie@2, tie@3]")];
+    const text = three
+      .replace("joints:\n", `${joists.map((m) => `  ${m}\n`).join("")}joints:\n`)
+      .concat("floors:\n  loft: {on: joist, live: 40 psf}\n  far: {on: second, live: 40 psf}\n");
+    const { down } = loaded(text);
+    const middleTie = (40 * 8 * 76) / 144;
+    // each entry is a floor of its own and reaches over the whole of the tie between them
+    expect(down("L/loft") + down("L/far")).toBeCloseTo((40 * 18 * 76) / 12 + middleTie, 6);
+  });
+
+  test("ties themselves, one bay apart, carry boards that lie across them", () => {
+    const text = withFloor([], "on: tie, live: 20 psf");
+    const { plan } = loaded(text);
+    const [tie] = plan.row;
+    expect(live(text)).toBeCloseTo((20 * 9 * tie!.span) / 12, 6);
+  });
+
+  test("a gap of more than one and a half times the usual spacing is an opening, which is told", () => {
+    // ties at 0, 4, 8 and 20 ft: no board spans the last 12 ft
+    const text = SHED.replace("2: 9 ft}", "2: 4 ft, 3: 8 ft, 4: 20 ft}")
+      .replace("bents: [1, 2], from: A", "bents: [1, 2, 3, 4], from: A")
+      .replace("from: 1, to: 2, top: eave", "from: 1, to: 4, top: eave")
+      .replace("[A1, A2, B1, B2]", "[A1, A2, A3, A4, B1, B2, B3, B4]")
+      .concat("floors:\n  loft: {on: tie, live: 20 psf}\n");
+    const { plan } = loaded(text);
+    expect(plan.gaps.map((g) => g.what).sort()).toEqual(["alone", "opening"]);
+    const between = plan.gaps.flatMap((g) => (g.what === "opening" ? g.between.map((t) => t.id) : []));
+    expect(between.sort()).toEqual(["tie@3", "tie@4"]);
+  });
+});
+
+describe("what a floor weighs", () => {
+  const weight = (floor: string): number => {
+    const bare = loaded(withFloor([JOIST], "on: post, live: 1 psf")).down("D");
+    return loaded(withFloor([JOIST], `on: joist, live: 40 psf${floor}`)).down("D") - bare;
+  };
+  const AREA = (9 * 76) / 12;
+  test.each([
+    ["boards of 1 in where nothing is said: 3 psf [memory]", "", 3],
+    ["boards of 1 1/2 in: 4.5 psf [memory]", ", deck: {kind: boards, thickness: 1 1/2 in}", 4.5],
+    ["panels of 3/4 in: 2.4 psf [memory]", ", deck: {kind: panels, thickness: 3/4 in}", 2.4],
+    ["what the file states, in place of the deck", ", deck: {kind: boards, thickness: 2 in}, dead: 8 psf", 8],
+  ])("%s", (_, floor, psf) => {
+    expect(weight(floor)).toBeCloseTo(psf * AREA, 6);
+  });
+});
