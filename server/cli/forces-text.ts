@@ -3,10 +3,14 @@ import type { Say } from "../core/checks/say.ts";
 import { appliedTotal, bearingReactions, reactionTotal } from "../core/statics/balance.ts";
 import { frameCaseWords } from "../core/statics/case-words.ts";
 import type { FrameResults } from "../core/statics/frame-results.ts";
+import { loadDerivation, loadStandard } from "../core/statics/load-derivation.ts";
 import { memberForces } from "../core/statics/member-forces.ts";
 import type { SolvedCase } from "../core/statics/solve-frame.ts";
 import { timbersOf } from "../core/statics/structure.ts";
+import { woodsInUse } from "../core/statics/woods-in-use.ts";
 import { ratioText, USE_WORDS } from "../language/hover/use-words.ts";
+import { loadTables } from "../language/load-words.ts";
+import { woodTable } from "../language/wood-words.ts";
 import { textTable } from "./text-table.ts";
 
 /** Forces below this are rounding, lb: the solver's own tolerance on a frame of some tons. */
@@ -25,8 +29,10 @@ export function forcesText(frame: FrameResults, say: Say): string {
   const force = say.metric ? "kN" : "lb";
   const number = numbersOf(frame);
   return [
+    ...loads(frame, say),
     `Load combinations (${force}; x along the walls, y across, z up)`,
     combinations(frame, number, say),
+    ...woods(frame, say),
     `Timbers (${force}; the most under any combination)`,
     timbers(frame, say),
     `Joints (${force}; the most, and the number of its combination)`,
@@ -35,6 +41,21 @@ export function forcesText(frame: FrameResults, say: Say): string {
     reactions(frame, number, say),
     ...racking(frame),
   ].join("\n\n");
+}
+
+/** How every load came about: its lines, then what presses where in each case. */
+function loads({ model, solution }: FrameResults, say: Say): string[] {
+  const standard = loadStandard(model) ?? "";
+  return loadDerivation(model, solution.loads).flatMap((section) => {
+    const { title, lines, caption, patterns } = loadTables(section, standard, say);
+    return [title, textTable(lines), ...(patterns.length > 0 ? [caption, textTable(patterns)] : [])];
+  });
+}
+
+/** Each wood once, so that nobody takes a remembered value for a printed one. */
+function woods({ members }: FrameResults, say: Say): string[] {
+  const found = woodsInUse(members.values());
+  return found.length === 0 ? [] : ["Woods (reference design values)", textTable(woodTable(found, say))];
 }
 
 type NumberOf = (caseId: string) => string;

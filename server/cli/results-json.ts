@@ -8,10 +8,13 @@ import type { Factor, Sourced } from "../core/sourced.ts";
 import { appliedTotal, bearingReactions, reactionTotal } from "../core/statics/balance.ts";
 import { frameCaseWords } from "../core/statics/case-words.ts";
 import type { FrameResults, MemberResult, MemberUse } from "../core/statics/frame-results.ts";
+import { loadDerivation, loadStandard } from "../core/statics/load-derivation.ts";
+import type { LoadLine, LoadPattern } from "../core/statics/load-lines.ts";
 import { roofAreas } from "../core/statics/load-path.ts";
 import { memberForces } from "../core/statics/member-forces.ts";
 import type { SolvedCase } from "../core/statics/solve-frame.ts";
 import { timbersOf } from "../core/statics/structure.ts";
+import { woodsInUse } from "../core/statics/woods-in-use.ts";
 import { hasForces } from "../language/hover/unsolved.ts";
 
 /** Units of every number without a name of its own. */
@@ -100,7 +103,7 @@ function memberUse(use: MemberUse, say: Say) {
   };
 }
 
-function woodOf({ wood }: MemberResult) {
+function woodOf({ wood }: Pick<MemberResult, "wood">) {
   return {
     group: wood.group,
     grade: wood.grade,
@@ -165,6 +168,13 @@ function frameOf(frame: FrameResults, say: Say) {
   const { solution, model } = frame;
   const standing = new Set(solution.hold.pieces.map(({ timber }) => timber.id));
   return {
+    loads: loadsOf(frame, say),
+    woods: woodsInUse(frame.members.values()).map(({ timberClass, wood, timbers }) => ({
+      class: timberClass,
+      ...woodOf({ wood }),
+      values: Object.fromEntries(Object.entries(wood.values).map(([key, value]) => [key, sourcedOf(value)])),
+      timbers,
+    })),
     combinations: solution.cases.map((solved) => combinationOf(solved, say)),
     members: membersOf(frame, say),
     unchecked: frame.unchecked.map(({ id }) => id),
@@ -191,6 +201,45 @@ function frameOf(frame: FrameResults, say: Say) {
     gaps: solution.loads.gaps.map((gap) =>
       gap.what === "weight" ? { load: gap.what, timber: gap.timber } : { load: gap.what },
     ),
+  };
+}
+
+const lineOf = ({ id, symbol, what, unit, note, ...known }: LoadLine, say: Say) => ({
+  id,
+  ...(symbol === undefined ? {} : { symbol }),
+  what: noteWords(what, say),
+  ...sourcedOf(known),
+  unit,
+  ...noted(note, say),
+});
+
+const patternOf = ({ id, words, pressures, status, source }: LoadPattern, say: Say) => ({
+  case: id,
+  ...(words === undefined ? {} : { words: noteWords(words, say) }),
+  pressures: pressures.map(({ on, coefficient, psf, from, to }) => ({
+    on: noteWords(on, say),
+    ...(coefficient === undefined ? {} : { coefficient: figure(coefficient) }),
+    value: figure(psf),
+    unit: "psf",
+    ...(from === undefined ? {} : { from: figure(from) }),
+    ...(to === undefined ? {} : { to: figure(to) }),
+  })),
+  status,
+  source,
+});
+
+/** How every load came about. */
+function loadsOf({ model, solution }: FrameResults, say: Say) {
+  const standard = loadStandard(model);
+  return {
+    ...(standard === undefined ? {} : { standard }),
+    sections: loadDerivation(model, solution.loads).map(({ part, name, path, lines, patterns }) => ({
+      part,
+      ...(name === undefined ? {} : { name }),
+      path,
+      lines: lines.map((line) => lineOf(line, say)),
+      cases: patterns.map((pattern) => patternOf(pattern, say)),
+    })),
   };
 }
 

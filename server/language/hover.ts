@@ -8,6 +8,7 @@ import { jointHover } from "./hover/joint.ts";
 import { jointForceTable } from "./hover/joint-forces.ts";
 import { keyHover } from "./hover/key.ts";
 import { levelHover, quantityHover } from "./hover/length.ts";
+import { loadHover } from "./hover/loads.ts";
 import { pierHover } from "./hover/pier.ts";
 import { pierForceTable } from "./hover/pier-forces.ts";
 import { speciesHover } from "./hover/species.ts";
@@ -54,7 +55,8 @@ function aboutKey(snapshot: Snapshot, spot: Spot): Part[] {
   const key = schema ? plain(keyHover(spot.text, schema, snapshot.say)) : [];
   const [area, name] = keys;
   const wood = area === "timber" && keys.length === 2 ? classText(snapshot, name) : undefined;
-  return [...key, ...engineering(wood), ...cutSizes(snapshot, spot)];
+  const loads = loadHover(snapshot, spot.path).flatMap(engineering);
+  return [...key, ...engineering(wood), ...loads, ...cutSizes(snapshot, spot)];
 }
 
 /** The wood of a timber class. */

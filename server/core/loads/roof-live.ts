@@ -5,11 +5,13 @@ import type { Factor, Sourced } from "../sourced.ts";
 import type { Pitch } from "./snow-factors.ts";
 
 export interface RoofLive extends Sourced {
+  /** L_o, psf */
+  readonly basic: number;
   /** R_1 by tributary area, R_2 by pitch */
   readonly factors: readonly Factor[];
 }
 
-const SOURCE = "ASCE 7 section 4.8 (L_r = 20 R_1 R_2)";
+const SOURCE = "ASCE 7 section 4.8 (L_r = L_o R_1 R_2)";
 /** psf */
 const BASIC = 20;
 /** psf */
@@ -24,6 +26,7 @@ export function roofLive(area: number, pitch: Pitch): RoofLive {
   const inches = (12 * pitch.rise) / pitch.run;
   const R2 = inches <= 4 ? 1 : inches >= 12 ? 0.6 : 1.2 - 0.05 * inches;
   return {
+    basic: BASIC,
     value: Math.min(BASIC, Math.max(LEAST, BASIC * R1 * R2)),
     status: "published",
     source: SOURCE,

@@ -1,0 +1,97 @@
+/** How the loads of a frame came about, as tables: hovers and the command line show them. */
+import { amountWords, noteWords } from "../core/checks/amount-words.ts";
+import type { Say } from "../core/checks/say.ts";
+import type { Amount } from "../core/note.ts";
+import type { LoadPart, LoadPattern, LoadPressure, LoadSection } from "../core/statics/load-lines.ts";
+import { STATUS_WORDS } from "./hover/status.ts";
+
+export interface LoadTables {
+  readonly title: string;
+  /** head first: symbol, what, value, how known, source */
+  readonly lines: readonly (readonly string[])[];
+  /** how the load cases are meant */
+  readonly caption: string;
+  /** head first: load case, then each part of the frame; nothing where the lines say it all */
+  readonly patterns: readonly (readonly string[])[];
+}
+
+const TITLE: Readonly<Record<LoadPart, string>> = {
+  weight: "Own weight of the timbers",
+  roof: "Weight of the roof over its rafters",
+  "roof-live": "Roof live load",
+  snow: "Snow by {standard}",
+  wind: "Wind by {standard}",
+  floor: "Floor {name}",
+};
+
+const CAPTION: Readonly<Partial<Record<LoadPart, string>>> = {
+  "roof-live": "On the level area:",
+  snow: "On the level area; lengths down from the ridge:",
+  wind: "Coefficient and net pressure square to the surface, plus presses and minus lifts; lengths from the edge that the wind meets:",
+};
+
+/** @param standard `ASCE 7-16` */
+export function loadTables(section: LoadSection, standard: string, say: Say): LoadTables {
+  const title = say.text(TITLE[section.part], { standard, name: section.name ?? "" });
+  const rows = section.lines.map(({ id, symbol, what, value, unit, note, source, status }) => [
+    section.part === "weight" ? id : (symbol ?? ""),
+    note === undefined
+      ? noteWords(what, say)
+      : say.text("{what} ({note})", { what: noteWords(what, say), note: noteWords(note, say) }),
+    amountText({ value, unit }, say),
+    say.text(STATUS_WORDS[status]),
+    source,
+  ]);
+  const head = ["", say.text("what"), say.text("value"), say.text("known"), say.text("source")];
+  return {
+    title,
+    lines: [head, ...rows],
+    caption: say.text(CAPTION[section.part] ?? "Load cases:"),
+    // where all is one, the lines have said it
+    patterns:
+      section.part === "roof-live" && section.patterns.length < 2 ? [] : patternTable(section.patterns, say),
+  };
+}
+
+/** Three decimals of a factor, as its standard prints it. */
+function amountText(amount: Amount, say: Say): string {
+  return amount.unit === "ratio" ? say.number(amount.value, 3) : amountWords(amount, say);
+}
+
+/** A column for each part of the frame; cases that press alike stand in one row. */
+function patternTable(patterns: readonly LoadPattern[], say: Say): string[][] {
+  const nameOf = ({ on }: LoadPressure): string => noteWords(on, say);
+  const columns = [...new Set(patterns.flatMap(({ pressures }) => pressures.map(nameOf)))];
+  const rows = new Map<string, { readonly ids: string[]; readonly cells: readonly string[] }>();
+  for (const { id, words, pressures } of patterns) {
+    const cells = columns.map((column) =>
+      cellText(
+        pressures.filter((p) => nameOf(p) === column),
+        say,
+      ),
+    );
+    const key = cells.join("\n");
+    const row = rows.get(key) ?? { ids: [], cells };
+    row.ids.push(words === undefined ? id : noteWords(words, say));
+    rows.set(key, row);
+  }
+  if (rows.size === 0) return [];
+  return [
+    [say.text("load case"), ...columns],
+    ...[...rows.values()].map(({ ids, cells }) => [ids.join(", "), ...cells]),
+  ];
+}
+
+/** `1.1: 18.2 psf`; where it changes along the part, from one end to the other. */
+function cellText(pressures: readonly LoadPressure[], say: Say): string {
+  return pressures
+    .map(({ psf, coefficient, to }) => {
+      const pressure = say.pressure(psf);
+      const text = coefficient === undefined ? pressure : `${say.number(coefficient, 2)}: ${pressure}`;
+      const whole = to === undefined || (pressures.length === 1 && coefficient !== undefined);
+      return whole
+        ? text
+        : say.text("{text} up to {to}", { text, to: amountWords({ value: to, unit: "ft" }, say) });
+    })
+    .join("; ");
+}

@@ -1,0 +1,62 @@
+/** How the loads came about, where the mouse rests on what they follow from. */
+import { readFileSync } from "node:fs";
+import { describe, expect, test } from "vitest";
+import { createFrameService } from "../../server/language/frame-service.ts";
+import { hoverAt } from "../../server/language/hover.ts";
+
+/** The hover of a key of a sample. @param key a text that is there once; the mouse rests at its start */
+function over(sample: string, key: RegExp): string {
+  const text = readFileSync(new URL(`../../samples/${sample}.frame.yaml`, import.meta.url), "utf8");
+  const snapshot = createFrameService().open("file:///loads.frame.yaml", 1, text);
+  const position = snapshot.document.positionAt(text.search(key) + 2);
+  return hoverAt(snapshot, position)?.contents.value ?? "";
+}
+
+describe("pavilion", () => {
+  test("site.snow: every factor and what follows", () => {
+    const text = over("cider-press-pavilion", /^ {2}snow:/m);
+    expect(text).toContain("**Snow by ASCE 7-16**");
+    for (const row of [
+      /\| p\\_g \| on the ground, service level +\| 45 psf +\| given in the file/,
+      /\| C\\_e \| exposure +\| 1 +\| remembered/,
+      /\| C\\_t \| warmth under the roof +\| 1\.2 +\| published/,
+      /\| I\\_s \| importance, by risk category +\| 0\.8 +\| published/,
+      /\| p\\_f \| on a flat roof.* \| 30\.2 psf/,
+      /\| unbalanced-leeward +\| 36 psf/,
+    ])
+      expect(text).toMatch(row);
+    expect(text).toMatch(/licensed engineer decide/);
+  });
+
+  test("site.wind: velocity pressure, coefficients and pressures of each case", () => {
+    const text = over("cider-press-pavilion", /^ {2}wind:/m);
+    expect(text).toMatch(/\| q\\_h +\| velocity pressure at that height +\| 21\.1 psf/);
+    expect(text).toMatch(/\| \+y\/A +\| 1\.3: 23\.4 psf +\| 0\.31: 5\.58 psf/);
+  });
+
+  test("roof.deck and roof.covering: the layers", () => {
+    for (const key of [/^ {2}deck:/m, /^ {2}covering:/m]) {
+      const text = over("cider-press-pavilion", key);
+      expect(text).toContain("**Weight of the roof over its rafters**");
+      expect(text).toMatch(/standing seam +\| 1 psf +\| published/);
+    }
+  });
+
+  test("other keys say nothing of loads", () => {
+    expect(over("cider-press-pavilion", /^ {2}frost-depth:/m)).not.toMatch(/ASCE 7-16/);
+  });
+});
+
+test("kayak shelter: in its own units", () => {
+  const text = over("kayak-shelter", /^ {2}snow:/m);
+  expect(text).toMatch(/\| p\\_f .*\| 1\.34 kPa/);
+  expect(text.slice(text.indexOf("**Snow"))).not.toMatch(/\d ?(psf|psi|in|ft)\b/);
+});
+
+test("while a part of the frame cannot be read no load is told", () => {
+  const text = readFileSync(new URL("../../samples/kayak-shelter.frame.yaml", import.meta.url), "utf8");
+  const broken = text.replace("section: 150x150", "section: 150x");
+  const snapshot = createFrameService().open("file:///broken.frame.yaml", 1, broken);
+  const position = snapshot.document.positionAt(broken.search(/^ {2}snow:/m) + 2);
+  expect(hoverAt(snapshot, position)?.contents.value).not.toContain("Snow by");
+});
