@@ -125,9 +125,29 @@ function edgeSurface(
   };
 }
 
-/** @returns the surfaces of a joint at the end of a timber that carry load; none of a scarf, nor of seats and crossings */
-export function endSurfaces(joint: Joint): EndSurface[] {
+const DOWN: Vec3 = [0, 0, -1];
+
+/** The level seat of a bird's mouth, which takes what comes straight down. */
+function seatSurface({ of, sizes }: Joint): EndSurface[] {
+  const level = sizes.seat?.level.value ?? 0;
+  return [
+    {
+      toward: DOWN,
+      bothWays: false,
+      area: level * of.width,
+      lengthOf: level,
+      lengthInto: of.width,
+      pastOf: 0,
+      note: "level seat",
+      growth: { size: "seat", breadth: of.width, now: level },
+    },
+  ];
+}
+
+/** @returns the surfaces of a joint that carry load; none of a scarf, nor where timbers only cross */
+export function bearingSurfaces(joint: Joint): EndSurface[] {
   const { of, end, face, sizes, kind } = joint;
+  if (kind === "birds-mouth") return seatSurface(joint);
   const slant = dot(of.axis, face.inward);
   if (end === "side" || Math.abs(slant) < SQUARE) return [];
   const along = overlap(halfOnFace(of, face.inward, face.grain), face.ends);

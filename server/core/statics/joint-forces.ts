@@ -68,29 +68,17 @@ function endJoints(solved: SolvedCase, table: Float64Array, into: Map<string, Ta
   });
 }
 
-/** How the names of the three springs at a contact end; that which keeps a timber upright there is not among them. */
-const AXES: ReadonlyMap<string, 0 | 1 | 2> = new Map([
-  [".x", 0],
-  [".y", 1],
-  [".z", 2],
-]);
-
-/** Force on the first timber of a contact that links hold, global axes, lb: its springs, summed. */
-export function forceOnFirst(solved: SolvedCase, links: readonly number[]): Vec3 {
-  const { combined, frame } = solved;
-  const onFirst: [number, number, number] = [0, 0, 0];
-  for (const link of links) {
-    const axis = AXES.get(frame.structure.links?.[link]?.id.slice(-2) ?? "");
-    if (axis !== undefined) onFirst[axis] += combined.links[link] ?? 0;
-  }
-  return onFirst;
+/** Force on the first timber of a contact, global axes, lb. @param springs of its tie */
+export function forceOnFirst({ combined }: SolvedCase, springs: readonly number[]): Vec3 {
+  const along = (axis: number): number => combined.links[springs[axis] ?? -1] ?? 0;
+  return [along(0), along(1), along(2)];
 }
 
 /** Seats and other contacts on the side of a timber. */
 function sideJoints(solved: SolvedCase, into: Map<string, Tally>): void {
-  for (const { tie, links } of solved.frame.ties) {
+  for (const { tie, springs } of solved.frame.ties) {
     if (!tie.joint) continue;
-    const onFirst = forceOnFirst(solved, links);
+    const onFirst = forceOnFirst(solved, springs);
     const onOf = tie.joint.of.id === tie.meeting.a.id ? onFirst : scale(onFirst, -1);
     tally(into, tie.joint, onOf, solved.frameCase.id);
   }

@@ -68,8 +68,8 @@ function contacts(solved: SolvedCase, give: Give): void {
     if (jointI) pass(timber, jointI.into, endForce(timber, table, index, "i"));
     if (jointJ) pass(timber, jointJ.into, endForce(timber, table, index, "j"));
   });
-  for (const { tie, links } of solved.frame.ties)
-    pass(tie.meeting.a, tie.meeting.b, forceOnFirst(solved, links));
+  for (const { tie, springs } of solved.frame.ties)
+    pass(tie.meeting.a, tie.meeting.b, forceOnFirst(solved, springs));
 }
 
 /** @returns for each of the timbers that takes load from others, the combination that brings it most */

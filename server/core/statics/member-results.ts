@@ -8,11 +8,12 @@ import { totalDeflection } from "../members/deflection.ts";
 import type { Model, Timber } from "../model/model.ts";
 import type { Factor } from "../sourced.ts";
 import type { TimberValues } from "../wood/stated-values.ts";
+import { type Bearing, pressing } from "./bearing-force.ts";
 import { bentLine, type DeflectionPlan, deflectionPlans, offChord, type Stretch } from "./deflections.ts";
 import { bucklingLengths } from "./effective-length.ts";
 import { forceTable, PLACES } from "./force-table.ts";
 import type { MemberResult, MemberUse } from "./frame-results.ts";
-import { type Bearing, bearingLimit, bearingsOf, byTimber, pressing } from "./member-bearing.ts";
+import { bearingLimit, bearingsOf, byTimber } from "./member-bearing.ts";
 import { type MemberPlan, memberPlans } from "./member-plan.ts";
 import { TimberStress } from "./member-stresses.ts";
 import { groundsOf } from "./member-supports.ts";
@@ -73,7 +74,7 @@ function press(
   index: number,
 ): void {
   for (const own of tally.bearings) {
-    const force = pressing(own.bearing.source, table, solved.combined.links, reaction);
+    const force = pressing(own.bearing.source, table, solved, reaction);
     if (!(force > 0)) continue;
     const duration = v.duration.value;
     let limit = own.limits.get(duration);

@@ -23,6 +23,12 @@ export interface StructureOptions {
   readonly endSpring: (joint: Joint) => number | undefined;
 }
 
+/** A tie and its springs along x, y and z, as indices of links; −1 = none, as along a seat that slides. */
+export interface HeldTie {
+  readonly tie: Tie;
+  readonly springs: readonly number[];
+}
+
 export interface FrameStructure {
   readonly structure: Structure;
   readonly skeleton: Skeleton;
@@ -32,8 +38,7 @@ export interface FrameStructure {
   readonly elementsOf: ReadonlyMap<string, readonly number[]>;
   /** the timber of each element, by the element's id */
   readonly timberOf: ReadonlyMap<string, Timber>;
-  /** level links of the rafters' seats, lb/in links by index, with their tie */
-  readonly ties: readonly { readonly tie: Tie; readonly links: readonly number[] }[];
+  readonly ties: readonly HeldTie[];
 }
 
 /** Shear modulus of wood: E/16 (NDS commentary; Wood Handbook ranges 1/11 to 1/20; from memory). */
@@ -178,8 +183,13 @@ export function structureOf(
   const links: FrameLink[] = [];
   const ties = skeleton.ties.map((tie) => {
     const start = links.length;
-    links.push(...linksOf(tie, options.seats), ...uprightLink(tie));
-    return { tie, links: Array.from({ length: links.length - start }, (_, k) => start + k) };
+    const own = linksOf(tie, options.seats);
+    links.push(...own, ...uprightLink(tie));
+    const springs = DIRECTIONS.map((way) => {
+      const found = own.findIndex(({ direction }) => direction === way);
+      return found < 0 ? -1 : start + found;
+    });
+    return { tie, springs };
   });
   links.push(...deckLinks(model, skeleton));
   return {
