@@ -28,11 +28,19 @@ import { timbersOverlap } from "./geometry/timbers-overlap.ts";
 import { twoReadings } from "./geometry/two-readings.ts";
 import { pierAboveFrost } from "./ground/pier-above-frost.ts";
 import { sideCoverShort } from "./ground/side-cover-short.ts";
+import { dovetailDrop } from "./joinery/dovetail-drop.ts";
+import { dovetailUnfit } from "./joinery/dovetail-unfit.ts";
+import { drawboreOutOfRange } from "./joinery/drawbore-out-of-range.ts";
+import { housingDeep } from "./joinery/housing-deep.ts";
 import { jointAssumed } from "./joinery/joint-assumed.ts";
 import { jointTwice } from "./joinery/joint-twice.ts";
 import { mortiseWallThin } from "./joinery/mortise-wall-thin.ts";
+import { pegSize } from "./joinery/peg-size.ts";
+import { pegsCrowded } from "./joinery/pegs-crowded.ts";
 import { tenonLong } from "./joinery/tenon-long.ts";
+import { tenonShort } from "./joinery/tenon-short.ts";
 import { tenonThin } from "./joinery/tenon-thin.ts";
+import { tenonWide } from "./joinery/tenon-wide.ts";
 import { roofUncarried } from "./loads/roof-uncarried.ts";
 import { siteValueMissing } from "./loads/site-value-missing.ts";
 import { bearingCrushed } from "./members/bearing-crushed.ts";
@@ -97,7 +105,15 @@ export const CHECKS: readonly AnyCheck[] = [
   anyCheck(jointAssumed),
   anyCheck(tenonThin),
   anyCheck(tenonLong),
+  anyCheck(tenonWide),
+  anyCheck(tenonShort),
   anyCheck(mortiseWallThin),
+  anyCheck(housingDeep),
+  anyCheck(dovetailDrop),
+  anyCheck(dovetailUnfit),
+  anyCheck(pegSize),
+  anyCheck(pegsCrowded),
+  anyCheck(drawboreOutOfRange),
   anyCheck(sideCoverShort),
   anyCheck(pierAboveFrost),
   anyCheck(birdsMouthDeep),

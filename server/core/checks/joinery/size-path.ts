@@ -6,7 +6,5 @@ export function sizePath(
   key: string,
   size: Sized | undefined,
 ): { readonly path: string; readonly onKey?: true } {
-  return joint.entry && size?.from === "file"
-    ? { path: `${joint.path}/${key}` }
-    : { path: joint.path, onKey: true };
+  return size?.from === "file" ? { path: `${joint.path}/${key}` } : { path: joint.path, onKey: true };
 }

@@ -1,0 +1,113 @@
+import { defineCheck } from "../check.ts";
+import { judgedJoints } from "./judged.ts";
+import { sizePath } from "./size-path.ts";
+
+interface Data {
+  readonly joint: string;
+  /** the timber whose wood is short */
+  readonly stick: string;
+  readonly what: "depth" | "length" | "neck";
+  readonly size: number;
+  readonly wood: number;
+  readonly level: "error" | "warning";
+}
+
+/** The neck keeps at least this share of the timber's width. */
+const NECK = 1 / 2;
+
+export const dovetailUnfit = defineCheck<"model", Data>({
+  meta: {
+    id: "dovetail-unfit",
+    title: "A dovetail that does not fit its timbers",
+    level: "error",
+    area: "joinery",
+    source: {
+      text: "common practice, no source: the neck keeps half the width of the timber; the rest is geometry",
+      status: "common-practice",
+    },
+    explanation: {
+      what: "A housed dovetail is deeper than its timber, longer than the wood behind the housing, or flares so much that little or nothing is left of its neck.",
+      why: "It cannot be cut, or its neck breaks when the timber is loaded or pulled.",
+      formula:
+        "depth ≤ depth of the timber; length < receiving timber − housing; neck = width − 2 × flare ≥ width ÷ 2",
+      remedy:
+        "Take half the timber’s depth, half the wood behind the housing and a flare of 1 in 6, or leave them out.",
+    },
+  },
+  input: "model",
+  *find(model) {
+    for (const j of judgedJoints(model)) {
+      const { dovetail, housing } = j.sizes;
+      if (!dovetail) continue;
+      const wood = j.face.thickness - housing.value;
+      const { depth, length, flare, neck, tip } = dovetail;
+      const thin = neck < tip * NECK - 1e-6;
+      const wrong = [
+        depth.value > j.of.depth + 1e-6 &&
+          ({
+            key: "depth",
+            of: depth,
+            stick: j.of.id,
+            what: "depth",
+            size: depth.value,
+            wood: j.of.depth,
+          } as const),
+        length.value >= wood - 1e-6 &&
+          ({
+            key: "length",
+            of: length,
+            stick: j.into.id,
+            what: "length",
+            size: length.value,
+            wood,
+          } as const),
+        thin && ({ key: "flare", of: flare, stick: j.of.id, what: "neck", size: neck, wood: tip } as const),
+      ];
+      for (const w of wrong) {
+        if (!w) continue;
+        const level = w.what === "neck" && neck > 1e-6 ? "warning" : "error";
+        yield {
+          ...sizePath(j, `dovetail/${w.key}`, w.of),
+          apart: w.what,
+          place: j.id,
+          level,
+          data: { joint: j.id, stick: w.stick, what: w.what, size: w.size, wood: w.wood, level },
+          value: w.size,
+          limit: w.what === "neck" ? w.wood * NECK : w.wood,
+          unit: "in",
+          severity: Math.abs(w.size - w.wood),
+        };
+      }
+    }
+  },
+  words: (d, say) => {
+    const values = {
+      joint: d.joint,
+      stick: d.stick,
+      size: say.length(d.size),
+      wood: say.length(d.wood),
+    };
+    switch (d.what) {
+      case "depth":
+        return say.text(
+          "The dovetail at {joint} is {size} deep, and {stick} is {wood}: it cannot be cut. Take half the timber’s depth.",
+          values,
+        );
+      case "length":
+        return say.text(
+          "The dovetail at {joint} is {size} long, and {stick} has {wood} of wood behind the housing: it comes out on the far side. Take half of that.",
+          values,
+        );
+      case "neck":
+        return d.level === "error"
+          ? say.text(
+              "The flare at {joint} takes all of the {wood} of {stick}: no neck is left. Make it a sixth of the dovetail’s length.",
+              values,
+            )
+          : say.text(
+              "The flare at {joint} leaves a neck of {size} of the {wood} of {stick}: it breaks when the timber is pulled. Make it a sixth of the dovetail’s length.",
+              values,
+            );
+    }
+  },
+});

@@ -1,0 +1,90 @@
+import { endBreadth } from "../../joinery/end-breadth.ts";
+import type { Sized } from "../../joinery/joint.ts";
+import { defineCheck } from "../check.ts";
+import { judgedJoints } from "./judged.ts";
+import { sizePath } from "./size-path.ts";
+
+interface Data {
+  readonly joint: string;
+  readonly of: string;
+  readonly what: "width" | "thickness";
+  readonly size: number;
+  readonly wood: number;
+  readonly path: string | undefined;
+}
+
+export const tenonWide = defineCheck<"model", Data>({
+  meta: {
+    id: "tenon-wide",
+    title: "A tenon larger than its timber",
+    level: "error",
+    area: "joinery",
+    source: { text: "geometry: a tenon is cut out of the end of its timber", status: "derived" },
+    explanation: {
+      what: "A tenon is wider or thicker than the end of the timber it is cut on.",
+      why: "Such a tenon cannot be cut, and the mortise for it would weaken the other timber for nothing.",
+      formula:
+        "width ≤ the timber along the grain of the mortise, for a brace its depth ÷ the sine of its angle",
+      remedy: "Give at most the size of the timber, or leave the size out: the usual one follows from it.",
+    },
+  },
+  input: "model",
+  *find(model) {
+    for (const j of judgedJoints(model)) {
+      const { tenon, wedge } = j.sizes;
+      if (!tenon) continue;
+      const judge = function* (what: Data["what"], size: Sized, wood: number) {
+        if (size.value <= wood + 1e-3) return;
+        const where = sizePath(j, `tenon/${what}`, size);
+        yield {
+          ...where,
+          place: j.id,
+          data: {
+            joint: j.id,
+            of: j.of.id,
+            what,
+            size: size.value,
+            wood,
+            path: size.from === "file" ? where.path : undefined,
+          },
+          value: size.value,
+          limit: wood,
+          unit: "in" as const,
+          severity: size.value - wood,
+        };
+      };
+      // the height of a half-dovetail follows from its drop
+      if (!wedge) yield* judge("width", tenon.width, endBreadth(j, j.face.grain));
+      yield* judge("thickness", tenon.thickness, endBreadth(j, j.face.across));
+    }
+  },
+  words: (d, say) => {
+    const values = {
+      joint: d.joint,
+      of: d.of,
+      size: say.length(d.size),
+      wood: say.length(d.wood),
+    };
+    return d.what === "width"
+      ? say.text(
+          "The tenon at {joint} is {size} wide, and the end of {of} that it is cut on has {wood} of wood that way: it cannot be cut. Make it {wood} or less.",
+          values,
+        )
+      : say.text(
+          "The tenon at {joint} is {size} thick, and {of} that it is cut on is {wood} thick there: it cannot be cut. Make it {wood} or less.",
+          values,
+        );
+  },
+  fixes: (d, say) => {
+    const step = say.metric ? 5 / 25.4 : 1 / 2;
+    const to = say.length(Math.floor(d.wood / step + 1e-9) * step);
+    return d.path === undefined || d.wood < step || d.what === "thickness"
+      ? []
+      : [
+          {
+            title: say.text("Make the tenon {width} wide", { width: to }),
+            edits: [{ kind: "replace", path: d.path, text: to }],
+          },
+        ];
+  },
+});
