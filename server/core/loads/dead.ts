@@ -1,6 +1,7 @@
 /**
  * Weight of the roof build-up over the rafters, psf of the sloped surface.
  */
+import type { Note } from "../note.ts";
 import { given, leastCertain, type Sourced, type ValueStatus } from "../sourced.ts";
 import type { Pitch } from "./snow-factors.ts";
 
@@ -27,8 +28,8 @@ export interface RoofBuildUp {
 /** One layer; `what` is a stable id, its words are the reader's. */
 export interface DeadLayer extends Sourced {
   readonly what: Covering | Deck | "underlayment";
-  /** in, of a deck whose thickness was taken by default */
-  readonly assumedThickness?: number;
+  /** what it is made of, where the kind alone does not say it */
+  readonly note?: Note;
 }
 
 export interface RoofDead {
@@ -109,7 +110,7 @@ export interface FloorBuildUp {
 }
 
 /** Weight of a floor over its joists, psf: never nothing, since something is walked on. */
-export function floorDead({ deck, dead }: FloorBuildUp): Sourced & { readonly assumedThickness?: number } {
+export function floorDead({ deck, dead }: FloorBuildUp): Sourced & Pick<DeadLayer, "note"> {
   return dead === undefined ? deckLayer(deck?.kind ?? "boards", deck?.thickness, undefined) : given(dead);
 }
 
@@ -118,15 +119,33 @@ export function onLevel(psfOfSlope: number, pitch: Pitch): number {
   return psfOfSlope * (Math.hypot(pitch.rise, pitch.run) / pitch.run);
 }
 
+const SPREAD = {
+  given: "{thickness} at {weight} for each {inch}",
+  assumed: "{thickness}, assumed, at {weight} for each {inch}",
+} as const;
+const SPACED = {
+  given: "{thickness} by {face} every {spacing}, at {weight} for each {inch}",
+  assumed: "{thickness}, assumed, by {face} every {spacing}, at {weight} for each {inch}",
+} as const;
+
 function deckLayer(kind: Deck, thickness: number | undefined, spacing: number | undefined): DeadLayer {
   const inches = thickness ?? USUAL_THICKNESS[kind];
   const perInch = kind === "panels" ? PANELS : BOARDS;
   const share = kind === "purlins" ? PURLIN_FACE / (spacing ?? USUAL_PURLIN_SPACING) : 1;
-  const layer: DeadLayer = {
+  return {
     what: kind,
     value: perInch * inches * share,
     status: kind === "purlins" ? "derived" : "memory",
-    source: `${C31}, ${perInch} psf per inch of wood`,
+    source: C31,
+    note: {
+      text: (kind === "purlins" ? SPACED : SPREAD)[thickness === undefined ? "assumed" : "given"],
+      parts: {
+        thickness: { value: inches, unit: "in" },
+        weight: { value: perInch, unit: "psf" },
+        inch: { value: 1, unit: "in" },
+        face: { value: PURLIN_FACE, unit: "in" },
+        spacing: { value: spacing ?? USUAL_PURLIN_SPACING, unit: "in" },
+      },
+    },
   };
-  return thickness === undefined ? { ...layer, assumedThickness: inches } : layer;
 }

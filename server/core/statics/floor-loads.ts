@@ -58,7 +58,7 @@ const BESIDE: ReadonlySet<Timber["kind"]> = new Set([...ROW, "plate"]);
 /** Tops within this are level: a board lies on both, inches (common practice) */
 const LEVEL = 1 / 4;
 /** A timber whose top differs by no more than this may have been meant to carry the edge, inches. */
-const NEAR_LEVEL = 12;
+const NEAR_LEVEL = 8;
 /** Boards span no further than this share of the usual spacing; a wider gap is an opening (common practice) */
 const WIDEST = 1.5;
 /** From a joist that stands alone boards reach no further than this, inches (common practice) */
@@ -286,17 +286,21 @@ function lineLoad({ timber, from, to, reach }: Patch, psf: number): LineLoad {
   return { timber, from, to, startForce: force, endForce: force };
 }
 
+/** Weight of a floor, psf. */
+export function floorWeight({ deck, dead }: Floor): ReturnType<typeof floorDead> {
+  return floorDead({
+    deck: deck?.kind && {
+      kind: deck.kind,
+      ...(deck.thickness === undefined ? {} : { thickness: inches(deck.thickness) }),
+    },
+    ...(dead === undefined ? {} : { dead }),
+  });
+}
+
 /** Weight of all floors. */
 export function floorWeights(plans: readonly FloorPlan[]): LineLoad[] {
   return plans.flatMap(({ floor, patches }) => {
-    const { deck, dead } = floor;
-    const weight = floorDead({
-      deck: deck?.kind && {
-        kind: deck.kind,
-        ...(deck.thickness === undefined ? {} : { thickness: inches(deck.thickness) }),
-      },
-      ...(dead === undefined ? {} : { dead }),
-    });
+    const weight = floorWeight(floor);
     return patches.map((patch) => lineLoad(patch, weight.value));
   });
 }

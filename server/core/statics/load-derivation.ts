@@ -9,6 +9,7 @@ import type { Model, Timber } from "../model/model.ts";
 import type { Note } from "../note.ts";
 import { timberDensity } from "../wood/timber-weight.ts";
 import type { BasicLoads, StripLive } from "./basic-loads.ts";
+import { floorWeight } from "./floor-loads.ts";
 import {
   factorLine,
   type LoadLine,
@@ -16,6 +17,7 @@ import {
   type LoadSection,
   resultLine,
   shapeLine,
+  statedLine,
 } from "./load-lines.ts";
 import { snowCases, snowLines } from "./snow-derivation.ts";
 import { windSections } from "./wind-derivation.ts";
@@ -37,11 +39,9 @@ function weightSection({ timbers }: Model): LoadSection[] {
 function roofSection({ frame }: Model, { roof }: BasicLoads): LoadSection[] {
   if (!frame.roof || !roof || roof.layers.length === 0) return [];
   const layers = roof.layers.map((layer): LoadLine => {
-    const { what, value, status, source, assumedThickness } = layer;
+    const { what, value, status, source, note } = layer;
     const line = { id: what, what: what.replaceAll("-", " "), value, unit: "psf" as const, status, source };
-    if (assumedThickness === undefined) return line;
-    const thickness = { value: assumedThickness, unit: "in" as const };
-    return { ...line, note: { text: "{thickness} thick, assumed", parts: { thickness } } };
+    return note === undefined ? line : { ...line, note };
   });
   const total = resultLine("D", "all layers, on the slope", roof.total, "psf", {
     status: roof.status,
@@ -132,11 +132,34 @@ function snowSections({ frame }: Model, { snow }: BasicLoads): LoadSection[] {
   });
 }
 
+/** Floors that are loaded: what lies on their timbers. */
+function floorSections({ frame }: Model, { all }: BasicLoads): LoadSection[] {
+  return frame.floors.flatMap((floor): LoadSection[] => {
+    const { live, name, path } = floor;
+    if (live === undefined || !all.some(({ id }) => id === `L/${name}`)) return [];
+    const { note, ...dead } = floorWeight(floor);
+    const weight = resultLine("D", "weight of the floor", dead.value, "psf", dead);
+    return [
+      {
+        part: "floor",
+        name,
+        path,
+        lines: [
+          note === undefined ? weight : { ...weight, note },
+          statedLine("L", "live load, kept whole whatever the area", live, "psf"),
+        ],
+        patterns: [],
+      },
+    ];
+  });
+}
+
 /** @returns a section for each load that the frame has, in the order in which they are told */
 export function loadDerivation(model: Model, loads: BasicLoads): LoadSection[] {
   return [
     ...weightSection(model),
     ...roofSection(model, loads),
+    ...floorSections(model, loads),
     ...liveSection(model, loads),
     ...snowSections(model, loads),
     ...windSections(model, loads),

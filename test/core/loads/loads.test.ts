@@ -299,7 +299,10 @@ describe("dead load of the build-up", () => {
   it("spreads purlins over their spacing: 2x4 flat at 24 in, 0.66 psf (derived)", () => {
     const dead = roofDead({ covering: { kind: "ribbed-steel" }, deck: { kind: "purlins" } });
     expect(dead.layers[1]!.value).toBeCloseTo(0.66, 2);
-    expect(dead.layers[1]!.assumedThickness).toBe(1.5);
+    expect(dead.layers[1]!.note).toMatchObject({
+      text: expect.stringContaining("assumed"),
+      parts: { thickness: { value: 1.5, unit: "in" } },
+    });
   });
   it("takes the weight that the file states", () => {
     const dead = roofDead({ covering: { kind: "slate", weight: 14 }, deck: undefined });
