@@ -4,6 +4,7 @@ import type { Vec3 } from "../model/vec.ts";
 import type { Note } from "../note.ts";
 import type { Factor, Sourced } from "../sourced.ts";
 import type { TimberValues } from "../wood/stated-values.ts";
+import type { Bearing } from "./bearing-force.ts";
 import type { BucklingLength } from "./effective-length.ts";
 import type { FrameSolution } from "./solve-frame.ts";
 
@@ -43,6 +44,8 @@ export interface MemberUse {
   readonly buckling?: BucklingLength;
   /** what bears, in², and how it came about */
   readonly area?: Sourced & { readonly note: Note };
+  /** of a bearing: the surface that is pressed, and what makes it larger */
+  readonly bearing?: Bearing;
   readonly reference: Sourced | undefined;
   readonly factors: readonly Factor[];
 }

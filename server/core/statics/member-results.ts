@@ -183,6 +183,7 @@ function bearingUses(tally: Tally, names: ReturnType<typeof caseNames>): MemberU
       reference: limit?.reference,
       factors: limit?.factors ?? [],
       area: { value: own.bearing.area, source: "geometry", ...own.bearing.made },
+      bearing: own.bearing,
     },
   ];
 }

@@ -1,6 +1,11 @@
+import type { Model } from "../../model/model.ts";
+import type { Bearing } from "../../statics/bearing-force.ts";
 import { caseWords } from "../../statics/case-words.ts";
-import type { FrameResults } from "../../statics/frame-results.ts";
-import { defineCheck } from "../check.ts";
+import type { FrameResults, MemberUse } from "../../statics/frame-results.ts";
+import { amountWords, noteWords } from "../amount-words.ts";
+import { defineCheck, type Found } from "../check.ts";
+import { sizePath } from "../joinery/size-path.ts";
+import type { Say } from "../say.ts";
 import { loadRelated } from "./load-related.ts";
 import { sectionPath } from "./member-path.ts";
 import { type Exceeded, limitWords, overPercent, placeWords, worstOver } from "./use-words.ts";
@@ -11,6 +16,57 @@ interface Data extends Exceeded {
 
 /** Past this the crushing is no longer a matter of a dent (common practice). */
 const DENT = 1.5;
+
+/** No housing takes more of the timber that it is cut into (common practice). */
+const MOST_HOUSING = 1 / 3;
+/** A bird's mouth takes no more of its rafter's depth (common practice). */
+const MOST_NOTCH = 1 / 4;
+
+/** Where to change it: the size of the joint that makes the bearing larger, else the joint; without one the section. */
+function pathOf(model: Model, { result, use }: Exceeded): Pick<Found<Data>, "path" | "onKey"> {
+  const { joint, growth } = use.bearing ?? {};
+  if (!joint) return { path: sectionPath(model, result.timber) };
+  if (!growth) return { path: joint.path, onKey: true };
+  const { housing, seat } = joint.sizes;
+  return sizePath(joint, growth.size, growth.size === "seat" ? seat?.level : housing);
+}
+
+/** in² */
+const areaOf = (use: MemberUse): number => use.area?.value ?? 0;
+
+/** Up to the next 1/8 in, or 2 mm. */
+function roundUp(inches: number, say: Say): number {
+  const steps = say.metric ? 12.7 : 8;
+  return Math.ceil(inches * steps - 1e-6) / steps;
+}
+
+/** An end that is let in deeper is longer, and brings so much more load. */
+const LONGER = 1.02;
+
+/** The housing or seat that would bear the load, where one can. */
+function larger({ area, joint, growth }: Bearing, ratio: number, say: Say): number | undefined {
+  if (!joint || !growth) return undefined;
+  const size = roundUp(growth.now + (area * (LONGER * ratio - 1)) / growth.breadth, say);
+  const { seat } = joint.sizes;
+  const fits = seat
+    ? size * Math.sin((seat.angle * Math.PI) / 180) <= joint.of.depth * MOST_NOTCH
+    : size <= joint.face.thickness * MOST_HOUSING;
+  return fits ? size : undefined;
+}
+
+function helpWords({ use }: Exceeded, say: Say): string {
+  const { bearing } = use;
+  const size = bearing && larger(bearing, use.ratio, say);
+  if (bearing?.growth && size === undefined)
+    return say.text("No cut here is deep enough for that: take a wider timber or a denser wood.");
+  if (size === undefined) return say.text("Take a wider timber there, a bolster, or a denser wood.");
+  const length = say.length(size);
+  if (bearing?.growth?.size === "seat")
+    return say.text("A level seat of {length} would carry it.", { length });
+  return bearing?.joint?.kind === "pocket"
+    ? say.text("A pocket in which it bears {length} would carry it.", { length })
+    : say.text("A housing {length} deep would carry it.", { length });
+}
 
 export const bearingCrushed = defineCheck<"results", Data>({
   meta: {
@@ -23,11 +79,12 @@ export const bearingCrushed = defineCheck<"results", Data>({
       status: "memory",
     },
     explanation: {
-      what: "Where a timber stands or lies on another, the wood is pressed harder across its grain than it takes.",
+      what: "Where a timber stands on another, lies on it or ends in it, the wood of one of them is pressed harder than it takes there.",
       why: "It crushes: the frame settles there, joints open, and green wood crushes by a third sooner. Up to half as much again it is a deep dent, beyond that a failure of the joint.",
       formula:
-        "f_c⊥ = P/A ≤ F_c⊥ × C_M C_b, A = the shoulder without the tenon, the seat, or the pier's top under the timber",
-      remedy: "Widen the bearing: a larger post, a longer seat, a bolster, or a denser wood.",
+        "f = P/A ≤ F_c⊥ × C_M C_b across the grain, F_c* along it, F_c* F_c⊥′/(F_c* sin²θ + F_c⊥′ cos²θ) between; A = the shoulder without the tenon, the floor of a housing or pocket and the edge of the tenon, the toe of a brace, the seat, or the pier's top under the timber",
+      remedy:
+        "Make the bearing larger: a deeper housing, a longer seat, a wider timber, a bolster; or take a denser wood.",
     },
   },
   input: "results",
@@ -39,7 +96,7 @@ export const bearingCrushed = defineCheck<"results", Data>({
       const use = worstOver(result, (what) => what === "bearing");
       if (!use) continue;
       yield {
-        path: sectionPath(model, result.timber),
+        ...pathOf(model, { result, use }),
         ...(use.ratio > DENT ? { level: "error" as const } : {}),
         place: result.timber.id,
         data: { result, use, solution: frame.solution },
@@ -56,7 +113,7 @@ export const bearingCrushed = defineCheck<"results", Data>({
   },
   words: (d, say) =>
     say.text(
-      "{stick} is pressed with {value} {place}, more than the {limit} its wood takes there ({ratio}), under {combination}. Allowed: {made}. Widen the bearing: it needs {grow} times the area.",
+      "{stick} is pressed with {value} {place}, more than the {limit} its wood takes there ({ratio}), under {combination}. Allowed: {made}. It bears on {area} ({note}) and needs {need}. {help}",
       {
         stick: d.result.timber.id,
         value: say.stress(d.use.value),
@@ -65,7 +122,13 @@ export const bearingCrushed = defineCheck<"results", Data>({
         ratio: overPercent(d.use.ratio, say),
         combination: caseWords(d.solution, d.use.caseId, say),
         made: limitWords(d.use, say),
-        grow: say.number(Math.ceil(d.use.ratio * 10 - 1e-9) / 10, 1),
+        area: amountWords({ value: areaOf(d.use), unit: "in2" }, say),
+        note: d.use.area ? noteWords(d.use.area.note, say) : "",
+        need: amountWords(
+          { value: Math.ceil(areaOf(d.use) * d.use.ratio * 10 - 1e-9) / 10, unit: "in2" },
+          say,
+        ),
+        help: helpWords(d, say),
       },
     ),
 });
