@@ -41,8 +41,12 @@ import { tenonLong } from "./joinery/tenon-long.ts";
 import { tenonShort } from "./joinery/tenon-short.ts";
 import { tenonThin } from "./joinery/tenon-thin.ts";
 import { tenonWide } from "./joinery/tenon-wide.ts";
+import { floorUncarried } from "./loads/floor-uncarried.ts";
 import { roofUncarried } from "./loads/roof-uncarried.ts";
+import { roofWeightless } from "./loads/roof-weightless.ts";
+import { siteLoadUnused } from "./loads/site-load-unused.ts";
 import { siteValueMissing } from "./loads/site-value-missing.ts";
+import { timberWeightUnknown } from "./loads/timber-weight-unknown.ts";
 import { bearingCrushed } from "./members/bearing-crushed.ts";
 import { braceHollowDeep } from "./members/brace-hollow-deep.ts";
 import { frameRacks } from "./members/frame-racks.ts";
@@ -93,7 +97,11 @@ export const CHECKS: readonly AnyCheck[] = [
   anyCheck(largerThanLogs),
   anyCheck(gradeAssumed),
   anyCheck(siteValueMissing),
+  anyCheck(siteLoadUnused),
   anyCheck(roofUncarried),
+  anyCheck(roofWeightless),
+  anyCheck(floorUncarried),
+  anyCheck(timberWeightUnknown),
   anyCheck(frameRacks),
   anyCheck(timberOverstressed),
   anyCheck(timberSlender),

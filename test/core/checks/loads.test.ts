@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { createFrameService } from "../../../server/language/frame-service.ts";
 import { findingsFixture } from "../../fixtures.ts";
 import { findingsOf, gate, pavilion } from "./gate.ts";
 
@@ -109,3 +110,131 @@ findingsFixture(
   ),
   { only: ["error"] },
 );
+
+/** Two plates on posts, two bents 9 ft apart, ties at 7 ft. */
+const lofty = (floor: string, more = ""): string =>
+  gate({
+    members: `
+      members:
+        post: {kind: post, section: 8x8, at: [A1, A2, B1, B2], from: pier-top, to: plate}
+        plate: {kind: plate, section: 8x8, walls: [A, B], from: 1, to: 2, top: eave}
+        tie: {kind: tie, section: 8x10, bents: [1, 2], from: A, to: B, top: 7 ft}
+        ${more}
+    `,
+  }).concat(`floors:\n  loft: ${floor}\n`);
+const every = (text: string) => createFrameService().open("file:///f.frame.yaml", 1, text).findings;
+const floorFindings = (text: string): string[] =>
+  every(text)
+    .filter(({ finding }) => finding.check === "floor-uncarried")
+    .map(({ finding }) => `${finding.level} ${finding.path} ${finding.message}`);
+
+findingsFixture(
+  "floor-uncarried: on posts",
+  lofty(
+    "{on: post, live: 40 psf}\n#            ^^^^ warning floor-uncarried: Floor loft lies on “post”, a post",
+  ),
+  { whole: true, only: ["warning"] },
+);
+
+test.each(["post", "plate"])("floor-uncarried: on %s, which is no row of joists", (on) => {
+  expect(floorFindings(lofty(`{on: ${on}, live: 40 psf}`))).toEqual([
+    expect.stringMatching(
+      `^warning /floors/loft/on Floor loft lies on “${on}”, a ${on}, .* its load is on no timber and in no check`,
+    ),
+  ]);
+});
+
+test("floor-uncarried: one joist alone; an edge beside a timber that is not level", () => {
+  const joist = (count: number, girt = ""): string =>
+    lofty(
+      "{on: joist, live: 40 psf}",
+      `joist: {kind: joist, section: 4x6, between: [tie@1, tie@2], from: ${count > 1 ? "2 ft" : "5 ft"}, to: ${count > 1 ? "8 ft" : "5 ft"}, count: ${count}}\n${girt}`,
+    );
+  expect(floorFindings(joist(1))).toEqual([
+    expect.stringContaining("nothing beside joist that its boards could lie on"),
+  ]);
+  expect(floorFindings(joist(4))).toEqual([]);
+  const girt = "        girt: {kind: girt, section: 6x8, walls: [A], from: 1, to: 2, top: 6 ft 8 in}";
+  expect(floorFindings(joist(4, girt))).toEqual([
+    "note /floors/loft/on The boards of floor loft end at the outer edge of joist.1: the top of girt@A1-A2 beside it lies 4 in lower, so it is taken to carry none of them.",
+  ]);
+  expect(floorFindings(joist(4, girt.replace("6 ft 8 in", "7 ft")))).toEqual([]);
+});
+
+findingsFixture(
+  "roof-weightless: neither deck nor covering",
+  pavilion({})
+    .replace(/^ *(deck|covering): .*\n/gm, "")
+    .replace(
+      /^roof:\n/m,
+      "roof:\n#@0-4 warning roof-weightless: The roof has neither “deck” nor “covering”\n",
+    ),
+  { whole: true, only: ["warning"] },
+);
+
+findingsFixture(
+  "timber-weight-unknown: a class without a species and without a weight",
+  gate({
+    timber: `
+      timber:
+        frame: {grade: no-1}
+      # ^^^^^ warning timber-weight-unknown: The weight of a species that is not named is not known, so 3 timbers
+    `,
+    members: `
+      members:
+        post: {kind: post, section: 8x8, at: [A1, A2], from: pier-top, to: plate}
+      # ^^^^ warning timber-unchecked: The strength of post@A1 was not checked
+        plate: {kind: plate, section: 8x8, walls: [A], from: 1, to: 2, top: eave}
+      # ^^^^^ warning timber-unchecked: The strength of plate
+    `,
+  }),
+  { whole: true, only: ["warning"] },
+);
+
+test.each(["{grade: no-1, weight: 40 lb/ft³}", "{species: eastern-white-pine, grade: no-1}"])(
+  "timber-weight-unknown: %s has a weight",
+  (timber) => {
+    const found = every(gate({ timber: `\n      timber:\n        frame: ${timber}\n    ` }));
+    expect(found.filter(({ finding }) => finding.check === "timber-weight-unknown")).toEqual([]);
+  },
+);
+
+findingsFixture(
+  "site-load-unused: snow where there is no roof",
+  gate({
+    head: `
+      frame: Arbor
+      format: 1
+      basis: {loads: asce-7-16, risk-category: i}
+    `,
+    site: `
+      site:
+        snow: {ground: 50 psf}
+      # ^^^^ warning site-load-unused: The site gives snow, and the frame has no roof for it to lie on
+        frost-depth: 30 in
+        soil: sand
+    `,
+  }),
+  { whole: true, only: ["warning"] },
+);
+
+test("site-value-missing: asce-7-22 asks for the winter wind where purlins take the drift, and never takes one by itself", () => {
+  const roof = (members: string, snow: string): string =>
+    covered(members)
+      .replace("loads: asce-7-16", "loads: asce-7-22")
+      .replace("thermal: open}", `thermal: open${snow}}`)
+      .replace(
+        "joints:\n",
+        `roof: {kind: gable, pitch: "6:12", deck: {kind: boards, thickness: 1 1/2 in}}\njoints:\n`,
+      );
+  const PRINCIPAL = "principal: {kind: rafter, section: 6x8, bents: [1, 2]}";
+  const both = `${PRINCIPAL}\n        purlin: {kind: purlin, section: 5x7, from: 1, to: 2, spacing: 30 in}`;
+  const asks = (text: string): boolean =>
+    findingsOf(text).some(
+      ({ finding }) => finding.check === "site-value-missing" && finding.message.includes("winter wind"),
+    );
+  expect(asks(roof(PRINCIPAL, ""))).toBe(false);
+  expect(asks(roof(both, ""))).toBe(true);
+  expect(asks(roof(both, ", winter-wind: 0.45"))).toBe(false);
+  expect(asks(roof(both, "").replace("asce-7-22", "asce-7-16"))).toBe(false);
+});

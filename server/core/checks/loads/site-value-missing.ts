@@ -1,4 +1,6 @@
 import type { Frame } from "../../frame/frame.ts";
+import type { Model } from "../../model/model.ts";
+import { lacksWinterWind } from "../../statics/snow-loads.ts";
 import { defineCheck } from "../check.ts";
 import type { SourceFacts } from "../source-facts.ts";
 
@@ -6,6 +8,7 @@ type Missing =
   | "snow"
   | "snow-exposure"
   | "snow-thermal"
+  | "winter-wind"
   | "wind"
   | "wind-exposure"
   | "wind-flow"
@@ -30,6 +33,11 @@ const WORDS: Readonly<
     what: "how exposed the roof is to wind that clears snow",
     key: "exposure: partially-exposed",
     whom: "your own look at the site",
+  },
+  "winter-wind": {
+    what: "the winter wind parameter W2, by which asce-7-22 drifts snow over the ridge of this roof",
+    key: "winter-wind: 0.45",
+    whom: "the hazard map of the load standard, for your place",
   },
   "snow-thermal": { what: "whether the roof is heated or open", key: "thermal: open", whom: "your own plan" },
   wind: {
@@ -66,7 +74,8 @@ const WORDS: Readonly<
 };
 
 /** What only the site can give and the frame needs: loads with a roof, frost and soil with piers. */
-function* missing(frame: Frame): Generator<{ path: string; missing: Missing }> {
+function* missing(model: Model): Generator<{ path: string; missing: Missing }> {
+  const { frame } = model;
   const { site, basis } = frame;
   const { snow, wind } = site;
   const sitePath = site.path;
@@ -74,6 +83,8 @@ function* missing(frame: Frame): Generator<{ path: string; missing: Missing }> {
     if (snow?.ground === undefined) yield { path: snow?.path ?? sitePath, missing: "snow" };
     else if (snow.exposure === undefined) yield { path: snow.path, missing: "snow-exposure" };
     else if (snow.thermal === undefined) yield { path: snow.path, missing: "snow-thermal" };
+    else if (model.roof?.slopes.some((slope) => lacksWinterWind(model, slope)))
+      yield { path: snow.path, missing: "winter-wind" };
     if (wind?.speed === undefined) yield { path: wind?.path ?? sitePath, missing: "wind" };
     else if (wind.exposure === undefined) yield { path: wind.path, missing: "wind-exposure" };
     else if (wind.flow === undefined) yield { path: wind.path, missing: "wind-flow" };
@@ -93,6 +104,7 @@ const KEYS: Readonly<Record<Missing, string>> = {
   snow: "/site/snow/ground",
   "snow-exposure": "/site/snow/exposure",
   "snow-thermal": "/site/snow/thermal",
+  "winter-wind": "/site/snow/winter-wind",
   wind: "/site/wind/speed",
   "wind-exposure": "/site/wind/exposure",
   "wind-flow": "/site/wind/flow",
@@ -140,9 +152,9 @@ export const siteValueMissing = defineCheck<"whole", Data>({
     },
   },
   input: "whole",
-  *find({ source, model: { frame } }) {
-    for (const m of missing(frame))
-      if (!toldAlready(source, frame, KEYS[m.missing]))
+  *find({ source, model }) {
+    for (const m of missing(model))
+      if (!toldAlready(source, model.frame, KEYS[m.missing]))
         yield { path: m.path, onKey: true, apart: m.missing, data: { missing: m.missing } };
   },
   words: (d, say) => {
