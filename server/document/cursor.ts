@@ -44,6 +44,8 @@ type Amount = Exclude<Dimension, "length" | "section" | "pitch" | "angle">;
 
 /** What lies outside is a slip of the pen (common practice), and would pass or fail everything. */
 const AMOUNTS: Readonly<Record<Amount, Bounds>> = {
+  // ft²; no wall of this trade is larger
+  area: { least: 0, most: 20_000, above: false },
   // psf; the heaviest mapped snow is a few hundred, and no floor of this trade carries more
   pressure: { least: 0, most: 2000, above: false },
   // psi; the stiffest woods have an E of about 3 million
@@ -165,9 +167,9 @@ export class Cursor {
     return this.#length({ ...SIZE, most });
   }
 
-  /** A length of zero or more. */
-  gap(): Length | undefined {
-    return this.#length(GAP);
+  /** A length of zero or more, at most as long as a building of this trade unless told. */
+  gap(most: Length = MOST): Length | undefined {
+    return this.#length({ ...GAP, most });
   }
 
   /** A length either way. */
@@ -175,7 +177,7 @@ export class Cursor {
     return this.#length(PLACE);
   }
 
-  /** A sensible value of another dimension, in the unit the engine computes in: psf, psi, lb/ft³, lb, mph. */
+  /** A sensible value of another dimension, in the unit the engine computes in: ft², psf, psi, lb/ft³, lb, mph. */
   amount(dimension: Amount, most: number = AMOUNTS[dimension].most): number | undefined {
     const scalar = this.#scalar();
     const value = scalar && this.#quantity(scalar.text, dimension);

@@ -10,6 +10,7 @@ import type {
   Site,
   TimberClass,
 } from "../core/frame/frame.ts";
+import { fromInches } from "../core/quantity/length.ts";
 import type { Cursor } from "./cursor.ts";
 
 export function readBasis(at: Cursor): Basis {
@@ -18,6 +19,18 @@ export function readBasis(at: Cursor): Basis {
     loads: at.at("loads").choice(["asce-7-16", "asce-7-22"]),
     riskCategory: at.at("risk-category").choice(["i", "ii", "iii", "iv"]),
   };
+}
+
+/** No town lies higher. */
+const HIGHEST = fromInches(18_000 * 12);
+
+/** The schema's limits. */
+const TOPOGRAPHY = { least: 1, most: 4 };
+
+/** What the schema reports as out of its limits is not taken. */
+function factorOf(at: Cursor): number | undefined {
+  const value = at.number();
+  return value !== undefined && value >= TOPOGRAPHY.least && value <= TOPOGRAPHY.most ? value : undefined;
 }
 
 export function readSite(at: Cursor): Site {
@@ -42,8 +55,10 @@ export function readSite(at: Cursor): Site {
           speed: wind.at("speed").amount("speed"),
           exposure: wind.at("exposure").choice(["B", "C", "D"]),
           flow: wind.at("flow").choice(["clear", "obstructed"]),
+          topography: factorOf(wind.at("topography")),
         }
       : undefined,
+    elevation: at.at("elevation").gap(HIGHEST),
     frostDepth: at.at("frost-depth").gap(),
     soil: at.at("soil").choice(["bedrock", "sedimentary-rock", "gravel", "sand", "clay"]),
     ground: at

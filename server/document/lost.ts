@@ -19,9 +19,13 @@ const SECTIONS: readonly Pointer[] = [
   "/members",
   "/joints",
   "/roof",
+  "/siding",
   "/roof/rafters",
   "/piers",
 ];
+
+/** Most files have none: where it is not there, a line that cannot be read is no sign of it. */
+const SELDOM: ReadonlySet<Pointer> = new Set(["/siding"]);
 
 /**
  * @param root the whole file
@@ -36,7 +40,7 @@ export function lostSections(root: Cursor, facts: readonly SourceFact[]): Set<Po
     const parent = keys.slice(0, -1).reduce((at, each) => at.at(each), root);
     const gone = parent.has(key)
       ? unreliable(parent.at(key), facts)
-      : lost.has(parent.path) || parent.isCutItself || missed(parent, key, facts);
+      : lost.has(parent.path) || (parent.isCutItself && !SELDOM.has(path)) || missed(parent, key, facts);
     if (gone) lost.add(path);
   }
   return lost;

@@ -7,6 +7,7 @@ import { readJoints } from "./frame-joints.ts";
 import { readMembers } from "./frame-members.ts";
 import { readPiers } from "./frame-piers.ts";
 import { readRoof } from "./frame-roof.ts";
+import { readSiding } from "./frame-siding.ts";
 import {
   readAccepted,
   readBasis,
@@ -55,6 +56,7 @@ export function toFrame(
     joints: readJoints(at.at("joints")),
     roof: readRoof(at.at("roof")),
     piers: readPiers(at.at("piers")),
+    siding: readSiding(at.at("siding")),
     floors: readFloors(at.at("floors")),
     crew: readCrew(at.at("crew")),
     prices: readPrices(at.at("prices")),

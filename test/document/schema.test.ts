@@ -32,7 +32,18 @@ function* places(schema: Schema, path = ""): Generator<Place> {
 }
 
 const ALL = [...places(ROOT)];
-const QUANTITIES = ["length", "section", "pitch", "pressure", "stress", "density", "force", "speed", "angle"];
+const QUANTITIES = [
+  "length",
+  "section",
+  "pitch",
+  "area",
+  "pressure",
+  "stress",
+  "density",
+  "force",
+  "speed",
+  "angle",
+];
 
 describe("the frame schema", () => {
   it("is a valid JSON Schema 2020-12", () => {

@@ -138,6 +138,7 @@ export function emptyFrame(given: Partial<Frame> = {}): Frame {
     joints: [],
     roof: undefined,
     piers: [],
+    siding: [],
     floors: [],
     crew: undefined,
     prices: [],

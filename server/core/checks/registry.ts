@@ -41,12 +41,15 @@ import { tenonLong } from "./joinery/tenon-long.ts";
 import { tenonShort } from "./joinery/tenon-short.ts";
 import { tenonThin } from "./joinery/tenon-thin.ts";
 import { tenonWide } from "./joinery/tenon-wide.ts";
+import { enclosureFound } from "./loads/enclosure-found.ts";
 import { floorUncarried } from "./loads/floor-uncarried.ts";
 import { roofUncarried } from "./loads/roof-uncarried.ts";
 import { roofWeightless } from "./loads/roof-weightless.ts";
+import { sidingUnplaced } from "./loads/siding-unplaced.ts";
 import { siteLoadUnused } from "./loads/site-load-unused.ts";
 import { siteValueMissing } from "./loads/site-value-missing.ts";
 import { timberWeightUnknown } from "./loads/timber-weight-unknown.ts";
+import { windBeyondFigures } from "./loads/wind-beyond-figures.ts";
 import { bearingCrushed } from "./members/bearing-crushed.ts";
 import { braceHollowDeep } from "./members/brace-hollow-deep.ts";
 import { frameRacks } from "./members/frame-racks.ts";
@@ -98,6 +101,9 @@ export const CHECKS: readonly AnyCheck[] = [
   anyCheck(gradeAssumed),
   anyCheck(siteValueMissing),
   anyCheck(siteLoadUnused),
+  anyCheck(sidingUnplaced),
+  anyCheck(enclosureFound),
+  anyCheck(windBeyondFigures),
   anyCheck(roofUncarried),
   anyCheck(roofWeightless),
   anyCheck(floorUncarried),

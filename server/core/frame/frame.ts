@@ -17,6 +17,19 @@ export interface Ref {
 
 export type Units = "inch" | "mm";
 
+/** A closed side of the building. */
+export interface Siding {
+  /** the wall (`A`) or bent (`1`) it stands on */
+  readonly line: string;
+  readonly path: Pointer;
+  /** ft² that stay open to the wind; goes before `open` */
+  readonly openings: number | undefined;
+  /** share of the side that stays open, 0 to 1 */
+  readonly open: number | undefined;
+  /** psf of its own face */
+  readonly weight: number | undefined;
+}
+
 export interface Frame {
   readonly name: string;
   readonly units: Units;
@@ -29,6 +42,7 @@ export interface Frame {
   readonly joints: readonly JointEntry[];
   readonly roof: Roof | undefined;
   readonly piers: readonly PierEntry[];
+  readonly siding: readonly Siding[];
   readonly floors: readonly Floor[];
   readonly crew: Crew | undefined;
   readonly prices: readonly Price[];
@@ -80,8 +94,12 @@ export interface Site {
         readonly speed: number | undefined;
         readonly exposure: WindExposure | undefined;
         readonly flow: "clear" | "obstructed" | undefined;
+        /** K_zt */
+        readonly topography: number | undefined;
       }
     | undefined;
+  /** above the sea */
+  readonly elevation?: Length | undefined;
   readonly frostDepth: Length | undefined;
   readonly soil: Soil | undefined;
   /** Height of the ground by bent (`2`), by wall (`B`) or at a place (`A3`), in file order. */

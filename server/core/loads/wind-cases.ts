@@ -1,14 +1,16 @@
 /**
  * Every wind case of a gable or shed roof, ready for a frame analysis: net pressure on each roof plane, square to its
  * surface, for wind along +x, −x, +y and −y. ASCE 7-16 and 7-22 chapter 27, directional procedure: free roofs of open
- * buildings by section 27.3.2, others by 27.3.1.
+ * buildings by section 27.3.2, others by 27.3.1. A partially open building takes both, its free roof with the flow
+ * obstructed: the ±0.18 of section 27.3.1 alone knows nothing of wind caught under a roof with one wall (common
+ * practice). A bare frame has no roof pressures, only drag.
  *
  * x runs along the ridge, y across it. Plus presses on the top of the roof (or on a wall from outside), minus lifts it.
  * All at strength level: the combinations take 0.6 of it.
  */
 import { type Factor, leastCertain, type Sourced, type ValueStatus } from "../sourced.ts";
 import { type Edition, editionName, type Pitch, slopeOf, type Terrain } from "./snow-factors.ts";
-import { type Drag, type LeastWind, leastWind, memberDrag } from "./wind-drag.ts";
+import { type Drag, type LeastWind, leastWind, loneWall, memberDrag } from "./wind-drag.ts";
 import { type Enclosure, internalPressure } from "./wind-enclosed.ts";
 import { enclosedAcross, enclosedAlong } from "./wind-enclosed-cases.ts";
 import { type Flow, STEEPEST_OPEN } from "./wind-open.ts";
@@ -34,9 +36,9 @@ export interface WindInput {
   /** V, mph */
   readonly speed: number;
   readonly exposure: Terrain;
-  /** a shed has one plane; a gable two, one falling each way */
-  readonly planes: readonly [RoofPlane] | readonly [RoofPlane, RoofPlane];
-  /** h, ft: mean height of the roof above the ground; the eave's height serves up to 10° */
+  /** a shed has one plane; a gable two, one falling each way; a bare frame none */
+  readonly planes: readonly [] | readonly [RoofPlane] | readonly [RoofPlane, RoofPlane];
+  /** h, ft: mean height of the roof above the ground, of a bare frame its top; the eave's height serves up to 10° */
   readonly meanHeight: number;
   /** ft, of the roof along the ridge, overhangs included */
   readonly length: number;
@@ -109,6 +111,8 @@ export interface Wind {
   readonly cases: readonly WindCase[];
   /** a case of its own, instead of the pressures */
   readonly least: LeastWind;
+  /** psf of a wall that stands alone in the wind, front and back together, where a case gives no wall pressures */
+  readonly loneWall: Sourced;
   /** psf of the face that posts, braces and ties turn to the wind, in open buildings on top of the roof's pressures */
   readonly members: Drag;
   readonly notes: readonly WindNote[];
@@ -151,6 +155,7 @@ export function windCases(input: WindInput): Wind {
   const GCpi = internalPressure(input.enclosure);
   const width = input.planes.reduce((sum, plane) => sum + plane.run, 0);
   const open = input.enclosure === "open";
+  const free = input.planes.length > 0 && (open || input.enclosure === "partially-open");
   const cases = (["+x", "-x", "+y", "-y"] as const).flatMap((toward): readonly WindCase[] => {
     const along = toward === "+x" || toward === "-x";
     const blowing: Blowing = {
@@ -161,9 +166,7 @@ export function windCases(input: WindInput): Wind {
       psf: (coefficient) => q.value * q.direction * G.value * coefficient,
       internal: q.value * q.direction * GCpi.value,
     };
-    const found = along
-      ? (open ? openAlong : enclosedAlong)(blowing)
-      : (open ? openAcross : enclosedAcross)(blowing);
+    const found = pressuresOf(blowing, along);
     return found.map((pressures) => finish(pressures, blowing, leastCertain([q.status, G.status])));
   });
   return {
@@ -175,9 +178,22 @@ export function windCases(input: WindInput): Wind {
     factors: open ? [G] : [G, GCpi],
     cases,
     least: leastWind(edition),
+    loneWall: loneWall(edition, q),
     members: memberDrag(edition, q),
-    notes: open ? openNotes(input, width, cases) : unequal(input),
+    notes: free ? openNotes(input, width, cases) : unequal(input),
   };
+}
+
+/** By the enclosure: of a free roof, of one over walls, or of both. */
+function pressuresOf(blowing: Blowing, along: boolean): readonly Pressures[] {
+  const { enclosure, edition, planes } = blowing.input;
+  if (planes.length === 0)
+    return [{ id: "", roof: [], status: "memory", source: `${editionName(edition)} section 29.4` }];
+  const free = (under: Blowing) => (along ? openAlong : openAcross)(under);
+  if (enclosure === "open") return free(blowing);
+  const walled = (along ? enclosedAlong : enclosedAcross)(blowing);
+  if (enclosure !== "partially-open") return walled;
+  return [...walled, ...free({ ...blowing, input: { ...blowing.input, flow: "obstructed" } })];
 }
 
 /** A plane that falls against the wind is met first. */
@@ -199,7 +215,7 @@ function finish(pressures: Pressures, blowing: Blowing, status: ValueStatus): Wi
     y += plane.falls === "+y" ? -sideways : sideways;
   }
   return {
-    id: `${toward}/${pressures.id}`,
+    id: pressures.id === "" ? toward : `${toward}/${pressures.id}`,
     toward,
     roof: pressures.roof,
     walls: pressures.walls,
@@ -233,6 +249,6 @@ function openNotes(input: WindInput, width: number, cases: readonly WindCase[]):
 }
 
 function unequal({ planes: [first, second] }: WindInput): readonly WindNote[] {
-  const differ = second && Math.abs(slopeOf(first.pitch) - slopeOf(second.pitch)) > 0.01;
+  const differ = first && second && Math.abs(slopeOf(first.pitch) - slopeOf(second.pitch)) > 0.01;
   return differ ? [{ kind: "unequal-slopes" }] : [];
 }

@@ -35,6 +35,22 @@ export function leastWind(edition: Edition): LeastWind {
   return { open: value(16), walls: value(16), roof: value(8) };
 }
 
+/** C_p of the windward and of the leeward face of a wall, both of which a wall that stands alone has. */
+const BOTH_FACES = 0.8 + 0.5;
+
+/**
+ * Wind on a wall of an open building or of a bare frame: q_h K_d G (0.8 + 0.5), the windward and leeward coefficients of
+ * Figure 27.3-1 on one wall, at least 16 psf. The standard gives free-standing walls (Figure 29.3-1) 1.3 to 1.6 by their
+ * shape; the coefficients are remembered, their sum is common practice.
+ * @returns psf, strength level
+ */
+export function loneWall(edition: Edition, q: VelocityPressure): Sourced {
+  const value = q.value * q.direction * gustFactor(edition).value * BOTH_FACES;
+  const floor = leastWind(edition).walls;
+  if (value < floor.value) return floor;
+  return { value, status: "memory", source: "ASCE 7 Figure 27.3-1, both faces of one wall" };
+}
+
 export interface Drag extends Sourced {
   readonly factors: readonly Factor[];
   /** the least wind governs */

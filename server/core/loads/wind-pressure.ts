@@ -108,7 +108,11 @@ export function velocityPressure(input: VelocityPressureInput): VelocityPressure
   const factors = [
     Kz,
     own("K_zt", input.topography),
-    own("K_e", input.elevation),
+    // by the file's height, but by a remembered formula
+    {
+      ...own("K_e", input.elevation),
+      ...(input.elevation === undefined ? {} : { status: "memory" as const }),
+    },
     ...(edition === "asce-7-16" ? [Kd] : []),
   ];
   return {

@@ -9,6 +9,7 @@ import { asLengthUnit, INCH, type LengthUnit, MILLIMETRE, type ScalarDimension }
 const LARGEST_SCALAR = 1e15;
 
 const CANONICAL: Readonly<Record<ScalarDimension, string>> = {
+  area: "ft²",
   pressure: "psf",
   stress: "psi",
   density: "lb/ft³",
@@ -72,7 +73,7 @@ export function parseScalar(text: string, dimension: ScalarDimension): Reading<n
   if (!number.ok) return number;
   const afterNumber = scan.at;
 
-  const written = scan.unit();
+  const written = dimension === "area" ? scan.areaUnit() : scan.unit();
   if (written === undefined) {
     const problem = scan.leftOver();
     if (problem !== undefined) return problem;

@@ -88,8 +88,8 @@ export function formatPitch(pitch: Pitch): string {
 
 /**
  * Prints a number with its unit and no more digits than it deserves.
- * @param value psf, psi, lb/ft³, lb, mph or degrees
- * @param units `mm` prints kPa, MPa, kg/m³, kN (N below 100 N), m/s
+ * @param value ft², psf, psi, lb/ft³, lb, mph or degrees
+ * @param units `mm` prints m², kPa, MPa, kg/m³, kN (N below 100 N), m/s
  */
 export function formatScalar(value: number, dimension: ScalarDimension, units: UnitSystem): string {
   if (!Number.isFinite(value)) return NO_NUMBER;
@@ -100,6 +100,7 @@ export function formatScalar(value: number, dimension: ScalarDimension, units: U
 }
 
 const INCH_UNITS: Readonly<Record<Exclude<ScalarDimension, "angle">, string>> = {
+  area: "ft²",
   pressure: "psf",
   stress: "psi",
   density: "lb/ft³",
@@ -109,7 +110,7 @@ const INCH_UNITS: Readonly<Record<Exclude<ScalarDimension, "angle">, string>> = 
 
 function metricUnit(value: number, dimension: Exclude<ScalarDimension, "angle">): string {
   if (dimension === "force") return Math.abs(value * perCanonical("N", "force")) < 100 ? "N" : "kN";
-  return { pressure: "kPa", stress: "MPa", density: "kg/m³", speed: "m/s" }[dimension];
+  return { area: "m²", pressure: "kPa", stress: "MPa", density: "kg/m³", speed: "m/s" }[dimension];
 }
 
 /** Three significant digits at least, four of a large number never cut: 793 psi, 1,280 lb, 12.5 psf, 2.15 kPa. */

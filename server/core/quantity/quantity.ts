@@ -1,6 +1,6 @@
 /**
  * Quantities as people write them in a frame file, read to exact values and printed again: the whole of
- * `quantity/` for the rest of the program. Lengths are whole nanometres; pressures psf, stresses psi,
+ * `quantity/` for the rest of the program. Lengths are whole nanometres; areas ft², pressures psf, stresses psi,
  * densities lb/ft³, forces and weights lb, speeds mph, angles degrees.
  */
 import type { Length } from "./length.ts";
@@ -41,6 +41,7 @@ const READERS: Readers = {
   length: parseLength,
   section: parseSection,
   pitch: parsePitch,
+  area: (text) => parseScalar(text, "area"),
   pressure: (text) => parseScalar(text, "pressure"),
   stress: (text) => parseScalar(text, "stress"),
   density: (text) => parseScalar(text, "density"),
@@ -53,6 +54,7 @@ const PRINTERS: Printers = {
   length: (value, units) => formatLength(value, units === "mm" ? "mm" : "worded"),
   section: formatSection,
   pitch: formatPitch,
+  area: (value, units) => formatScalar(value, "area", units),
   pressure: (value, units) => formatScalar(value, "pressure", units),
   stress: (value, units) => formatScalar(value, "stress", units),
   density: (value, units) => formatScalar(value, "density", units),
@@ -87,6 +89,7 @@ const EXAMPLES: Readonly<Record<Dimension, Readonly<Record<UnitSystem, readonly 
   length: { inch: ["8 ft 6 1/2 in", "5-1/2", "140 mm"], mm: ["2600", "140 mm", "8 ft 6 1/2 in"] },
   section: { inch: ["8x9", "5 1/2 x 7 1/4", "2x8 nominal"], mm: ["200x225", "140x190 mm"] },
   pitch: { inch: ["7:12", "30 deg"], mm: ["30 deg", "7:12"] },
+  area: { inch: ["24 ft²", "2.2 m²"], mm: ["2.2 m²", "24 ft²"] },
   pressure: { inch: ["40 psf", "1.9 kPa"], mm: ["1.9 kPa", "40 psf"] },
   stress: { inch: ["875 psi", "6 MPa"], mm: ["6 MPa", "875 psi"] },
   density: { inch: ["35 pcf", "560 kg/m3"], mm: ["560 kg/m3", "35 pcf"] },

@@ -154,6 +154,23 @@ export class Scanner {
     return name === undefined ? undefined : { unit: unitOf(name), at, end: this.at };
   }
 
+  /** Reads a unit of area, with its square behind the word (`ft²`, `ft2`, `m^2`) or in it (`sqft`); else as `unit`. */
+  areaUnit(): ScannedUnit | undefined {
+    this.skipBlanks();
+    const at = this.at;
+    const word = this.letters();
+    const mark = this.at;
+    if (this.peek() === "^") this.at++;
+    if ("2²".includes(this.peek()) && word !== "" && !this.done) {
+      this.at++;
+      return { unit: unitOf(`${word}2`), at, end: this.at };
+    }
+    this.at = mark;
+    if (word !== "" && this.peek() !== "/") return { unit: unitOf(word), at, end: this.at };
+    this.at = at;
+    return this.unit();
+  }
+
   /** Says what is wrong with text that is left over; undefined if only blanks are. */
   leftOver(): Unreadable | undefined {
     this.skipBlanks();
@@ -167,6 +184,12 @@ export class Scanner {
     return this.numberAhead
       ? unreadable("two-numbers", this.at, this.text.length)
       : unreadable("trailing-text", at, this.text.length);
+  }
+
+  private letters(): string {
+    const start = this.at;
+    while (isLetter(this.peek())) this.at++;
+    return this.text.slice(start, this.at);
   }
 
   private digits(): string {
@@ -257,9 +280,8 @@ export class Scanner {
 
   private unitWord(): string | undefined {
     const start = this.at;
-    while (isLetter(this.peek())) this.at++;
-    if (this.at === start) return undefined;
-    let name = this.text.slice(start, this.at);
+    let name = this.letters();
+    if (name === "") return undefined;
     if (this.peek() === "/" && isLetter(this.text.charAt(this.at + 1))) {
       this.at++;
       while (isLetter(this.peek())) this.at++;

@@ -1,6 +1,6 @@
 /**
  * Every unit that can be written, with its exact factor to the unit the engine computes in:
- * nanometres, psf, psi, lb/ft³, lb (force), mph, degrees.
+ * nanometres, ft², psf, psi, lb/ft³, lb (force), mph, degrees.
  *
  * Factors from NIST SP 811 (2008), appendix B, exact definitions (memory): 1 in = 25.4 mm, 1 lb = 0.45359237 kg,
  * standard gravity 9.80665 m/s², 1 mi = 1609.344 m. A mass in kg stands for its weight under standard gravity.
@@ -9,7 +9,7 @@ import { decimal, divide, multiply, type Rational, rational } from "./rational.t
 import type { UnitSystem } from "./reading.ts";
 
 /** The dimensions that are one number and one unit. */
-export type ScalarDimension = "pressure" | "stress" | "density" | "force" | "speed" | "angle";
+export type ScalarDimension = "area" | "pressure" | "stress" | "density" | "force" | "speed" | "angle";
 
 export interface Unit {
   /** its usual spelling */
@@ -59,6 +59,8 @@ const TABLE: readonly (readonly [string, Unit["system"], Unit["factors"], readon
   ["mm", "mm", { length: MILLIMETRE.nanometres }, ["millimetre", "millimetres", "millimeter", "millimeters"]],
   ["cm", "mm", { length: rational(10_000_000n) }, ["centimetre", "centimetres", "centimeter", "centimeters"]],
   ["m", "mm", { length: rational(1_000_000_000n) }, ["metre", "metres", "meter", "meters"]],
+  ["ft²", "inch", { area: ONE }, ["ft2", "sf", "sqft"]],
+  ["m²", "mm", { area: divide(ONE, square(FOOT_IN_METRES)) }, ["m2", "sqm"]],
   ["psf", "inch", { pressure: ONE }, ["lb/ft2", "lb/ft²", "lbf/ft2", "lbf/ft²", "lb/sf"]],
   ["psi", "inch", { pressure: rational(144n), stress: ONE }, ["lb/in2", "lb/in²", "lbf/in2", "lbf/in²"]],
   ["ksi", "inch", { stress: rational(1000n) }, ["kip/in2", "kip/in²"]],

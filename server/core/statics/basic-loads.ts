@@ -7,12 +7,14 @@ import type { Wind } from "../loads/wind-cases.ts";
 import type { Model } from "../model/model.ts";
 import { inches } from "../quantity/length.ts";
 import { densityOf } from "../wood/timber-weight.ts";
+import { type FrameEnclosure, sideLoads } from "./enclosure.ts";
 import { type FloorPlan, floorLives, floorPlans, floorWeights } from "./floor-loads.ts";
 import { type LineLoad, onLevelArea, onSlopeArea, ownWeight, roofStrips, type Strip } from "./line-loads.ts";
 import { holdersOf, type Partial } from "./partial-loads.ts";
 import { partialRoof } from "./partial-roof.ts";
 import { pitchOf, type SlopeSnow, slopeSnow, snowLoads } from "./snow-loads.ts";
 import { windLoads } from "./wind-loads.ts";
+import { needsWind } from "./wind-need.ts";
 
 export interface BasicLoad {
   /** `D`, `S/balanced`, `S/balanced/walls-2`, `S/unbalanced-leeward/A`, `Lr`, `W/+y/A`, `L/loft` */
@@ -43,6 +45,8 @@ export interface BasicLoads {
   readonly gaps: readonly LoadGap[];
   readonly snow: SlopeSnow | undefined;
   readonly wind: Wind | undefined;
+  /** how closed the building is, which the wind's cases follow */
+  readonly enclosure: FrameEnclosure | undefined;
   readonly roof: RoofDead | undefined;
   readonly live: readonly StripLive[];
   readonly strips: readonly Strip[];
@@ -82,7 +86,12 @@ function deadLoad(
     id: "D",
     kind: "D",
     vertical: true,
-    loads: [...own, ...floorWeights(floors), ...(roof ? strips.map((s) => onSlopeArea(s, roof.total)) : [])],
+    loads: [
+      ...own,
+      ...floorWeights(floors),
+      ...sideLoads(model),
+      ...(roof ? strips.map((s) => onSlopeArea(s, roof.total)) : []),
+    ],
   };
 }
 
@@ -113,7 +122,7 @@ export function basicLoads(model: Model): BasicLoads {
   const live = roofLivesOf(frame, strips);
   if (roofed && !snow) gaps.push({ what: "snow", path: frame.site.snow?.path ?? frame.site.path });
   const wind = windLoads(model, strips);
-  if (roofed && !wind) gaps.push({ what: "wind", path: frame.site.wind?.path ?? frame.site.path });
+  if (!wind && needsWind(model)) gaps.push({ what: "wind", path: frame.site.wind?.path ?? frame.site.path });
   const holders = holdersOf(model);
   return {
     all: [
@@ -127,6 +136,7 @@ export function basicLoads(model: Model): BasicLoads {
     gaps,
     snow,
     wind: wind?.wind,
+    enclosure: wind?.enclosure,
     roof,
     live,
     strips,

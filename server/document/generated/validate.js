@@ -2,12 +2,13 @@
 "use strict";
 export const validate = validate52;
 
-const schema19 = {"$schema":"https://json-schema.org/draft/2020-12/schema","$id":"frame.schema.json","title":"Timber frame","$comment":"x-quantity: what a value measures. x-ref: what its words name. x-default-source: why the default is what it is.","description":"A small timber frame. Bents are numbered, walls lettered; x runs along the walls, y across the bents, z up.","type":"object","additionalProperties":false,"properties":{"frame":{"description":"What the frame is called, on every drawing.","type":"string","examples":["Cider-press pavilion"]},"format":{"description":"The version of this format.","type":"integer","const":1,"default":1,"x-default-source":"the only one so far","examples":[1]},"units":{"description":"What a bare number means. Any length may name its own unit.","type":"string","enum":["inch","mm"],"examples":["inch"],"default":"inch","x-default-source":"common practice"},"basis":{"description":"The rules it is judged by.","type":"object","additionalProperties":false,"properties":{"loads":{"description":"The load standard. The ground snow of 7-22 is at strength level and must not be mixed with 7-16.","type":"string","enum":["asce-7-16","asce-7-22"],"examples":["asce-7-16"]},"risk-category":{"description":"How much depends on it: i for farm and small storage buildings, ii for most others.","type":"string","enum":["i","ii","iii","iv"],"examples":["i"]}},"examples":["{loads: asce-7-16, risk-category: i}"]},"site":{"description":"What only the place can give.","type":"object","additionalProperties":false,"properties":{"snow":{"description":"The snow that the roof carries.","type":"object","additionalProperties":false,"properties":{"ground":{"description":"Ground snow load from the map of the load standard or the building office.","type":["string","number"],"x-quantity":"pressure","examples":["45 psf","2.2 kPa"]},"exposure":{"description":"How freely the wind blows over the roof.","type":"string","enum":["fully-exposed","partially-exposed","sheltered"],"examples":["fully-exposed"]},"thermal":{"description":"How warm the roof is below the snow.","type":"string","enum":["open","heated","cold-ventilated","freezer","greenhouse"],"examples":["open"]},"slides":{"description":"The covering sheds snow and nothing at the eaves holds it.","type":"boolean","examples":[true],"default":false,"x-default-source":"common practice"},"winter-wind":{"description":"Winter wind parameter W2 of the site, from the map of ASCE 7-22: the share of the winter in which the wind blows over 10 mph. Needed with asce-7-22 where snow drifts over the ridge: purlins, propped rafters, or over 20 ft from eave to ridge.","type":"number","exclusiveMinimum":0,"maximum":1,"examples":[0.45]}},"examples":["{ground: 45 psf, exposure: partially-exposed, thermal: open}"]},"wind":{"description":"The wind that the frame stands against.","type":"object","additionalProperties":false,"properties":{"speed":{"description":"Basic wind speed from the map for the risk category, three-second gust.","type":["string","number"],"x-quantity":"speed","examples":["107 mph"]},"exposure":{"description":"B: among trees and houses. C: open country. D: by open water.","type":"string","enum":["B","C","D"],"examples":["B"]},"flow":{"description":"Under an open roof: clear, or obstructed when goods are stacked over half of the opening.","type":"string","enum":["clear","obstructed"],"examples":["clear"]}},"examples":["{speed: 107 mph, exposure: C, flow: clear}"]},"frost-depth":{"description":"How deep the ground freezes.","type":["string","number"],"x-quantity":"length","examples":["32 in"]},"soil":{"description":"What the piers stand on.","type":"string","enum":["sand","gravel","clay","sedimentary-rock","bedrock"],"examples":["sand"]},"ground":{"description":"The height of the ground above the datum, by bent (2), by wall (B) or at a place (A3). A place's own key wins.","type":"object","additionalProperties":false,"patternProperties":{"^(?:[1-9][0-9]*|[A-Z](?:[1-9][0-9]*)?)$":{"description":"The height of the ground here.","type":["string","number"],"x-quantity":"length","examples":["-4 in"]}},"x-ref":["wall","bent","place"],"examples":["{1: 0, 2: -4 in, 3: -11 in}"]}}},"timber":{"description":"The classes of timber, each under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"description":"A class of timber.","type":"object","additionalProperties":false,"properties":{"species":{"$ref":"#/$defs/species"},"grade":{"description":"The grade. Own-sawn timber without a stamp counts as No. 2.","type":"string","x-ref":["grade"],"examples":["no-1","no-2","select-structural"]},"seasoning":{"description":"green: cut and joined wet. dry: 19 percent moisture or less.","type":"string","enum":["green","dry"],"examples":["green"],"default":"green","x-default-source":"common practice"},"surface":{"description":"rough: as sawn. planed: dressed to size.","type":"string","enum":["rough","planed"],"examples":["rough"],"default":"rough","x-default-source":"common practice"},"values":{"description":"Reference design values of your own, instead of the tabled ones.","type":"object","additionalProperties":false,"properties":{"Fb":{"description":"Bending stress (Fb).","type":["string","number"],"x-quantity":"stress","examples":["875 psi"]},"Ft":{"description":"Tension along the grain.","type":["string","number"],"x-quantity":"stress","examples":["450 psi"]},"Fv":{"description":"Shear along the grain.","type":["string","number"],"x-quantity":"stress","examples":["135 psi"]},"Fc-perp":{"description":"Compression across the grain.","type":["string","number"],"x-quantity":"stress","examples":["335 psi"]},"Fc":{"description":"Compression along the grain.","type":["string","number"],"x-quantity":"stress","examples":["900 psi"]},"E":{"description":"Modulus of elasticity.","type":["string","number"],"x-quantity":"stress","examples":["1100000 psi"]},"E-min":{"description":"Modulus of elasticity for stability.","type":["string","number"],"x-quantity":"stress","examples":["400000 psi"]},"G":{"description":"Specific gravity, ovendry.","type":"number","exclusiveMinimum":0,"maximum":1.5,"examples":[0.36]}},"examples":["{Fb: 875 psi}"],"minProperties":1},"because":{"description":"Where your own values come from.","type":"string","examples":["graded by a licensed grader, May 2027"]},"weight":{"description":"Weight of your own, instead of the usual one.","type":["string","number"],"x-quantity":"density","examples":["35 pcf"]}},"required":["species"],"examples":["{species: eastern-white-pine, grade: no-1, seasoning: green, surface: rough}"],"dependentRequired":{"values":["because"]}},"examples":["{frame: {species: eastern-white-pine, grade: no-1}}"],"minProperties":1},"mill":{"description":"What the saw and the logs can give.","type":"object","additionalProperties":false,"properties":{"longest-cut":{"description":"The longest timber the mill can saw.","type":["string","number"],"x-quantity":"length","examples":["21 ft"]},"kerf":{"description":"What the blade takes.","type":["string","number"],"x-quantity":"length","examples":["3/32 in"]},"logs":{"description":"The logs at hand.","type":"array","items":{"description":"Logs of one kind.","type":"object","additionalProperties":false,"properties":{"species":{"$ref":"#/$defs/species"},"small-end":{"description":"Diameter at the small end, inside the bark.","type":["string","number"],"x-quantity":"length","examples":["19 in"]},"length":{"description":"How long the logs are.","type":["string","number"],"x-quantity":"length","examples":["22 ft"]},"count":{"description":"How many logs of this kind.","type":"integer","minimum":1,"maximum":1000,"examples":[9]}},"required":["small-end","length","count"],"examples":["{species: eastern-white-pine, small-end: 19 in, length: 22 ft, count: 9}"]},"examples":["[{species: eastern-white-pine, small-end: 19 in, length: 22 ft, count: 9}]"]}}},"grid":{"description":"The lines everything is placed by.","type":"object","additionalProperties":false,"properties":{"walls":{"description":"The walls, lettered, each with its distance from the first.","type":"object","additionalProperties":false,"patternProperties":{"^[A-Z]$":{"$ref":"#/$defs/wallLine"}},"minProperties":1,"examples":["{A: 0, B: 13 ft}"]},"bents":{"description":"The bents, numbered, each with its distance from the first.","type":"object","additionalProperties":false,"patternProperties":{"^[1-9][0-9]*$":{"$ref":"#/$defs/bentLine"}},"minProperties":1,"examples":["{1: 0, 2: 9 ft, 3: 18 ft}"]},"levels":{"description":"Heights above the datum, each under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"description":"This height above the datum.","type":["string","number"],"x-quantity":"length","examples":["7 ft 10 in"]},"examples":["{pier-top: 8 in, tie-top: 7 ft 10 in, eave: 9 ft 4 in}"]}},"required":["walls","bents"],"examples":["{walls: {A: 0, B: 13 ft}, bents: {1: 0, 2: 9 ft}}"]},"members":{"description":"The timbers, each entry under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"$ref":"#/$defs/member"},"examples":["{post: {kind: post, section: 8x8, at: [A1, A2, B1, B2]}}"],"minProperties":1},"joints":{"description":"The joints, each entry under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"$ref":"#/$defs/joint"},"examples":["{post-head: {kind: mortise-and-tenon, of: post, into: plate}}"]},"roof":{"description":"The roof and what lies on it.","type":"object","required":["kind"],"discriminator":{"propertyName":"kind"},"oneOf":[{"$ref":"#/$defs/roof-gable"},{"$ref":"#/$defs/roof-shed"}]},"piers":{"description":"The piers, each entry under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"$ref":"#/$defs/pier"},"examples":["{all: {under: post, kind: tube, diameter: 16 in, depth: 50 in}}"]},"floors":{"description":"Floors, each under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"description":"A floor and what it carries.","type":"object","additionalProperties":false,"properties":{"on":{"description":"The row of joists or beams that carries it. Its boards run from edge to edge, over level timbers beside them too.","type":"string","x-ref":["member"],"examples":["joist"]},"live":{"description":"What people and goods weigh on it. ASCE 7 Table 4.3-1, from memory: sleeping rooms 30 psf, other rooms 40, an attic with little storage 20, light storage 125. It is taken without the reduction that large areas may have.","type":["string","number"],"x-quantity":"pressure","examples":["30 psf","40 psf"]},"deck":{"description":"What is walked on. Without it boards of 1 in are taken.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"boards, or structural panels.","type":"string","enum":["boards","panels"],"examples":["boards"]},"thickness":{"description":"How thick it is.","type":["string","number"],"x-quantity":"length","examples":["1 1/2 in"]}},"required":["kind"],"examples":["{kind: boards, thickness: 1 1/2 in}"]},"dead":{"description":"What everything that lies on the joists weighs, in place of the deck's own weight: with a ceiling or a second layer.","type":["string","number"],"x-quantity":"pressure","examples":["8 psf"]}},"required":["on","live"],"examples":["{on: joist, live: 30 psf}"]},"examples":["{loft: {on: joist, live: 30 psf}}"]},"crew":{"description":"Who and what lifts the timbers.","type":"object","additionalProperties":false,"properties":{"people":{"description":"How many people.","type":"integer","minimum":1,"maximum":200,"examples":[2]},"each":{"description":"What one person lifts.","type":["string","number"],"x-quantity":"force","examples":["80 lb"]},"machine":{"description":"A machine that helps.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"What kind of machine it is.","type":"string","enum":["forks","crane","hoist","gin-pole"],"examples":["forks"]},"limit":{"description":"The most it lifts.","type":["string","number"],"x-quantity":"force","examples":["1500 lb"]}},"required":["kind"],"examples":["{kind: forks, limit: 1500 lb}"]}},"examples":["{people: 2, each: 80 lb}"]},"prices":{"description":"What one of each costs, in your own money.","type":"object","additionalProperties":{"description":"The price of one.","type":"number","minimum":0,"examples":[7.1]},"examples":["{concrete-bag: 7.10, peg: 1.80}"]},"accept":{"description":"Findings that you accept, each with its reason. They stay listed in every report.","type":"array","items":{"description":"An accepted finding.","type":"object","additionalProperties":false,"properties":{"check":{"description":"The name of the check.","type":"string","x-ref":["check"],"examples":["post-slender"]},"at":{"description":"The stick, joint or pier it holds for. Without it: everywhere.","type":"string","x-ref":["stick"],"examples":["post@A2"]},"because":{"description":"Why it is acceptable.","type":"string","examples":["reviewed by the engineer, May 2027"]}},"required":["check","because"]},"examples":["[{check: post-slender, at: post@A2, because: \"reviewed by the engineer, May 2027\"}]"]}},"required":["grid","timber","members"],"$defs":{"place":{"description":"A place of the grid: a wall and a bent (A1), or so far along a wall from bent 1 (B@4 ft 9 in).","type":"string","pattern":"^[A-Z](?:[1-9][0-9]*|@.+)$","x-quantity":"grid-place","x-ref":["place"],"examples":["A1","B@4 ft 9 in"]},"places":{"description":"Where it stands: one place of the grid or a list of them.","type":["string","array"],"pattern":"^[A-Z](?:[1-9][0-9]*|@.+)$","items":{"$ref":"#/$defs/place"},"minItems":1,"x-quantity":"grid-place","x-ref":["place"],"examples":["[A1, A2, B1, B2]"]},"walls":{"description":"The walls it runs along: one letter or a list.","type":["string","array"],"pattern":"^[A-Z]$","items":{"description":"A wall of the grid.","type":"string","pattern":"^[A-Z]$","x-ref":["wall"],"examples":["A"]},"minItems":1,"x-ref":["wall"],"examples":["[A, B]"]},"bents":{"description":"The bents it stands in: one number or a list.","type":["string","integer","array"],"pattern":"^[1-9][0-9]*$","minimum":1,"items":{"description":"A bent of the grid.","type":["string","integer"],"pattern":"^[1-9][0-9]*$","minimum":1,"x-ref":["bent"],"examples":[1]},"minItems":1,"x-ref":["bent"],"examples":["[1, 2, 3]"]},"timbers":{"description":"One timber or a list: the name of an entry (post), a kind, or a single stick (post@A1).","type":["string","array"],"items":{"description":"An entry, a kind or a single stick.","type":"string","x-ref":["member","stick","kind"],"examples":["post","post@A1"]},"minItems":1,"x-ref":["member","stick","kind"],"examples":["post","[knee, tie-knee]"]},"height":{"description":"A height: the name of a level, or a length above the datum.","type":["string","number"],"x-quantity":"height","examples":["eave","9 ft 4 in"],"x-ref":["level"]},"section":{"description":"Width by depth, actual sizes: 8x9 is 8 in wide and 9 in deep. Depth stands upright in a lying timber, lies across the bent in a post, and in their plane in braces and rafters. `2x8 nominal` is planed lumber.","type":["string","number"],"x-quantity":"section","examples":["8x9","5 1/2 x 7 1/4","2x8 nominal"]},"timberName":{"description":"The class of timber it is cut from, a name under `timber`. Without it, the first class that fits.","type":"string","x-ref":["class"],"examples":["frame"]},"species":{"description":"The wood: a species (white-oak) or a group of the lumber grades (eastern-hemlock-tamarack).","type":"string","x-ref":["species"],"examples":["eastern-white-pine","white-oak"]},"wallLine":{"description":"How far the wall stands from the first wall, across the bents.","type":["string","number","object"],"x-quantity":"length","additionalProperties":false,"properties":{"at":{"description":"How far it stands from the first line of the grid.","type":["string","number"],"x-quantity":"length","examples":["13 ft","9 ft"]},"reference":{"description":"Which face of the timbers lies on this line. Without it: the outside face in outer lines, the center in inner ones.","type":"string","enum":["center","outward","toward-1","toward-a"],"examples":["center"]}},"required":["at"],"examples":["13 ft","{at: 13 ft, reference: center}"]},"bentLine":{"description":"How far the bent stands from the first bent, along the walls.","type":["string","number","object"],"x-quantity":"length","additionalProperties":false,"properties":{"at":{"description":"How far it stands from the first line of the grid.","type":["string","number"],"x-quantity":"length","examples":["13 ft","9 ft"]},"reference":{"description":"Which face of the timbers lies on this line. Without it: the outside face in outer lines, the center in inner ones.","type":"string","enum":["center","outward","toward-1","toward-a"],"examples":["center"]}},"required":["at"],"examples":["9 ft","{at: 9 ft, reference: toward-1}"]},"from":{"description":"Where it starts: a wall or bent, a place, a level, or a timber (then at that timber's near face).","type":["string","integer"],"x-ref":["wall","bent","place","level","member","pier-top"],"examples":["A","1","pier-top"]},"to":{"description":"Where it ends: a wall or bent, a place, a level, or a timber (then at that timber's near face).","type":["string","integer"],"x-ref":["wall","bent","place","level","member"],"examples":["B","3","plate"]},"splice":{"description":"Divides a long timber in two, joined end to end.","type":"object","additionalProperties":false,"properties":{"at":{"description":"The grid line or place where the joint sits.","type":["string","integer"],"x-ref":["bent","wall","place"],"examples":["2"]},"kind":{"description":"The joint that holds the two lengths together.","type":"string","enum":["half-lap-scarf"],"examples":["half-lap-scarf"],"default":"half-lap-scarf","x-default-source":"common practice"}},"required":["at"],"examples":["{at: 2, kind: half-lap-scarf}"]},"memberOverhang":{"description":"How far it runs past its first and its last grid line.","type":["string","number","object"],"x-quantity":"length","additionalProperties":false,"properties":{"from":{"description":"Past its first grid line.","type":["string","number"],"x-quantity":"length","examples":["12 in"]},"to":{"description":"Past its last grid line.","type":["string","number"],"x-quantity":"length","examples":["12 in"]}},"examples":["12 in","{from: 12 in, to: 0}"]},"spacing":{"description":"The most allowed from center to center.","type":["string","number"],"x-quantity":"length","examples":["24 in","30 in"]},"count":{"description":"How many, instead of a spacing.","type":"integer","minimum":1,"maximum":500,"examples":[7]},"layout":{"description":"even: the same spacing throughout. fixed: exactly the spacing, the remainder in the last bay.","type":"string","enum":["even","fixed"],"examples":["even"],"default":"even","x-default-source":"common practice"},"face":{"description":"Across the thickness: flush with the reference faces of its timbers, or in the middle of them.","type":"string","enum":["reference","center"],"examples":["reference"],"default":"reference","x-default-source":"common practice"},"between":{"description":"The two timbers it stands between, by entry or single stick.","type":"array","minItems":2,"maxItems":2,"items":{"description":"One of the two timbers.","type":"string","x-ref":["member","stick"],"examples":["post"]},"x-ref":["member","stick"],"examples":["[post, plate]"]},"leg":{"description":"Along each of the two timbers, from the inner corner of their housed faces to the far end of the brace's bearing.","type":["string","number"],"x-quantity":"length","examples":["36 in"]},"legs":{"description":"Unequal legs, each by the name of the timber it lies along.","type":"object","additionalProperties":{"description":"The leg along this timber.","type":["string","number"],"x-quantity":"length","examples":["54 in"]},"minProperties":2,"maxProperties":2,"x-ref":["member"],"examples":["{post: 54 in, plate: 36 in}"]},"curve":{"description":"Hollows the long edge, the one away from the corner. What is left there is the depth less the rise.","type":"object","additionalProperties":false,"properties":{"radius":{"description":"The radius of the hollow edge.","type":["string","number"],"x-quantity":"length","examples":["100 in"]},"rise":{"description":"How deep the hollow is in its middle.","type":["string","number"],"x-quantity":"length","examples":["2 in"]}},"examples":["{radius: 100 in}"],"minProperties":1,"maxProperties":1},"above":{"description":"It sits above its upper timber instead of below.","type":"boolean","examples":[true],"default":false,"x-default-source":"common practice"},"turned":{"description":"Swaps width and depth: the timber is turned a quarter about its own axis.","type":"boolean","examples":[true],"default":false,"x-default-source":"common practice"},"ends":{"description":"Both ends placed by hand, for what the grid cannot say; `kind` then only says what the timber does.","type":"array","minItems":2,"maxItems":2,"items":{"$ref":"#/$defs/endPlace"},"examples":["[{at: A1, level: tie-top}, {at: A2, level: tie-top, offset: [0, 4 in, 0]}]"]},"hungOn":{"description":"The post that carries it like a gate leaf: the name of a single stick.","type":"string","x-ref":["stick"],"examples":["post@A1"]},"endPlace":{"description":"One end, placed by hand.","type":"object","additionalProperties":false,"properties":{"at":{"$ref":"#/$defs/place"},"level":{"$ref":"#/$defs/height"},"offset":{"description":"From there, along the walls, across the bents and upwards.","type":"array","minItems":3,"maxItems":3,"items":{"description":"An offset, negative the other way.","type":["string","number"],"x-quantity":"length","examples":["4 in","0"]},"examples":["[0, 4 in, 0]"]}},"examples":["{at: A1, level: tie-top}"]},"member-post":{"description":"An upright timber from the ground or a floor to what it carries.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"An upright timber from the ground or a floor to what it carries.","const":"post","examples":["post"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"at":{"$ref":"#/$defs/places"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-plate":{"description":"A lying timber on top of the posts that carries the rafters.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber on top of the posts that carries the rafters.","const":"plate","examples":["plate"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-sill":{"description":"A lying timber at the foot of the posts.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber at the foot of the posts.","const":"sill","examples":["sill"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-girt":{"description":"A lying timber between posts, below the plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber between posts, below the plate.","const":"girt","examples":["girt"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-tie":{"description":"A lying timber across a bent that holds the walls together.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber across a bent that holds the walls together.","const":"tie","examples":["tie"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-beam":{"description":"A lying timber that carries others.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber that carries others.","const":"beam","examples":["beam"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-joist":{"description":"One of a row of timbers that carry a floor.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"One of a row of timbers that carry a floor.","const":"joist","examples":["joist"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-purlin":{"description":"One of a row of timbers along the roof that carry the deck or the covering.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"One of a row of timbers along the roof that carry the deck or the covering.","const":"purlin","examples":["purlin"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-king-post":{"description":"The upright in the middle of a bent, from the tie to the ridge.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The upright in the middle of a bent, from the tie to the ridge.","const":"king-post","examples":["king-post"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"bents":{"$ref":"#/$defs/bents"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-strut":{"description":"A timber that props one timber from another: upright at a place of the grid, or slanting between two timbers.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A timber that props one timber from another: upright at a place of the grid, or slanting between two timbers.","const":"strut","examples":["strut"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"at":{"$ref":"#/$defs/places"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"between":{"$ref":"#/$defs/between"},"leg":{"$ref":"#/$defs/leg"},"legs":{"$ref":"#/$defs/legs"},"curve":{"$ref":"#/$defs/curve"},"above":{"$ref":"#/$defs/above"},"face":{"$ref":"#/$defs/face"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-brace":{"description":"A slanting timber in the corner of two others. One entry makes a brace at every corner where it fits.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A slanting timber in the corner of two others. One entry makes a brace at every corner where it fits.","const":"brace","examples":["brace"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"between":{"$ref":"#/$defs/between"},"leg":{"$ref":"#/$defs/leg"},"legs":{"$ref":"#/$defs/legs"},"curve":{"$ref":"#/$defs/curve"},"above":{"$ref":"#/$defs/above"},"face":{"$ref":"#/$defs/face"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section","between"]},"member-ridge":{"description":"The lying timber at the top, midway between the plates, that the rafters head into.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The lying timber at the top, midway between the plates, that the rafters head into.","const":"ridge","examples":["ridge"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"overhang":{"$ref":"#/$defs/memberOverhang"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-rafter":{"description":"A rafter that is a timber of its own, such as a principal rafter. Common rafters stand under `roof`.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A rafter that is a timber of its own, such as a principal rafter. Common rafters stand under `roof`.","const":"rafter","examples":["rafter"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"bents":{"$ref":"#/$defs/bents"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"overhang":{"$ref":"#/$defs/memberOverhang"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member":{"description":"A kind of timber. One entry may stand for many sticks.","type":"object","required":["kind"],"discriminator":{"propertyName":"kind"},"oneOf":[{"$ref":"#/$defs/member-post"},{"$ref":"#/$defs/member-plate"},{"$ref":"#/$defs/member-sill"},{"$ref":"#/$defs/member-girt"},{"$ref":"#/$defs/member-tie"},{"$ref":"#/$defs/member-beam"},{"$ref":"#/$defs/member-joist"},{"$ref":"#/$defs/member-purlin"},{"$ref":"#/$defs/member-king-post"},{"$ref":"#/$defs/member-strut"},{"$ref":"#/$defs/member-brace"},{"$ref":"#/$defs/member-ridge"},{"$ref":"#/$defs/member-rafter"}]},"tenon":{"description":"The tenon. It lies along the grain of the timber it enters.","type":"object","additionalProperties":false,"properties":{"thickness":{"description":"Between its cheeks.","type":["string","number"],"x-quantity":"length","examples":["2 in","1 1/2 in"]},"length":{"description":"From the shoulder to its end.","type":["string","number"],"x-quantity":"length","examples":["6 1/2 in"]},"width":{"description":"Across the grain of the mortised timber. Without it: full width, less 1 in at a timber's free end.","type":["string","number"],"x-quantity":"length","examples":["7 in"]},"set-in":{"description":"From the reference face of the mortised timber to the near cheek. Without it: 2 in, braces 1 1/2 in.","type":["string","number"],"x-quantity":"length","examples":["2 in"]},"through":{"description":"It goes right through and ends flush, or past it by `tail`.","type":"boolean","examples":[true],"default":false,"x-default-source":"common practice"}},"examples":["{thickness: 2 in, length: 6 1/2 in}"]},"housing":{"description":"How deep the whole end is let into the other timber.","type":["string","number"],"x-quantity":"length","examples":["1/2 in","3/4 in"]},"wedge":{"description":"The wedge that locks the joint.","type":"object","additionalProperties":false,"properties":{"species":{"$ref":"#/$defs/species"},"slope":{"description":"Its slope. Without it: 1 in 10.","type":["string","number"],"x-quantity":"pitch","examples":["1:10"]}},"examples":["{species: white-oak}"]},"tail":{"description":"How far a through tenon stands out past the far face.","type":["string","number"],"x-quantity":"length","examples":["4 in"]},"lap":{"description":"The length of the lap along the grain.","type":["string","number"],"x-quantity":"length","examples":["16 in"]},"onePeg":{"description":"The pegs that hold the tenon.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many pegs each joint has; 0 for a joint without pegs.","type":"integer","minimum":0,"maximum":24,"examples":[2],"default":1,"x-default-source":"common practice"},"diameter":{"description":"How thick the pegs are.","type":["string","number"],"x-quantity":"length","examples":["3/4 in","1 in"]},"draw":{"description":"How far the hole in the tenon is set toward the shoulder, so that the peg pulls the joint tight.","type":["string","number"],"x-quantity":"length","examples":["1/8 in","3/32 in"]}},"examples":["{count: 2, diameter: 3/4 in}"]},"twoPegs":{"description":"The pegs that hold the tenon.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many pegs each joint has; 0 for a joint without pegs.","type":"integer","minimum":0,"maximum":24,"examples":[2],"default":2,"x-default-source":"common practice"},"diameter":{"description":"How thick the pegs are.","type":["string","number"],"x-quantity":"length","examples":["3/4 in","1 in"]},"draw":{"description":"How far the hole in the tenon is set toward the shoulder, so that the peg pulls the joint tight.","type":["string","number"],"x-quantity":"length","examples":["1/8 in","3/32 in"]}},"examples":["{count: 2, diameter: 3/4 in}"]},"fourPegs":{"description":"The pegs that hold the tenon.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many pegs each joint has; 0 for a joint without pegs.","type":"integer","minimum":0,"maximum":24,"examples":[2],"default":4,"x-default-source":"common practice"},"diameter":{"description":"How thick the pegs are.","type":["string","number"],"x-quantity":"length","examples":["3/4 in","1 in"]},"draw":{"description":"How far the hole in the tenon is set toward the shoulder, so that the peg pulls the joint tight.","type":["string","number"],"x-quantity":"length","examples":["1/8 in","3/32 in"]}},"examples":["{count: 2, diameter: 3/4 in}"]},"joint-mortise-and-tenon":{"description":"A tenon in a mortise, held by pegs.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A tenon in a mortise, held by pegs.","const":"mortise-and-tenon","examples":["mortise-and-tenon"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"},"tenon":{"$ref":"#/$defs/tenon"},"pegs":{"$ref":"#/$defs/twoPegs"},"tail":{"$ref":"#/$defs/tail"},"wedge":{"$ref":"#/$defs/wedge"}},"required":["kind","of","into"]},"joint-wedged-half-dovetail":{"description":"A through tenon, level on top and cut up below, that drops into its mortise and is locked by a wedge above.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A through tenon, level on top and cut up below, that drops into its mortise and is locked by a wedge above.","const":"wedged-half-dovetail","examples":["wedged-half-dovetail"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"},"tenon":{"$ref":"#/$defs/tenon"},"drop":{"description":"How far the lower edge is cut up at the shoulder, and how far the timber drops as it goes in.","type":["string","number"],"x-quantity":"length","examples":["1 1/4 in"]},"wedge":{"$ref":"#/$defs/wedge"},"pegs":{"$ref":"#/$defs/twoPegs"},"tail":{"$ref":"#/$defs/tail"}},"required":["kind","of","into"]},"joint-brace-tenon":{"description":"The tenon at each end of a brace.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The tenon at each end of a brace.","const":"brace-tenon","examples":["brace-tenon"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"},"tenon":{"$ref":"#/$defs/tenon"},"pegs":{"$ref":"#/$defs/onePeg"}},"required":["kind","of","into"]},"joint-birds-mouth":{"description":"A notch in a rafter that sits on the plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A notch in a rafter that sits on the plate.","const":"birds-mouth","examples":["birds-mouth"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"seat":{"description":"The level cut of the notch.","type":["string","number"],"x-quantity":"length","examples":["3 1/2 in"]}},"required":["kind","of","into"]},"joint-housed":{"description":"The whole end let into the other timber.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The whole end let into the other timber.","const":"housed","examples":["housed"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"}},"required":["kind","of","into"]},"joint-housed-dovetail":{"description":"A dovetail at the end of a joist that drops into a housing.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A dovetail at the end of a joist that drops into a housing.","const":"housed-dovetail","examples":["housed-dovetail"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"},"dovetail":{"description":"The dovetail.","type":"object","additionalProperties":false,"properties":{"length":{"description":"How far it reaches into the beam.","type":["string","number"],"x-quantity":"length","examples":["3 in"]},"depth":{"description":"How deep the dovetail is cut.","type":["string","number"],"x-quantity":"length","examples":["3 in"]},"flare":{"description":"How much it widens on each side.","type":["string","number"],"x-quantity":"length","examples":["1/2 in"]}},"examples":["{length: 3 in, depth: 3 in, flare: 1/2 in}"]}},"required":["kind","of","into"]},"joint-pocket":{"description":"A joist's end that drops into a pocket open at the top.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A joist's end that drops into a pocket open at the top.","const":"pocket","examples":["pocket"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"}},"required":["kind","of","into"]},"joint-corner-half-lap":{"description":"Two timbers that cross at a corner, each cut away by half.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Two timbers that cross at a corner, each cut away by half.","const":"corner-half-lap","examples":["corner-half-lap"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"lap":{"$ref":"#/$defs/lap"},"pegs":{"$ref":"#/$defs/onePeg"}},"required":["kind","of","into"]},"joint-half-lap-scarf":{"description":"Two lengths of a timber lapped end to end.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Two lengths of a timber lapped end to end.","const":"half-lap-scarf","examples":["half-lap-scarf"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"lap":{"$ref":"#/$defs/lap"},"pegs":{"$ref":"#/$defs/fourPegs"}},"required":["kind","of","into"]},"joint":{"description":"A joint, at every place where its timbers meet.","type":"object","required":["kind"],"discriminator":{"propertyName":"kind"},"oneOf":[{"$ref":"#/$defs/joint-mortise-and-tenon"},{"$ref":"#/$defs/joint-wedged-half-dovetail"},{"$ref":"#/$defs/joint-brace-tenon"},{"$ref":"#/$defs/joint-birds-mouth"},{"$ref":"#/$defs/joint-housed"},{"$ref":"#/$defs/joint-housed-dovetail"},{"$ref":"#/$defs/joint-pocket"},{"$ref":"#/$defs/joint-corner-half-lap"},{"$ref":"#/$defs/joint-half-lap-scarf"}]},"rafters":{"description":"The common rafters of the roof.","type":"object","additionalProperties":false,"properties":{"section":{"$ref":"#/$defs/section"},"timber":{"$ref":"#/$defs/timberName"},"spacing":{"description":"The most allowed from center to center; divided evenly between the rake rafters.","type":["string","number"],"x-quantity":"length","examples":["30 in","24 in"]},"count":{"description":"How many on each slope, instead of a spacing.","type":"integer","minimum":2,"maximum":500,"examples":[8]},"layout":{"description":"even: the same spacing throughout. fixed: exactly the spacing, the remainder in the last bay.","type":"string","enum":["even","fixed"],"examples":["even"],"default":"even","x-default-source":"common practice"},"seat":{"description":"How the rafters sit on the plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A bird's mouth: a level seat and a plumb cut on the plate's outside face.","type":"string","enum":["birds-mouth"],"examples":["birds-mouth"],"default":"birds-mouth","x-default-source":"common practice"},"length":{"description":"The level seat. Without it: the largest quarter inch that stays within a quarter of the rafter's depth.","type":["string","number"],"x-quantity":"length","examples":["3 1/2 in"]}},"required":["kind"],"examples":["{kind: birds-mouth}"]},"head":{"description":"How the rafters meet the ridge or the high plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"housed: let into the ridge, open on top. birds-mouth: on the high plate of a shed roof.","type":"string","enum":["housed","birds-mouth"],"examples":["housed"]},"into":{"description":"The timber that receives them.","type":"string","x-ref":["member"],"examples":["ridge"]},"housing":{"description":"How deep they are let in.","type":["string","number"],"x-quantity":"length","examples":["1/2 in"],"default":"1/2 in","x-default-source":"common practice"}},"required":["kind"],"examples":["{kind: housed, into: ridge}"]},"overhang":{"description":"How far the roof stands out.","type":"object","additionalProperties":false,"properties":{"eave":{"description":"Level, from the plate's outside face to the rafter's outer tip.","type":["string","number"],"x-quantity":"length","examples":["18 in"]},"rake":{"description":"From the end bent's outer face to the deck's edge.","type":["string","number"],"x-quantity":"length","examples":["12 in"]},"high":{"description":"At the high side of a shed roof.","type":["string","number"],"x-quantity":"length","examples":["12 in"]}},"examples":["{eave: 18 in, rake: 12 in}"]},"fasten":{"description":"What holds each rafter down on the plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Screws or nails.","type":"string","enum":["screws","nails"],"examples":["screws"]},"count":{"description":"For each rafter and seat.","type":"integer","minimum":1,"maximum":24,"examples":[2]},"diameter":{"description":"How thick they are.","type":["string","number"],"x-quantity":"length","examples":["5/16 in"]},"length":{"description":"How long they are.","type":["string","number"],"x-quantity":"length","examples":["10 in"]}},"required":["kind","count"],"examples":["{kind: screws, count: 2, diameter: 5/16 in, length: 10 in}"]}},"required":["section"],"examples":["{section: 3x7, spacing: 30 in}"]},"deck":{"description":"What lies on the rafters.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"boards across the rafters, structural panels, or purlins with gaps between.","type":"string","enum":["boards","panels","purlins"],"examples":["boards"]},"thickness":{"description":"How thick it is.","type":["string","number"],"x-quantity":"length","examples":["1 in"]},"spacing":{"description":"Of purlins, from center to center.","type":["string","number"],"x-quantity":"length","examples":["24 in"]},"laid":{"description":"How boards lie: straight across the rafters, or diagonally at 45°. Diagonal boards, like structural panels, brace the plane of the roof.","type":"string","enum":["across","diagonal"],"default":"across","x-default-source":"common practice","examples":["diagonal"]}},"required":["kind"],"examples":["{kind: boards, thickness: 1 in}"]},"covering":{"description":"What keeps the rain out.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Which covering it is.","type":"string","enum":["standing-seam","ribbed-steel","corrugated-steel","asphalt-shingles","wood-shingles","wood-shakes","slate","clay-tile","roll-roofing"],"examples":["standing-seam"]},"coverage":{"description":"The width that one sheet covers.","type":["string","number"],"x-quantity":"length","examples":["16 in","36 in"]},"weight":{"description":"Its weight on the slope, where yours differs from the usual one.","type":["string","number"],"x-quantity":"pressure","examples":["1.5 psf"]}},"required":["kind"],"examples":["{kind: standing-seam, coverage: 16 in}"]},"pitch":{"description":"Rise over run, or an angle.","type":["string","number"],"x-quantity":"pitch","examples":["7:12","30 deg"]},"roof-gable":{"description":"Two slopes that meet at a ridge.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Two slopes that meet at a ridge.","const":"gable","examples":["gable"]},"pitch":{"$ref":"#/$defs/pitch"},"rafters":{"$ref":"#/$defs/rafters"},"deck":{"$ref":"#/$defs/deck"},"covering":{"$ref":"#/$defs/covering"}},"required":["kind","pitch"]},"roof-shed":{"description":"One slope, from a high wall to a low one.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"One slope, from a high wall to a low one.","const":"shed","examples":["shed"]},"pitch":{"$ref":"#/$defs/pitch"},"high":{"description":"The wall whose plate is higher.","type":"string","pattern":"^[A-Z]$","x-ref":["wall"],"examples":["A"]},"rafters":{"$ref":"#/$defs/rafters"},"deck":{"$ref":"#/$defs/deck"},"covering":{"$ref":"#/$defs/covering"}},"required":["kind","high"]},"under":{"description":"The timber it carries: an entry or a single stick, or a list of them.","type":["string","array"],"items":{"description":"One of the timbers.","type":"string","x-ref":["member","stick"],"examples":["post"]},"minItems":1,"x-ref":["member","stick"],"examples":["post"]},"pierDepth":{"description":"From the lowest ground that touches it to its own bottom; a footing lies below that.","type":["string","number"],"x-quantity":"length","examples":["50 in"]},"lateral":{"description":"Soil resistance sideways: the tabled value, or the doubled one where half an inch of movement at the ground does no harm (IBC 1806.3.4).","type":"string","enum":["single","doubled"],"examples":["single"],"default":"single","x-default-source":"common practice"},"anchor":{"description":"What ties the post to the pier.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A strap cast into the concrete, a post base bolted to it, or a dowel.","type":"string","enum":["embedded-strap","post-base","dowel"],"examples":["embedded-strap"]},"stand-off":{"description":"The gap between concrete and end grain.","type":["string","number"],"x-quantity":"length","examples":["1 in"]}},"required":["kind"],"examples":["{kind: embedded-strap, stand-off: 1 in}"]},"rebar":{"description":"Upright bars in the pier.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many bars stand in the pier.","type":"integer","minimum":1,"maximum":24,"examples":[3]},"size":{"description":"Bar number, in eighths of an inch.","type":"integer","minimum":3,"examples":[4],"maximum":11}},"required":["count","size"],"examples":["{count: 3, size: 4}"]},"pier-tube":{"description":"A round concrete pier cast in a tube.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A round concrete pier cast in a tube.","const":"tube","examples":["tube"]},"diameter":{"description":"Inside diameter of the tube.","type":["string","number"],"x-quantity":"length","examples":["16 in"]},"under":{"$ref":"#/$defs/under"},"at":{"$ref":"#/$defs/places"},"depth":{"$ref":"#/$defs/pierDepth"},"top":{"$ref":"#/$defs/height","description":"The height of its top: a level or a length above the datum.","examples":["pier-top"]},"lateral":{"$ref":"#/$defs/lateral"},"anchor":{"$ref":"#/$defs/anchor"},"rebar":{"$ref":"#/$defs/rebar"},"footing":{"description":"A wider footing below.","type":"object","additionalProperties":false,"properties":{"diameter":{"description":"How wide it is.","type":["string","number"],"x-quantity":"length","examples":["24 in"]},"thickness":{"description":"How thick it is.","type":["string","number"],"x-quantity":"length","examples":["12 in"]}},"required":["diameter","thickness"],"examples":["{diameter: 24 in, thickness: 12 in}"]}},"required":["kind","diameter"]},"pier-pad":{"description":"A square concrete pad.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A square concrete pad.","const":"pad","examples":["pad"]},"width":{"description":"The side of the square.","type":["string","number"],"x-quantity":"length","examples":["24 in"]},"under":{"$ref":"#/$defs/under"},"at":{"$ref":"#/$defs/places"},"depth":{"$ref":"#/$defs/pierDepth"},"top":{"$ref":"#/$defs/height","description":"The height of its top: a level or a length above the datum.","examples":["pier-top"]},"lateral":{"$ref":"#/$defs/lateral"},"anchor":{"$ref":"#/$defs/anchor"},"rebar":{"$ref":"#/$defs/rebar"}},"required":["kind","width"]},"pier":{"description":"A pier under a post or a beam.","type":"object","required":["kind"],"discriminator":{"propertyName":"kind"},"oneOf":[{"$ref":"#/$defs/pier-tube"},{"$ref":"#/$defs/pier-pad"}]}}};
+const schema19 = {"$schema":"https://json-schema.org/draft/2020-12/schema","$id":"frame.schema.json","title":"Timber frame","$comment":"x-quantity: what a value measures. x-ref: what its words name. x-default-source: why the default is what it is.","description":"A small timber frame. Bents are numbered, walls lettered; x runs along the walls, y across the bents, z up.","type":"object","additionalProperties":false,"properties":{"frame":{"description":"What the frame is called, on every drawing.","type":"string","examples":["Cider-press pavilion"]},"format":{"description":"The version of this format.","type":"integer","const":1,"default":1,"x-default-source":"the only one so far","examples":[1]},"units":{"description":"What a bare number means. Any length may name its own unit.","type":"string","enum":["inch","mm"],"examples":["inch"],"default":"inch","x-default-source":"common practice"},"basis":{"description":"The rules it is judged by.","type":"object","additionalProperties":false,"properties":{"loads":{"description":"The load standard. The ground snow of 7-22 is at strength level and must not be mixed with 7-16.","type":"string","enum":["asce-7-16","asce-7-22"],"examples":["asce-7-16"]},"risk-category":{"description":"How much depends on it: i for farm and small storage buildings, ii for most others.","type":"string","enum":["i","ii","iii","iv"],"examples":["i"]}},"examples":["{loads: asce-7-16, risk-category: i}"]},"site":{"description":"What only the place can give.","type":"object","additionalProperties":false,"properties":{"snow":{"description":"The snow that the roof carries.","type":"object","additionalProperties":false,"properties":{"ground":{"description":"Ground snow load from the map of the load standard or the building office.","type":["string","number"],"x-quantity":"pressure","examples":["45 psf","2.2 kPa"]},"exposure":{"description":"How freely the wind blows over the roof.","type":"string","enum":["fully-exposed","partially-exposed","sheltered"],"examples":["fully-exposed"]},"thermal":{"description":"How warm the roof is below the snow.","type":"string","enum":["open","heated","cold-ventilated","freezer","greenhouse"],"examples":["open"]},"slides":{"description":"The covering sheds snow and nothing at the eaves holds it.","type":"boolean","examples":[true],"default":false,"x-default-source":"common practice"},"winter-wind":{"description":"Winter wind parameter W2 of the site, from the map of ASCE 7-22: the share of the winter in which the wind blows over 10 mph. Needed with asce-7-22 where snow drifts over the ridge: purlins, propped rafters, or over 20 ft from eave to ridge.","type":"number","exclusiveMinimum":0,"maximum":1,"examples":[0.45]}},"examples":["{ground: 45 psf, exposure: partially-exposed, thermal: open}"]},"wind":{"description":"The wind that the frame stands against.","type":"object","additionalProperties":false,"properties":{"speed":{"description":"Basic wind speed from the map for the risk category, three-second gust.","type":["string","number"],"x-quantity":"speed","examples":["107 mph"]},"exposure":{"description":"B: among trees and houses. C: open country. D: by open water.","type":"string","enum":["B","C","D"],"examples":["B"]},"flow":{"description":"Under an open roof: clear, or obstructed when goods are stacked over half of the opening.","type":"string","enum":["clear","obstructed"],"examples":["clear"]},"topography":{"description":"K_zt: how much a hill, ridge or bluff under the site speeds the wind up (ASCE 7 section 26.8); 1 on level or gently rolling ground.","type":"number","minimum":1,"maximum":4,"examples":[1.3],"default":1,"x-default-source":"level ground, common practice"}},"examples":["{speed: 107 mph, exposure: C, flow: clear}"]},"elevation":{"description":"How high the place lies above the sea: thin air pushes less (K_e, ASCE 7 section 26.9). Without it sea level is taken, which is never too little.","type":["string","number"],"x-quantity":"length","examples":["5200 ft"]},"frost-depth":{"description":"How deep the ground freezes.","type":["string","number"],"x-quantity":"length","examples":["32 in"]},"soil":{"description":"What the piers stand on.","type":"string","enum":["sand","gravel","clay","sedimentary-rock","bedrock"],"examples":["sand"]},"ground":{"description":"The height of the ground above the datum, by bent (2), by wall (B) or at a place (A3). A place's own key wins.","type":"object","additionalProperties":false,"patternProperties":{"^(?:[1-9][0-9]*|[A-Z](?:[1-9][0-9]*)?)$":{"description":"The height of the ground here.","type":["string","number"],"x-quantity":"length","examples":["-4 in"]}},"x-ref":["wall","bent","place"],"examples":["{1: 0, 2: -4 in, 3: -11 in}"]}}},"timber":{"description":"The classes of timber, each under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"description":"A class of timber.","type":"object","additionalProperties":false,"properties":{"species":{"$ref":"#/$defs/species"},"grade":{"description":"The grade. Own-sawn timber without a stamp counts as No. 2.","type":"string","x-ref":["grade"],"examples":["no-1","no-2","select-structural"]},"seasoning":{"description":"green: cut and joined wet. dry: 19 percent moisture or less.","type":"string","enum":["green","dry"],"examples":["green"],"default":"green","x-default-source":"common practice"},"surface":{"description":"rough: as sawn. planed: dressed to size.","type":"string","enum":["rough","planed"],"examples":["rough"],"default":"rough","x-default-source":"common practice"},"values":{"description":"Reference design values of your own, instead of the tabled ones.","type":"object","additionalProperties":false,"properties":{"Fb":{"description":"Bending stress (Fb).","type":["string","number"],"x-quantity":"stress","examples":["875 psi"]},"Ft":{"description":"Tension along the grain.","type":["string","number"],"x-quantity":"stress","examples":["450 psi"]},"Fv":{"description":"Shear along the grain.","type":["string","number"],"x-quantity":"stress","examples":["135 psi"]},"Fc-perp":{"description":"Compression across the grain.","type":["string","number"],"x-quantity":"stress","examples":["335 psi"]},"Fc":{"description":"Compression along the grain.","type":["string","number"],"x-quantity":"stress","examples":["900 psi"]},"E":{"description":"Modulus of elasticity.","type":["string","number"],"x-quantity":"stress","examples":["1100000 psi"]},"E-min":{"description":"Modulus of elasticity for stability.","type":["string","number"],"x-quantity":"stress","examples":["400000 psi"]},"G":{"description":"Specific gravity, ovendry.","type":"number","exclusiveMinimum":0,"maximum":1.5,"examples":[0.36]}},"examples":["{Fb: 875 psi}"],"minProperties":1},"because":{"description":"Where your own values come from.","type":"string","examples":["graded by a licensed grader, May 2027"]},"weight":{"description":"Weight of your own, instead of the usual one.","type":["string","number"],"x-quantity":"density","examples":["35 pcf"]}},"required":["species"],"examples":["{species: eastern-white-pine, grade: no-1, seasoning: green, surface: rough}"],"dependentRequired":{"values":["because"]}},"examples":["{frame: {species: eastern-white-pine, grade: no-1}}"],"minProperties":1},"mill":{"description":"What the saw and the logs can give.","type":"object","additionalProperties":false,"properties":{"longest-cut":{"description":"The longest timber the mill can saw.","type":["string","number"],"x-quantity":"length","examples":["21 ft"]},"kerf":{"description":"What the blade takes.","type":["string","number"],"x-quantity":"length","examples":["3/32 in"]},"logs":{"description":"The logs at hand.","type":"array","items":{"description":"Logs of one kind.","type":"object","additionalProperties":false,"properties":{"species":{"$ref":"#/$defs/species"},"small-end":{"description":"Diameter at the small end, inside the bark.","type":["string","number"],"x-quantity":"length","examples":["19 in"]},"length":{"description":"How long the logs are.","type":["string","number"],"x-quantity":"length","examples":["22 ft"]},"count":{"description":"How many logs of this kind.","type":"integer","minimum":1,"maximum":1000,"examples":[9]}},"required":["small-end","length","count"],"examples":["{species: eastern-white-pine, small-end: 19 in, length: 22 ft, count: 9}"]},"examples":["[{species: eastern-white-pine, small-end: 19 in, length: 22 ft, count: 9}]"]}}},"grid":{"description":"The lines everything is placed by.","type":"object","additionalProperties":false,"properties":{"walls":{"description":"The walls, lettered, each with its distance from the first.","type":"object","additionalProperties":false,"patternProperties":{"^[A-Z]$":{"$ref":"#/$defs/wallLine"}},"minProperties":1,"examples":["{A: 0, B: 13 ft}"]},"bents":{"description":"The bents, numbered, each with its distance from the first.","type":"object","additionalProperties":false,"patternProperties":{"^[1-9][0-9]*$":{"$ref":"#/$defs/bentLine"}},"minProperties":1,"examples":["{1: 0, 2: 9 ft, 3: 18 ft}"]},"levels":{"description":"Heights above the datum, each under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"description":"This height above the datum.","type":["string","number"],"x-quantity":"length","examples":["7 ft 10 in"]},"examples":["{pier-top: 8 in, tie-top: 7 ft 10 in, eave: 9 ft 4 in}"]}},"required":["walls","bents"],"examples":["{walls: {A: 0, B: 13 ft}, bents: {1: 0, 2: 9 ft}}"]},"members":{"description":"The timbers, each entry under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"$ref":"#/$defs/member"},"examples":["{post: {kind: post, section: 8x8, at: [A1, A2, B1, B2]}}"],"minProperties":1},"joints":{"description":"The joints, each entry under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"$ref":"#/$defs/joint"},"examples":["{post-head: {kind: mortise-and-tenon, of: post, into: plate}}"]},"roof":{"description":"The roof and what lies on it.","type":"object","required":["kind"],"discriminator":{"propertyName":"kind"},"oneOf":[{"$ref":"#/$defs/roof-gable"},{"$ref":"#/$defs/roof-shed"}]},"piers":{"description":"The piers, each entry under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"$ref":"#/$defs/pier"},"examples":["{all: {under: post, kind: tube, diameter: 16 in, depth: 50 in}}"]},"siding":{"description":"The walls that are closed, by the outer wall (A) or end bent (1) they stand on. A side that is not named is open. From the openings of each side follow the enclosure class of the load standard and the wind on walls and roof; the whole face of a named side catches wind, its openings too.","type":"object","additionalProperties":false,"patternProperties":{"^(?:[1-9][0-9]*|[A-Z])$":{"description":"One closed side. Without openings it is closed all over.","type":"object","additionalProperties":false,"properties":{"openings":{"description":"What stays open to the wind in a storm; doors and windows that will be shut do not count.","type":["string","number"],"x-quantity":"area","examples":["40 ft²","3.7 m²"]},"open":{"description":"The same as a share of the whole side, from 0 to 1, where no area is given.","type":"number","minimum":0,"maximum":1,"examples":[0.2]},"weight":{"description":"Weight of the siding, of its own face.","type":["string","number"],"x-quantity":"pressure","examples":["3 psf"],"default":"3 psf","x-default-source":"boards 1 in thick, ASCE 7 Table C3.1-1, from memory"}},"examples":["{openings: 40 ft²}"]}},"x-ref":["wall","bent"],"examples":["{A: {}, B: {openings: 40 ft²}, 1: {}}"]},"floors":{"description":"Floors, each under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"description":"A floor and what it carries.","type":"object","additionalProperties":false,"properties":{"on":{"description":"The row of joists or beams that carries it. Its boards run from edge to edge, over level timbers beside them too.","type":"string","x-ref":["member"],"examples":["joist"]},"live":{"description":"What people and goods weigh on it. ASCE 7 Table 4.3-1, from memory: sleeping rooms 30 psf, other rooms 40, an attic with little storage 20, light storage 125. It is taken without the reduction that large areas may have.","type":["string","number"],"x-quantity":"pressure","examples":["30 psf","40 psf"]},"deck":{"description":"What is walked on. Without it boards of 1 in are taken.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"boards, or structural panels.","type":"string","enum":["boards","panels"],"examples":["boards"]},"thickness":{"description":"How thick it is.","type":["string","number"],"x-quantity":"length","examples":["1 1/2 in"]}},"required":["kind"],"examples":["{kind: boards, thickness: 1 1/2 in}"]},"dead":{"description":"What everything that lies on the joists weighs, in place of the deck's own weight: with a ceiling or a second layer.","type":["string","number"],"x-quantity":"pressure","examples":["8 psf"]}},"required":["on","live"],"examples":["{on: joist, live: 30 psf}"]},"examples":["{loft: {on: joist, live: 30 psf}}"]},"crew":{"description":"Who and what lifts the timbers.","type":"object","additionalProperties":false,"properties":{"people":{"description":"How many people.","type":"integer","minimum":1,"maximum":200,"examples":[2]},"each":{"description":"What one person lifts.","type":["string","number"],"x-quantity":"force","examples":["80 lb"]},"machine":{"description":"A machine that helps.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"What kind of machine it is.","type":"string","enum":["forks","crane","hoist","gin-pole"],"examples":["forks"]},"limit":{"description":"The most it lifts.","type":["string","number"],"x-quantity":"force","examples":["1500 lb"]}},"required":["kind"],"examples":["{kind: forks, limit: 1500 lb}"]}},"examples":["{people: 2, each: 80 lb}"]},"prices":{"description":"What one of each costs, in your own money.","type":"object","additionalProperties":{"description":"The price of one.","type":"number","minimum":0,"examples":[7.1]},"examples":["{concrete-bag: 7.10, peg: 1.80}"]},"accept":{"description":"Findings that you accept, each with its reason. They stay listed in every report.","type":"array","items":{"description":"An accepted finding.","type":"object","additionalProperties":false,"properties":{"check":{"description":"The name of the check.","type":"string","x-ref":["check"],"examples":["post-slender"]},"at":{"description":"The stick, joint or pier it holds for. Without it: everywhere.","type":"string","x-ref":["stick"],"examples":["post@A2"]},"because":{"description":"Why it is acceptable.","type":"string","examples":["reviewed by the engineer, May 2027"]}},"required":["check","because"]},"examples":["[{check: post-slender, at: post@A2, because: \"reviewed by the engineer, May 2027\"}]"]}},"required":["grid","timber","members"],"$defs":{"place":{"description":"A place of the grid: a wall and a bent (A1), or so far along a wall from bent 1 (B@4 ft 9 in).","type":"string","pattern":"^[A-Z](?:[1-9][0-9]*|@.+)$","x-quantity":"grid-place","x-ref":["place"],"examples":["A1","B@4 ft 9 in"]},"places":{"description":"Where it stands: one place of the grid or a list of them.","type":["string","array"],"pattern":"^[A-Z](?:[1-9][0-9]*|@.+)$","items":{"$ref":"#/$defs/place"},"minItems":1,"x-quantity":"grid-place","x-ref":["place"],"examples":["[A1, A2, B1, B2]"]},"walls":{"description":"The walls it runs along: one letter or a list.","type":["string","array"],"pattern":"^[A-Z]$","items":{"description":"A wall of the grid.","type":"string","pattern":"^[A-Z]$","x-ref":["wall"],"examples":["A"]},"minItems":1,"x-ref":["wall"],"examples":["[A, B]"]},"bents":{"description":"The bents it stands in: one number or a list.","type":["string","integer","array"],"pattern":"^[1-9][0-9]*$","minimum":1,"items":{"description":"A bent of the grid.","type":["string","integer"],"pattern":"^[1-9][0-9]*$","minimum":1,"x-ref":["bent"],"examples":[1]},"minItems":1,"x-ref":["bent"],"examples":["[1, 2, 3]"]},"timbers":{"description":"One timber or a list: the name of an entry (post), a kind, or a single stick (post@A1).","type":["string","array"],"items":{"description":"An entry, a kind or a single stick.","type":"string","x-ref":["member","stick","kind"],"examples":["post","post@A1"]},"minItems":1,"x-ref":["member","stick","kind"],"examples":["post","[knee, tie-knee]"]},"height":{"description":"A height: the name of a level, or a length above the datum.","type":["string","number"],"x-quantity":"height","examples":["eave","9 ft 4 in"],"x-ref":["level"]},"section":{"description":"Width by depth, actual sizes: 8x9 is 8 in wide and 9 in deep. Depth stands upright in a lying timber, lies across the bent in a post, and in their plane in braces and rafters. `2x8 nominal` is planed lumber.","type":["string","number"],"x-quantity":"section","examples":["8x9","5 1/2 x 7 1/4","2x8 nominal"]},"timberName":{"description":"The class of timber it is cut from, a name under `timber`. Without it, the first class that fits.","type":"string","x-ref":["class"],"examples":["frame"]},"species":{"description":"The wood: a species (white-oak) or a group of the lumber grades (eastern-hemlock-tamarack).","type":"string","x-ref":["species"],"examples":["eastern-white-pine","white-oak"]},"wallLine":{"description":"How far the wall stands from the first wall, across the bents.","type":["string","number","object"],"x-quantity":"length","additionalProperties":false,"properties":{"at":{"description":"How far it stands from the first line of the grid.","type":["string","number"],"x-quantity":"length","examples":["13 ft","9 ft"]},"reference":{"description":"Which face of the timbers lies on this line. Without it: the outside face in outer lines, the center in inner ones.","type":"string","enum":["center","outward","toward-1","toward-a"],"examples":["center"]}},"required":["at"],"examples":["13 ft","{at: 13 ft, reference: center}"]},"bentLine":{"description":"How far the bent stands from the first bent, along the walls.","type":["string","number","object"],"x-quantity":"length","additionalProperties":false,"properties":{"at":{"description":"How far it stands from the first line of the grid.","type":["string","number"],"x-quantity":"length","examples":["13 ft","9 ft"]},"reference":{"description":"Which face of the timbers lies on this line. Without it: the outside face in outer lines, the center in inner ones.","type":"string","enum":["center","outward","toward-1","toward-a"],"examples":["center"]}},"required":["at"],"examples":["9 ft","{at: 9 ft, reference: toward-1}"]},"from":{"description":"Where it starts: a wall or bent, a place, a level, or a timber (then at that timber's near face).","type":["string","integer"],"x-ref":["wall","bent","place","level","member","pier-top"],"examples":["A","1","pier-top"]},"to":{"description":"Where it ends: a wall or bent, a place, a level, or a timber (then at that timber's near face).","type":["string","integer"],"x-ref":["wall","bent","place","level","member"],"examples":["B","3","plate"]},"splice":{"description":"Divides a long timber in two, joined end to end.","type":"object","additionalProperties":false,"properties":{"at":{"description":"The grid line or place where the joint sits.","type":["string","integer"],"x-ref":["bent","wall","place"],"examples":["2"]},"kind":{"description":"The joint that holds the two lengths together.","type":"string","enum":["half-lap-scarf"],"examples":["half-lap-scarf"],"default":"half-lap-scarf","x-default-source":"common practice"}},"required":["at"],"examples":["{at: 2, kind: half-lap-scarf}"]},"memberOverhang":{"description":"How far it runs past its first and its last grid line.","type":["string","number","object"],"x-quantity":"length","additionalProperties":false,"properties":{"from":{"description":"Past its first grid line.","type":["string","number"],"x-quantity":"length","examples":["12 in"]},"to":{"description":"Past its last grid line.","type":["string","number"],"x-quantity":"length","examples":["12 in"]}},"examples":["12 in","{from: 12 in, to: 0}"]},"spacing":{"description":"The most allowed from center to center.","type":["string","number"],"x-quantity":"length","examples":["24 in","30 in"]},"count":{"description":"How many, instead of a spacing.","type":"integer","minimum":1,"maximum":500,"examples":[7]},"layout":{"description":"even: the same spacing throughout. fixed: exactly the spacing, the remainder in the last bay.","type":"string","enum":["even","fixed"],"examples":["even"],"default":"even","x-default-source":"common practice"},"face":{"description":"Across the thickness: flush with the reference faces of its timbers, or in the middle of them.","type":"string","enum":["reference","center"],"examples":["reference"],"default":"reference","x-default-source":"common practice"},"between":{"description":"The two timbers it stands between, by entry or single stick.","type":"array","minItems":2,"maxItems":2,"items":{"description":"One of the two timbers.","type":"string","x-ref":["member","stick"],"examples":["post"]},"x-ref":["member","stick"],"examples":["[post, plate]"]},"leg":{"description":"Along each of the two timbers, from the inner corner of their housed faces to the far end of the brace's bearing.","type":["string","number"],"x-quantity":"length","examples":["36 in"]},"legs":{"description":"Unequal legs, each by the name of the timber it lies along.","type":"object","additionalProperties":{"description":"The leg along this timber.","type":["string","number"],"x-quantity":"length","examples":["54 in"]},"minProperties":2,"maxProperties":2,"x-ref":["member"],"examples":["{post: 54 in, plate: 36 in}"]},"curve":{"description":"Hollows the long edge, the one away from the corner. What is left there is the depth less the rise.","type":"object","additionalProperties":false,"properties":{"radius":{"description":"The radius of the hollow edge.","type":["string","number"],"x-quantity":"length","examples":["100 in"]},"rise":{"description":"How deep the hollow is in its middle.","type":["string","number"],"x-quantity":"length","examples":["2 in"]}},"examples":["{radius: 100 in}"],"minProperties":1,"maxProperties":1},"above":{"description":"It sits above its upper timber instead of below.","type":"boolean","examples":[true],"default":false,"x-default-source":"common practice"},"turned":{"description":"Swaps width and depth: the timber is turned a quarter about its own axis.","type":"boolean","examples":[true],"default":false,"x-default-source":"common practice"},"ends":{"description":"Both ends placed by hand, for what the grid cannot say; `kind` then only says what the timber does.","type":"array","minItems":2,"maxItems":2,"items":{"$ref":"#/$defs/endPlace"},"examples":["[{at: A1, level: tie-top}, {at: A2, level: tie-top, offset: [0, 4 in, 0]}]"]},"hungOn":{"description":"The post that carries it like a gate leaf: the name of a single stick.","type":"string","x-ref":["stick"],"examples":["post@A1"]},"endPlace":{"description":"One end, placed by hand.","type":"object","additionalProperties":false,"properties":{"at":{"$ref":"#/$defs/place"},"level":{"$ref":"#/$defs/height"},"offset":{"description":"From there, along the walls, across the bents and upwards.","type":"array","minItems":3,"maxItems":3,"items":{"description":"An offset, negative the other way.","type":["string","number"],"x-quantity":"length","examples":["4 in","0"]},"examples":["[0, 4 in, 0]"]}},"examples":["{at: A1, level: tie-top}"]},"member-post":{"description":"An upright timber from the ground or a floor to what it carries.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"An upright timber from the ground or a floor to what it carries.","const":"post","examples":["post"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"at":{"$ref":"#/$defs/places"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-plate":{"description":"A lying timber on top of the posts that carries the rafters.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber on top of the posts that carries the rafters.","const":"plate","examples":["plate"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-sill":{"description":"A lying timber at the foot of the posts.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber at the foot of the posts.","const":"sill","examples":["sill"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-girt":{"description":"A lying timber between posts, below the plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber between posts, below the plate.","const":"girt","examples":["girt"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-tie":{"description":"A lying timber across a bent that holds the walls together.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber across a bent that holds the walls together.","const":"tie","examples":["tie"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-beam":{"description":"A lying timber that carries others.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber that carries others.","const":"beam","examples":["beam"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-joist":{"description":"One of a row of timbers that carry a floor.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"One of a row of timbers that carry a floor.","const":"joist","examples":["joist"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-purlin":{"description":"One of a row of timbers along the roof that carry the deck or the covering.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"One of a row of timbers along the roof that carry the deck or the covering.","const":"purlin","examples":["purlin"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-king-post":{"description":"The upright in the middle of a bent, from the tie to the ridge.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The upright in the middle of a bent, from the tie to the ridge.","const":"king-post","examples":["king-post"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"bents":{"$ref":"#/$defs/bents"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-strut":{"description":"A timber that props one timber from another: upright at a place of the grid, or slanting between two timbers.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A timber that props one timber from another: upright at a place of the grid, or slanting between two timbers.","const":"strut","examples":["strut"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"at":{"$ref":"#/$defs/places"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"between":{"$ref":"#/$defs/between"},"leg":{"$ref":"#/$defs/leg"},"legs":{"$ref":"#/$defs/legs"},"curve":{"$ref":"#/$defs/curve"},"above":{"$ref":"#/$defs/above"},"face":{"$ref":"#/$defs/face"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-brace":{"description":"A slanting timber in the corner of two others. One entry makes a brace at every corner where it fits.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A slanting timber in the corner of two others. One entry makes a brace at every corner where it fits.","const":"brace","examples":["brace"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"between":{"$ref":"#/$defs/between"},"leg":{"$ref":"#/$defs/leg"},"legs":{"$ref":"#/$defs/legs"},"curve":{"$ref":"#/$defs/curve"},"above":{"$ref":"#/$defs/above"},"face":{"$ref":"#/$defs/face"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section","between"]},"member-ridge":{"description":"The lying timber at the top, midway between the plates, that the rafters head into.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The lying timber at the top, midway between the plates, that the rafters head into.","const":"ridge","examples":["ridge"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"overhang":{"$ref":"#/$defs/memberOverhang"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-rafter":{"description":"A rafter that is a timber of its own, such as a principal rafter. Common rafters stand under `roof`.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A rafter that is a timber of its own, such as a principal rafter. Common rafters stand under `roof`.","const":"rafter","examples":["rafter"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"bents":{"$ref":"#/$defs/bents"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"overhang":{"$ref":"#/$defs/memberOverhang"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member":{"description":"A kind of timber. One entry may stand for many sticks.","type":"object","required":["kind"],"discriminator":{"propertyName":"kind"},"oneOf":[{"$ref":"#/$defs/member-post"},{"$ref":"#/$defs/member-plate"},{"$ref":"#/$defs/member-sill"},{"$ref":"#/$defs/member-girt"},{"$ref":"#/$defs/member-tie"},{"$ref":"#/$defs/member-beam"},{"$ref":"#/$defs/member-joist"},{"$ref":"#/$defs/member-purlin"},{"$ref":"#/$defs/member-king-post"},{"$ref":"#/$defs/member-strut"},{"$ref":"#/$defs/member-brace"},{"$ref":"#/$defs/member-ridge"},{"$ref":"#/$defs/member-rafter"}]},"tenon":{"description":"The tenon. It lies along the grain of the timber it enters.","type":"object","additionalProperties":false,"properties":{"thickness":{"description":"Between its cheeks.","type":["string","number"],"x-quantity":"length","examples":["2 in","1 1/2 in"]},"length":{"description":"From the shoulder to its end.","type":["string","number"],"x-quantity":"length","examples":["6 1/2 in"]},"width":{"description":"Across the grain of the mortised timber. Without it: full width, less 1 in at a timber's free end.","type":["string","number"],"x-quantity":"length","examples":["7 in"]},"set-in":{"description":"From the reference face of the mortised timber to the near cheek. Without it: 2 in, braces 1 1/2 in.","type":["string","number"],"x-quantity":"length","examples":["2 in"]},"through":{"description":"It goes right through and ends flush, or past it by `tail`.","type":"boolean","examples":[true],"default":false,"x-default-source":"common practice"}},"examples":["{thickness: 2 in, length: 6 1/2 in}"]},"housing":{"description":"How deep the whole end is let into the other timber.","type":["string","number"],"x-quantity":"length","examples":["1/2 in","3/4 in"]},"wedge":{"description":"The wedge that locks the joint.","type":"object","additionalProperties":false,"properties":{"species":{"$ref":"#/$defs/species"},"slope":{"description":"Its slope. Without it: 1 in 10.","type":["string","number"],"x-quantity":"pitch","examples":["1:10"]}},"examples":["{species: white-oak}"]},"tail":{"description":"How far a through tenon stands out past the far face.","type":["string","number"],"x-quantity":"length","examples":["4 in"]},"lap":{"description":"The length of the lap along the grain.","type":["string","number"],"x-quantity":"length","examples":["16 in"]},"onePeg":{"description":"The pegs that hold the tenon.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many pegs each joint has; 0 for a joint without pegs.","type":"integer","minimum":0,"maximum":24,"examples":[2],"default":1,"x-default-source":"common practice"},"diameter":{"description":"How thick the pegs are.","type":["string","number"],"x-quantity":"length","examples":["3/4 in","1 in"]},"draw":{"description":"How far the hole in the tenon is set toward the shoulder, so that the peg pulls the joint tight.","type":["string","number"],"x-quantity":"length","examples":["1/8 in","3/32 in"]}},"examples":["{count: 2, diameter: 3/4 in}"]},"twoPegs":{"description":"The pegs that hold the tenon.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many pegs each joint has; 0 for a joint without pegs.","type":"integer","minimum":0,"maximum":24,"examples":[2],"default":2,"x-default-source":"common practice"},"diameter":{"description":"How thick the pegs are.","type":["string","number"],"x-quantity":"length","examples":["3/4 in","1 in"]},"draw":{"description":"How far the hole in the tenon is set toward the shoulder, so that the peg pulls the joint tight.","type":["string","number"],"x-quantity":"length","examples":["1/8 in","3/32 in"]}},"examples":["{count: 2, diameter: 3/4 in}"]},"fourPegs":{"description":"The pegs that hold the tenon.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many pegs each joint has; 0 for a joint without pegs.","type":"integer","minimum":0,"maximum":24,"examples":[2],"default":4,"x-default-source":"common practice"},"diameter":{"description":"How thick the pegs are.","type":["string","number"],"x-quantity":"length","examples":["3/4 in","1 in"]},"draw":{"description":"How far the hole in the tenon is set toward the shoulder, so that the peg pulls the joint tight.","type":["string","number"],"x-quantity":"length","examples":["1/8 in","3/32 in"]}},"examples":["{count: 2, diameter: 3/4 in}"]},"joint-mortise-and-tenon":{"description":"A tenon in a mortise, held by pegs.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A tenon in a mortise, held by pegs.","const":"mortise-and-tenon","examples":["mortise-and-tenon"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"},"tenon":{"$ref":"#/$defs/tenon"},"pegs":{"$ref":"#/$defs/twoPegs"},"tail":{"$ref":"#/$defs/tail"},"wedge":{"$ref":"#/$defs/wedge"}},"required":["kind","of","into"]},"joint-wedged-half-dovetail":{"description":"A through tenon, level on top and cut up below, that drops into its mortise and is locked by a wedge above.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A through tenon, level on top and cut up below, that drops into its mortise and is locked by a wedge above.","const":"wedged-half-dovetail","examples":["wedged-half-dovetail"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"},"tenon":{"$ref":"#/$defs/tenon"},"drop":{"description":"How far the lower edge is cut up at the shoulder, and how far the timber drops as it goes in.","type":["string","number"],"x-quantity":"length","examples":["1 1/4 in"]},"wedge":{"$ref":"#/$defs/wedge"},"pegs":{"$ref":"#/$defs/twoPegs"},"tail":{"$ref":"#/$defs/tail"}},"required":["kind","of","into"]},"joint-brace-tenon":{"description":"The tenon at each end of a brace.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The tenon at each end of a brace.","const":"brace-tenon","examples":["brace-tenon"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"},"tenon":{"$ref":"#/$defs/tenon"},"pegs":{"$ref":"#/$defs/onePeg"}},"required":["kind","of","into"]},"joint-birds-mouth":{"description":"A notch in a rafter that sits on the plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A notch in a rafter that sits on the plate.","const":"birds-mouth","examples":["birds-mouth"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"seat":{"description":"The level cut of the notch.","type":["string","number"],"x-quantity":"length","examples":["3 1/2 in"]}},"required":["kind","of","into"]},"joint-housed":{"description":"The whole end let into the other timber.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The whole end let into the other timber.","const":"housed","examples":["housed"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"}},"required":["kind","of","into"]},"joint-housed-dovetail":{"description":"A dovetail at the end of a joist that drops into a housing.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A dovetail at the end of a joist that drops into a housing.","const":"housed-dovetail","examples":["housed-dovetail"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"},"dovetail":{"description":"The dovetail.","type":"object","additionalProperties":false,"properties":{"length":{"description":"How far it reaches into the beam.","type":["string","number"],"x-quantity":"length","examples":["3 in"]},"depth":{"description":"How deep the dovetail is cut.","type":["string","number"],"x-quantity":"length","examples":["3 in"]},"flare":{"description":"How much it widens on each side.","type":["string","number"],"x-quantity":"length","examples":["1/2 in"]}},"examples":["{length: 3 in, depth: 3 in, flare: 1/2 in}"]}},"required":["kind","of","into"]},"joint-pocket":{"description":"A joist's end that drops into a pocket open at the top.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A joist's end that drops into a pocket open at the top.","const":"pocket","examples":["pocket"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"}},"required":["kind","of","into"]},"joint-corner-half-lap":{"description":"Two timbers that cross at a corner, each cut away by half.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Two timbers that cross at a corner, each cut away by half.","const":"corner-half-lap","examples":["corner-half-lap"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"lap":{"$ref":"#/$defs/lap"},"pegs":{"$ref":"#/$defs/onePeg"}},"required":["kind","of","into"]},"joint-half-lap-scarf":{"description":"Two lengths of a timber lapped end to end.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Two lengths of a timber lapped end to end.","const":"half-lap-scarf","examples":["half-lap-scarf"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"lap":{"$ref":"#/$defs/lap"},"pegs":{"$ref":"#/$defs/fourPegs"}},"required":["kind","of","into"]},"joint":{"description":"A joint, at every place where its timbers meet.","type":"object","required":["kind"],"discriminator":{"propertyName":"kind"},"oneOf":[{"$ref":"#/$defs/joint-mortise-and-tenon"},{"$ref":"#/$defs/joint-wedged-half-dovetail"},{"$ref":"#/$defs/joint-brace-tenon"},{"$ref":"#/$defs/joint-birds-mouth"},{"$ref":"#/$defs/joint-housed"},{"$ref":"#/$defs/joint-housed-dovetail"},{"$ref":"#/$defs/joint-pocket"},{"$ref":"#/$defs/joint-corner-half-lap"},{"$ref":"#/$defs/joint-half-lap-scarf"}]},"rafters":{"description":"The common rafters of the roof.","type":"object","additionalProperties":false,"properties":{"section":{"$ref":"#/$defs/section"},"timber":{"$ref":"#/$defs/timberName"},"spacing":{"description":"The most allowed from center to center; divided evenly between the rake rafters.","type":["string","number"],"x-quantity":"length","examples":["30 in","24 in"]},"count":{"description":"How many on each slope, instead of a spacing.","type":"integer","minimum":2,"maximum":500,"examples":[8]},"layout":{"description":"even: the same spacing throughout. fixed: exactly the spacing, the remainder in the last bay.","type":"string","enum":["even","fixed"],"examples":["even"],"default":"even","x-default-source":"common practice"},"seat":{"description":"How the rafters sit on the plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A bird's mouth: a level seat and a plumb cut on the plate's outside face.","type":"string","enum":["birds-mouth"],"examples":["birds-mouth"],"default":"birds-mouth","x-default-source":"common practice"},"length":{"description":"The level seat. Without it: the largest quarter inch that stays within a quarter of the rafter's depth.","type":["string","number"],"x-quantity":"length","examples":["3 1/2 in"]}},"required":["kind"],"examples":["{kind: birds-mouth}"]},"head":{"description":"How the rafters meet the ridge or the high plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"housed: let into the ridge, open on top. birds-mouth: on the high plate of a shed roof.","type":"string","enum":["housed","birds-mouth"],"examples":["housed"]},"into":{"description":"The timber that receives them.","type":"string","x-ref":["member"],"examples":["ridge"]},"housing":{"description":"How deep they are let in.","type":["string","number"],"x-quantity":"length","examples":["1/2 in"],"default":"1/2 in","x-default-source":"common practice"}},"required":["kind"],"examples":["{kind: housed, into: ridge}"]},"overhang":{"description":"How far the roof stands out.","type":"object","additionalProperties":false,"properties":{"eave":{"description":"Level, from the plate's outside face to the rafter's outer tip.","type":["string","number"],"x-quantity":"length","examples":["18 in"]},"rake":{"description":"From the end bent's outer face to the deck's edge.","type":["string","number"],"x-quantity":"length","examples":["12 in"]},"high":{"description":"At the high side of a shed roof.","type":["string","number"],"x-quantity":"length","examples":["12 in"]}},"examples":["{eave: 18 in, rake: 12 in}"]},"fasten":{"description":"What holds each rafter down on the plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Screws or nails.","type":"string","enum":["screws","nails"],"examples":["screws"]},"count":{"description":"For each rafter and seat.","type":"integer","minimum":1,"maximum":24,"examples":[2]},"diameter":{"description":"How thick they are.","type":["string","number"],"x-quantity":"length","examples":["5/16 in"]},"length":{"description":"How long they are.","type":["string","number"],"x-quantity":"length","examples":["10 in"]}},"required":["kind","count"],"examples":["{kind: screws, count: 2, diameter: 5/16 in, length: 10 in}"]}},"required":["section"],"examples":["{section: 3x7, spacing: 30 in}"]},"deck":{"description":"What lies on the rafters.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"boards across the rafters, structural panels, or purlins with gaps between.","type":"string","enum":["boards","panels","purlins"],"examples":["boards"]},"thickness":{"description":"How thick it is.","type":["string","number"],"x-quantity":"length","examples":["1 in"]},"spacing":{"description":"Of purlins, from center to center.","type":["string","number"],"x-quantity":"length","examples":["24 in"]},"laid":{"description":"How boards lie: straight across the rafters, or diagonally at 45°. Diagonal boards, like structural panels, brace the plane of the roof.","type":"string","enum":["across","diagonal"],"default":"across","x-default-source":"common practice","examples":["diagonal"]}},"required":["kind"],"examples":["{kind: boards, thickness: 1 in}"]},"covering":{"description":"What keeps the rain out.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Which covering it is.","type":"string","enum":["standing-seam","ribbed-steel","corrugated-steel","asphalt-shingles","wood-shingles","wood-shakes","slate","clay-tile","roll-roofing"],"examples":["standing-seam"]},"coverage":{"description":"The width that one sheet covers.","type":["string","number"],"x-quantity":"length","examples":["16 in","36 in"]},"weight":{"description":"Its weight on the slope, where yours differs from the usual one.","type":["string","number"],"x-quantity":"pressure","examples":["1.5 psf"]}},"required":["kind"],"examples":["{kind: standing-seam, coverage: 16 in}"]},"pitch":{"description":"Rise over run, or an angle.","type":["string","number"],"x-quantity":"pitch","examples":["7:12","30 deg"]},"roof-gable":{"description":"Two slopes that meet at a ridge.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Two slopes that meet at a ridge.","const":"gable","examples":["gable"]},"pitch":{"$ref":"#/$defs/pitch"},"rafters":{"$ref":"#/$defs/rafters"},"deck":{"$ref":"#/$defs/deck"},"covering":{"$ref":"#/$defs/covering"}},"required":["kind","pitch"]},"roof-shed":{"description":"One slope, from a high wall to a low one.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"One slope, from a high wall to a low one.","const":"shed","examples":["shed"]},"pitch":{"$ref":"#/$defs/pitch"},"high":{"description":"The wall whose plate is higher.","type":"string","pattern":"^[A-Z]$","x-ref":["wall"],"examples":["A"]},"rafters":{"$ref":"#/$defs/rafters"},"deck":{"$ref":"#/$defs/deck"},"covering":{"$ref":"#/$defs/covering"}},"required":["kind","high"]},"under":{"description":"The timber it carries: an entry or a single stick, or a list of them.","type":["string","array"],"items":{"description":"One of the timbers.","type":"string","x-ref":["member","stick"],"examples":["post"]},"minItems":1,"x-ref":["member","stick"],"examples":["post"]},"pierDepth":{"description":"From the lowest ground that touches it to its own bottom; a footing lies below that.","type":["string","number"],"x-quantity":"length","examples":["50 in"]},"lateral":{"description":"Soil resistance sideways: the tabled value, or the doubled one where half an inch of movement at the ground does no harm (IBC 1806.3.4).","type":"string","enum":["single","doubled"],"examples":["single"],"default":"single","x-default-source":"common practice"},"anchor":{"description":"What ties the post to the pier.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A strap cast into the concrete, a post base bolted to it, or a dowel.","type":"string","enum":["embedded-strap","post-base","dowel"],"examples":["embedded-strap"]},"stand-off":{"description":"The gap between concrete and end grain.","type":["string","number"],"x-quantity":"length","examples":["1 in"]}},"required":["kind"],"examples":["{kind: embedded-strap, stand-off: 1 in}"]},"rebar":{"description":"Upright bars in the pier.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many bars stand in the pier.","type":"integer","minimum":1,"maximum":24,"examples":[3]},"size":{"description":"Bar number, in eighths of an inch.","type":"integer","minimum":3,"examples":[4],"maximum":11}},"required":["count","size"],"examples":["{count: 3, size: 4}"]},"pier-tube":{"description":"A round concrete pier cast in a tube.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A round concrete pier cast in a tube.","const":"tube","examples":["tube"]},"diameter":{"description":"Inside diameter of the tube.","type":["string","number"],"x-quantity":"length","examples":["16 in"]},"under":{"$ref":"#/$defs/under"},"at":{"$ref":"#/$defs/places"},"depth":{"$ref":"#/$defs/pierDepth"},"top":{"$ref":"#/$defs/height","description":"The height of its top: a level or a length above the datum.","examples":["pier-top"]},"lateral":{"$ref":"#/$defs/lateral"},"anchor":{"$ref":"#/$defs/anchor"},"rebar":{"$ref":"#/$defs/rebar"},"footing":{"description":"A wider footing below.","type":"object","additionalProperties":false,"properties":{"diameter":{"description":"How wide it is.","type":["string","number"],"x-quantity":"length","examples":["24 in"]},"thickness":{"description":"How thick it is.","type":["string","number"],"x-quantity":"length","examples":["12 in"]}},"required":["diameter","thickness"],"examples":["{diameter: 24 in, thickness: 12 in}"]}},"required":["kind","diameter"]},"pier-pad":{"description":"A square concrete pad.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A square concrete pad.","const":"pad","examples":["pad"]},"width":{"description":"The side of the square.","type":["string","number"],"x-quantity":"length","examples":["24 in"]},"under":{"$ref":"#/$defs/under"},"at":{"$ref":"#/$defs/places"},"depth":{"$ref":"#/$defs/pierDepth"},"top":{"$ref":"#/$defs/height","description":"The height of its top: a level or a length above the datum.","examples":["pier-top"]},"lateral":{"$ref":"#/$defs/lateral"},"anchor":{"$ref":"#/$defs/anchor"},"rebar":{"$ref":"#/$defs/rebar"}},"required":["kind","width"]},"pier":{"description":"A pier under a post or a beam.","type":"object","required":["kind"],"discriminator":{"propertyName":"kind"},"oneOf":[{"$ref":"#/$defs/pier-tube"},{"$ref":"#/$defs/pier-pad"}]}}};
 const func1 = Object.prototype.hasOwnProperty;
 const pattern3 = new RegExp("^(?:[1-9][0-9]*|[A-Z](?:[1-9][0-9]*)?)$", "u");
 const pattern5 = new RegExp("^[\\p{L}][\\p{L}\\p{N}_-]*$", "u");
 const pattern6 = new RegExp("^[A-Z]$", "u");
 const pattern8 = new RegExp("^[1-9][0-9]*$", "u");
+const pattern21 = new RegExp("^(?:[1-9][0-9]*|[A-Z])$", "u");
 const schema20 = {"description":"The wood: a species (white-oak) or a group of the lumber grades (eastern-hemlock-tamarack).","type":"string","x-ref":["species"],"examples":["eastern-white-pine","white-oak"]};
 
 function validate53(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
@@ -7297,7 +7298,7 @@ if(data.site !== undefined){
 let data6 = data.site;
 if(data6 && typeof data6 == "object" && !Array.isArray(data6)){
 for(const key2 in data6){
-if(!(((((key2 === "snow") || (key2 === "wind")) || (key2 === "frost-depth")) || (key2 === "soil")) || (key2 === "ground"))){
+if(!((((((key2 === "snow") || (key2 === "wind")) || (key2 === "elevation")) || (key2 === "frost-depth")) || (key2 === "soil")) || (key2 === "ground"))){
 const err15 = {instancePath:instancePath+"/site",schemaPath:"#/properties/site/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key2}};
 if(vErrors === null){
 vErrors = [err15];
@@ -7445,7 +7446,7 @@ if(data6.wind !== undefined){
 let data13 = data6.wind;
 if(data13 && typeof data13 == "object" && !Array.isArray(data13)){
 for(const key4 in data13){
-if(!(((key4 === "speed") || (key4 === "exposure")) || (key4 === "flow"))){
+if(!((((key4 === "speed") || (key4 === "exposure")) || (key4 === "flow")) || (key4 === "topography"))){
 const err27 = {instancePath:instancePath+"/site/wind",schemaPath:"#/properties/site/properties/wind/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key4}};
 if(vErrors === null){
 vErrors = [err27];
@@ -7515,9 +7516,11 @@ vErrors.push(err32);
 errors++;
 }
 }
-}
-else {
-const err33 = {instancePath:instancePath+"/site/wind",schemaPath:"#/properties/site/properties/wind/type",keyword:"type",params:{type: "object"}};
+if(data13.topography !== undefined){
+let data17 = data13.topography;
+if((typeof data17 == "number") && (isFinite(data17))){
+if(data17 > 4 || isNaN(data17)){
+const err33 = {instancePath:instancePath+"/site/wind/topography",schemaPath:"#/properties/site/properties/wind/properties/topography/maximum",keyword:"maximum",params:{comparison: "<=", limit: 4}};
 if(vErrors === null){
 vErrors = [err33];
 }
@@ -7526,11 +7529,8 @@ vErrors.push(err33);
 }
 errors++;
 }
-}
-if(data6["frost-depth"] !== undefined){
-let data17 = data6["frost-depth"];
-if((typeof data17 !== "string") && (!((typeof data17 == "number") && (isFinite(data17))))){
-const err34 = {instancePath:instancePath+"/site/frost-depth",schemaPath:"#/properties/site/properties/frost-depth/type",keyword:"type",params:{type: schema19.properties.site.properties["frost-depth"].type}};
+if(data17 < 1 || isNaN(data17)){
+const err34 = {instancePath:instancePath+"/site/wind/topography",schemaPath:"#/properties/site/properties/wind/properties/topography/minimum",keyword:"minimum",params:{comparison: ">=", limit: 1}};
 if(vErrors === null){
 vErrors = [err34];
 }
@@ -7540,10 +7540,8 @@ vErrors.push(err34);
 errors++;
 }
 }
-if(data6.soil !== undefined){
-let data18 = data6.soil;
-if(typeof data18 !== "string"){
-const err35 = {instancePath:instancePath+"/site/soil",schemaPath:"#/properties/site/properties/soil/type",keyword:"type",params:{type: "string"}};
+else {
+const err35 = {instancePath:instancePath+"/site/wind/topography",schemaPath:"#/properties/site/properties/wind/properties/topography/type",keyword:"type",params:{type: "number"}};
 if(vErrors === null){
 vErrors = [err35];
 }
@@ -7552,8 +7550,10 @@ vErrors.push(err35);
 }
 errors++;
 }
-if(!(((((data18 === "sand") || (data18 === "gravel")) || (data18 === "clay")) || (data18 === "sedimentary-rock")) || (data18 === "bedrock"))){
-const err36 = {instancePath:instancePath+"/site/soil",schemaPath:"#/properties/site/properties/soil/enum",keyword:"enum",params:{allowedValues: schema19.properties.site.properties.soil.enum}};
+}
+}
+else {
+const err36 = {instancePath:instancePath+"/site/wind",schemaPath:"#/properties/site/properties/wind/type",keyword:"type",params:{type: "object"}};
 if(vErrors === null){
 vErrors = [err36];
 }
@@ -7563,12 +7563,10 @@ vErrors.push(err36);
 errors++;
 }
 }
-if(data6.ground !== undefined){
-let data19 = data6.ground;
-if(data19 && typeof data19 == "object" && !Array.isArray(data19)){
-for(const key5 in data19){
-if(!(pattern3.test(key5))){
-const err37 = {instancePath:instancePath+"/site/ground",schemaPath:"#/properties/site/properties/ground/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key5}};
+if(data6.elevation !== undefined){
+let data18 = data6.elevation;
+if((typeof data18 !== "string") && (!((typeof data18 == "number") && (isFinite(data18))))){
+const err37 = {instancePath:instancePath+"/site/elevation",schemaPath:"#/properties/site/properties/elevation/type",keyword:"type",params:{type: schema19.properties.site.properties.elevation.type}};
 if(vErrors === null){
 vErrors = [err37];
 }
@@ -7578,11 +7576,10 @@ vErrors.push(err37);
 errors++;
 }
 }
-for(const key6 in data19){
-if(pattern3.test(key6)){
-let data20 = data19[key6];
-if((typeof data20 !== "string") && (!((typeof data20 == "number") && (isFinite(data20))))){
-const err38 = {instancePath:instancePath+"/site/ground/" + key6.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/site/properties/ground/patternProperties/%5E(%3F%3A%5B1-9%5D%5B0-9%5D*%7C%5BA-Z%5D(%3F%3A%5B1-9%5D%5B0-9%5D*)%3F)%24/type",keyword:"type",params:{type: schema19.properties.site.properties.ground.patternProperties["^(?:[1-9][0-9]*|[A-Z](?:[1-9][0-9]*)?)$"].type}};
+if(data6["frost-depth"] !== undefined){
+let data19 = data6["frost-depth"];
+if((typeof data19 !== "string") && (!((typeof data19 == "number") && (isFinite(data19))))){
+const err38 = {instancePath:instancePath+"/site/frost-depth",schemaPath:"#/properties/site/properties/frost-depth/type",keyword:"type",params:{type: schema19.properties.site.properties["frost-depth"].type}};
 if(vErrors === null){
 vErrors = [err38];
 }
@@ -7592,10 +7589,10 @@ vErrors.push(err38);
 errors++;
 }
 }
-}
-}
-else {
-const err39 = {instancePath:instancePath+"/site/ground",schemaPath:"#/properties/site/properties/ground/type",keyword:"type",params:{type: "object"}};
+if(data6.soil !== undefined){
+let data20 = data6.soil;
+if(typeof data20 !== "string"){
+const err39 = {instancePath:instancePath+"/site/soil",schemaPath:"#/properties/site/properties/soil/type",keyword:"type",params:{type: "string"}};
 if(vErrors === null){
 vErrors = [err39];
 }
@@ -7604,10 +7601,8 @@ vErrors.push(err39);
 }
 errors++;
 }
-}
-}
-else {
-const err40 = {instancePath:instancePath+"/site",schemaPath:"#/properties/site/type",keyword:"type",params:{type: "object"}};
+if(!(((((data20 === "sand") || (data20 === "gravel")) || (data20 === "clay")) || (data20 === "sedimentary-rock")) || (data20 === "bedrock"))){
+const err40 = {instancePath:instancePath+"/site/soil",schemaPath:"#/properties/site/properties/soil/enum",keyword:"enum",params:{allowedValues: schema19.properties.site.properties.soil.enum}};
 if(vErrors === null){
 vErrors = [err40];
 }
@@ -7617,11 +7612,12 @@ vErrors.push(err40);
 errors++;
 }
 }
-if(data.timber !== undefined){
-let data21 = data.timber;
+if(data6.ground !== undefined){
+let data21 = data6.ground;
 if(data21 && typeof data21 == "object" && !Array.isArray(data21)){
-if(Object.keys(data21).length < 1){
-const err41 = {instancePath:instancePath+"/timber",schemaPath:"#/properties/timber/minProperties",keyword:"minProperties",params:{limit: 1}};
+for(const key5 in data21){
+if(!(pattern3.test(key5))){
+const err41 = {instancePath:instancePath+"/site/ground",schemaPath:"#/properties/site/properties/ground/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key5}};
 if(vErrors === null){
 vErrors = [err41];
 }
@@ -7630,11 +7626,12 @@ vErrors.push(err41);
 }
 errors++;
 }
-for(const key7 in data21){
-const _errs52 = errors;
-if(typeof key7 === "string"){
-if(!pattern5.test(key7)){
-const err42 = {instancePath:instancePath+"/timber",schemaPath:"#/properties/timber/propertyNames/pattern",keyword:"pattern",params:{pattern: "^[\\p{L}][\\p{L}\\p{N}_-]*$"},propertyName:key7};
+}
+for(const key6 in data21){
+if(pattern3.test(key6)){
+let data22 = data21[key6];
+if((typeof data22 !== "string") && (!((typeof data22 == "number") && (isFinite(data22))))){
+const err42 = {instancePath:instancePath+"/site/ground/" + key6.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/site/properties/ground/patternProperties/%5E(%3F%3A%5B1-9%5D%5B0-9%5D*%7C%5BA-Z%5D(%3F%3A%5B1-9%5D%5B0-9%5D*)%3F)%24/type",keyword:"type",params:{type: schema19.properties.site.properties.ground.patternProperties["^(?:[1-9][0-9]*|[A-Z](?:[1-9][0-9]*)?)$"].type}};
 if(vErrors === null){
 vErrors = [err42];
 }
@@ -7644,9 +7641,10 @@ vErrors.push(err42);
 errors++;
 }
 }
-var valid6 = _errs52 === errors;
-if(!valid6){
-const err43 = {instancePath:instancePath+"/timber",schemaPath:"#/properties/timber/propertyNames",keyword:"propertyNames",params:{propertyName: key7}};
+}
+}
+else {
+const err43 = {instancePath:instancePath+"/site/ground",schemaPath:"#/properties/site/properties/ground/type",keyword:"type",params:{type: "object"}};
 if(vErrors === null){
 vErrors = [err43];
 }
@@ -7656,11 +7654,9 @@ vErrors.push(err43);
 errors++;
 }
 }
-for(const key8 in data21){
-let data22 = data21[key8];
-if(data22 && typeof data22 == "object" && !Array.isArray(data22)){
-if(data22.species === undefined){
-const err44 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/timber/additionalProperties/required",keyword:"required",params:{missingProperty: "species"}};
+}
+else {
+const err44 = {instancePath:instancePath+"/site",schemaPath:"#/properties/site/type",keyword:"type",params:{type: "object"}};
 if(vErrors === null){
 vErrors = [err44];
 }
@@ -7669,9 +7665,12 @@ vErrors.push(err44);
 }
 errors++;
 }
-for(const key9 in data22){
-if(!(((((((key9 === "species") || (key9 === "grade")) || (key9 === "seasoning")) || (key9 === "surface")) || (key9 === "values")) || (key9 === "because")) || (key9 === "weight"))){
-const err45 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/timber/additionalProperties/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key9}};
+}
+if(data.timber !== undefined){
+let data23 = data.timber;
+if(data23 && typeof data23 == "object" && !Array.isArray(data23)){
+if(Object.keys(data23).length < 1){
+const err45 = {instancePath:instancePath+"/timber",schemaPath:"#/properties/timber/minProperties",keyword:"minProperties",params:{limit: 1}};
 if(vErrors === null){
 vErrors = [err45];
 }
@@ -7680,16 +7679,11 @@ vErrors.push(err45);
 }
 errors++;
 }
-}
-if(data22.species !== undefined){
-if(!(validate53(data22.species, {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1")+"/species",parentData:data22,parentDataProperty:"species",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors);
-errors = vErrors.length;
-}
-}
-if(data22.grade !== undefined){
-if(typeof data22.grade !== "string"){
-const err46 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1")+"/grade",schemaPath:"#/properties/timber/additionalProperties/properties/grade/type",keyword:"type",params:{type: "string"}};
+for(const key7 in data23){
+const _errs56 = errors;
+if(typeof key7 === "string"){
+if(!pattern5.test(key7)){
+const err46 = {instancePath:instancePath+"/timber",schemaPath:"#/properties/timber/propertyNames/pattern",keyword:"pattern",params:{pattern: "^[\\p{L}][\\p{L}\\p{N}_-]*$"},propertyName:key7};
 if(vErrors === null){
 vErrors = [err46];
 }
@@ -7699,10 +7693,9 @@ vErrors.push(err46);
 errors++;
 }
 }
-if(data22.seasoning !== undefined){
-let data25 = data22.seasoning;
-if(typeof data25 !== "string"){
-const err47 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1")+"/seasoning",schemaPath:"#/properties/timber/additionalProperties/properties/seasoning/type",keyword:"type",params:{type: "string"}};
+var valid6 = _errs56 === errors;
+if(!valid6){
+const err47 = {instancePath:instancePath+"/timber",schemaPath:"#/properties/timber/propertyNames",keyword:"propertyNames",params:{propertyName: key7}};
 if(vErrors === null){
 vErrors = [err47];
 }
@@ -7711,8 +7704,12 @@ vErrors.push(err47);
 }
 errors++;
 }
-if(!((data25 === "green") || (data25 === "dry"))){
-const err48 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1")+"/seasoning",schemaPath:"#/properties/timber/additionalProperties/properties/seasoning/enum",keyword:"enum",params:{allowedValues: schema19.properties.timber.additionalProperties.properties.seasoning.enum}};
+}
+for(const key8 in data23){
+let data24 = data23[key8];
+if(data24 && typeof data24 == "object" && !Array.isArray(data24)){
+if(data24.species === undefined){
+const err48 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/timber/additionalProperties/required",keyword:"required",params:{missingProperty: "species"}};
 if(vErrors === null){
 vErrors = [err48];
 }
@@ -7721,11 +7718,9 @@ vErrors.push(err48);
 }
 errors++;
 }
-}
-if(data22.surface !== undefined){
-let data26 = data22.surface;
-if(typeof data26 !== "string"){
-const err49 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1")+"/surface",schemaPath:"#/properties/timber/additionalProperties/properties/surface/type",keyword:"type",params:{type: "string"}};
+for(const key9 in data24){
+if(!(((((((key9 === "species") || (key9 === "grade")) || (key9 === "seasoning")) || (key9 === "surface")) || (key9 === "values")) || (key9 === "because")) || (key9 === "weight"))){
+const err49 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/timber/additionalProperties/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key9}};
 if(vErrors === null){
 vErrors = [err49];
 }
@@ -7734,8 +7729,16 @@ vErrors.push(err49);
 }
 errors++;
 }
-if(!((data26 === "rough") || (data26 === "planed"))){
-const err50 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1")+"/surface",schemaPath:"#/properties/timber/additionalProperties/properties/surface/enum",keyword:"enum",params:{allowedValues: schema19.properties.timber.additionalProperties.properties.surface.enum}};
+}
+if(data24.species !== undefined){
+if(!(validate53(data24.species, {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1")+"/species",parentData:data24,parentDataProperty:"species",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors);
+errors = vErrors.length;
+}
+}
+if(data24.grade !== undefined){
+if(typeof data24.grade !== "string"){
+const err50 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1")+"/grade",schemaPath:"#/properties/timber/additionalProperties/properties/grade/type",keyword:"type",params:{type: "string"}};
 if(vErrors === null){
 vErrors = [err50];
 }
@@ -7745,11 +7748,10 @@ vErrors.push(err50);
 errors++;
 }
 }
-if(data22.values !== undefined){
-let data27 = data22.values;
-if(data27 && typeof data27 == "object" && !Array.isArray(data27)){
-if(Object.keys(data27).length < 1){
-const err51 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1")+"/values",schemaPath:"#/properties/timber/additionalProperties/properties/values/minProperties",keyword:"minProperties",params:{limit: 1}};
+if(data24.seasoning !== undefined){
+let data27 = data24.seasoning;
+if(typeof data27 !== "string"){
+const err51 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1")+"/seasoning",schemaPath:"#/properties/timber/additionalProperties/properties/seasoning/type",keyword:"type",params:{type: "string"}};
 if(vErrors === null){
 vErrors = [err51];
 }
@@ -7758,9 +7760,8 @@ vErrors.push(err51);
 }
 errors++;
 }
-for(const key10 in data27){
-if(!((((((((key10 === "Fb") || (key10 === "Ft")) || (key10 === "Fv")) || (key10 === "Fc-perp")) || (key10 === "Fc")) || (key10 === "E")) || (key10 === "E-min")) || (key10 === "G"))){
-const err52 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1")+"/values",schemaPath:"#/properties/timber/additionalProperties/properties/values/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key10}};
+if(!((data27 === "green") || (data27 === "dry"))){
+const err52 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1")+"/seasoning",schemaPath:"#/properties/timber/additionalProperties/properties/seasoning/enum",keyword:"enum",params:{allowedValues: schema19.properties.timber.additionalProperties.properties.seasoning.enum}};
 if(vErrors === null){
 vErrors = [err52];
 }
@@ -7770,10 +7771,10 @@ vErrors.push(err52);
 errors++;
 }
 }
-if(data27.Fb !== undefined){
-let data28 = data27.Fb;
-if((typeof data28 !== "string") && (!((typeof data28 == "number") && (isFinite(data28))))){
-const err53 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1")+"/values/Fb",schemaPath:"#/properties/timber/additionalProperties/properties/values/properties/Fb/type",keyword:"type",params:{type: schema19.properties.timber.additionalProperties.properties.values.properties.Fb.type}};
+if(data24.surface !== undefined){
+let data28 = data24.surface;
+if(typeof data28 !== "string"){
+const err53 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1")+"/surface",schemaPath:"#/properties/timber/additionalProperties/properties/surface/type",keyword:"type",params:{type: "string"}};
 if(vErrors === null){
 vErrors = [err53];
 }
@@ -7782,11 +7783,8 @@ vErrors.push(err53);
 }
 errors++;
 }
-}
-if(data27.Ft !== undefined){
-let data29 = data27.Ft;
-if((typeof data29 !== "string") && (!((typeof data29 == "number") && (isFinite(data29))))){
-const err54 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1")+"/values/Ft",schemaPath:"#/properties/timber/additionalProperties/properties/values/properties/Ft/type",keyword:"type",params:{type: schema19.properties.timber.additionalProperties.properties.values.properties.Ft.type}};
+if(!((data28 === "rough") || (data28 === "planed"))){
+const err54 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1")+"/surface",schemaPath:"#/properties/timber/additionalProperties/properties/surface/enum",keyword:"enum",params:{allowedValues: schema19.properties.timber.additionalProperties.properties.surface.enum}};
 if(vErrors === null){
 vErrors = [err54];
 }
@@ -7796,10 +7794,11 @@ vErrors.push(err54);
 errors++;
 }
 }
-if(data27.Fv !== undefined){
-let data30 = data27.Fv;
-if((typeof data30 !== "string") && (!((typeof data30 == "number") && (isFinite(data30))))){
-const err55 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1")+"/values/Fv",schemaPath:"#/properties/timber/additionalProperties/properties/values/properties/Fv/type",keyword:"type",params:{type: schema19.properties.timber.additionalProperties.properties.values.properties.Fv.type}};
+if(data24.values !== undefined){
+let data29 = data24.values;
+if(data29 && typeof data29 == "object" && !Array.isArray(data29)){
+if(Object.keys(data29).length < 1){
+const err55 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1")+"/values",schemaPath:"#/properties/timber/additionalProperties/properties/values/minProperties",keyword:"minProperties",params:{limit: 1}};
 if(vErrors === null){
 vErrors = [err55];
 }
@@ -7808,11 +7807,9 @@ vErrors.push(err55);
 }
 errors++;
 }
-}
-if(data27["Fc-perp"] !== undefined){
-let data31 = data27["Fc-perp"];
-if((typeof data31 !== "string") && (!((typeof data31 == "number") && (isFinite(data31))))){
-const err56 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1")+"/values/Fc-perp",schemaPath:"#/properties/timber/additionalProperties/properties/values/properties/Fc-perp/type",keyword:"type",params:{type: schema19.properties.timber.additionalProperties.properties.values.properties["Fc-perp"].type}};
+for(const key10 in data29){
+if(!((((((((key10 === "Fb") || (key10 === "Ft")) || (key10 === "Fv")) || (key10 === "Fc-perp")) || (key10 === "Fc")) || (key10 === "E")) || (key10 === "E-min")) || (key10 === "G"))){
+const err56 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1")+"/values",schemaPath:"#/properties/timber/additionalProperties/properties/values/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key10}};
 if(vErrors === null){
 vErrors = [err56];
 }
@@ -7822,10 +7819,10 @@ vErrors.push(err56);
 errors++;
 }
 }
-if(data27.Fc !== undefined){
-let data32 = data27.Fc;
-if((typeof data32 !== "string") && (!((typeof data32 == "number") && (isFinite(data32))))){
-const err57 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1")+"/values/Fc",schemaPath:"#/properties/timber/additionalProperties/properties/values/properties/Fc/type",keyword:"type",params:{type: schema19.properties.timber.additionalProperties.properties.values.properties.Fc.type}};
+if(data29.Fb !== undefined){
+let data30 = data29.Fb;
+if((typeof data30 !== "string") && (!((typeof data30 == "number") && (isFinite(data30))))){
+const err57 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1")+"/values/Fb",schemaPath:"#/properties/timber/additionalProperties/properties/values/properties/Fb/type",keyword:"type",params:{type: schema19.properties.timber.additionalProperties.properties.values.properties.Fb.type}};
 if(vErrors === null){
 vErrors = [err57];
 }
@@ -7835,10 +7832,10 @@ vErrors.push(err57);
 errors++;
 }
 }
-if(data27.E !== undefined){
-let data33 = data27.E;
-if((typeof data33 !== "string") && (!((typeof data33 == "number") && (isFinite(data33))))){
-const err58 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1")+"/values/E",schemaPath:"#/properties/timber/additionalProperties/properties/values/properties/E/type",keyword:"type",params:{type: schema19.properties.timber.additionalProperties.properties.values.properties.E.type}};
+if(data29.Ft !== undefined){
+let data31 = data29.Ft;
+if((typeof data31 !== "string") && (!((typeof data31 == "number") && (isFinite(data31))))){
+const err58 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1")+"/values/Ft",schemaPath:"#/properties/timber/additionalProperties/properties/values/properties/Ft/type",keyword:"type",params:{type: schema19.properties.timber.additionalProperties.properties.values.properties.Ft.type}};
 if(vErrors === null){
 vErrors = [err58];
 }
@@ -7848,10 +7845,10 @@ vErrors.push(err58);
 errors++;
 }
 }
-if(data27["E-min"] !== undefined){
-let data34 = data27["E-min"];
-if((typeof data34 !== "string") && (!((typeof data34 == "number") && (isFinite(data34))))){
-const err59 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1")+"/values/E-min",schemaPath:"#/properties/timber/additionalProperties/properties/values/properties/E-min/type",keyword:"type",params:{type: schema19.properties.timber.additionalProperties.properties.values.properties["E-min"].type}};
+if(data29.Fv !== undefined){
+let data32 = data29.Fv;
+if((typeof data32 !== "string") && (!((typeof data32 == "number") && (isFinite(data32))))){
+const err59 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1")+"/values/Fv",schemaPath:"#/properties/timber/additionalProperties/properties/values/properties/Fv/type",keyword:"type",params:{type: schema19.properties.timber.additionalProperties.properties.values.properties.Fv.type}};
 if(vErrors === null){
 vErrors = [err59];
 }
@@ -7861,11 +7858,10 @@ vErrors.push(err59);
 errors++;
 }
 }
-if(data27.G !== undefined){
-let data35 = data27.G;
-if((typeof data35 == "number") && (isFinite(data35))){
-if(data35 > 1.5 || isNaN(data35)){
-const err60 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1")+"/values/G",schemaPath:"#/properties/timber/additionalProperties/properties/values/properties/G/maximum",keyword:"maximum",params:{comparison: "<=", limit: 1.5}};
+if(data29["Fc-perp"] !== undefined){
+let data33 = data29["Fc-perp"];
+if((typeof data33 !== "string") && (!((typeof data33 == "number") && (isFinite(data33))))){
+const err60 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1")+"/values/Fc-perp",schemaPath:"#/properties/timber/additionalProperties/properties/values/properties/Fc-perp/type",keyword:"type",params:{type: schema19.properties.timber.additionalProperties.properties.values.properties["Fc-perp"].type}};
 if(vErrors === null){
 vErrors = [err60];
 }
@@ -7874,8 +7870,11 @@ vErrors.push(err60);
 }
 errors++;
 }
-if(data35 <= 0 || isNaN(data35)){
-const err61 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1")+"/values/G",schemaPath:"#/properties/timber/additionalProperties/properties/values/properties/G/exclusiveMinimum",keyword:"exclusiveMinimum",params:{comparison: ">", limit: 0}};
+}
+if(data29.Fc !== undefined){
+let data34 = data29.Fc;
+if((typeof data34 !== "string") && (!((typeof data34 == "number") && (isFinite(data34))))){
+const err61 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1")+"/values/Fc",schemaPath:"#/properties/timber/additionalProperties/properties/values/properties/Fc/type",keyword:"type",params:{type: schema19.properties.timber.additionalProperties.properties.values.properties.Fc.type}};
 if(vErrors === null){
 vErrors = [err61];
 }
@@ -7885,8 +7884,10 @@ vErrors.push(err61);
 errors++;
 }
 }
-else {
-const err62 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1")+"/values/G",schemaPath:"#/properties/timber/additionalProperties/properties/values/properties/G/type",keyword:"type",params:{type: "number"}};
+if(data29.E !== undefined){
+let data35 = data29.E;
+if((typeof data35 !== "string") && (!((typeof data35 == "number") && (isFinite(data35))))){
+const err62 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1")+"/values/E",schemaPath:"#/properties/timber/additionalProperties/properties/values/properties/E/type",keyword:"type",params:{type: schema19.properties.timber.additionalProperties.properties.values.properties.E.type}};
 if(vErrors === null){
 vErrors = [err62];
 }
@@ -7896,9 +7897,10 @@ vErrors.push(err62);
 errors++;
 }
 }
-}
-else {
-const err63 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1")+"/values",schemaPath:"#/properties/timber/additionalProperties/properties/values/type",keyword:"type",params:{type: "object"}};
+if(data29["E-min"] !== undefined){
+let data36 = data29["E-min"];
+if((typeof data36 !== "string") && (!((typeof data36 == "number") && (isFinite(data36))))){
+const err63 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1")+"/values/E-min",schemaPath:"#/properties/timber/additionalProperties/properties/values/properties/E-min/type",keyword:"type",params:{type: schema19.properties.timber.additionalProperties.properties.values.properties["E-min"].type}};
 if(vErrors === null){
 vErrors = [err63];
 }
@@ -7908,9 +7910,11 @@ vErrors.push(err63);
 errors++;
 }
 }
-if(data22.because !== undefined){
-if(typeof data22.because !== "string"){
-const err64 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1")+"/because",schemaPath:"#/properties/timber/additionalProperties/properties/because/type",keyword:"type",params:{type: "string"}};
+if(data29.G !== undefined){
+let data37 = data29.G;
+if((typeof data37 == "number") && (isFinite(data37))){
+if(data37 > 1.5 || isNaN(data37)){
+const err64 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1")+"/values/G",schemaPath:"#/properties/timber/additionalProperties/properties/values/properties/G/maximum",keyword:"maximum",params:{comparison: "<=", limit: 1.5}};
 if(vErrors === null){
 vErrors = [err64];
 }
@@ -7919,11 +7923,8 @@ vErrors.push(err64);
 }
 errors++;
 }
-}
-if(data22.weight !== undefined){
-let data37 = data22.weight;
-if((typeof data37 !== "string") && (!((typeof data37 == "number") && (isFinite(data37))))){
-const err65 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1")+"/weight",schemaPath:"#/properties/timber/additionalProperties/properties/weight/type",keyword:"type",params:{type: schema19.properties.timber.additionalProperties.properties.weight.type}};
+if(data37 <= 0 || isNaN(data37)){
+const err65 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1")+"/values/G",schemaPath:"#/properties/timber/additionalProperties/properties/values/properties/G/exclusiveMinimum",keyword:"exclusiveMinimum",params:{comparison: ">", limit: 0}};
 if(vErrors === null){
 vErrors = [err65];
 }
@@ -7933,12 +7934,8 @@ vErrors.push(err65);
 errors++;
 }
 }
-if(data22.values !== undefined){
-if(data22.because === undefined){
-const err66 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/timber/additionalProperties/dependentRequired",keyword:"dependentRequired",params:{property: "values",
-    missingProperty: "because",
-    depsCount: 1,
-    deps: "because"}};
+else {
+const err66 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1")+"/values/G",schemaPath:"#/properties/timber/additionalProperties/properties/values/properties/G/type",keyword:"type",params:{type: "number"}};
 if(vErrors === null){
 vErrors = [err66];
 }
@@ -7950,7 +7947,7 @@ errors++;
 }
 }
 else {
-const err67 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/timber/additionalProperties/type",keyword:"type",params:{type: "object"}};
+const err67 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1")+"/values",schemaPath:"#/properties/timber/additionalProperties/properties/values/type",keyword:"type",params:{type: "object"}};
 if(vErrors === null){
 vErrors = [err67];
 }
@@ -7960,9 +7957,9 @@ vErrors.push(err67);
 errors++;
 }
 }
-}
-else {
-const err68 = {instancePath:instancePath+"/timber",schemaPath:"#/properties/timber/type",keyword:"type",params:{type: "object"}};
+if(data24.because !== undefined){
+if(typeof data24.because !== "string"){
+const err68 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1")+"/because",schemaPath:"#/properties/timber/additionalProperties/properties/because/type",keyword:"type",params:{type: "string"}};
 if(vErrors === null){
 vErrors = [err68];
 }
@@ -7972,12 +7969,10 @@ vErrors.push(err68);
 errors++;
 }
 }
-if(data.mill !== undefined){
-let data38 = data.mill;
-if(data38 && typeof data38 == "object" && !Array.isArray(data38)){
-for(const key11 in data38){
-if(!(((key11 === "longest-cut") || (key11 === "kerf")) || (key11 === "logs"))){
-const err69 = {instancePath:instancePath+"/mill",schemaPath:"#/properties/mill/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key11}};
+if(data24.weight !== undefined){
+let data39 = data24.weight;
+if((typeof data39 !== "string") && (!((typeof data39 == "number") && (isFinite(data39))))){
+const err69 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1")+"/weight",schemaPath:"#/properties/timber/additionalProperties/properties/weight/type",keyword:"type",params:{type: schema19.properties.timber.additionalProperties.properties.weight.type}};
 if(vErrors === null){
 vErrors = [err69];
 }
@@ -7987,10 +7982,12 @@ vErrors.push(err69);
 errors++;
 }
 }
-if(data38["longest-cut"] !== undefined){
-let data39 = data38["longest-cut"];
-if((typeof data39 !== "string") && (!((typeof data39 == "number") && (isFinite(data39))))){
-const err70 = {instancePath:instancePath+"/mill/longest-cut",schemaPath:"#/properties/mill/properties/longest-cut/type",keyword:"type",params:{type: schema19.properties.mill.properties["longest-cut"].type}};
+if(data24.values !== undefined){
+if(data24.because === undefined){
+const err70 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/timber/additionalProperties/dependentRequired",keyword:"dependentRequired",params:{property: "values",
+    missingProperty: "because",
+    depsCount: 1,
+    deps: "because"}};
 if(vErrors === null){
 vErrors = [err70];
 }
@@ -8000,10 +7997,9 @@ vErrors.push(err70);
 errors++;
 }
 }
-if(data38.kerf !== undefined){
-let data40 = data38.kerf;
-if((typeof data40 !== "string") && (!((typeof data40 == "number") && (isFinite(data40))))){
-const err71 = {instancePath:instancePath+"/mill/kerf",schemaPath:"#/properties/mill/properties/kerf/type",keyword:"type",params:{type: schema19.properties.mill.properties.kerf.type}};
+}
+else {
+const err71 = {instancePath:instancePath+"/timber/" + key8.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/timber/additionalProperties/type",keyword:"type",params:{type: "object"}};
 if(vErrors === null){
 vErrors = [err71];
 }
@@ -8013,15 +8009,9 @@ vErrors.push(err71);
 errors++;
 }
 }
-if(data38.logs !== undefined){
-let data41 = data38.logs;
-if(Array.isArray(data41)){
-const len0 = data41.length;
-for(let i0=0; i0<len0; i0++){
-let data42 = data41[i0];
-if(data42 && typeof data42 == "object" && !Array.isArray(data42)){
-if(data42["small-end"] === undefined){
-const err72 = {instancePath:instancePath+"/mill/logs/" + i0,schemaPath:"#/properties/mill/properties/logs/items/required",keyword:"required",params:{missingProperty: "small-end"}};
+}
+else {
+const err72 = {instancePath:instancePath+"/timber",schemaPath:"#/properties/timber/type",keyword:"type",params:{type: "object"}};
 if(vErrors === null){
 vErrors = [err72];
 }
@@ -8030,8 +8020,13 @@ vErrors.push(err72);
 }
 errors++;
 }
-if(data42.length === undefined){
-const err73 = {instancePath:instancePath+"/mill/logs/" + i0,schemaPath:"#/properties/mill/properties/logs/items/required",keyword:"required",params:{missingProperty: "length"}};
+}
+if(data.mill !== undefined){
+let data40 = data.mill;
+if(data40 && typeof data40 == "object" && !Array.isArray(data40)){
+for(const key11 in data40){
+if(!(((key11 === "longest-cut") || (key11 === "kerf")) || (key11 === "logs"))){
+const err73 = {instancePath:instancePath+"/mill",schemaPath:"#/properties/mill/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key11}};
 if(vErrors === null){
 vErrors = [err73];
 }
@@ -8040,8 +8035,11 @@ vErrors.push(err73);
 }
 errors++;
 }
-if(data42.count === undefined){
-const err74 = {instancePath:instancePath+"/mill/logs/" + i0,schemaPath:"#/properties/mill/properties/logs/items/required",keyword:"required",params:{missingProperty: "count"}};
+}
+if(data40["longest-cut"] !== undefined){
+let data41 = data40["longest-cut"];
+if((typeof data41 !== "string") && (!((typeof data41 == "number") && (isFinite(data41))))){
+const err74 = {instancePath:instancePath+"/mill/longest-cut",schemaPath:"#/properties/mill/properties/longest-cut/type",keyword:"type",params:{type: schema19.properties.mill.properties["longest-cut"].type}};
 if(vErrors === null){
 vErrors = [err74];
 }
@@ -8050,9 +8048,11 @@ vErrors.push(err74);
 }
 errors++;
 }
-for(const key12 in data42){
-if(!((((key12 === "species") || (key12 === "small-end")) || (key12 === "length")) || (key12 === "count"))){
-const err75 = {instancePath:instancePath+"/mill/logs/" + i0,schemaPath:"#/properties/mill/properties/logs/items/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key12}};
+}
+if(data40.kerf !== undefined){
+let data42 = data40.kerf;
+if((typeof data42 !== "string") && (!((typeof data42 == "number") && (isFinite(data42))))){
+const err75 = {instancePath:instancePath+"/mill/kerf",schemaPath:"#/properties/mill/properties/kerf/type",keyword:"type",params:{type: schema19.properties.mill.properties.kerf.type}};
 if(vErrors === null){
 vErrors = [err75];
 }
@@ -8062,16 +8062,15 @@ vErrors.push(err75);
 errors++;
 }
 }
-if(data42.species !== undefined){
-if(!(validate53(data42.species, {instancePath:instancePath+"/mill/logs/" + i0+"/species",parentData:data42,parentDataProperty:"species",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors);
-errors = vErrors.length;
-}
-}
-if(data42["small-end"] !== undefined){
-let data44 = data42["small-end"];
-if((typeof data44 !== "string") && (!((typeof data44 == "number") && (isFinite(data44))))){
-const err76 = {instancePath:instancePath+"/mill/logs/" + i0+"/small-end",schemaPath:"#/properties/mill/properties/logs/items/properties/small-end/type",keyword:"type",params:{type: schema19.properties.mill.properties.logs.items.properties["small-end"].type}};
+if(data40.logs !== undefined){
+let data43 = data40.logs;
+if(Array.isArray(data43)){
+const len0 = data43.length;
+for(let i0=0; i0<len0; i0++){
+let data44 = data43[i0];
+if(data44 && typeof data44 == "object" && !Array.isArray(data44)){
+if(data44["small-end"] === undefined){
+const err76 = {instancePath:instancePath+"/mill/logs/" + i0,schemaPath:"#/properties/mill/properties/logs/items/required",keyword:"required",params:{missingProperty: "small-end"}};
 if(vErrors === null){
 vErrors = [err76];
 }
@@ -8080,11 +8079,8 @@ vErrors.push(err76);
 }
 errors++;
 }
-}
-if(data42.length !== undefined){
-let data45 = data42.length;
-if((typeof data45 !== "string") && (!((typeof data45 == "number") && (isFinite(data45))))){
-const err77 = {instancePath:instancePath+"/mill/logs/" + i0+"/length",schemaPath:"#/properties/mill/properties/logs/items/properties/length/type",keyword:"type",params:{type: schema19.properties.mill.properties.logs.items.properties.length.type}};
+if(data44.length === undefined){
+const err77 = {instancePath:instancePath+"/mill/logs/" + i0,schemaPath:"#/properties/mill/properties/logs/items/required",keyword:"required",params:{missingProperty: "length"}};
 if(vErrors === null){
 vErrors = [err77];
 }
@@ -8093,11 +8089,8 @@ vErrors.push(err77);
 }
 errors++;
 }
-}
-if(data42.count !== undefined){
-let data46 = data42.count;
-if(!(((typeof data46 == "number") && (!(data46 % 1) && !isNaN(data46))) && (isFinite(data46)))){
-const err78 = {instancePath:instancePath+"/mill/logs/" + i0+"/count",schemaPath:"#/properties/mill/properties/logs/items/properties/count/type",keyword:"type",params:{type: "integer"}};
+if(data44.count === undefined){
+const err78 = {instancePath:instancePath+"/mill/logs/" + i0,schemaPath:"#/properties/mill/properties/logs/items/required",keyword:"required",params:{missingProperty: "count"}};
 if(vErrors === null){
 vErrors = [err78];
 }
@@ -8106,9 +8099,9 @@ vErrors.push(err78);
 }
 errors++;
 }
-if((typeof data46 == "number") && (isFinite(data46))){
-if(data46 > 1000 || isNaN(data46)){
-const err79 = {instancePath:instancePath+"/mill/logs/" + i0+"/count",schemaPath:"#/properties/mill/properties/logs/items/properties/count/maximum",keyword:"maximum",params:{comparison: "<=", limit: 1000}};
+for(const key12 in data44){
+if(!((((key12 === "species") || (key12 === "small-end")) || (key12 === "length")) || (key12 === "count"))){
+const err79 = {instancePath:instancePath+"/mill/logs/" + i0,schemaPath:"#/properties/mill/properties/logs/items/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key12}};
 if(vErrors === null){
 vErrors = [err79];
 }
@@ -8117,8 +8110,17 @@ vErrors.push(err79);
 }
 errors++;
 }
-if(data46 < 1 || isNaN(data46)){
-const err80 = {instancePath:instancePath+"/mill/logs/" + i0+"/count",schemaPath:"#/properties/mill/properties/logs/items/properties/count/minimum",keyword:"minimum",params:{comparison: ">=", limit: 1}};
+}
+if(data44.species !== undefined){
+if(!(validate53(data44.species, {instancePath:instancePath+"/mill/logs/" + i0+"/species",parentData:data44,parentDataProperty:"species",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors);
+errors = vErrors.length;
+}
+}
+if(data44["small-end"] !== undefined){
+let data46 = data44["small-end"];
+if((typeof data46 !== "string") && (!((typeof data46 == "number") && (isFinite(data46))))){
+const err80 = {instancePath:instancePath+"/mill/logs/" + i0+"/small-end",schemaPath:"#/properties/mill/properties/logs/items/properties/small-end/type",keyword:"type",params:{type: schema19.properties.mill.properties.logs.items.properties["small-end"].type}};
 if(vErrors === null){
 vErrors = [err80];
 }
@@ -8128,10 +8130,10 @@ vErrors.push(err80);
 errors++;
 }
 }
-}
-}
-else {
-const err81 = {instancePath:instancePath+"/mill/logs/" + i0,schemaPath:"#/properties/mill/properties/logs/items/type",keyword:"type",params:{type: "object"}};
+if(data44.length !== undefined){
+let data47 = data44.length;
+if((typeof data47 !== "string") && (!((typeof data47 == "number") && (isFinite(data47))))){
+const err81 = {instancePath:instancePath+"/mill/logs/" + i0+"/length",schemaPath:"#/properties/mill/properties/logs/items/properties/length/type",keyword:"type",params:{type: schema19.properties.mill.properties.logs.items.properties.length.type}};
 if(vErrors === null){
 vErrors = [err81];
 }
@@ -8141,9 +8143,10 @@ vErrors.push(err81);
 errors++;
 }
 }
-}
-else {
-const err82 = {instancePath:instancePath+"/mill/logs",schemaPath:"#/properties/mill/properties/logs/type",keyword:"type",params:{type: "array"}};
+if(data44.count !== undefined){
+let data48 = data44.count;
+if(!(((typeof data48 == "number") && (!(data48 % 1) && !isNaN(data48))) && (isFinite(data48)))){
+const err82 = {instancePath:instancePath+"/mill/logs/" + i0+"/count",schemaPath:"#/properties/mill/properties/logs/items/properties/count/type",keyword:"type",params:{type: "integer"}};
 if(vErrors === null){
 vErrors = [err82];
 }
@@ -8152,10 +8155,9 @@ vErrors.push(err82);
 }
 errors++;
 }
-}
-}
-else {
-const err83 = {instancePath:instancePath+"/mill",schemaPath:"#/properties/mill/type",keyword:"type",params:{type: "object"}};
+if((typeof data48 == "number") && (isFinite(data48))){
+if(data48 > 1000 || isNaN(data48)){
+const err83 = {instancePath:instancePath+"/mill/logs/" + i0+"/count",schemaPath:"#/properties/mill/properties/logs/items/properties/count/maximum",keyword:"maximum",params:{comparison: "<=", limit: 1000}};
 if(vErrors === null){
 vErrors = [err83];
 }
@@ -8164,12 +8166,8 @@ vErrors.push(err83);
 }
 errors++;
 }
-}
-if(data.grid !== undefined){
-let data47 = data.grid;
-if(data47 && typeof data47 == "object" && !Array.isArray(data47)){
-if(data47.walls === undefined){
-const err84 = {instancePath:instancePath+"/grid",schemaPath:"#/properties/grid/required",keyword:"required",params:{missingProperty: "walls"}};
+if(data48 < 1 || isNaN(data48)){
+const err84 = {instancePath:instancePath+"/mill/logs/" + i0+"/count",schemaPath:"#/properties/mill/properties/logs/items/properties/count/minimum",keyword:"minimum",params:{comparison: ">=", limit: 1}};
 if(vErrors === null){
 vErrors = [err84];
 }
@@ -8178,8 +8176,11 @@ vErrors.push(err84);
 }
 errors++;
 }
-if(data47.bents === undefined){
-const err85 = {instancePath:instancePath+"/grid",schemaPath:"#/properties/grid/required",keyword:"required",params:{missingProperty: "bents"}};
+}
+}
+}
+else {
+const err85 = {instancePath:instancePath+"/mill/logs/" + i0,schemaPath:"#/properties/mill/properties/logs/items/type",keyword:"type",params:{type: "object"}};
 if(vErrors === null){
 vErrors = [err85];
 }
@@ -8188,9 +8189,10 @@ vErrors.push(err85);
 }
 errors++;
 }
-for(const key13 in data47){
-if(!(((key13 === "walls") || (key13 === "bents")) || (key13 === "levels"))){
-const err86 = {instancePath:instancePath+"/grid",schemaPath:"#/properties/grid/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key13}};
+}
+}
+else {
+const err86 = {instancePath:instancePath+"/mill/logs",schemaPath:"#/properties/mill/properties/logs/type",keyword:"type",params:{type: "array"}};
 if(vErrors === null){
 vErrors = [err86];
 }
@@ -8200,11 +8202,9 @@ vErrors.push(err86);
 errors++;
 }
 }
-if(data47.walls !== undefined){
-let data48 = data47.walls;
-if(data48 && typeof data48 == "object" && !Array.isArray(data48)){
-if(Object.keys(data48).length < 1){
-const err87 = {instancePath:instancePath+"/grid/walls",schemaPath:"#/properties/grid/properties/walls/minProperties",keyword:"minProperties",params:{limit: 1}};
+}
+else {
+const err87 = {instancePath:instancePath+"/mill",schemaPath:"#/properties/mill/type",keyword:"type",params:{type: "object"}};
 if(vErrors === null){
 vErrors = [err87];
 }
@@ -8213,9 +8213,12 @@ vErrors.push(err87);
 }
 errors++;
 }
-for(const key14 in data48){
-if(!(pattern6.test(key14))){
-const err88 = {instancePath:instancePath+"/grid/walls",schemaPath:"#/properties/grid/properties/walls/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key14}};
+}
+if(data.grid !== undefined){
+let data49 = data.grid;
+if(data49 && typeof data49 == "object" && !Array.isArray(data49)){
+if(data49.walls === undefined){
+const err88 = {instancePath:instancePath+"/grid",schemaPath:"#/properties/grid/required",keyword:"required",params:{missingProperty: "walls"}};
 if(vErrors === null){
 vErrors = [err88];
 }
@@ -8224,18 +8227,8 @@ vErrors.push(err88);
 }
 errors++;
 }
-}
-for(const key15 in data48){
-if(pattern6.test(key15)){
-if(!(validate56(data48[key15], {instancePath:instancePath+"/grid/walls/" + key15.replace(/~/g, "~0").replace(/\//g, "~1"),parentData:data48,parentDataProperty:key15,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors);
-errors = vErrors.length;
-}
-}
-}
-}
-else {
-const err89 = {instancePath:instancePath+"/grid/walls",schemaPath:"#/properties/grid/properties/walls/type",keyword:"type",params:{type: "object"}};
+if(data49.bents === undefined){
+const err89 = {instancePath:instancePath+"/grid",schemaPath:"#/properties/grid/required",keyword:"required",params:{missingProperty: "bents"}};
 if(vErrors === null){
 vErrors = [err89];
 }
@@ -8244,12 +8237,9 @@ vErrors.push(err89);
 }
 errors++;
 }
-}
-if(data47.bents !== undefined){
-let data50 = data47.bents;
-if(data50 && typeof data50 == "object" && !Array.isArray(data50)){
-if(Object.keys(data50).length < 1){
-const err90 = {instancePath:instancePath+"/grid/bents",schemaPath:"#/properties/grid/properties/bents/minProperties",keyword:"minProperties",params:{limit: 1}};
+for(const key13 in data49){
+if(!(((key13 === "walls") || (key13 === "bents")) || (key13 === "levels"))){
+const err90 = {instancePath:instancePath+"/grid",schemaPath:"#/properties/grid/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key13}};
 if(vErrors === null){
 vErrors = [err90];
 }
@@ -8258,9 +8248,12 @@ vErrors.push(err90);
 }
 errors++;
 }
-for(const key16 in data50){
-if(!(pattern8.test(key16))){
-const err91 = {instancePath:instancePath+"/grid/bents",schemaPath:"#/properties/grid/properties/bents/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key16}};
+}
+if(data49.walls !== undefined){
+let data50 = data49.walls;
+if(data50 && typeof data50 == "object" && !Array.isArray(data50)){
+if(Object.keys(data50).length < 1){
+const err91 = {instancePath:instancePath+"/grid/walls",schemaPath:"#/properties/grid/properties/walls/minProperties",keyword:"minProperties",params:{limit: 1}};
 if(vErrors === null){
 vErrors = [err91];
 }
@@ -8269,18 +8262,9 @@ vErrors.push(err91);
 }
 errors++;
 }
-}
-for(const key17 in data50){
-if(pattern8.test(key17)){
-if(!(validate58(data50[key17], {instancePath:instancePath+"/grid/bents/" + key17.replace(/~/g, "~0").replace(/\//g, "~1"),parentData:data50,parentDataProperty:key17,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors);
-errors = vErrors.length;
-}
-}
-}
-}
-else {
-const err92 = {instancePath:instancePath+"/grid/bents",schemaPath:"#/properties/grid/properties/bents/type",keyword:"type",params:{type: "object"}};
+for(const key14 in data50){
+if(!(pattern6.test(key14))){
+const err92 = {instancePath:instancePath+"/grid/walls",schemaPath:"#/properties/grid/properties/walls/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key14}};
 if(vErrors === null){
 vErrors = [err92];
 }
@@ -8290,14 +8274,17 @@ vErrors.push(err92);
 errors++;
 }
 }
-if(data47.levels !== undefined){
-let data52 = data47.levels;
-if(data52 && typeof data52 == "object" && !Array.isArray(data52)){
-for(const key18 in data52){
-const _errs119 = errors;
-if(typeof key18 === "string"){
-if(!pattern5.test(key18)){
-const err93 = {instancePath:instancePath+"/grid/levels",schemaPath:"#/properties/grid/properties/levels/propertyNames/pattern",keyword:"pattern",params:{pattern: "^[\\p{L}][\\p{L}\\p{N}_-]*$"},propertyName:key18};
+for(const key15 in data50){
+if(pattern6.test(key15)){
+if(!(validate56(data50[key15], {instancePath:instancePath+"/grid/walls/" + key15.replace(/~/g, "~0").replace(/\//g, "~1"),parentData:data50,parentDataProperty:key15,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors);
+errors = vErrors.length;
+}
+}
+}
+}
+else {
+const err93 = {instancePath:instancePath+"/grid/walls",schemaPath:"#/properties/grid/properties/walls/type",keyword:"type",params:{type: "object"}};
 if(vErrors === null){
 vErrors = [err93];
 }
@@ -8307,9 +8294,11 @@ vErrors.push(err93);
 errors++;
 }
 }
-var valid17 = _errs119 === errors;
-if(!valid17){
-const err94 = {instancePath:instancePath+"/grid/levels",schemaPath:"#/properties/grid/properties/levels/propertyNames",keyword:"propertyNames",params:{propertyName: key18}};
+if(data49.bents !== undefined){
+let data52 = data49.bents;
+if(data52 && typeof data52 == "object" && !Array.isArray(data52)){
+if(Object.keys(data52).length < 1){
+const err94 = {instancePath:instancePath+"/grid/bents",schemaPath:"#/properties/grid/properties/bents/minProperties",keyword:"minProperties",params:{limit: 1}};
 if(vErrors === null){
 vErrors = [err94];
 }
@@ -8318,11 +8307,9 @@ vErrors.push(err94);
 }
 errors++;
 }
-}
-for(const key19 in data52){
-let data53 = data52[key19];
-if((typeof data53 !== "string") && (!((typeof data53 == "number") && (isFinite(data53))))){
-const err95 = {instancePath:instancePath+"/grid/levels/" + key19.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/grid/properties/levels/additionalProperties/type",keyword:"type",params:{type: schema19.properties.grid.properties.levels.additionalProperties.type}};
+for(const key16 in data52){
+if(!(pattern8.test(key16))){
+const err95 = {instancePath:instancePath+"/grid/bents",schemaPath:"#/properties/grid/properties/bents/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key16}};
 if(vErrors === null){
 vErrors = [err95];
 }
@@ -8332,9 +8319,17 @@ vErrors.push(err95);
 errors++;
 }
 }
+for(const key17 in data52){
+if(pattern8.test(key17)){
+if(!(validate58(data52[key17], {instancePath:instancePath+"/grid/bents/" + key17.replace(/~/g, "~0").replace(/\//g, "~1"),parentData:data52,parentDataProperty:key17,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors);
+errors = vErrors.length;
+}
+}
+}
 }
 else {
-const err96 = {instancePath:instancePath+"/grid/levels",schemaPath:"#/properties/grid/properties/levels/type",keyword:"type",params:{type: "object"}};
+const err96 = {instancePath:instancePath+"/grid/bents",schemaPath:"#/properties/grid/properties/bents/type",keyword:"type",params:{type: "object"}};
 if(vErrors === null){
 vErrors = [err96];
 }
@@ -8344,9 +8339,14 @@ vErrors.push(err96);
 errors++;
 }
 }
-}
-else {
-const err97 = {instancePath:instancePath+"/grid",schemaPath:"#/properties/grid/type",keyword:"type",params:{type: "object"}};
+if(data49.levels !== undefined){
+let data54 = data49.levels;
+if(data54 && typeof data54 == "object" && !Array.isArray(data54)){
+for(const key18 in data54){
+const _errs123 = errors;
+if(typeof key18 === "string"){
+if(!pattern5.test(key18)){
+const err97 = {instancePath:instancePath+"/grid/levels",schemaPath:"#/properties/grid/properties/levels/propertyNames/pattern",keyword:"pattern",params:{pattern: "^[\\p{L}][\\p{L}\\p{N}_-]*$"},propertyName:key18};
 if(vErrors === null){
 vErrors = [err97];
 }
@@ -8356,11 +8356,9 @@ vErrors.push(err97);
 errors++;
 }
 }
-if(data.members !== undefined){
-let data54 = data.members;
-if(data54 && typeof data54 == "object" && !Array.isArray(data54)){
-if(Object.keys(data54).length < 1){
-const err98 = {instancePath:instancePath+"/members",schemaPath:"#/properties/members/minProperties",keyword:"minProperties",params:{limit: 1}};
+var valid17 = _errs123 === errors;
+if(!valid17){
+const err98 = {instancePath:instancePath+"/grid/levels",schemaPath:"#/properties/grid/properties/levels/propertyNames",keyword:"propertyNames",params:{propertyName: key18}};
 if(vErrors === null){
 vErrors = [err98];
 }
@@ -8369,11 +8367,11 @@ vErrors.push(err98);
 }
 errors++;
 }
-for(const key20 in data54){
-const _errs125 = errors;
-if(typeof key20 === "string"){
-if(!pattern5.test(key20)){
-const err99 = {instancePath:instancePath+"/members",schemaPath:"#/properties/members/propertyNames/pattern",keyword:"pattern",params:{pattern: "^[\\p{L}][\\p{L}\\p{N}_-]*$"},propertyName:key20};
+}
+for(const key19 in data54){
+let data55 = data54[key19];
+if((typeof data55 !== "string") && (!((typeof data55 == "number") && (isFinite(data55))))){
+const err99 = {instancePath:instancePath+"/grid/levels/" + key19.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/grid/properties/levels/additionalProperties/type",keyword:"type",params:{type: schema19.properties.grid.properties.levels.additionalProperties.type}};
 if(vErrors === null){
 vErrors = [err99];
 }
@@ -8383,9 +8381,9 @@ vErrors.push(err99);
 errors++;
 }
 }
-var valid19 = _errs125 === errors;
-if(!valid19){
-const err100 = {instancePath:instancePath+"/members",schemaPath:"#/properties/members/propertyNames",keyword:"propertyNames",params:{propertyName: key20}};
+}
+else {
+const err100 = {instancePath:instancePath+"/grid/levels",schemaPath:"#/properties/grid/properties/levels/type",keyword:"type",params:{type: "object"}};
 if(vErrors === null){
 vErrors = [err100];
 }
@@ -8395,15 +8393,9 @@ vErrors.push(err100);
 errors++;
 }
 }
-for(const key21 in data54){
-if(!(validate60(data54[key21], {instancePath:instancePath+"/members/" + key21.replace(/~/g, "~0").replace(/\//g, "~1"),parentData:data54,parentDataProperty:key21,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate60.errors : vErrors.concat(validate60.errors);
-errors = vErrors.length;
-}
-}
 }
 else {
-const err101 = {instancePath:instancePath+"/members",schemaPath:"#/properties/members/type",keyword:"type",params:{type: "object"}};
+const err101 = {instancePath:instancePath+"/grid",schemaPath:"#/properties/grid/type",keyword:"type",params:{type: "object"}};
 if(vErrors === null){
 vErrors = [err101];
 }
@@ -8413,14 +8405,11 @@ vErrors.push(err101);
 errors++;
 }
 }
-if(data.joints !== undefined){
-let data56 = data.joints;
+if(data.members !== undefined){
+let data56 = data.members;
 if(data56 && typeof data56 == "object" && !Array.isArray(data56)){
-for(const key22 in data56){
-const _errs130 = errors;
-if(typeof key22 === "string"){
-if(!pattern5.test(key22)){
-const err102 = {instancePath:instancePath+"/joints",schemaPath:"#/properties/joints/propertyNames/pattern",keyword:"pattern",params:{pattern: "^[\\p{L}][\\p{L}\\p{N}_-]*$"},propertyName:key22};
+if(Object.keys(data56).length < 1){
+const err102 = {instancePath:instancePath+"/members",schemaPath:"#/properties/members/minProperties",keyword:"minProperties",params:{limit: 1}};
 if(vErrors === null){
 vErrors = [err102];
 }
@@ -8429,10 +8418,11 @@ vErrors.push(err102);
 }
 errors++;
 }
-}
-var valid21 = _errs130 === errors;
-if(!valid21){
-const err103 = {instancePath:instancePath+"/joints",schemaPath:"#/properties/joints/propertyNames",keyword:"propertyNames",params:{propertyName: key22}};
+for(const key20 in data56){
+const _errs129 = errors;
+if(typeof key20 === "string"){
+if(!pattern5.test(key20)){
+const err103 = {instancePath:instancePath+"/members",schemaPath:"#/properties/members/propertyNames/pattern",keyword:"pattern",params:{pattern: "^[\\p{L}][\\p{L}\\p{N}_-]*$"},propertyName:key20};
 if(vErrors === null){
 vErrors = [err103];
 }
@@ -8442,15 +8432,9 @@ vErrors.push(err103);
 errors++;
 }
 }
-for(const key23 in data56){
-if(!(validate292(data56[key23], {instancePath:instancePath+"/joints/" + key23.replace(/~/g, "~0").replace(/\//g, "~1"),parentData:data56,parentDataProperty:key23,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate292.errors : vErrors.concat(validate292.errors);
-errors = vErrors.length;
-}
-}
-}
-else {
-const err104 = {instancePath:instancePath+"/joints",schemaPath:"#/properties/joints/type",keyword:"type",params:{type: "object"}};
+var valid19 = _errs129 === errors;
+if(!valid19){
+const err104 = {instancePath:instancePath+"/members",schemaPath:"#/properties/members/propertyNames",keyword:"propertyNames",params:{propertyName: key20}};
 if(vErrors === null){
 vErrors = [err104];
 }
@@ -8460,11 +8444,15 @@ vErrors.push(err104);
 errors++;
 }
 }
-if(data.roof !== undefined){
-let data58 = data.roof;
-if(data58 && typeof data58 == "object" && !Array.isArray(data58)){
-if(data58.kind === undefined){
-const err105 = {instancePath:instancePath+"/roof",schemaPath:"#/properties/roof/required",keyword:"required",params:{missingProperty: "kind"}};
+for(const key21 in data56){
+if(!(validate60(data56[key21], {instancePath:instancePath+"/members/" + key21.replace(/~/g, "~0").replace(/\//g, "~1"),parentData:data56,parentDataProperty:key21,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate60.errors : vErrors.concat(validate60.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err105 = {instancePath:instancePath+"/members",schemaPath:"#/properties/members/type",keyword:"type",params:{type: "object"}};
 if(vErrors === null){
 vErrors = [err105];
 }
@@ -8473,26 +8461,15 @@ vErrors.push(err105);
 }
 errors++;
 }
-const tag0 = data58.kind;
-if(typeof tag0 == "string"){
-if(tag0 === "gable"){
-if(!(validate360(data58, {instancePath:instancePath+"/roof",parentData:data,parentDataProperty:"roof",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate360.errors : vErrors.concat(validate360.errors);
-errors = vErrors.length;
 }
-var props2 = true;
-}
-else if(tag0 === "shed"){
-if(!(validate371(data58, {instancePath:instancePath+"/roof",parentData:data,parentDataProperty:"roof",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate371.errors : vErrors.concat(validate371.errors);
-errors = vErrors.length;
-}
-if(props2 !== true){
-props2 = true;
-}
-}
-else {
-const err106 = {instancePath:instancePath+"/roof",schemaPath:"#/properties/roof/discriminator",keyword:"discriminator",params:{error: "mapping", tag: "kind", tagValue: tag0}};
+if(data.joints !== undefined){
+let data58 = data.joints;
+if(data58 && typeof data58 == "object" && !Array.isArray(data58)){
+for(const key22 in data58){
+const _errs134 = errors;
+if(typeof key22 === "string"){
+if(!pattern5.test(key22)){
+const err106 = {instancePath:instancePath+"/joints",schemaPath:"#/properties/joints/propertyNames/pattern",keyword:"pattern",params:{pattern: "^[\\p{L}][\\p{L}\\p{N}_-]*$"},propertyName:key22};
 if(vErrors === null){
 vErrors = [err106];
 }
@@ -8502,8 +8479,9 @@ vErrors.push(err106);
 errors++;
 }
 }
-else {
-const err107 = {instancePath:instancePath+"/roof",schemaPath:"#/properties/roof/discriminator",keyword:"discriminator",params:{error: "tag", tag: "kind", tagValue: tag0}};
+var valid21 = _errs134 === errors;
+if(!valid21){
+const err107 = {instancePath:instancePath+"/joints",schemaPath:"#/properties/joints/propertyNames",keyword:"propertyNames",params:{propertyName: key22}};
 if(vErrors === null){
 vErrors = [err107];
 }
@@ -8513,8 +8491,15 @@ vErrors.push(err107);
 errors++;
 }
 }
+for(const key23 in data58){
+if(!(validate292(data58[key23], {instancePath:instancePath+"/joints/" + key23.replace(/~/g, "~0").replace(/\//g, "~1"),parentData:data58,parentDataProperty:key23,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate292.errors : vErrors.concat(validate292.errors);
+errors = vErrors.length;
+}
+}
+}
 else {
-const err108 = {instancePath:instancePath+"/roof",schemaPath:"#/properties/roof/type",keyword:"type",params:{type: "object"}};
+const err108 = {instancePath:instancePath+"/joints",schemaPath:"#/properties/joints/type",keyword:"type",params:{type: "object"}};
 if(vErrors === null){
 vErrors = [err108];
 }
@@ -8524,14 +8509,11 @@ vErrors.push(err108);
 errors++;
 }
 }
-if(data.piers !== undefined){
-let data59 = data.piers;
-if(data59 && typeof data59 == "object" && !Array.isArray(data59)){
-for(const key24 in data59){
-const _errs140 = errors;
-if(typeof key24 === "string"){
-if(!pattern5.test(key24)){
-const err109 = {instancePath:instancePath+"/piers",schemaPath:"#/properties/piers/propertyNames/pattern",keyword:"pattern",params:{pattern: "^[\\p{L}][\\p{L}\\p{N}_-]*$"},propertyName:key24};
+if(data.roof !== undefined){
+let data60 = data.roof;
+if(data60 && typeof data60 == "object" && !Array.isArray(data60)){
+if(data60.kind === undefined){
+const err109 = {instancePath:instancePath+"/roof",schemaPath:"#/properties/roof/required",keyword:"required",params:{missingProperty: "kind"}};
 if(vErrors === null){
 vErrors = [err109];
 }
@@ -8540,10 +8522,26 @@ vErrors.push(err109);
 }
 errors++;
 }
+const tag0 = data60.kind;
+if(typeof tag0 == "string"){
+if(tag0 === "gable"){
+if(!(validate360(data60, {instancePath:instancePath+"/roof",parentData:data,parentDataProperty:"roof",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate360.errors : vErrors.concat(validate360.errors);
+errors = vErrors.length;
 }
-var valid26 = _errs140 === errors;
-if(!valid26){
-const err110 = {instancePath:instancePath+"/piers",schemaPath:"#/properties/piers/propertyNames",keyword:"propertyNames",params:{propertyName: key24}};
+var props2 = true;
+}
+else if(tag0 === "shed"){
+if(!(validate371(data60, {instancePath:instancePath+"/roof",parentData:data,parentDataProperty:"roof",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate371.errors : vErrors.concat(validate371.errors);
+errors = vErrors.length;
+}
+if(props2 !== true){
+props2 = true;
+}
+}
+else {
+const err110 = {instancePath:instancePath+"/roof",schemaPath:"#/properties/roof/discriminator",keyword:"discriminator",params:{error: "mapping", tag: "kind", tagValue: tag0}};
 if(vErrors === null){
 vErrors = [err110];
 }
@@ -8553,15 +8551,8 @@ vErrors.push(err110);
 errors++;
 }
 }
-for(const key25 in data59){
-if(!(validate378(data59[key25], {instancePath:instancePath+"/piers/" + key25.replace(/~/g, "~0").replace(/\//g, "~1"),parentData:data59,parentDataProperty:key25,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate378.errors : vErrors.concat(validate378.errors);
-errors = vErrors.length;
-}
-}
-}
 else {
-const err111 = {instancePath:instancePath+"/piers",schemaPath:"#/properties/piers/type",keyword:"type",params:{type: "object"}};
+const err111 = {instancePath:instancePath+"/roof",schemaPath:"#/properties/roof/discriminator",keyword:"discriminator",params:{error: "tag", tag: "kind", tagValue: tag0}};
 if(vErrors === null){
 vErrors = [err111];
 }
@@ -8571,14 +8562,8 @@ vErrors.push(err111);
 errors++;
 }
 }
-if(data.floors !== undefined){
-let data61 = data.floors;
-if(data61 && typeof data61 == "object" && !Array.isArray(data61)){
-for(const key26 in data61){
-const _errs145 = errors;
-if(typeof key26 === "string"){
-if(!pattern5.test(key26)){
-const err112 = {instancePath:instancePath+"/floors",schemaPath:"#/properties/floors/propertyNames/pattern",keyword:"pattern",params:{pattern: "^[\\p{L}][\\p{L}\\p{N}_-]*$"},propertyName:key26};
+else {
+const err112 = {instancePath:instancePath+"/roof",schemaPath:"#/properties/roof/type",keyword:"type",params:{type: "object"}};
 if(vErrors === null){
 vErrors = [err112];
 }
@@ -8588,9 +8573,14 @@ vErrors.push(err112);
 errors++;
 }
 }
-var valid28 = _errs145 === errors;
-if(!valid28){
-const err113 = {instancePath:instancePath+"/floors",schemaPath:"#/properties/floors/propertyNames",keyword:"propertyNames",params:{propertyName: key26}};
+if(data.piers !== undefined){
+let data61 = data.piers;
+if(data61 && typeof data61 == "object" && !Array.isArray(data61)){
+for(const key24 in data61){
+const _errs144 = errors;
+if(typeof key24 === "string"){
+if(!pattern5.test(key24)){
+const err113 = {instancePath:instancePath+"/piers",schemaPath:"#/properties/piers/propertyNames/pattern",keyword:"pattern",params:{pattern: "^[\\p{L}][\\p{L}\\p{N}_-]*$"},propertyName:key24};
 if(vErrors === null){
 vErrors = [err113];
 }
@@ -8600,11 +8590,9 @@ vErrors.push(err113);
 errors++;
 }
 }
-for(const key27 in data61){
-let data62 = data61[key27];
-if(data62 && typeof data62 == "object" && !Array.isArray(data62)){
-if(data62.on === undefined){
-const err114 = {instancePath:instancePath+"/floors/" + key27.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/floors/additionalProperties/required",keyword:"required",params:{missingProperty: "on"}};
+var valid26 = _errs144 === errors;
+if(!valid26){
+const err114 = {instancePath:instancePath+"/piers",schemaPath:"#/properties/piers/propertyNames",keyword:"propertyNames",params:{propertyName: key24}};
 if(vErrors === null){
 vErrors = [err114];
 }
@@ -8613,8 +8601,16 @@ vErrors.push(err114);
 }
 errors++;
 }
-if(data62.live === undefined){
-const err115 = {instancePath:instancePath+"/floors/" + key27.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/floors/additionalProperties/required",keyword:"required",params:{missingProperty: "live"}};
+}
+for(const key25 in data61){
+if(!(validate378(data61[key25], {instancePath:instancePath+"/piers/" + key25.replace(/~/g, "~0").replace(/\//g, "~1"),parentData:data61,parentDataProperty:key25,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate378.errors : vErrors.concat(validate378.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err115 = {instancePath:instancePath+"/piers",schemaPath:"#/properties/piers/type",keyword:"type",params:{type: "object"}};
 if(vErrors === null){
 vErrors = [err115];
 }
@@ -8623,9 +8619,13 @@ vErrors.push(err115);
 }
 errors++;
 }
-for(const key28 in data62){
-if(!((((key28 === "on") || (key28 === "live")) || (key28 === "deck")) || (key28 === "dead"))){
-const err116 = {instancePath:instancePath+"/floors/" + key27.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/floors/additionalProperties/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key28}};
+}
+if(data.siding !== undefined){
+let data63 = data.siding;
+if(data63 && typeof data63 == "object" && !Array.isArray(data63)){
+for(const key26 in data63){
+if(!(pattern21.test(key26))){
+const err116 = {instancePath:instancePath+"/siding",schemaPath:"#/properties/siding/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key26}};
 if(vErrors === null){
 vErrors = [err116];
 }
@@ -8635,9 +8635,13 @@ vErrors.push(err116);
 errors++;
 }
 }
-if(data62.on !== undefined){
-if(typeof data62.on !== "string"){
-const err117 = {instancePath:instancePath+"/floors/" + key27.replace(/~/g, "~0").replace(/\//g, "~1")+"/on",schemaPath:"#/properties/floors/additionalProperties/properties/on/type",keyword:"type",params:{type: "string"}};
+for(const key27 in data63){
+if(pattern21.test(key27)){
+let data64 = data63[key27];
+if(data64 && typeof data64 == "object" && !Array.isArray(data64)){
+for(const key28 in data64){
+if(!(((key28 === "openings") || (key28 === "open")) || (key28 === "weight"))){
+const err117 = {instancePath:instancePath+"/siding/" + key27.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/siding/patternProperties/%5E(%3F%3A%5B1-9%5D%5B0-9%5D*%7C%5BA-Z%5D)%24/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key28}};
 if(vErrors === null){
 vErrors = [err117];
 }
@@ -8647,10 +8651,10 @@ vErrors.push(err117);
 errors++;
 }
 }
-if(data62.live !== undefined){
-let data64 = data62.live;
-if((typeof data64 !== "string") && (!((typeof data64 == "number") && (isFinite(data64))))){
-const err118 = {instancePath:instancePath+"/floors/" + key27.replace(/~/g, "~0").replace(/\//g, "~1")+"/live",schemaPath:"#/properties/floors/additionalProperties/properties/live/type",keyword:"type",params:{type: schema19.properties.floors.additionalProperties.properties.live.type}};
+if(data64.openings !== undefined){
+let data65 = data64.openings;
+if((typeof data65 !== "string") && (!((typeof data65 == "number") && (isFinite(data65))))){
+const err118 = {instancePath:instancePath+"/siding/" + key27.replace(/~/g, "~0").replace(/\//g, "~1")+"/openings",schemaPath:"#/properties/siding/patternProperties/%5E(%3F%3A%5B1-9%5D%5B0-9%5D*%7C%5BA-Z%5D)%24/properties/openings/type",keyword:"type",params:{type: schema19.properties.siding.patternProperties["^(?:[1-9][0-9]*|[A-Z])$"].properties.openings.type}};
 if(vErrors === null){
 vErrors = [err118];
 }
@@ -8660,11 +8664,11 @@ vErrors.push(err118);
 errors++;
 }
 }
-if(data62.deck !== undefined){
-let data65 = data62.deck;
-if(data65 && typeof data65 == "object" && !Array.isArray(data65)){
-if(data65.kind === undefined){
-const err119 = {instancePath:instancePath+"/floors/" + key27.replace(/~/g, "~0").replace(/\//g, "~1")+"/deck",schemaPath:"#/properties/floors/additionalProperties/properties/deck/required",keyword:"required",params:{missingProperty: "kind"}};
+if(data64.open !== undefined){
+let data66 = data64.open;
+if((typeof data66 == "number") && (isFinite(data66))){
+if(data66 > 1 || isNaN(data66)){
+const err119 = {instancePath:instancePath+"/siding/" + key27.replace(/~/g, "~0").replace(/\//g, "~1")+"/open",schemaPath:"#/properties/siding/patternProperties/%5E(%3F%3A%5B1-9%5D%5B0-9%5D*%7C%5BA-Z%5D)%24/properties/open/maximum",keyword:"maximum",params:{comparison: "<=", limit: 1}};
 if(vErrors === null){
 vErrors = [err119];
 }
@@ -8673,9 +8677,8 @@ vErrors.push(err119);
 }
 errors++;
 }
-for(const key29 in data65){
-if(!((key29 === "kind") || (key29 === "thickness"))){
-const err120 = {instancePath:instancePath+"/floors/" + key27.replace(/~/g, "~0").replace(/\//g, "~1")+"/deck",schemaPath:"#/properties/floors/additionalProperties/properties/deck/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key29}};
+if(data66 < 0 || isNaN(data66)){
+const err120 = {instancePath:instancePath+"/siding/" + key27.replace(/~/g, "~0").replace(/\//g, "~1")+"/open",schemaPath:"#/properties/siding/patternProperties/%5E(%3F%3A%5B1-9%5D%5B0-9%5D*%7C%5BA-Z%5D)%24/properties/open/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0}};
 if(vErrors === null){
 vErrors = [err120];
 }
@@ -8685,10 +8688,8 @@ vErrors.push(err120);
 errors++;
 }
 }
-if(data65.kind !== undefined){
-let data66 = data65.kind;
-if(typeof data66 !== "string"){
-const err121 = {instancePath:instancePath+"/floors/" + key27.replace(/~/g, "~0").replace(/\//g, "~1")+"/deck/kind",schemaPath:"#/properties/floors/additionalProperties/properties/deck/properties/kind/type",keyword:"type",params:{type: "string"}};
+else {
+const err121 = {instancePath:instancePath+"/siding/" + key27.replace(/~/g, "~0").replace(/\//g, "~1")+"/open",schemaPath:"#/properties/siding/patternProperties/%5E(%3F%3A%5B1-9%5D%5B0-9%5D*%7C%5BA-Z%5D)%24/properties/open/type",keyword:"type",params:{type: "number"}};
 if(vErrors === null){
 vErrors = [err121];
 }
@@ -8697,8 +8698,11 @@ vErrors.push(err121);
 }
 errors++;
 }
-if(!((data66 === "boards") || (data66 === "panels"))){
-const err122 = {instancePath:instancePath+"/floors/" + key27.replace(/~/g, "~0").replace(/\//g, "~1")+"/deck/kind",schemaPath:"#/properties/floors/additionalProperties/properties/deck/properties/kind/enum",keyword:"enum",params:{allowedValues: schema19.properties.floors.additionalProperties.properties.deck.properties.kind.enum}};
+}
+if(data64.weight !== undefined){
+let data67 = data64.weight;
+if((typeof data67 !== "string") && (!((typeof data67 == "number") && (isFinite(data67))))){
+const err122 = {instancePath:instancePath+"/siding/" + key27.replace(/~/g, "~0").replace(/\//g, "~1")+"/weight",schemaPath:"#/properties/siding/patternProperties/%5E(%3F%3A%5B1-9%5D%5B0-9%5D*%7C%5BA-Z%5D)%24/properties/weight/type",keyword:"type",params:{type: schema19.properties.siding.patternProperties["^(?:[1-9][0-9]*|[A-Z])$"].properties.weight.type}};
 if(vErrors === null){
 vErrors = [err122];
 }
@@ -8708,10 +8712,9 @@ vErrors.push(err122);
 errors++;
 }
 }
-if(data65.thickness !== undefined){
-let data67 = data65.thickness;
-if((typeof data67 !== "string") && (!((typeof data67 == "number") && (isFinite(data67))))){
-const err123 = {instancePath:instancePath+"/floors/" + key27.replace(/~/g, "~0").replace(/\//g, "~1")+"/deck/thickness",schemaPath:"#/properties/floors/additionalProperties/properties/deck/properties/thickness/type",keyword:"type",params:{type: schema19.properties.floors.additionalProperties.properties.deck.properties.thickness.type}};
+}
+else {
+const err123 = {instancePath:instancePath+"/siding/" + key27.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/siding/patternProperties/%5E(%3F%3A%5B1-9%5D%5B0-9%5D*%7C%5BA-Z%5D)%24/type",keyword:"type",params:{type: "object"}};
 if(vErrors === null){
 vErrors = [err123];
 }
@@ -8722,8 +8725,9 @@ errors++;
 }
 }
 }
+}
 else {
-const err124 = {instancePath:instancePath+"/floors/" + key27.replace(/~/g, "~0").replace(/\//g, "~1")+"/deck",schemaPath:"#/properties/floors/additionalProperties/properties/deck/type",keyword:"type",params:{type: "object"}};
+const err124 = {instancePath:instancePath+"/siding",schemaPath:"#/properties/siding/type",keyword:"type",params:{type: "object"}};
 if(vErrors === null){
 vErrors = [err124];
 }
@@ -8733,10 +8737,14 @@ vErrors.push(err124);
 errors++;
 }
 }
-if(data62.dead !== undefined){
-let data68 = data62.dead;
-if((typeof data68 !== "string") && (!((typeof data68 == "number") && (isFinite(data68))))){
-const err125 = {instancePath:instancePath+"/floors/" + key27.replace(/~/g, "~0").replace(/\//g, "~1")+"/dead",schemaPath:"#/properties/floors/additionalProperties/properties/dead/type",keyword:"type",params:{type: schema19.properties.floors.additionalProperties.properties.dead.type}};
+if(data.floors !== undefined){
+let data68 = data.floors;
+if(data68 && typeof data68 == "object" && !Array.isArray(data68)){
+for(const key29 in data68){
+const _errs161 = errors;
+if(typeof key29 === "string"){
+if(!pattern5.test(key29)){
+const err125 = {instancePath:instancePath+"/floors",schemaPath:"#/properties/floors/propertyNames/pattern",keyword:"pattern",params:{pattern: "^[\\p{L}][\\p{L}\\p{N}_-]*$"},propertyName:key29};
 if(vErrors === null){
 vErrors = [err125];
 }
@@ -8746,9 +8754,9 @@ vErrors.push(err125);
 errors++;
 }
 }
-}
-else {
-const err126 = {instancePath:instancePath+"/floors/" + key27.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/floors/additionalProperties/type",keyword:"type",params:{type: "object"}};
+var valid30 = _errs161 === errors;
+if(!valid30){
+const err126 = {instancePath:instancePath+"/floors",schemaPath:"#/properties/floors/propertyNames",keyword:"propertyNames",params:{propertyName: key29}};
 if(vErrors === null){
 vErrors = [err126];
 }
@@ -8758,9 +8766,11 @@ vErrors.push(err126);
 errors++;
 }
 }
-}
-else {
-const err127 = {instancePath:instancePath+"/floors",schemaPath:"#/properties/floors/type",keyword:"type",params:{type: "object"}};
+for(const key30 in data68){
+let data69 = data68[key30];
+if(data69 && typeof data69 == "object" && !Array.isArray(data69)){
+if(data69.on === undefined){
+const err127 = {instancePath:instancePath+"/floors/" + key30.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/floors/additionalProperties/required",keyword:"required",params:{missingProperty: "on"}};
 if(vErrors === null){
 vErrors = [err127];
 }
@@ -8769,13 +8779,8 @@ vErrors.push(err127);
 }
 errors++;
 }
-}
-if(data.crew !== undefined){
-let data69 = data.crew;
-if(data69 && typeof data69 == "object" && !Array.isArray(data69)){
-for(const key30 in data69){
-if(!(((key30 === "people") || (key30 === "each")) || (key30 === "machine"))){
-const err128 = {instancePath:instancePath+"/crew",schemaPath:"#/properties/crew/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key30}};
+if(data69.live === undefined){
+const err128 = {instancePath:instancePath+"/floors/" + key30.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/floors/additionalProperties/required",keyword:"required",params:{missingProperty: "live"}};
 if(vErrors === null){
 vErrors = [err128];
 }
@@ -8784,11 +8789,9 @@ vErrors.push(err128);
 }
 errors++;
 }
-}
-if(data69.people !== undefined){
-let data70 = data69.people;
-if(!(((typeof data70 == "number") && (!(data70 % 1) && !isNaN(data70))) && (isFinite(data70)))){
-const err129 = {instancePath:instancePath+"/crew/people",schemaPath:"#/properties/crew/properties/people/type",keyword:"type",params:{type: "integer"}};
+for(const key31 in data69){
+if(!((((key31 === "on") || (key31 === "live")) || (key31 === "deck")) || (key31 === "dead"))){
+const err129 = {instancePath:instancePath+"/floors/" + key30.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/floors/additionalProperties/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key31}};
 if(vErrors === null){
 vErrors = [err129];
 }
@@ -8797,9 +8800,10 @@ vErrors.push(err129);
 }
 errors++;
 }
-if((typeof data70 == "number") && (isFinite(data70))){
-if(data70 > 200 || isNaN(data70)){
-const err130 = {instancePath:instancePath+"/crew/people",schemaPath:"#/properties/crew/properties/people/maximum",keyword:"maximum",params:{comparison: "<=", limit: 200}};
+}
+if(data69.on !== undefined){
+if(typeof data69.on !== "string"){
+const err130 = {instancePath:instancePath+"/floors/" + key30.replace(/~/g, "~0").replace(/\//g, "~1")+"/on",schemaPath:"#/properties/floors/additionalProperties/properties/on/type",keyword:"type",params:{type: "string"}};
 if(vErrors === null){
 vErrors = [err130];
 }
@@ -8808,8 +8812,11 @@ vErrors.push(err130);
 }
 errors++;
 }
-if(data70 < 1 || isNaN(data70)){
-const err131 = {instancePath:instancePath+"/crew/people",schemaPath:"#/properties/crew/properties/people/minimum",keyword:"minimum",params:{comparison: ">=", limit: 1}};
+}
+if(data69.live !== undefined){
+let data71 = data69.live;
+if((typeof data71 !== "string") && (!((typeof data71 == "number") && (isFinite(data71))))){
+const err131 = {instancePath:instancePath+"/floors/" + key30.replace(/~/g, "~0").replace(/\//g, "~1")+"/live",schemaPath:"#/properties/floors/additionalProperties/properties/live/type",keyword:"type",params:{type: schema19.properties.floors.additionalProperties.properties.live.type}};
 if(vErrors === null){
 vErrors = [err131];
 }
@@ -8819,11 +8826,11 @@ vErrors.push(err131);
 errors++;
 }
 }
-}
-if(data69.each !== undefined){
-let data71 = data69.each;
-if((typeof data71 !== "string") && (!((typeof data71 == "number") && (isFinite(data71))))){
-const err132 = {instancePath:instancePath+"/crew/each",schemaPath:"#/properties/crew/properties/each/type",keyword:"type",params:{type: schema19.properties.crew.properties.each.type}};
+if(data69.deck !== undefined){
+let data72 = data69.deck;
+if(data72 && typeof data72 == "object" && !Array.isArray(data72)){
+if(data72.kind === undefined){
+const err132 = {instancePath:instancePath+"/floors/" + key30.replace(/~/g, "~0").replace(/\//g, "~1")+"/deck",schemaPath:"#/properties/floors/additionalProperties/properties/deck/required",keyword:"required",params:{missingProperty: "kind"}};
 if(vErrors === null){
 vErrors = [err132];
 }
@@ -8832,12 +8839,9 @@ vErrors.push(err132);
 }
 errors++;
 }
-}
-if(data69.machine !== undefined){
-let data72 = data69.machine;
-if(data72 && typeof data72 == "object" && !Array.isArray(data72)){
-if(data72.kind === undefined){
-const err133 = {instancePath:instancePath+"/crew/machine",schemaPath:"#/properties/crew/properties/machine/required",keyword:"required",params:{missingProperty: "kind"}};
+for(const key32 in data72){
+if(!((key32 === "kind") || (key32 === "thickness"))){
+const err133 = {instancePath:instancePath+"/floors/" + key30.replace(/~/g, "~0").replace(/\//g, "~1")+"/deck",schemaPath:"#/properties/floors/additionalProperties/properties/deck/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key32}};
 if(vErrors === null){
 vErrors = [err133];
 }
@@ -8846,9 +8850,11 @@ vErrors.push(err133);
 }
 errors++;
 }
-for(const key31 in data72){
-if(!((key31 === "kind") || (key31 === "limit"))){
-const err134 = {instancePath:instancePath+"/crew/machine",schemaPath:"#/properties/crew/properties/machine/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key31}};
+}
+if(data72.kind !== undefined){
+let data73 = data72.kind;
+if(typeof data73 !== "string"){
+const err134 = {instancePath:instancePath+"/floors/" + key30.replace(/~/g, "~0").replace(/\//g, "~1")+"/deck/kind",schemaPath:"#/properties/floors/additionalProperties/properties/deck/properties/kind/type",keyword:"type",params:{type: "string"}};
 if(vErrors === null){
 vErrors = [err134];
 }
@@ -8857,11 +8863,8 @@ vErrors.push(err134);
 }
 errors++;
 }
-}
-if(data72.kind !== undefined){
-let data73 = data72.kind;
-if(typeof data73 !== "string"){
-const err135 = {instancePath:instancePath+"/crew/machine/kind",schemaPath:"#/properties/crew/properties/machine/properties/kind/type",keyword:"type",params:{type: "string"}};
+if(!((data73 === "boards") || (data73 === "panels"))){
+const err135 = {instancePath:instancePath+"/floors/" + key30.replace(/~/g, "~0").replace(/\//g, "~1")+"/deck/kind",schemaPath:"#/properties/floors/additionalProperties/properties/deck/properties/kind/enum",keyword:"enum",params:{allowedValues: schema19.properties.floors.additionalProperties.properties.deck.properties.kind.enum}};
 if(vErrors === null){
 vErrors = [err135];
 }
@@ -8870,8 +8873,11 @@ vErrors.push(err135);
 }
 errors++;
 }
-if(!((((data73 === "forks") || (data73 === "crane")) || (data73 === "hoist")) || (data73 === "gin-pole"))){
-const err136 = {instancePath:instancePath+"/crew/machine/kind",schemaPath:"#/properties/crew/properties/machine/properties/kind/enum",keyword:"enum",params:{allowedValues: schema19.properties.crew.properties.machine.properties.kind.enum}};
+}
+if(data72.thickness !== undefined){
+let data74 = data72.thickness;
+if((typeof data74 !== "string") && (!((typeof data74 == "number") && (isFinite(data74))))){
+const err136 = {instancePath:instancePath+"/floors/" + key30.replace(/~/g, "~0").replace(/\//g, "~1")+"/deck/thickness",schemaPath:"#/properties/floors/additionalProperties/properties/deck/properties/thickness/type",keyword:"type",params:{type: schema19.properties.floors.additionalProperties.properties.deck.properties.thickness.type}};
 if(vErrors === null){
 vErrors = [err136];
 }
@@ -8881,10 +8887,9 @@ vErrors.push(err136);
 errors++;
 }
 }
-if(data72.limit !== undefined){
-let data74 = data72.limit;
-if((typeof data74 !== "string") && (!((typeof data74 == "number") && (isFinite(data74))))){
-const err137 = {instancePath:instancePath+"/crew/machine/limit",schemaPath:"#/properties/crew/properties/machine/properties/limit/type",keyword:"type",params:{type: schema19.properties.crew.properties.machine.properties.limit.type}};
+}
+else {
+const err137 = {instancePath:instancePath+"/floors/" + key30.replace(/~/g, "~0").replace(/\//g, "~1")+"/deck",schemaPath:"#/properties/floors/additionalProperties/properties/deck/type",keyword:"type",params:{type: "object"}};
 if(vErrors === null){
 vErrors = [err137];
 }
@@ -8894,9 +8899,10 @@ vErrors.push(err137);
 errors++;
 }
 }
-}
-else {
-const err138 = {instancePath:instancePath+"/crew/machine",schemaPath:"#/properties/crew/properties/machine/type",keyword:"type",params:{type: "object"}};
+if(data69.dead !== undefined){
+let data75 = data69.dead;
+if((typeof data75 !== "string") && (!((typeof data75 == "number") && (isFinite(data75))))){
+const err138 = {instancePath:instancePath+"/floors/" + key30.replace(/~/g, "~0").replace(/\//g, "~1")+"/dead",schemaPath:"#/properties/floors/additionalProperties/properties/dead/type",keyword:"type",params:{type: schema19.properties.floors.additionalProperties.properties.dead.type}};
 if(vErrors === null){
 vErrors = [err138];
 }
@@ -8908,7 +8914,7 @@ errors++;
 }
 }
 else {
-const err139 = {instancePath:instancePath+"/crew",schemaPath:"#/properties/crew/type",keyword:"type",params:{type: "object"}};
+const err139 = {instancePath:instancePath+"/floors/" + key30.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/floors/additionalProperties/type",keyword:"type",params:{type: "object"}};
 if(vErrors === null){
 vErrors = [err139];
 }
@@ -8918,14 +8924,9 @@ vErrors.push(err139);
 errors++;
 }
 }
-if(data.prices !== undefined){
-let data75 = data.prices;
-if(data75 && typeof data75 == "object" && !Array.isArray(data75)){
-for(const key32 in data75){
-let data76 = data75[key32];
-if((typeof data76 == "number") && (isFinite(data76))){
-if(data76 < 0 || isNaN(data76)){
-const err140 = {instancePath:instancePath+"/prices/" + key32.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/prices/additionalProperties/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0}};
+}
+else {
+const err140 = {instancePath:instancePath+"/floors",schemaPath:"#/properties/floors/type",keyword:"type",params:{type: "object"}};
 if(vErrors === null){
 vErrors = [err140];
 }
@@ -8935,8 +8936,12 @@ vErrors.push(err140);
 errors++;
 }
 }
-else {
-const err141 = {instancePath:instancePath+"/prices/" + key32.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/prices/additionalProperties/type",keyword:"type",params:{type: "number"}};
+if(data.crew !== undefined){
+let data76 = data.crew;
+if(data76 && typeof data76 == "object" && !Array.isArray(data76)){
+for(const key33 in data76){
+if(!(((key33 === "people") || (key33 === "each")) || (key33 === "machine"))){
+const err141 = {instancePath:instancePath+"/crew",schemaPath:"#/properties/crew/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key33}};
 if(vErrors === null){
 vErrors = [err141];
 }
@@ -8946,9 +8951,10 @@ vErrors.push(err141);
 errors++;
 }
 }
-}
-else {
-const err142 = {instancePath:instancePath+"/prices",schemaPath:"#/properties/prices/type",keyword:"type",params:{type: "object"}};
+if(data76.people !== undefined){
+let data77 = data76.people;
+if(!(((typeof data77 == "number") && (!(data77 % 1) && !isNaN(data77))) && (isFinite(data77)))){
+const err142 = {instancePath:instancePath+"/crew/people",schemaPath:"#/properties/crew/properties/people/type",keyword:"type",params:{type: "integer"}};
 if(vErrors === null){
 vErrors = [err142];
 }
@@ -8957,16 +8963,9 @@ vErrors.push(err142);
 }
 errors++;
 }
-}
-if(data.accept !== undefined){
-let data77 = data.accept;
-if(Array.isArray(data77)){
-const len1 = data77.length;
-for(let i1=0; i1<len1; i1++){
-let data78 = data77[i1];
-if(data78 && typeof data78 == "object" && !Array.isArray(data78)){
-if(data78.check === undefined){
-const err143 = {instancePath:instancePath+"/accept/" + i1,schemaPath:"#/properties/accept/items/required",keyword:"required",params:{missingProperty: "check"}};
+if((typeof data77 == "number") && (isFinite(data77))){
+if(data77 > 200 || isNaN(data77)){
+const err143 = {instancePath:instancePath+"/crew/people",schemaPath:"#/properties/crew/properties/people/maximum",keyword:"maximum",params:{comparison: "<=", limit: 200}};
 if(vErrors === null){
 vErrors = [err143];
 }
@@ -8975,8 +8974,8 @@ vErrors.push(err143);
 }
 errors++;
 }
-if(data78.because === undefined){
-const err144 = {instancePath:instancePath+"/accept/" + i1,schemaPath:"#/properties/accept/items/required",keyword:"required",params:{missingProperty: "because"}};
+if(data77 < 1 || isNaN(data77)){
+const err144 = {instancePath:instancePath+"/crew/people",schemaPath:"#/properties/crew/properties/people/minimum",keyword:"minimum",params:{comparison: ">=", limit: 1}};
 if(vErrors === null){
 vErrors = [err144];
 }
@@ -8985,9 +8984,12 @@ vErrors.push(err144);
 }
 errors++;
 }
-for(const key33 in data78){
-if(!(((key33 === "check") || (key33 === "at")) || (key33 === "because"))){
-const err145 = {instancePath:instancePath+"/accept/" + i1,schemaPath:"#/properties/accept/items/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key33}};
+}
+}
+if(data76.each !== undefined){
+let data78 = data76.each;
+if((typeof data78 !== "string") && (!((typeof data78 == "number") && (isFinite(data78))))){
+const err145 = {instancePath:instancePath+"/crew/each",schemaPath:"#/properties/crew/properties/each/type",keyword:"type",params:{type: schema19.properties.crew.properties.each.type}};
 if(vErrors === null){
 vErrors = [err145];
 }
@@ -8997,9 +8999,11 @@ vErrors.push(err145);
 errors++;
 }
 }
-if(data78.check !== undefined){
-if(typeof data78.check !== "string"){
-const err146 = {instancePath:instancePath+"/accept/" + i1+"/check",schemaPath:"#/properties/accept/items/properties/check/type",keyword:"type",params:{type: "string"}};
+if(data76.machine !== undefined){
+let data79 = data76.machine;
+if(data79 && typeof data79 == "object" && !Array.isArray(data79)){
+if(data79.kind === undefined){
+const err146 = {instancePath:instancePath+"/crew/machine",schemaPath:"#/properties/crew/properties/machine/required",keyword:"required",params:{missingProperty: "kind"}};
 if(vErrors === null){
 vErrors = [err146];
 }
@@ -9008,10 +9012,9 @@ vErrors.push(err146);
 }
 errors++;
 }
-}
-if(data78.at !== undefined){
-if(typeof data78.at !== "string"){
-const err147 = {instancePath:instancePath+"/accept/" + i1+"/at",schemaPath:"#/properties/accept/items/properties/at/type",keyword:"type",params:{type: "string"}};
+for(const key34 in data79){
+if(!((key34 === "kind") || (key34 === "limit"))){
+const err147 = {instancePath:instancePath+"/crew/machine",schemaPath:"#/properties/crew/properties/machine/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key34}};
 if(vErrors === null){
 vErrors = [err147];
 }
@@ -9021,9 +9024,10 @@ vErrors.push(err147);
 errors++;
 }
 }
-if(data78.because !== undefined){
-if(typeof data78.because !== "string"){
-const err148 = {instancePath:instancePath+"/accept/" + i1+"/because",schemaPath:"#/properties/accept/items/properties/because/type",keyword:"type",params:{type: "string"}};
+if(data79.kind !== undefined){
+let data80 = data79.kind;
+if(typeof data80 !== "string"){
+const err148 = {instancePath:instancePath+"/crew/machine/kind",schemaPath:"#/properties/crew/properties/machine/properties/kind/type",keyword:"type",params:{type: "string"}};
 if(vErrors === null){
 vErrors = [err148];
 }
@@ -9032,10 +9036,8 @@ vErrors.push(err148);
 }
 errors++;
 }
-}
-}
-else {
-const err149 = {instancePath:instancePath+"/accept/" + i1,schemaPath:"#/properties/accept/items/type",keyword:"type",params:{type: "object"}};
+if(!((((data80 === "forks") || (data80 === "crane")) || (data80 === "hoist")) || (data80 === "gin-pole"))){
+const err149 = {instancePath:instancePath+"/crew/machine/kind",schemaPath:"#/properties/crew/properties/machine/properties/kind/enum",keyword:"enum",params:{allowedValues: schema19.properties.crew.properties.machine.properties.kind.enum}};
 if(vErrors === null){
 vErrors = [err149];
 }
@@ -9045,9 +9047,10 @@ vErrors.push(err149);
 errors++;
 }
 }
-}
-else {
-const err150 = {instancePath:instancePath+"/accept",schemaPath:"#/properties/accept/type",keyword:"type",params:{type: "array"}};
+if(data79.limit !== undefined){
+let data81 = data79.limit;
+if((typeof data81 !== "string") && (!((typeof data81 == "number") && (isFinite(data81))))){
+const err150 = {instancePath:instancePath+"/crew/machine/limit",schemaPath:"#/properties/crew/properties/machine/properties/limit/type",keyword:"type",params:{type: schema19.properties.crew.properties.machine.properties.limit.type}};
 if(vErrors === null){
 vErrors = [err150];
 }
@@ -9059,12 +9062,175 @@ errors++;
 }
 }
 else {
-const err151 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+const err151 = {instancePath:instancePath+"/crew/machine",schemaPath:"#/properties/crew/properties/machine/type",keyword:"type",params:{type: "object"}};
 if(vErrors === null){
 vErrors = [err151];
 }
 else {
 vErrors.push(err151);
+}
+errors++;
+}
+}
+}
+else {
+const err152 = {instancePath:instancePath+"/crew",schemaPath:"#/properties/crew/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err152];
+}
+else {
+vErrors.push(err152);
+}
+errors++;
+}
+}
+if(data.prices !== undefined){
+let data82 = data.prices;
+if(data82 && typeof data82 == "object" && !Array.isArray(data82)){
+for(const key35 in data82){
+let data83 = data82[key35];
+if((typeof data83 == "number") && (isFinite(data83))){
+if(data83 < 0 || isNaN(data83)){
+const err153 = {instancePath:instancePath+"/prices/" + key35.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/prices/additionalProperties/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0}};
+if(vErrors === null){
+vErrors = [err153];
+}
+else {
+vErrors.push(err153);
+}
+errors++;
+}
+}
+else {
+const err154 = {instancePath:instancePath+"/prices/" + key35.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/prices/additionalProperties/type",keyword:"type",params:{type: "number"}};
+if(vErrors === null){
+vErrors = [err154];
+}
+else {
+vErrors.push(err154);
+}
+errors++;
+}
+}
+}
+else {
+const err155 = {instancePath:instancePath+"/prices",schemaPath:"#/properties/prices/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err155];
+}
+else {
+vErrors.push(err155);
+}
+errors++;
+}
+}
+if(data.accept !== undefined){
+let data84 = data.accept;
+if(Array.isArray(data84)){
+const len1 = data84.length;
+for(let i1=0; i1<len1; i1++){
+let data85 = data84[i1];
+if(data85 && typeof data85 == "object" && !Array.isArray(data85)){
+if(data85.check === undefined){
+const err156 = {instancePath:instancePath+"/accept/" + i1,schemaPath:"#/properties/accept/items/required",keyword:"required",params:{missingProperty: "check"}};
+if(vErrors === null){
+vErrors = [err156];
+}
+else {
+vErrors.push(err156);
+}
+errors++;
+}
+if(data85.because === undefined){
+const err157 = {instancePath:instancePath+"/accept/" + i1,schemaPath:"#/properties/accept/items/required",keyword:"required",params:{missingProperty: "because"}};
+if(vErrors === null){
+vErrors = [err157];
+}
+else {
+vErrors.push(err157);
+}
+errors++;
+}
+for(const key36 in data85){
+if(!(((key36 === "check") || (key36 === "at")) || (key36 === "because"))){
+const err158 = {instancePath:instancePath+"/accept/" + i1,schemaPath:"#/properties/accept/items/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key36}};
+if(vErrors === null){
+vErrors = [err158];
+}
+else {
+vErrors.push(err158);
+}
+errors++;
+}
+}
+if(data85.check !== undefined){
+if(typeof data85.check !== "string"){
+const err159 = {instancePath:instancePath+"/accept/" + i1+"/check",schemaPath:"#/properties/accept/items/properties/check/type",keyword:"type",params:{type: "string"}};
+if(vErrors === null){
+vErrors = [err159];
+}
+else {
+vErrors.push(err159);
+}
+errors++;
+}
+}
+if(data85.at !== undefined){
+if(typeof data85.at !== "string"){
+const err160 = {instancePath:instancePath+"/accept/" + i1+"/at",schemaPath:"#/properties/accept/items/properties/at/type",keyword:"type",params:{type: "string"}};
+if(vErrors === null){
+vErrors = [err160];
+}
+else {
+vErrors.push(err160);
+}
+errors++;
+}
+}
+if(data85.because !== undefined){
+if(typeof data85.because !== "string"){
+const err161 = {instancePath:instancePath+"/accept/" + i1+"/because",schemaPath:"#/properties/accept/items/properties/because/type",keyword:"type",params:{type: "string"}};
+if(vErrors === null){
+vErrors = [err161];
+}
+else {
+vErrors.push(err161);
+}
+errors++;
+}
+}
+}
+else {
+const err162 = {instancePath:instancePath+"/accept/" + i1,schemaPath:"#/properties/accept/items/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err162];
+}
+else {
+vErrors.push(err162);
+}
+errors++;
+}
+}
+}
+else {
+const err163 = {instancePath:instancePath+"/accept",schemaPath:"#/properties/accept/type",keyword:"type",params:{type: "array"}};
+if(vErrors === null){
+vErrors = [err163];
+}
+else {
+vErrors.push(err163);
+}
+errors++;
+}
+}
+}
+else {
+const err164 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err164];
+}
+else {
+vErrors.push(err164);
 }
 errors++;
 }

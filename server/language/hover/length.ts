@@ -18,6 +18,7 @@ const DIMENSIONS: readonly Dimension[] = [
   "length",
   "section",
   "pitch",
+  "area",
   "pressure",
   "stress",
   "density",

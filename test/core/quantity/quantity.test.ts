@@ -27,6 +27,11 @@ type Scalar = Exclude<Dimension, "length" | "section" | "pitch">;
 /** Expected figures by the definitions in NIST SP 811 (2008), appendix B, worked apart from the code. */
 describe("one number and one unit (memory: NIST SP 811, appendix B)", () => {
   test.each<[string, Scalar, number]>([
+    ["40 ft²", "area", 40],
+    ["40ft2", "area", 40],
+    ["40 sqft", "area", 40],
+    ["3.7 m²", "area", 39.826469],
+    ["1 m^2", "area", 10.7639104],
     ["45 psf", "pressure", 45],
     ["45psf", "pressure", 45],
     ["40 lb/ft2", "pressure", 40],

@@ -1,6 +1,8 @@
 import type { Frame } from "../../frame/frame.ts";
 import type { Model } from "../../model/model.ts";
+import { enclosureOfFrame } from "../../statics/enclosure.ts";
 import { lacksWinterWind } from "../../statics/snow-loads.ts";
+import { needsWind } from "../../statics/wind-need.ts";
 import { defineCheck } from "../check.ts";
 import type { SourceFacts } from "../source-facts.ts";
 
@@ -10,6 +12,7 @@ type Missing =
   | "snow-thermal"
   | "winter-wind"
   | "wind"
+  | "wind-bare"
   | "wind-exposure"
   | "wind-flow"
   | "frost-depth"
@@ -45,6 +48,11 @@ const WORDS: Readonly<
     key: "site: {wind: {speed: 107 mph}}",
     whom: "the building department or the hazard map of the load standard",
   },
+  "wind-bare": {
+    what: "the wind speed, which a frame without a roof asks for when it has siding or stands more than 8 ft above the ground (common practice)",
+    key: "site: {wind: {speed: 107 mph, exposure: C}}",
+    whom: "the building department or the hazard map of the load standard",
+  },
   "wind-exposure": {
     what: "the exposure category (B woods and suburbs, C open, D shore)",
     key: "exposure: C",
@@ -73,7 +81,7 @@ const WORDS: Readonly<
   },
 };
 
-/** What only the site can give and the frame needs: loads with a roof, frost and soil with piers. */
+/** What only the site can give and the frame needs: loads with a roof, wind on tall frames, frost and soil with piers. */
 function* missing(model: Model): Generator<{ path: string; missing: Missing }> {
   const { frame } = model;
   const { site, basis } = frame;
@@ -85,9 +93,12 @@ function* missing(model: Model): Generator<{ path: string; missing: Missing }> {
     else if (snow.thermal === undefined) yield { path: snow.path, missing: "snow-thermal" };
     else if (model.roof?.slopes.some((slope) => lacksWinterWind(model, slope)))
       yield { path: snow.path, missing: "winter-wind" };
-    if (wind?.speed === undefined) yield { path: wind?.path ?? sitePath, missing: "wind" };
+  }
+  if (needsWind(model) || wind?.speed !== undefined) {
+    const speed = frame.roof ? "wind" : "wind-bare";
+    if (wind?.speed === undefined) yield { path: wind?.path ?? sitePath, missing: speed };
     else if (wind.exposure === undefined) yield { path: wind.path, missing: "wind-exposure" };
-    else if (wind.flow === undefined) yield { path: wind.path, missing: "wind-flow" };
+    else if (wind.flow === undefined && asksForFlow(model)) yield { path: wind.path, missing: "wind-flow" };
   }
   if (snow?.ground !== undefined || wind?.speed !== undefined) {
     if (basis.loads === undefined) yield { path: basis.path, missing: "basis-loads" };
@@ -99,6 +110,11 @@ function* missing(model: Model): Generator<{ path: string; missing: Missing }> {
   }
 }
 
+/** Only wind under a roof over open sides goes by what lies there. */
+function asksForFlow(model: Model): boolean {
+  return model.frame.roof !== undefined && enclosureOfFrame(model).class === "open";
+}
+
 /** The key that each value stands under. */
 const KEYS: Readonly<Record<Missing, string>> = {
   snow: "/site/snow/ground",
@@ -106,6 +122,7 @@ const KEYS: Readonly<Record<Missing, string>> = {
   "snow-thermal": "/site/snow/thermal",
   "winter-wind": "/site/snow/winter-wind",
   wind: "/site/wind/speed",
+  "wind-bare": "/site/wind/speed",
   "wind-exposure": "/site/wind/exposure",
   "wind-flow": "/site/wind/flow",
   "frost-depth": "/site/frost-depth",

@@ -1,0 +1,86 @@
+import { type Enclosure, internalPressure } from "../../loads/wind-enclosed.ts";
+import type { FrameEnclosure } from "../../statics/enclosure.ts";
+import { areaWords } from "../amount-words.ts";
+import { defineCheck } from "../check.ts";
+import type { Say } from "../say.ts";
+
+interface Data {
+  readonly enclosure: FrameEnclosure;
+  readonly topography: number | undefined;
+  readonly elevation: boolean;
+}
+
+const CLASS: Readonly<Record<Enclosure, string>> = {
+  open: "an open building (every side open over at least 80 percent)",
+  "partially-open": "a partially open building (neither open, nor closed, nor open on one side alone)",
+  "partially-enclosed":
+    "a partially enclosed building (one side open by more than 1.1 times all else, and all else by at most a fifth)",
+  enclosed: "an enclosed building (no side open by more than {small} or 1 percent of it)",
+};
+
+function sidesWords({ faces }: FrameEnclosure, say: Say): string {
+  return say.list(
+    faces.map((f) =>
+      say.text("{line}: {open} of {all}", {
+        line: f.line,
+        open: areaWords(f.openings, say),
+        all: areaWords(f.gross, say),
+      }),
+    ),
+  );
+}
+
+/** Symbols and what they were taken as, where the file leaves them open. */
+function assumed(d: Data, say: Say): string {
+  const taken = [
+    ...(d.topography === undefined ? [say.text("K_zt = 1 (level ground)")] : []),
+    ...(d.elevation ? [] : [say.text("K_e = 1 (sea level)")]),
+  ];
+  return taken.length > 0 ? say.text(" Taken besides: {what}.", { what: say.list(taken) }) : "";
+}
+
+export const enclosureFound = defineCheck<"results", Data>({
+  meta: {
+    id: "enclosure-found",
+    title: "How closed the building is for the wind",
+    level: "note",
+    area: "loads",
+    source: { text: "ASCE 7-16 and 7-22 sections 26.2 and 26.12, Table 26.13-1", status: "memory" },
+    explanation: {
+      what: "From the openings of each side follows the enclosure class, and from that the pressure inside.",
+      why: "Wind that blows in through one open side lifts a roof far more than wind that finds every side closed.",
+      formula:
+        "A_o ≥ 0.8 A_g on every side: open; A_o > 1.1 A_oi, A_o > min(4 ft², 0.01 A_g) and A_oi ≤ 0.2 A_gi: partially enclosed; A_o ≤ min(4 ft², 0.01 A_g) on every side: enclosed; else partially open",
+      remedy: "Nothing, if the openings are right. A side that “siding” does not name counts as open.",
+    },
+  },
+  input: "results",
+  ofTheWhole: true,
+  *find({ frame, model }) {
+    const enclosure = frame?.solution.loads.enclosure;
+    const { siding, site, roof } = model.frame;
+    const [first] = siding;
+    if (!enclosure || !first || !roof) return;
+    yield {
+      path: first.path.slice(0, first.path.lastIndexOf("/")),
+      onKey: true,
+      data: {
+        enclosure,
+        topography: site.wind?.topography,
+        elevation: site.elevation !== undefined,
+      },
+    };
+  },
+  words: (d, say) => {
+    const GCpi = internalPressure(d.enclosure.class).value;
+    return say.text(
+      "The wind takes this as {class}. Open of each side: {sides}. Pressure inside: {inside}.{assumed}",
+      {
+        class: say.text(CLASS[d.enclosure.class], { small: areaWords(4, say) }),
+        sides: sidesWords(d.enclosure, say),
+        inside: GCpi === 0 ? say.text("none") : `GC_pi = ±${say.number(GCpi)}`,
+        assumed: assumed(d, say),
+      },
+    );
+  },
+});

@@ -1,0 +1,34 @@
+/** Which enclosure class the openings of a building's sides make it, with what it was found from. */
+import { type Enclosure, enclosureOf } from "../loads/wind-enclosed.ts";
+import type { Model } from "../model/model.ts";
+import type { LineLoad } from "./line-loads.ts";
+import { sidingWeight, type WallFace, wallFaces } from "./wall-faces.ts";
+
+export interface FrameEnclosure {
+  readonly class: Enclosure;
+  readonly faces: readonly WallFace[];
+  /** ft² of the roof, along its slope; it has no openings */
+  readonly roof: number;
+}
+
+/** Four sides make a building; a side where nothing stands is open all over. */
+const SIDES = 4;
+
+/** @returns `open` for every frame without siding or without a roof */
+export function enclosureOfFrame(model: Model): FrameEnclosure {
+  // most frames have no siding, and nothing about their sides is asked
+  const faces = model.frame.siding.length > 0 ? wallFaces(model) : [];
+  const slopes = model.roof?.slopes ?? [];
+  if (slopes.length === 0 || faces.every((face) => !face.siding)) return { class: "open", faces, roof: 0 };
+  const roof = slopes.reduce(
+    (sum, s) => sum + ((s.deckTo - s.deckFrom) * (s.run + s.eaveOverhang)) / Math.cos(s.angle) / 144,
+    0,
+  );
+  const missing = Array.from({ length: SIDES - faces.length }, () => ({ gross: 1, openings: 1 }));
+  return { class: enclosureOf([...faces, ...missing], { gross: roof, openings: 0 }), faces, roof };
+}
+
+/** Weight of the siding on the timbers that carry it. */
+export function sideLoads(model: Model): readonly LineLoad[] {
+  return sidingWeight(enclosureOfFrame(model).faces);
+}
