@@ -3,12 +3,6 @@
  */
 import { slopeOf } from "../../../server/core/loads/snow-factors.ts";
 import {
-  continuousReactions,
-  postAreas,
-  rafterShares,
-  tributaryWidths,
-} from "../../../server/core/loads/tributary.ts";
-import {
   type Flow,
   monoslopeCoefficients,
   pitchedCoefficients,
@@ -21,7 +15,9 @@ import {
 } from "../../../server/core/loads/wind-pressure.ts";
 import { planeForces } from "../../../server/core/loads/wind-resultant.ts";
 import { given } from "../../../server/core/sourced.ts";
+import { halves } from "../../../server/core/statics/line-loads.ts";
 import type { Case } from "../../reference/cases.ts";
+import { beamReactions } from "./beam-on-supports.ts";
 
 const edition = (c: Case) => (c.edition === "7-22" ? "asce-7-22" : "asce-7-16");
 
@@ -93,12 +89,14 @@ function planes(c: Case) {
   };
 }
 
+/** Widths by the rule of halves, as roofs and floors are shared out. */
+const shares = (at: readonly number[], past: number): number[] =>
+  halves(at, (at[0] ?? 0) - past, (at.at(-1) ?? 0) + past).map(([low, high]) => high - low);
+
 function posts(c: Case) {
   const g = c.given;
-  const areas = postAreas(g.x_posts_ft, g.y_posts_ft, {
-    eaves: g.eaves_overhang_ft,
-    gables: g.gable_overhang_ft,
-  });
+  const along = shares(g.y_posts_ft, g.gable_overhang_ft);
+  const areas = shares(g.x_posts_ft, g.eaves_overhang_ft).map((width) => along.map((l) => width * l));
   return {
     corner_post: areas[0]![0],
     middle_post: areas[0]![1],
@@ -108,18 +106,17 @@ function posts(c: Case) {
 
 function rafterOnPlate(c: Case) {
   const { run_to_ridge_ft: span, overhang_ft: overhang, w_psf_level: psf } = c.given;
-  const shares = rafterShares(span, overhang);
-  return {
-    strip_ft: shares.byArea.plate,
-    plf_tributary: shares.byArea.plate * psf,
-    plf_by_lever: shares.byStatics.plate * psf,
-  };
+  const [plate] = halves([0, span], -overhang, span);
+  const strip = plate![1] - plate![0];
+  const [plf] = beamReactions([0, span], [-overhang, span], psf);
+  return { strip_ft: strip, plf_tributary: strip * psf, plf_by_lever: plf };
 }
 
 function middlePost(c: Case) {
   const { span_ft, spans, w_plf } = c.given;
-  const widths = tributaryWidths(Array.from({ length: spans + 1 }, (_, i) => i * span_ft));
-  const reactions = continuousReactions(Array(spans).fill(span_ft), w_plf);
+  const at = Array.from({ length: spans + 1 }, (_, i) => i * span_ft);
+  const widths = shares(at, 0);
+  const reactions = beamReactions(at, [0, spans * span_ft], w_plf);
   return {
     by_area: widths[1]! * w_plf,
     continuous: reactions[1],
