@@ -3,6 +3,7 @@
  * (`loads/combinations.ts`), C_Δ from `placement.ts`.
  */
 import { type Adjusted, withFactor } from "../members/adjust.ts";
+import { lengthNote, type Note } from "../note.ts";
 import type { Factor, Sourced, ValueStatus } from "../sourced.ts";
 
 /** Moisture of the wood: `green` is above 19 percent. */
@@ -23,17 +24,17 @@ export function adjust(reference: Sourced, factors: readonly Factor[]): Adjusted
  * @param diameter nominal, in; @param rows of fasteners side by side across the grain
  */
 export function wetLateral(moisture: FastenerMoisture, diameter: number, rows: number): Factor {
-  const one = (value: number, note: string) => factor("C_M", value, "memory", "NDS Table 11.3.3", note);
+  const one = (value: number, note: Note) => factor("C_M", value, "memory", "NDS Table 11.3.3", note);
   if (moisture.service === "green") return one(0.7, "above 19 percent moisture in service");
   if (moisture.placed === "dry") return one(1, "dry when placed and in service");
-  if (diameter < 0.25) return one(0.7, "green when placed, under 1/4 in");
+  if (diameter < 0.25) return one(0.7, lengthNote("green when placed, under {length}", 0.25));
   if (rows <= 1) return one(1, "green when placed; one fastener, or one row along the grain");
   return one(0.4, "green when placed; more than one row holds the wood as it shrinks");
 }
 
 /** C_M on withdrawal, NDS Table 11.3.3: nails lose most where the wood changes its moisture, screws where it stays wet. */
 export function wetWithdrawal(moisture: FastenerMoisture, kind: "nail" | "screw"): Factor {
-  const one = (value: number, note: string) => factor("C_M", value, "memory", "NDS Table 11.3.3", note);
+  const one = (value: number, note: Note) => factor("C_M", value, "memory", "NDS Table 11.3.3", note);
   if (kind === "screw") {
     return moisture.service === "green"
       ? one(0.7, "above 19 percent moisture in service")
@@ -74,9 +75,10 @@ export interface FastenerRow {
  * lb/in wood to wood, 270,000 D^1.5 wood to metal; 1 for one fastener and under 1/4 in.
  */
 export function groupAction(row: FastenerRow): Factor {
-  const one = (value: number, note: string) => factor("C_g", value, "memory", "NDS 11.3-1", note);
+  const one = (value: number, note: Note) => factor("C_g", value, "memory", "NDS 11.3-1", note);
   const { count: n, spacing, diameter, main, side } = row;
-  if (n <= 1 || diameter < 0.25) return one(1, n <= 1 ? "one fastener in a row" : "under 1/4 in");
+  if (n <= 1 || diameter < 0.25)
+    return one(1, n <= 1 ? "one fastener in a row" : lengthNote("under {length}", 0.25));
   if (!(main > 0 && side > 0 && spacing > 0)) return one(0, "a size is missing");
   const slip = (row.sideIs === "wood" ? 180000 : 270000) * diameter ** 1.5;
   const u = 1 + ((slip * spacing) / 2) * (1 / main + 1 / side);
@@ -86,6 +88,6 @@ export function groupAction(row: FastenerRow): Factor {
   return one((spread * (1 + R)) / (1 - m), `${n} in a row`);
 }
 
-function factor(symbol: string, value: number, status: ValueStatus, source: string, note: string): Factor {
+function factor(symbol: string, value: number, status: ValueStatus, source: string, note: Note): Factor {
   return { symbol, value, status, source, note };
 }

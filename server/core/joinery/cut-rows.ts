@@ -1,12 +1,13 @@
 /** Lines of a cut sheet that several kinds share. */
+import { lengthNote, type Note } from "../note.ts";
 import type { CutRow, Joint, PegSizes, Sized, TenonSizes } from "./joint.ts";
 
 /** How a size came about, in one line. */
-export function because(size: Sized, rule: string): string {
+export function because(size: Sized, rule: Note): Note {
   return size.from === "file" ? "as the file says" : rule;
 }
 
-const inch = (on: CutRow["on"], label: string, value: number, how: string): CutRow => ({
+const inch = (on: CutRow["on"], label: string, value: number, how: Note): CutRow => ({
   on,
   label,
   value,
@@ -16,6 +17,11 @@ const inch = (on: CutRow["on"], label: string, value: number, how: string): CutR
 
 export { inch as inchRow };
 
+const USUAL_DRAW: Note = {
+  text: "usual draw (common practice {least} to {most})",
+  parts: { least: { value: 1 / 16, unit: "in" }, most: { value: 1 / 8, unit: "in" } },
+};
+
 export function housingRows(joint: Joint, label = "housing depth"): CutRow[] {
   const { housing } = joint.sizes;
   return housing.value > 0
@@ -24,9 +30,11 @@ export function housingRows(joint: Joint, label = "housing depth"): CutRow[] {
 }
 
 /** @param lengthRule how the length came about where the file gives none */
-export function tenonRows(tenon: TenonSizes, lengthRule = "half the timber it enters"): CutRow[] {
+export function tenonRows(tenon: TenonSizes, lengthRule: Note = "half the timber it enters"): CutRow[] {
   const far = tenon.setIn.value + tenon.thickness.value;
-  const depth = tenon.through ? "through the timber" : "tenon length and 1/4 in of room at the bottom";
+  const depth = tenon.through
+    ? "through the timber"
+    : lengthNote("tenon length and {length} of room at the bottom", 0.25);
   return [
     inch(
       "joined",
@@ -98,13 +106,6 @@ export function pegRows(pegs: PegSizes | undefined, housing: number, edge = "ten
   if (one !== undefined && next !== undefined) {
     rows.push(inch("joined", "peg hole to peg hole", next - one, "across the tenon, evenly"));
   }
-  rows.push(
-    inch(
-      "peg",
-      "drawbore offset",
-      pegs.draw.value,
-      because(pegs.draw, "usual draw (common practice 1/16 to 1/8 in)"),
-    ),
-  );
+  rows.push(inch("peg", "drawbore offset", pegs.draw.value, because(pegs.draw, USUAL_DRAW)));
   return rows;
 }

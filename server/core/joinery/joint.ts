@@ -5,6 +5,7 @@
 import type { JointEntry, JointKindName, JointSpec, Pointer } from "../frame/frame.ts";
 import type { EndPlane, Meeting, Timber } from "../model/model.ts";
 import type { Vec2, Vec3 } from "../model/vec.ts";
+import type { Note } from "../note.ts";
 
 /** Which part of the joined timber makes the joint. */
 export type JointEnd = "foot" | "head" | "side";
@@ -208,7 +209,7 @@ export interface CutRow {
   readonly value: number;
   readonly unit: "in" | "deg" | "count";
   /** one line: how it was derived */
-  readonly how: string;
+  readonly how: Note;
 }
 
 export interface JointKind {

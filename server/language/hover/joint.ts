@@ -1,4 +1,5 @@
 /** A joint under the cursor: how to cut it, wherever it holds. */
+import { noteWords } from "../../core/checks/amount-words.ts";
 import type { Say } from "../../core/checks/say.ts";
 import { groupBy } from "../../core/collect.ts";
 import type { CutRow, Joint } from "../../core/joinery/joint.ts";
@@ -31,9 +32,10 @@ export function jointHover(name: string, joints: readonly Joint[], say: Say): st
 /** Equal for places that are cut alike, whatever their timbers are called. */
 function sizesOf(joint: Joint, say: Say): string {
   const rows = jointKindOf(joint.kind).cutSheet(joint);
-  return [joint.kind, ...rows.map((row) => [row.on, row.label, sizeText(row, say), row.how].join("|"))].join(
-    "\n",
-  );
+  return [
+    joint.kind,
+    ...rows.map((row) => [row.on, row.label, sizeText(row, say), noteWords(row.how, say)].join("|")),
+  ].join("\n");
 }
 
 function sheetOf(places: readonly Joint[], say: Say): string {
@@ -41,7 +43,12 @@ function sheetOf(places: readonly Joint[], say: Say): string {
   if (!first) return "";
   const rows = jointKindOf(first.kind)
     .cutSheet(first)
-    .map((row) => [partOf(places, row, say), say.text(row.label), sizeText(row, say), say.text(row.how)]);
+    .map((row) => [
+      partOf(places, row, say),
+      say.text(row.label),
+      sizeText(row, say),
+      noteWords(row.how, say),
+    ]);
   return table([say.text("on"), say.text("size"), say.text("cut"), say.text("how")], rows);
 }
 

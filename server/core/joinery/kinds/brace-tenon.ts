@@ -5,6 +5,7 @@
 import { halfExtent } from "../../model/box.ts";
 import { usualBraceHousing } from "../../model/joint-usual.ts";
 import { dot, type Vec2 } from "../../model/vec.ts";
+import { lengthNote } from "../../note.ts";
 import { because, housingRows, inchRow, pegRows, tenonRows } from "../cut-rows.ts";
 import { cheekPrism, facePoint, pegThrough, rectangle } from "../face.ts";
 import type { Joint, JointKind, JointPlace, ShapedJoint, TenonSizes } from "../joint.ts";
@@ -137,7 +138,7 @@ export const braceTenon: JointKind = {
     const { of, into } = joint;
     const angle = (Math.acos(Math.min(1, Math.abs(dot(of.axis, into.axis)))) * 180) / Math.PI;
     const rows = tenon
-      ? tenonRows(tenon, "3 in, or what the timber and a brace opposite leave").map((r) =>
+      ? tenonRows(tenon, lengthNote("{length}, or what the timber and a brace opposite leave", 3)).map((r) =>
           r.label === "tenon width"
             ? inchRow(
                 "joined",

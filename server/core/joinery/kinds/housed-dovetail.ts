@@ -1,6 +1,7 @@
 /** Housed dovetail: the end of a lying timber dropped from above into the side of another, flared so that it cannot draw out. */
 import { halfExtent } from "../../model/box.ts";
 import type { Vec2 } from "../../model/vec.ts";
+import { lengthNote } from "../../note.ts";
 import { because, housingRows, inchRow } from "../cut-rows.ts";
 import { facePoint, rectangle } from "../face.ts";
 import type { Joint, JointKind, JointPlace, Prism, ShapedJoint } from "../joint.ts";
@@ -63,7 +64,7 @@ export const housedDovetail: JointKind = {
         "joined",
         "dovetail length",
         dovetail.length.value,
-        because(dovetail.length, "half the wood behind the housing, at most 3 in"),
+        because(dovetail.length, lengthNote("half the wood behind the housing, at most {length}", 3)),
       ),
       inchRow(
         "joined",
@@ -84,7 +85,7 @@ export const housedDovetail: JointKind = {
         "receiving",
         "socket depth from the top of the joined timber",
         dovetail.depth.value,
-        "as the dovetail; 1/16 in deeper lets it seat",
+        lengthNote("as the dovetail; {length} deeper lets it seat", 1 / 16),
       ),
       ...housingRows(joint),
     ];

@@ -1,5 +1,6 @@
 /** Drop-in pocket: the whole end of a joist or purlin let into the top of its carrier. */
 import { halfExtent } from "../../model/box.ts";
+import { lengthNote } from "../../note.ts";
 import { because, inchRow } from "../cut-rows.ts";
 import { facePoint, rectangle } from "../face.ts";
 import type { Joint, JointKind, JointPlace, ShapedJoint } from "../joint.ts";
@@ -35,7 +36,7 @@ export const pocket: JointKind = {
         "receiving",
         "bearing",
         size.bearing.value,
-        because(size.bearing, "the usual 2 in, at most a third of the carrier"),
+        because(size.bearing, lengthNote("the usual {length}, at most a third of the carrier", 2)),
       ),
       inchRow("receiving", "pocket width", size.width, "the timber’s width"),
       inchRow(
