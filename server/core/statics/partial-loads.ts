@@ -22,6 +22,8 @@ export interface Lane {
   readonly dir: Vec3;
   /** places between one span and the next, in order */
   readonly breaks: readonly number[];
+  /** the first or the last span hangs over its support */
+  readonly tails: boolean;
 }
 
 /** Which of the spans of a lane carry less, counted from 1. */
@@ -60,8 +62,12 @@ export function holdersOf(model: Model): Holders {
   return { contacts: contactsOf(model), grounds };
 }
 
-/** Where one span of a timber ends and the next begins; empty for a simple beam. */
-function breaksOf(timber: Timber, dir: Vec3, { contacts, grounds }: Holders): number[] {
+/** Where one span of a timber ends and the next begins, and whether it hangs over there; empty for a simple beam. */
+function breaksOf(
+  timber: Timber,
+  dir: Vec3,
+  { contacts, grounds }: Holders,
+): { readonly at: number; readonly tail: boolean }[] {
   const start = dot(timber.origin, dir);
   const per = dot(timber.axis, dir);
   const supports = supportsOf(timber, contacts.get(timber.id) ?? [], grounds)
@@ -74,9 +80,9 @@ function breaksOf(timber: Timber, dir: Vec3, { contacts, grounds }: Holders): nu
   // a tail is measured from the face of its support
   const tails = (length: number, span: number): boolean => length > TAIL * span;
   return [
-    ...(tails(first.at - first.half - low, second.at - first.at) ? [first.at] : []),
-    ...supports.slice(1, -1).map((s) => s.at),
-    ...(tails(high - last.at - last.half, last.at - before.at) ? [last.at] : []),
+    ...(tails(first.at - first.half - low, second.at - first.at) ? [{ at: first.at, tail: true }] : []),
+    ...supports.slice(1, -1).map(({ at }) => ({ at, tail: false })),
+    ...(tails(high - last.at - last.half, last.at - before.at) ? [{ at: last.at, tail: true }] : []),
   ];
 }
 
@@ -87,10 +93,10 @@ export function laneOf(
   timbers: readonly Timber[],
   holders: Holders,
 ): Lane | undefined {
-  const all = timbers.flatMap((t) => breaksOf(t, dir, holders)).sort((a, b) => a - b);
+  const all = timbers.flatMap((t) => breaksOf(t, dir, holders)).sort((a, b) => a.at - b.at);
   const breaks: number[] = [];
-  for (const b of all) if (breaks.length === 0 || b - (breaks.at(-1) ?? b) > NEAR) breaks.push(b);
-  return breaks.length > 0 ? { name, dir, breaks } : undefined;
+  for (const { at } of all) if (breaks.length === 0 || at - (breaks.at(-1) ?? at) > NEAR) breaks.push(at);
+  return breaks.length > 0 ? { name, dir, breaks, tails: all.some((b) => b.tail) } : undefined;
 }
 
 /** Spans with less load, counted from 0, for so many spans. */

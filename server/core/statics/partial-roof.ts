@@ -7,6 +7,13 @@ import { type LineLoad, onLevelArea, type Strip } from "./line-loads.ts";
 import { type Holders, type Lane, laneOf, type Portion, partialLoads } from "./partial-loads.ts";
 import { pitchOf, type SlopeSnow } from "./snow-loads.ts";
 
+/**
+ * Up to this share of the snow, roof live load on some spans does nothing that partial snow does not do more of. Where R⁺
+ * and R⁻ are what the spans add to an effect and take from it, snow makes s R⁺ − s R⁻/2 of it and live load l R⁺. Over inner
+ * supports R⁻ is at most R⁺/2 (the moment in the middle of many equal spans); with tails it may be as large as R⁺ (derived).
+ */
+const COVERED = { inner: 0.75, tails: 0.5 } as const;
+
 /** psf; a roof live load below it is a reduced one */
 const FULL_ROOF_LIVE = 20;
 
@@ -63,6 +70,8 @@ export function partialRoof(
   const live = lives.flatMap(({ strip, live: { value } }) =>
     reduced ? onLevelArea(strip, value, value).map((load) => ({ strip, load })) : [],
   );
+  const most = Math.max(0, ...lives.map((one) => one.live.value));
+  const least = snow ? Math.min(...[...snow.values()].map((s) => s.sloped * s.asdFactor.value)) : 0;
   return roofLanes(model, strips, holders).flatMap(({ lane, slope }) => {
     const patterns = (
       whole: Pick<BasicLoad, "id" | "kind">,
@@ -75,9 +84,10 @@ export function partialRoof(
       const portions = on.map(({ strip, load }) => portionOf(strip, load));
       return partialLoads(whole, portions, lane, share).map((p) => ({ ...p, loads: [...p.loads, ...rest] }));
     };
+    const covered = most <= (lane.tails ? COVERED.tails : COVERED.inner) * least;
     return [
       ...patterns({ id: "S/balanced", kind: "S" }, snowy, 0.5),
-      ...patterns({ id: "Lr", kind: "Lr" }, live, 0),
+      ...(covered ? [] : patterns({ id: "Lr", kind: "Lr" }, live, 0)),
     ];
   });
 }
