@@ -21,7 +21,8 @@ const TITLE: Readonly<Record<LoadPart, string>> = {
   "roof-live": "Roof live load",
   snow: "Snow by {standard}",
   wind: "Wind by {standard}",
-  floor: "Floor {name}",
+  siding: "Siding of the walls",
+  floor: "Floor",
 };
 
 const CAPTION: Readonly<Partial<Record<LoadPart, string>>> = {
@@ -32,7 +33,10 @@ const CAPTION: Readonly<Partial<Record<LoadPart, string>>> = {
 
 /** @param standard `ASCE 7-16` */
 export function loadTables(section: LoadSection, standard: string, say: Say): LoadTables {
-  const title = say.text(TITLE[section.part], { standard, name: section.name ?? "" });
+  const plain = say.text(TITLE[section.part], { standard });
+  const { name } = section;
+  const title =
+    name === undefined ? plain : say.text("{title}: {name}", { title: plain, name: say.text(name) });
   const rows = section.lines.map(({ id, symbol, what, value, unit, note, source, status }) => [
     section.part === "weight" ? id : (symbol ?? ""),
     note === undefined

@@ -3,6 +3,7 @@ import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { createFrameService } from "../../server/language/frame-service.ts";
 import { hoverAt } from "../../server/language/hover.ts";
+import { SHED } from "../shed.ts";
 
 /** The hover of a key of a sample. @param key a text that is there once; the mouse rests at its start */
 function over(sample: string, key: RegExp): string {
@@ -51,6 +52,34 @@ test("kayak shelter: in its own units", () => {
   const text = over("kayak-shelter", /^ {2}snow:/m);
   expect(text).toMatch(/\| p\\_f .*\| 1\.34 kPa/);
   expect(text.slice(text.indexOf("**Snow"))).not.toMatch(/\d ?(psf|psi|in|ft)\b/);
+});
+
+describe("a shed with siding and a loft", () => {
+  const text = SHED.replace("timber:\n", "siding: {A: {open: 0.1}, 1: {}}\ntimber:\n")
+    .replace(
+      "joints:\n",
+      "  joist: {kind: joist, section: 3x8, between: [tie@1, tie@2], from: 2 ft, to: 8 ft, count: 4}\njoints:\n",
+    )
+    .concat(
+      "roof: {kind: gable, pitch: 8:12, rafters: {section: 3x6, spacing: 30 in, seat: {kind: birds-mouth}, overhang: {eave: 12 in}}, deck: {kind: boards, thickness: 1 in}}\n",
+      "floors:\n  loft: {on: joist, live: 30 psf}\n",
+    );
+  const snapshot = createFrameService().open("file:///shed.frame.yaml", 1, text);
+  const at = (key: RegExp): string =>
+    hoverAt(snapshot, snapshot.document.positionAt(text.search(key) + 3))?.contents.value ?? "";
+
+  test("siding: weight, size of each side and what of it is open", () => {
+    expect(at(/^siding:/m)).toMatch(/\| siding of A +\| 3 psf +\| remembered/);
+    expect(at(/^siding:/m)).toMatch(/\| side 1 +\| \d+ ft²/);
+  });
+
+  test("floors and a floor: weight and live load", () => {
+    for (const key of [/^floors:/m, /^ {2}loft:/m]) {
+      expect(at(key)).toContain("**Floor: loft**");
+      expect(at(key)).toMatch(/\| L +\| live load, kept whole whatever the area +\| 30 psf/);
+      expect(at(key)).toMatch(/weight of the floor \(1 in, assumed, at 3 psf for each 1 in\) +\| 3 psf/);
+    }
+  });
 });
 
 test("while a part of the frame cannot be read no load is told", () => {

@@ -20,6 +20,7 @@ import {
   statedLine,
 } from "./load-lines.ts";
 import { snowCases, snowLines } from "./snow-derivation.ts";
+import { weightOf } from "./wall-faces.ts";
 import { windSections } from "./wind-derivation.ts";
 
 /** Density of each class of timber. */
@@ -132,6 +133,29 @@ function snowSections({ frame }: Model, { snow }: BasicLoads): LoadSection[] {
   });
 }
 
+/** Siding on each side that has some: its weight, and what of the side stays open. */
+function sidingSections({ enclosure }: BasicLoads): LoadSection[] {
+  const sided = (enclosure?.faces ?? []).flatMap((f) => (f.siding ? [{ ...f, siding: f.siding }] : []));
+  const [first] = sided;
+  if (!first) return [];
+  const path = first.siding.path.slice(0, first.siding.path.lastIndexOf("/"));
+  const lines = sided.flatMap(({ line, siding, gross, openings }): LoadLine[] => {
+    const side = { line: { words: line } };
+    const known = { unit: "ft2", status: "derived", source: "geometry of the frame" } as const;
+    return [
+      {
+        id: `${line}/weight`,
+        what: { text: "siding of {line}", parts: side },
+        unit: "psf",
+        ...weightOf(siding),
+      },
+      { id: `${line}/gross`, what: { text: "side {line}", parts: side }, value: gross, ...known },
+      { id: `${line}/open`, what: { text: "open of it", parts: side }, value: openings, ...known },
+    ];
+  });
+  return [{ part: "siding", path, lines, patterns: [] }];
+}
+
 /** Floors that are loaded: what lies on their timbers. */
 function floorSections({ frame }: Model, { all }: BasicLoads): LoadSection[] {
   return frame.floors.flatMap((floor): LoadSection[] => {
@@ -159,6 +183,7 @@ export function loadDerivation(model: Model, loads: BasicLoads): LoadSection[] {
   return [
     ...weightSection(model),
     ...roofSection(model, loads),
+    ...sidingSections(loads),
     ...floorSections(model, loads),
     ...liveSection(model, loads),
     ...snowSections(model, loads),

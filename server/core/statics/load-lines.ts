@@ -4,7 +4,7 @@ import type { AmountUnit, Note } from "../note.ts";
 import type { Factor, Sourced } from "../sourced.ts";
 
 /** What a section is about. */
-export type LoadPart = "weight" | "roof" | "roof-live" | "snow" | "wind" | "floor";
+export type LoadPart = "weight" | "roof" | "siding" | "roof-live" | "snow" | "wind" | "floor";
 
 /** One value of a derivation. */
 export interface LoadLine extends Sourced {
@@ -39,7 +39,7 @@ export interface LoadPattern {
 
 export interface LoadSection {
   readonly part: LoadPart;
-  /** of a floor: its name */
+  /** of a floor its name, of snow its slopes where they differ, of wind how closed the building is */
   readonly name?: string;
   /** what of the file it follows from */
   readonly path: Pointer;

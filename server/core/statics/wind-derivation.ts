@@ -37,7 +37,12 @@ function windLines(wind: Wind): LoadLine[] {
   );
   return [
     statedLine("V", "speed of the wind, strength level", input.speed, "mph"),
-    shapeLine("h", "mean height of the roof", input.meanHeight, "ft"),
+    shapeLine(
+      "h",
+      input.planes.length > 0 ? "mean height of the roof" : "top of the frame",
+      input.meanHeight,
+      "ft",
+    ),
     ...q.factors.map(factor),
     resultLine("q_h", "velocity pressure at that height", q.value, "psf", q),
     ...later.map(factor),
@@ -56,7 +61,7 @@ function windLines(wind: Wind): LoadLine[] {
 }
 
 /** The least wind is a case of its own, instead of the pressures. */
-function leastLines({ input, least }: Wind): LoadLine[] {
+function leastLines({ input, least, loneWall }: Wind): LoadLine[] {
   const line = (id: string, what: Note, { value, status, source }: Sourced): LoadLine => ({
     id,
     what,
@@ -68,6 +73,7 @@ function leastLines({ input, least }: Wind): LoadLine[] {
   return input.enclosure === "open"
     ? [line("least", "the least on all that the wind sees", least.open)]
     : [
+        line("lone-wall", "on a wall alone in the wind, both faces", loneWall),
         line("least-walls", "the least on walls", least.walls),
         line("least-roof", "the least on the upright projection of the roof", least.roof),
       ];
@@ -95,12 +101,17 @@ function patternOf({ id, roof, walls, windwardOverhang, status, source }: WindCa
   };
 }
 
+/** What the figures take the building for. */
+const nameOf = ({ enclosure, flow }: Wind["input"]): string =>
+  enclosure === "open" ? `open, ${flow} flow` : enclosure.replaceAll("-", " ");
+
 /** @returns one section, or none while the site leaves the wind open */
 export function windSections({ frame }: Model, { wind }: BasicLoads): LoadSection[] {
   if (!wind) return [];
   return [
     {
       part: "wind",
+      ...(wind.input.planes.length > 0 ? { name: nameOf(wind.input) } : {}),
       path: frame.site.wind?.path ?? frame.site.path,
       lines: windLines(wind),
       patterns: wind.cases.map(patternOf),
