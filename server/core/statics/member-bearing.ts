@@ -81,11 +81,16 @@ export function bearingsOf(model: Model, frame: FrameStructure, grounds: readonl
   ].filter((b) => b.area > 1e-6);
 }
 
+/** Whether the force goes with the grain, so that F_c takes it; degrees that are only rounding count as none. */
+export function isAlongGrain({ angle }: Pick<Bearing, "angle">): boolean {
+  return angle < 0.5;
+}
+
 /** @returns psi that the bearing may take under a load duration, with every factor */
 export function bearingLimit(bearing: Bearing, values: DurationValues): Adjusted {
   const { angle, length, fromEnd } = bearing;
   if (angle > 89.5) return withFactor(values.FcPerp, bearingAreaFactor(length, fromEnd));
-  if (angle < 0.5) return values.FcStar;
+  if (isAlongGrain(bearing)) return values.FcStar;
   const value = hankinson(values.FcStar.value, values.FcPerp.value, angle);
   return {
     ...values.FcPerp,

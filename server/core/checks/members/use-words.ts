@@ -1,5 +1,7 @@
 /** How findings and hovers word a check of a timber: the amount, what the limit is made of, and what helps. */
 import type { MemberResult, MemberUse } from "../../statics/frame-results.ts";
+import { isAlongGrain } from "../../statics/member-bearing.ts";
+import { amountWords } from "../amount-words.ts";
 import type { Say } from "../say.ts";
 
 /** Kinds of check that break a timber, with their names. */
@@ -51,13 +53,18 @@ const SYMBOL: Readonly<Partial<Record<MemberUse["what"], string>>> = {
   "compression-and-bending": "F_b",
 };
 
+/** The value that a check goes by, as the standard prints it. */
+export function symbolOf({ what, bearing }: MemberUse): string {
+  return bearing && isAlongGrain(bearing) ? "F_c" : (SYMBOL[what] ?? "E");
+}
+
 /** `F_b 875 psi × C_D 1.15 × C_L 0.97`: factors of one are left out. */
 export function limitWords(use: MemberUse, say: Say): string {
   const reference = use.reference;
   if (!reference) return "";
   const factors = use.factors.filter((f) => Math.abs(f.value - 1) > 5e-4);
   return [
-    `${SYMBOL[use.what] ?? "E"} ${say.stress(reference.value)}`,
+    `${symbolOf(use)} ${say.stress(reference.value)}`,
     ...factors.map((f) => `${f.symbol} ${say.number(f.value, 2)}`),
   ].join(" × ");
 }
@@ -67,7 +74,7 @@ export function fromFoot(at: number, say: Say): string {
   const distance = Math.max(0, Math.round(at * 16) / 16);
   return distance === 0
     ? say.text("at its foot")
-    : say.text("{length} from its foot", { length: say.length(distance) });
+    : say.text("{length} from its foot", { length: amountWords({ value: at, unit: "in" }, say) });
 }
 
 /** Where along the stick: a joint by its name, else the distance from the foot. */
