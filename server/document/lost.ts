@@ -51,7 +51,10 @@ function unreliable(section: Cursor, facts: readonly SourceFact[]): boolean {
   if (!section.isMap || (section.isFlow && section.isCut)) return true;
   return facts.some(
     (fact) =>
-      "path" in fact && fact.path === section.path && !("start" in fact) && fact.kind !== "missing-key",
+      // of two entries of one name, one is meant to be another
+      (fact.kind === "duplicate-key" &&
+        (fact.path === section.path || fact.path === child(section.path, fact.key))) ||
+      ("path" in fact && fact.path === section.path && !("start" in fact) && fact.kind !== "missing-key"),
   );
 }
 

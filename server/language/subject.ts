@@ -126,6 +126,10 @@ function named(model: Model, text: string): Subject | undefined {
       text,
       model.piers.filter((pier) => pier.id === text || pier.entry.name === text),
     ) ??
+    timbers(
+      text,
+      model.timbers.filter((timber) => timber.kind === text),
+    ) ??
     (model.frame.grid.levels.some((level) => level.id === text) ? { kind: "line", name: text } : undefined)
   );
 }

@@ -48,6 +48,11 @@ export function groundedTimbers(model: Model): ReadonlySet<string> {
 export function isComplete(model: Model): boolean {
   if (!isWhole(model.frame)) return false;
   return !model.problems.some(
-    (p) => p.kind === "placement-missing" || p.kind === "placement-circular" || p.kind === "no-length",
+    (p) =>
+      p.kind === "placement-missing" ||
+      p.kind === "placement-circular" ||
+      p.kind === "no-length" ||
+      p.kind === "unknown-id" ||
+      p.kind === "duplicate-id",
   );
 }

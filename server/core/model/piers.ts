@@ -12,13 +12,25 @@ import { solidOf } from "./solid.ts";
 function placesOf(p: Placer, entry: PierEntry): readonly GridPlace[] {
   if (entry.at) return entry.at;
   if (!entry.under) return [];
-  const name = entry.under.text.split("@")[0] ?? "";
-  const member = p.members.get(name);
-  if (!member) return [];
-  // a lying timber has no places of its own to set piers under
-  if (!member.at) return p.missing(entry.path, entry.name, ["at"]) ?? [];
-  return member.at.filter(
-    (a) => !entry.under?.text.includes("@") || entry.under.text === `${name}@${a.text}`,
+  const { text } = entry.under;
+  const [name = ""] = text.split("@");
+  return p.entriesNamed(name).flatMap((member) => {
+    // a lying timber has no places of its own to set piers under
+    if (!member.at) return p.missing(entry.path, entry.name, ["at"]) ?? [];
+    return member.at.filter((a) =>
+      text.includes("@")
+        ? text === `${name}@${a.text}`
+        : member.name === name || !hasOwnPier(p, member.name, a),
+    );
+  });
+}
+
+/** A post that an entry names needs none of the entry for its kind. */
+function hasOwnPier(p: Placer, member: string, place: GridPlace): boolean {
+  return p.frame.piers.some(
+    ({ under, at }) =>
+      (under?.text === member || under?.text === `${member}@${place.text}`) &&
+      (at === undefined || at.some((a) => a.text === place.text)),
   );
 }
 

@@ -3,12 +3,12 @@
  * inner corner of the housed (perfect) faces to the far end of the brace's bearing; so the long edge of the brace
  * joins the ends of the legs, and its depth lies on the corner's side of that line.
  */
-import type { Member } from "../frame/frame.ts";
+import type { Member, Ref } from "../frame/frame.ts";
 import { arcRadius, arcRise } from "../joinery/arc.ts";
 import { inches } from "../quantity/length.ts";
 import { baseOf, halfExtent } from "./box.ts";
 import { neighbor } from "./grid.ts";
-import { matches } from "./joint-match.ts";
+import { closeness, matches } from "./joint-match.ts";
 import { usualBraceHousing } from "./joint-usual.ts";
 import type { Timber } from "./model.ts";
 import type { Placer } from "./placer.ts";
@@ -56,7 +56,8 @@ function housingIn(p: Placer, brace: Timber, into: Timber): number {
 }
 
 function legOn(member: Member, timber: Timber): number | undefined {
-  const given = member.legs?.find((l) => l.along.text === timber.id || l.along.text === timber.member);
+  const near = (l: { readonly along: Ref }): number => closeness(l.along.text, timber);
+  const given = member.legs?.filter((l) => near(l) > 0).sort((a, b) => near(b) - near(a))[0];
   const leg = given?.length ?? member.leg;
   return leg === undefined ? undefined : inches(leg);
 }

@@ -10,13 +10,14 @@ import type { Placer } from "./placer.ts";
 const DEFAULT_STAND_OFF = 1;
 
 /** The pier entry under a member at a place. */
-function pierUnder(p: Placer, member: string, place: GridPlace): PierEntry | undefined {
-  const here = (e: PierEntry): boolean =>
-    e.under?.text === member || e.under?.text === `${member}@${place.text}`;
-  return (
-    p.frame.piers.find((e) => here(e) && e.at?.some((a) => a.text === place.text)) ??
-    p.frame.piers.find((e) => here(e) && e.at === undefined)
+function pierUnder(p: Placer, member: Member, place: GridPlace): PierEntry | undefined {
+  const { name } = member;
+  const named = p.frame.piers.filter(
+    (e) => e.under?.text === name || e.under?.text === `${name}@${place.text}`,
   );
+  const ofKind = p.frame.piers.filter((e) => e.under && p.entriesNamed(e.under.text).includes(member));
+  const under = [...named, ...ofKind];
+  return under.find((e) => e.at?.some((a) => a.text === place.text)) ?? under.find((e) => e.at === undefined);
 }
 
 /** How far the timber stands above the pier's top. */
@@ -33,7 +34,7 @@ function footLevel(
   x: Interval,
   y: Interval,
 ): number | undefined {
-  const pier = pierUnder(p, member.name, place);
+  const pier = pierUnder(p, member, place);
   const from = member.from && p.meaning(member.from);
   if (member.from && !from) return undefined;
   const lift = pier ? standOffOf(pier) : 0;

@@ -6,6 +6,7 @@ import {
   type Frame,
   type Height,
   isWhole,
+  MEMBER_KINDS,
   type Member,
   type Pointer,
   type Ref,
@@ -128,6 +129,9 @@ export class Placer {
     const parts = sort === "place" ? [name.slice(0, 1), name.slice(1)] : [ref.text, name];
     // a stick of an entry that stands there is missing because its line or its bent is
     if (sort === "stick" && this.members.has(name) && !isWhole(this.frame)) return undefined;
+    // nor are timbers of a kind, which one on a line that is lost may be
+    const kind = MEMBER_KINDS.some((each) => each === ref.text);
+    if ((sort === "member" || sort === "reference") && kind && !isWhole(this.frame)) return undefined;
     const lost = DEFINED_IN[sort]?.some((section) => this.frame.lost.has(section));
     if (!lost && !parts.some((part) => this.frame.unread.has(part)))
       this.report({ kind: "unknown-id", path: ref.path, text: ref.text, sort, known });
@@ -155,7 +159,7 @@ export class Placer {
     if (wall) return { sort: "wall", line: wall };
     const level = this.#levels.get(ref.text);
     if (level !== undefined) return { sort: "level", z: inches(level) };
-    if (this.members.has(ref.text)) return { sort: "member", name: ref.text };
+    if (this.entriesNamed(ref.text).length > 0) return { sort: "member", name: ref.text };
     const stick = this.stick(ref.text);
     if (stick) return { sort: "stick", stick };
     // a bent whose place cannot be read is no length of two inches
@@ -177,9 +181,16 @@ export class Placer {
     return id.includes("@") ? this.sticks(name).find((s) => s.id === id) : undefined;
   }
 
-  /** The sticks a name stands for: all of an entry, or one. Unknown names are reported as `member`. */
+  /** The entries a name stands for: the one that is called so, else every one of that kind, as in joints. */
+  entriesNamed(name: string): readonly Member[] {
+    const own = this.members.get(name);
+    return own ? [own] : this.frame.members.filter((m) => m.kind === name);
+  }
+
+  /** The sticks a name stands for: all of an entry or of a kind, or one. Unknown names are reported as `member`. */
   sticksNamed(ref: Ref): readonly Timber[] {
-    if (this.members.has(ref.text)) return this.sticks(ref.text);
+    const entries = this.entriesNamed(ref.text);
+    if (entries.length > 0) return entries.flatMap((m) => this.sticks(m.name));
     const stick = this.stick(ref.text);
     if (stick) return [stick];
     this.unknown(ref, ref.text.includes("@") ? "stick" : "member", [...this.members.keys()]);
@@ -239,8 +250,16 @@ export class Placer {
   /** Says what a placement lacks, unless it may be what the file has lost. */
   missing(path: Pointer, member: string, needs: readonly string[]): undefined {
     if (!isWhole(this.frame) && !OWN_KEY.test(needs[0] ?? "")) return undefined;
+    if (needs.some((need) => this.#lacksSticks(need.replace(/(?:@.*)? here$/s, "")))) return undefined;
     this.report({ kind: "placement-missing", path, member, needs });
     return undefined;
+  }
+
+  /** Whether a line or a level that an entry names is unknown, so that some of its sticks are not there. */
+  #lacksSticks(name: string): boolean {
+    return this.entriesNamed(name).some(({ path }) =>
+      this.#problems.some((p) => p.kind === "unknown-id" && p.path.startsWith(`${path}/`)),
+    );
   }
 
   /**

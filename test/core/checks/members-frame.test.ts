@@ -51,6 +51,31 @@ findingsFixture(
   { whole: true },
 );
 
+findingsFixture(
+  "frame-racks: an arch of one bent has nothing to brace it to along the walls",
+  `
+    frame: Arch
+    format: 1
+    site: {frost-depth: 30 in, soil: gravel}
+    timber: {frame: {species: white-oak, grade: no-1, seasoning: green}, pegs: {species: white-oak}}
+    grid:
+      walls: {A: 0, B: 8 ft}
+      bents: {1: 0}
+      levels: {pier-top: 4 in, top: 8 ft}
+    members:
+      post: {kind: post, section: 6x6, at: [A1, B1], from: pier-top, to: beam}
+    # ^^^^ error frame-racks: Bent 1 stands alone, with nothing to brace it to: set the posts as legs in the ground
+      beam: {kind: beam, section: 6x8, bents: [1], from: A, to: B, top: top, overhang: 18 in}
+      knee: {kind: brace, section: 4x7, between: [post, beam], leg: 30 in}
+    joints:
+      head: {kind: mortise-and-tenon, of: post, into: beam, tenon: {thickness: 2 in, length: 5 in}, pegs: {count: 2, diameter: 3/4 in}}
+      knees: {kind: brace-tenon, of: knee, into: [post, beam], housing: 1/2 in, tenon: {thickness: 1 1/2 in}, pegs: {count: 1, diameter: 3/4 in}}
+    piers:
+      all: {under: post, kind: tube, diameter: 14 in, depth: 42 in, anchor: {kind: embedded-strap, stand-off: 1 in}}
+  `,
+  { whole: true, only: ["error"] },
+);
+
 /** The shed with a rail that begins at post@A1. */
 const railed = (rail: string, ...marks: string[]): string =>
   SHED.replace("joints:\n", `${[`  rail: ${rail}`, ...marks].join("\n")}\njoints:\n`);

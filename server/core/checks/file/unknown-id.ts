@@ -1,9 +1,11 @@
+import type { TimberClass } from "../../frame/frame.ts";
 import type { Model } from "../../model/model.ts";
 import type { IdSort } from "../../model/problems.ts";
 import { nearest } from "../../text/nearest.ts";
 import { gradeIds } from "../../wood/design-values.ts";
 import { findSpecies, speciesIds } from "../../wood/species.ts";
 import { defineCheck, type Found } from "../check.ts";
+import type { Say } from "../say.ts";
 
 interface Data {
   readonly path: string;
@@ -11,6 +13,8 @@ interface Data {
   readonly sort: IdSort;
   readonly known: readonly string[];
   readonly nearest: string | undefined;
+  /** of a species or grade: how many timbers have no strength without it, and the first of them */
+  readonly timbers: readonly string[];
 }
 
 /** What it should have been, with where it would have to be known. */
@@ -30,25 +34,55 @@ const SORTS: Readonly<Record<IdSort, string>> = {
 };
 
 const LISTED = 8;
+/** How many timbers a message names. */
+const NAMED = 4;
 
-function found(path: string, text: string, sort: IdSort, known: readonly string[]): Found<Data> {
-  return { path, data: { path, text, sort, known, nearest: nearest(text, known) } };
+function found(
+  path: string,
+  text: string,
+  sort: IdSort,
+  known: readonly string[],
+  timbers: readonly string[] = [],
+): Found<Data> {
+  return { path, data: { path, text, sort, known, nearest: nearest(text, known), timbers } };
+}
+
+/** What is left out: whatever refers to the name, or the strength of timbers of a wood that is not known. */
+function consequence({ timbers }: Data, say: Say): string {
+  if (timbers.length === 0) return say.text("so what refers to it is left out");
+  const named = timbers.slice(0, NAMED).join(", ");
+  return timbers.length <= NAMED
+    ? say.text("so the strength of {named} is not checked", { named: say.list(timbers) })
+    : say.text("so the strength of {count} timbers ({named} and others) is not checked", {
+        count: timbers.length,
+        named,
+      });
 }
 
 function* woods(model: Model): Generator<Found<Data>> {
   for (const c of model.frame.classes) {
     if (!c.species) continue;
+    // values that the file states itself make up for the tables
+    const own = c.values.size > 0 ? [] : model.timbers.filter((t) => t.class === c).map((t) => t.id);
     if (!findSpecies(c.species.text)) {
-      yield found(c.species.path, c.species.text, "species", speciesIds());
+      yield found(c.species.path, c.species.text, "species", speciesIds(), own);
       continue;
     }
     const grades = gradeIds(c.species.text);
     if (c.grade && grades.length > 0 && !grades.some((g) => g === c.grade?.text))
-      yield found(c.grade.path, c.grade.text, "grade", grades);
+      yield found(c.grade.path, c.grade.text, "grade", grades, own);
   }
   for (const log of model.frame.mill.logs)
     if (log.species && !findSpecies(log.species.text))
       yield found(log.species.path, log.species.text, "species", speciesIds());
+}
+
+/** Whether a timber class names a wood or a grade that no table has: that has its own finding. */
+export function isUnknownWood({ species, grade }: TimberClass): boolean {
+  if (!species) return false;
+  if (!findSpecies(species.text)) return true;
+  const grades = gradeIds(species.text);
+  return grade !== undefined && grades.length > 0 && !grades.some((g) => g === grade.text);
 }
 
 export const unknownId = defineCheck<"model", Data>({
@@ -71,16 +105,18 @@ export const unknownId = defineCheck<"model", Data>({
   },
   words: (d, say) =>
     d.nearest === undefined
-      ? say.text("“{text}” is not {sort}, so what refers to it is left out. Known: {known}.", {
+      ? say.text("“{text}” is not {sort}, {consequence}. Known: {known}.", {
           text: d.text,
+          consequence: consequence(d, say),
           sort: SORTS[d.sort],
           known:
             d.known.length === 0
               ? "none"
               : d.known.slice(0, LISTED).join(", ") + (d.known.length > LISTED ? " …" : ""),
         })
-      : say.text("“{text}” is not {sort}, so what refers to it is left out. Did you mean “{nearest}”?", {
+      : say.text("“{text}” is not {sort}, {consequence}. Did you mean “{nearest}”?", {
           text: d.text,
+          consequence: consequence(d, say),
           sort: SORTS[d.sort],
           nearest: d.nearest,
         }),

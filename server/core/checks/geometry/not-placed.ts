@@ -23,11 +23,13 @@ function referredTo(model: Model): Set<string> {
 /** Names of what an entry is tied to: by its own references, by others', by joints. */
 function tiedTo(model: Model, name: string): string[] {
   const { members, joints } = model.frame;
-  const own = members.filter((m) => m.name === name).flatMap(refsOf);
-  const others = members.filter((m) => refsOf(m).includes(name)).map((m) => m.name);
+  const self = members.filter((m) => m.name === name);
+  const own = self.flatMap(refsOf);
+  const isOwn = (ref: string): boolean => ref === name || self.some(({ kind }) => kind === ref);
+  const others = members.filter((m) => refsOf(m).some(isOwn)).map((m) => m.name);
   const partners = joints.flatMap((joint) => {
     const [of, into] = [joint.of, joint.into].map((refs) => refs.map((ref) => base(ref.text)));
-    return [...(of?.includes(name) ? (into ?? []) : []), ...(into?.includes(name) ? (of ?? []) : [])];
+    return [...(of?.some(isOwn) ? (into ?? []) : []), ...(into?.some(isOwn) ? (of ?? []) : [])];
   });
   return [...own, ...others, ...partners];
 }

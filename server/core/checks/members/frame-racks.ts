@@ -114,6 +114,13 @@ export const frameRacks = defineCheck<"results", Data>({
     const rest = d.timbers.length - named.length;
     const timbers = rest > 0 ? `${named.join(", ")} and ${rest} more` : say.list(named);
     if (d.aloft) return aloft(d, timbers, say);
+    const [bent, second] = d.bents;
+    // walls of one bent have nothing to lean a knee against
+    if (d.along === "walls" && second === undefined)
+      return say.text(
+        "The frame racks along the walls: no brace holds {timbers} upright that way, so it falls over in the first wind. Bent {bent} stands alone, with nothing to brace it to: set the posts as legs in the ground, add a second bent and knees to it along the walls, or stay it with raking struts.",
+        { timbers, bent: bent ?? "" },
+      );
     return d.along === "walls"
       ? say.text(
           "The frame racks along the walls: no brace holds {timbers} upright that way, so it folds up in the first wind. Brace bents {bents} along the walls, with knees that stand both ways.",

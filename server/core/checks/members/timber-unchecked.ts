@@ -1,5 +1,6 @@
 import { isWhole } from "../../frame/frame.ts";
 import { defineCheck } from "../check.ts";
+import { isUnknownWood } from "../file/unknown-id.ts";
 
 interface Data {
   readonly stick: string;
@@ -28,7 +29,8 @@ export const timberUnchecked = defineCheck<"results", Data>({
   *find({ frame }) {
     // a species or grade on a line that is lost is not missing
     if (!frame || !isWhole(frame.model.frame)) return;
-    for (const t of frame.unchecked)
+    for (const t of frame.unchecked) {
+      if (t.class && isUnknownWood(t.class)) continue;
       yield {
         path: t.path,
         onKey: true,
@@ -41,6 +43,7 @@ export const timberUnchecked = defineCheck<"results", Data>({
           depth: t.depth,
         },
       };
+    }
   },
   words: (d, say) =>
     say.text(
