@@ -9,9 +9,11 @@ import { resultsJson } from "./results-json.ts";
 
 const HELP = `Usage: bentwright forces [--format text|json] FILE
 
-Prints what the frame analysis finds: every load combination with what is applied and what
-the piers answer; for every timber how far it is used, by which check and combination, and
-its largest forces; for every joint its forces; for every pier its reactions.
+Prints how every load came about, factor by factor with source and status, and what the
+frame analysis finds: every load combination with what is applied and what the piers
+answer; the design values of each wood and how well they are known; for every timber how
+far it is used, by which check and combination, and its largest forces; for every joint
+its forces; for every pier its reactions.
 
   FILE            a frame file; - reads standard input
   --format json   for programs, as schemas/forces.schema.json describes it: pounds, inches,

@@ -54,7 +54,7 @@ const SYMBOL: Readonly<Partial<Record<MemberUse["what"], string>>> = {
 };
 
 /** The value that a check goes by, as the standard prints it. */
-export function symbolOf({ what, bearing }: MemberUse): string {
+function symbolOf({ what, bearing }: MemberUse): string {
   return bearing && isAlongGrain(bearing) ? "F_c" : (SYMBOL[what] ?? "E");
 }
 
