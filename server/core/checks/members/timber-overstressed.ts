@@ -1,11 +1,8 @@
-import type { MemberKind } from "../../frame/frame.ts";
 import { caseWords } from "../../statics/case-words.ts";
 import type { FrameResults, MemberUse } from "../../statics/frame-results.ts";
-import { totalOf } from "../../statics/line-loads.ts";
 import { defineCheck } from "../check.ts";
 import type { Say } from "../say.ts";
 import { loadRelated } from "./load-related.ts";
-import { type LooseRidge, looseRidge } from "./loose-ridge.ts";
 import { sectionPath, spokenFor } from "./member-path.ts";
 import {
   amount,
@@ -19,8 +16,6 @@ import {
 
 interface Data extends Exceeded {
   readonly solution: FrameResults["solution"];
-  /** the ridge whose looseness overtaxes it */
-  readonly loose: LooseRidge | undefined;
 }
 
 /**
@@ -41,38 +36,8 @@ function sizeFor({ result, use }: Exceeded): number | undefined {
     : Math.ceil(size * grow * 2) / 2;
 }
 
-/** What a loose ridge drags along when wind pushes it along the walls. */
-const DRAGGED: ReadonlySet<MemberKind> = new Set(["ridge", "rafter", "king-post", "plate"]);
-
-/** The ridge that is loose along the walls, where wind that way is what overtaxes a timber of the roof or a plate under it. */
-function looseOver({ model, solution }: FrameResults, { result, use }: Exceeded): LooseRidge | undefined {
-  if (!DRAGGED.has(result.timber.kind)) return undefined;
-  const solved = solution.cases.find(({ frameCase }) => frameCase.id === use.caseId);
-  const wind = solved?.frameCase.parts.flatMap(({ load }) => (load.kind === "W" ? load.loads : [])) ?? [];
-  const [along, across] = totalOf(wind);
-  return Math.abs(along) > Math.abs(across) ? looseRidge(model) : undefined;
-}
-
-function looseWords({ ridge, under }: LooseRidge, bends: MemberUse["bends"], say: Say): string {
-  const why =
-    bends === "width"
-      ? say.text("It bends sideways, because nothing holds {ridge} along the walls.", { ridge })
-      : say.text("Nothing holds {ridge} along the walls, and the roof drags it that way.", { ridge });
-  const help =
-    under.length > 0
-      ? say.text("Brace {ridge} to {under}, or lay the deck of structural panels or diagonally.", {
-          ridge,
-          under: say.list(under),
-        })
-      : say.text("Brace {ridge} to posts under it, or lay the deck of structural panels or diagonally.", {
-          ridge,
-        });
-  return `${why} ${help}`;
-}
-
 function helpWords(d: Data, say: Say): string {
   const { what, bends } = d.use;
-  if (d.loose) return looseWords(d.loose, bends, say);
   if (what === "notched-shear")
     return say.text("Give the joint a housing that bears the whole end, or leave more wood in its tenon.");
   const size = sizeFor(d);
@@ -125,7 +90,7 @@ export const timberOverstressed = defineCheck<"results", Data>({
       yield {
         path: sectionPath(results.model, result.timber),
         place: result.timber.id,
-        data: { result, use, solution: frame.solution, loose: looseOver(frame, { result, use }) },
+        data: { result, use, solution: frame.solution },
         ...numbers(use),
         severity: use.ratio,
         // only the worst of a path is told: the others need not be traced

@@ -1,12 +1,24 @@
 import { caseWords } from "../../statics/case-words.ts";
-import type { FrameResults } from "../../statics/frame-results.ts";
+import type { FrameResults, MemberUse } from "../../statics/frame-results.ts";
+import { amountWords, noteWords } from "../amount-words.ts";
 import { defineCheck } from "../check.ts";
+import type { Say } from "../say.ts";
 import { loadRelated } from "./load-related.ts";
 import { sectionPath, spokenFor } from "./member-path.ts";
 import { type Exceeded, fromFoot, worstOver } from "./use-words.ts";
 
 interface Data extends Exceeded {
   readonly solution: FrameResults["solution"];
+}
+
+/** `, 1/240 of 12' (carries a floor)` */
+function shareWords({ share }: MemberUse, say: Say): string {
+  if (!share) return "";
+  return say.text(", 1/{divisor} of {length} ({note})", {
+    divisor: say.number(share.divisor.value, 0),
+    length: amountWords({ value: share.length, unit: "in" }, say),
+    note: noteWords(share.note, say),
+  });
 }
 
 export const timberSags = defineCheck<"results", Data>({
@@ -23,7 +35,7 @@ export const timberSags = defineCheck<"results", Data>({
       what: "A lying timber bends further between what holds it up than its use allows.",
       why: "A roof that sags holds water and snow and opens its joints; a floor that gives feels unsafe.",
       formula:
-        "from the chord of its supports: live load alone ≤ L/180 (floors L/360), creep × dead + live ≤ L/120 (floors L/240); creep 2.0 for timber framed green, 1.5 seasoned; tails twice their length",
+        "from the chord of its supports: live load alone ≤ L/180, creep × dead + live ≤ L/120; under a roof that keeps warmth or cold in L/240 and L/180, floors L/360 and L/240; creep 2.0 for timber framed green, 1.5 seasoned; tails twice their length",
       remedy: "Make it deeper, shorten its span with a post or a knee, or let it season before it is loaded.",
     },
   },
@@ -53,7 +65,7 @@ export const timberSags = defineCheck<"results", Data>({
   },
   words: (d, say) =>
     say.text(
-      "{stick} ({section}) sags {value} {where}, more than the {limit} allowed for {what}, under {combination}. A depth of about {depth} would hold it; so would a support in its span.",
+      "{stick} ({section}) sags {value} {where}, more than the {limit} allowed for {what}{share}, under {combination}. A depth of about {depth} would hold it; so would a support in its span.",
       {
         stick: d.result.timber.id,
         section: `${say.length(d.result.timber.width)} × ${say.length(d.result.timber.depth)}`,
@@ -64,6 +76,7 @@ export const timberSags = defineCheck<"results", Data>({
           d.use.what === "live-deflection"
             ? say.text("snow, wind or live load alone")
             : say.text("all load with creep"),
+        share: shareWords(d.use, say),
         combination: caseWords(d.solution, d.use.caseId, say),
         // I grows with d³
         depth: say.length(Math.ceil(d.result.timber.depth * Math.cbrt(d.use.ratio) * 2) / 2),
