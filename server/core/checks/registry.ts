@@ -27,7 +27,11 @@ import { timberNoLength } from "./geometry/timber-no-length.ts";
 import { timbersOverlap } from "./geometry/timbers-overlap.ts";
 import { twoReadings } from "./geometry/two-readings.ts";
 import { pierAboveFrost } from "./ground/pier-above-frost.ts";
+import { pierDepthMissing } from "./ground/pier-depth-missing.ts";
+import { pierTwice } from "./ground/pier-twice.ts";
+import { piersMissing } from "./ground/piers-missing.ts";
 import { sideCoverShort } from "./ground/side-cover-short.ts";
+import { woodNearEarth } from "./ground/wood-near-earth.ts";
 import { dovetailDrop } from "./joinery/dovetail-drop.ts";
 import { dovetailUnfit } from "./joinery/dovetail-unfit.ts";
 import { drawboreOutOfRange } from "./joinery/drawbore-out-of-range.ts";
@@ -130,6 +134,10 @@ export const CHECKS: readonly AnyCheck[] = [
   anyCheck(drawboreOutOfRange),
   anyCheck(sideCoverShort),
   anyCheck(pierAboveFrost),
+  anyCheck(pierDepthMissing),
+  anyCheck(pierTwice),
+  anyCheck(piersMissing),
+  anyCheck(woodNearEarth),
   anyCheck(birdsMouthDeep),
   anyCheck(rafterOverspanned),
   anyCheck(deckOverspanned),

@@ -145,3 +145,142 @@ describe("pier-above-frost", () => {
     expect(found?.finding.related).toEqual([{ path: "/site/frost-depth", message: "frost depth" }]);
   });
 });
+
+findingsFixture(
+  "pier-depth-missing: at the entry, and its posts are not blamed for it",
+  gate({
+    piers: `
+      piers:
+        all: {under: post@A1, kind: tube, diameter: 14 in, depth: 40 in, anchor: {kind: embedded-strap}}
+        other: {under: post@A2, kind: tube, diameter: 14 in, anchor: {kind: embedded-strap}}
+      # ^^^^^ error pier-depth-missing: other has no depth, so there is no pier to check: neither frost, nor side cover, nor what the ground carries. Frost goes down 30 in here: write “depth: 30 in” or more.
+    `,
+  }),
+);
+
+describe("pier-depth-missing", () => {
+  const piers = "piers: {all: {under: post, kind: tube, diameter: 14 in, anchor: {kind: embedded-strap}}}\n";
+
+  test("its fix digs down to the frost", () => {
+    expect(fixed(gate({ piers }), "pier-depth-missing")).toContain("depth: 30 in");
+  });
+
+  test("without a frost depth there is nothing to propose", () => {
+    const found = findingsOf(gate({ piers, site: "site: {soil: sand}\n" })).map(({ finding }) => finding);
+    const missing = found.find(({ check }) => check === "pier-depth-missing");
+    expect(missing?.message).toContain("below the frost of the place");
+    expect(missing?.fixes()).toEqual([]);
+  });
+
+  test("a depth that cannot be read has its own finding", () => {
+    expect(idsOf(gate({ piers: piers.replace("14 in,", "14 in, depth: 4o in,") }))).toEqual([
+      "unreadable-quantity",
+    ]);
+  });
+});
+
+findingsFixture(
+  "piers-missing: one note, at the level that a post stands on",
+  gate({
+    members: `
+      members:
+        post: {kind: post, section: 8x8, at: [A1, A2], from: pier-top, to: plate}
+      #                                                      ^^^^^^^^ note piers-missing: The file has no piers, so nothing about the ground under post@A1 and 1 more is checked: no frost, no bearing, no uplift.
+        plate: {kind: plate, section: 8x8, walls: [A], from: 1, to: 2, top: eave}
+    `,
+    piers: "",
+  }),
+  { whole: true, only: ["note"] },
+);
+
+findingsFixture(
+  "pier-twice: two entries under one post, at the later one",
+  gate({
+    piers: `
+      piers:
+        all: {under: post, kind: tube, diameter: 14 in, depth: 40 in, anchor: {kind: embedded-strap}}
+        more: {under: post@A1, kind: tube, diameter: 16 in, depth: 48 in, anchor: {kind: embedded-strap}}
+      # ^^^^ error pier-twice: more@A1 and all@A1 both stand under post@A1: only one can be dug, and which sizes hold is not clear.
+    `,
+  }),
+);
+
+const onBeam = (places: string): string =>
+  gate({
+    members: `
+      members:
+        beam: {kind: beam, section: 8x8, walls: [A], from: 1, to: 2, bottom: 2 ft}
+    `,
+    joints: "",
+    piers: `piers: {row: {under: beam, at: [${places}], kind: tube, diameter: 14 in, depth: 40 in}}\n`,
+  });
+
+test("pier-twice: piers along a beam need their diameter between them", () => {
+  expect(idsOf(onBeam("A1, A@18 in, A2"))).not.toContain("pier-twice");
+  const [found] = findingsOf(onBeam("A1, A@16 in, A2")).map(({ finding }) => finding);
+  expect(found).toMatchObject({ check: "pier-twice", limit: 14, unit: "in" });
+  expect(found?.message).toContain("they run into one another");
+});
+
+test("pier-twice: an entry that names its place goes before one for all posts", () => {
+  const piers = `
+    piers:
+      all: {under: post, kind: tube, diameter: 14 in, depth: 40 in, anchor: {kind: embedded-strap}}
+      deep: {under: post, at: [A1], kind: tube, diameter: 14 in, depth: 60 in, anchor: {kind: embedded-strap}}
+  `;
+  expect(idsOf(gate({ piers }))).toEqual([]);
+});
+
+findingsFixture(
+  "wood-near-earth: posts buried in the earth",
+  gate({
+    site: `
+      site: {frost-depth: 30 in, soil: sand, ground: {1: 20 in, 2: 20 in}}
+    `,
+    members: `
+      members:
+        post: {kind: post, section: 8x8, at: [A1, A2], from: pier-top, to: plate}
+      #                                                      ^^^^^^^^ error wood-near-earth: below the ground: wood in the earth rots within years, just where it carries the frame. Raise what it stands on to 6 in above the ground. The same holds at post@A2.
+        plate: {kind: plate, section: 8x8, walls: [A], from: 1, to: 2, top: eave}
+    `,
+  }),
+);
+
+findingsFixture(
+  "wood-near-earth: less than 6 in of air (IRC R317.1.4, memory), worst place first",
+  gate({
+    site: `
+      site: {frost-depth: 30 in, soil: sand, ground: {1: 3 in, 2: 4 in}}
+    `,
+    members: `
+      members:
+        post: {kind: post, section: 8x8, at: [A1, A2], from: pier-top, to: plate}
+      #                                                      ^^^^^^^^ warning wood-near-earth: post@A2 ends 5 1/8 in above the ground, less than 6 in
+        plate: {kind: plate, section: 8x8, walls: [A], from: 1, to: 2, top: eave}
+    `,
+  }),
+);
+
+describe("wood-near-earth", () => {
+  const levels = (top: string, ground: string): string[] =>
+    idsOf(
+      gate({
+        site: `site: {frost-depth: 30 in, soil: sand${ground}}\n`,
+        grid: `grid: {walls: {A: 0, B: 10 ft}, bents: {1: 0, 2: 9 ft}, levels: {pier-top: ${top}, eave: 8 ft}}\n`,
+      }),
+    );
+
+  test("six inches are enough", () => expect(levels("6 in", ", ground: {1: 0, 2: 0}")).toEqual([]));
+
+  test("without the height of the ground only what lies below 0 is noted", () => {
+    expect(levels("2 in", "")).toEqual([]);
+    expect(levels("-6 in", "")).toEqual(["wood-near-earth"]);
+  });
+
+  test("a lying timber counts with its underside", () => {
+    const sill = (ground: string): string[] =>
+      idsOf(onBeam("A1, A2").replace("soil: sand", `soil: sand, ground: {1: 0, 2: ${ground}}`));
+    expect(sill("18 in")).not.toContain("wood-near-earth");
+    expect(sill("19 in")).toContain("wood-near-earth");
+  });
+});

@@ -34,7 +34,7 @@ function tiedTo(model: Model, name: string): string[] {
   return [...own, ...others, ...partners];
 }
 
-/** @returns whether what should hold a timber may be an entry that is not in the model */
+/** @returns whether what should hold a timber may be an entry that is not in the model; piers without depth are none */
 export function maybeHeld(model: Model): (timber: Timber) => boolean {
   const lost = [...model.frame.unread].filter((name) => !model.members.has(name));
   const known = lost.length === 0 ? new Set<string>() : referredTo(model);
@@ -42,5 +42,7 @@ export function maybeHeld(model: Model): (timber: Timber) => boolean {
   if (lost.some((name) => known.has(name))) return () => true;
   const absent = model.frame.members.filter((m) => !model.sticks.has(m.name));
   const tied = new Set(absent.flatMap((m) => tiedTo(model, m.name)));
+  for (const { under, depth } of model.frame.piers)
+    if (under && depth === undefined) tied.add(base(under.text));
   return (timber) => tied.has(timber.member) || tied.has(timber.kind);
 }
