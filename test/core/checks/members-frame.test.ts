@@ -8,7 +8,10 @@ import { computeResults } from "../../../server/core/results.ts";
 import { readFrame } from "../../../server/document/read.ts";
 import { createFrameService } from "../../../server/language/frame-service.ts";
 import { expectFindings, findingsFixture } from "../../fixtures.ts";
-import { SHED } from "../../shed.ts";
+import { SHED as SITED } from "../../shed.ts";
+
+/** The shed has no roof: snow given for it would be a finding of its own. */
+const SHED = SITED.replace(/ {2}snow: .*\n/, "");
 
 const without = (...names: string[]): string =>
   SHED.split("\n")
@@ -118,7 +121,7 @@ test("end-unsupported: without any pier the posts stand on the ground", () =>
 
 /** The shed under a gable: pairs of rafters, or rafters let into a ridge on king-posts. */
 const gabled = (deck: string, ridge: boolean, ...marks: string[]): string =>
-  SHED.replace(
+  SITED.replace(
     "joints:\n",
     ridge
       ? `${[
