@@ -1,9 +1,11 @@
 /** Everything that was computed of a frame, as plain data: the reports for programs carry it. Pounds, inches, psi. */
 import { noteWords } from "../core/checks/amount-words.ts";
 import type { Say } from "../core/checks/say.ts";
+import type { DeflectionShare } from "../core/members/deflection-limits.ts";
+import type { RafterUse } from "../core/members/rafter.ts";
 import type { Note } from "../core/note.ts";
 import type { Results } from "../core/results.ts";
-import type { RafterResult } from "../core/roof/rafter-results.ts";
+import { type RafterResult, rafterShare } from "../core/roof/rafter-results.ts";
 import type { Factor, Sourced } from "../core/sourced.ts";
 import { appliedTotal, bearingReactions, reactionTotal } from "../core/statics/balance.ts";
 import { frameCaseWords } from "../core/statics/case-words.ts";
@@ -85,6 +87,14 @@ function combinationOf(solved: SolvedCase, say: Say) {
   };
 }
 
+/** The share of a length that a limit of deflection is, and by what it was chosen. */
+const shareOf = ({ use, divisor, length, note }: DeflectionShare, say: Say) => ({
+  use,
+  divisor: sourcedOf(divisor),
+  length: figure(length),
+  ...noted(note, say),
+});
+
 function memberUse(use: MemberUse, say: Say) {
   return {
     check: use.what,
@@ -98,6 +108,7 @@ function memberUse(use: MemberUse, say: Say) {
     at: figure(use.at),
     ...(use.place === undefined ? {} : { place: use.place }),
     ...(use.area ? { area: { ...sourcedOf(use.area), unit: "in2", ...noted(use.area.note, say) } } : {}),
+    ...(use.share ? { share: shareOf(use.share, say) } : {}),
     ...(use.reference ? { reference: sourcedOf(use.reference) } : {}),
     factors: use.factors.map((f) => factorOf(f, say)),
   };
@@ -145,7 +156,12 @@ function membersOf(frame: FrameResults, say: Say) {
   });
 }
 
-function rafterOf({ slope, check }: RafterResult, say: Say) {
+function rafterOf(result: RafterResult, say: Say) {
+  const { slope, check } = result;
+  const shared = (use: RafterUse) => {
+    const share = rafterShare(result, use);
+    return share ? { share: shareOf(share, say) } : {};
+  };
   return {
     wall: slope.wall,
     rafters: slope.rafters.map(({ id }) => id),
@@ -158,6 +174,7 @@ function rafterOf({ slope, check }: RafterResult, say: Say) {
       passes: use.ratio <= 1,
       combination: use.combination,
       words: check.combinations.find((c) => c.id === use.combination)?.combination.text ?? use.combination,
+      ...shared(use),
       ...(use.reference ? { reference: sourcedOf(use.reference) } : {}),
       factors: use.factors.map((f) => factorOf(f, say)),
     })),

@@ -3,6 +3,7 @@
 import type { CheckKind } from "../core/members/utilisation.ts";
 import type { Timber } from "../core/model/model.ts";
 import type { Results } from "../core/results.ts";
+import { rafterShare } from "../core/roof/rafter-results.ts";
 import type { Factor, Sourced } from "../core/sourced.ts";
 import type { MemberCheck, MemberUse } from "../core/statics/frame-results.ts";
 
@@ -22,15 +23,19 @@ export interface WorstUse {
   readonly at: number | undefined;
   /** what bears, where it is bearing */
   readonly area?: MemberUse["area"];
+  /** what its limit is a share of, where it is deflection */
+  readonly share?: MemberUse["share"];
   readonly reference: Sourced | undefined;
   readonly factors: readonly Factor[];
 }
 
 function rafterUses({ rafters }: Results, own: ReadonlySet<string>): WorstUse[] {
-  return rafters.flatMap(({ slope, check }) => {
+  return rafters.flatMap((result) => {
+    const { slope, check } = result;
     const timber = slope.rafters.find(({ id }) => own.has(id));
     const { governing: use } = check;
     if (!timber) return [];
+    const share = rafterShare(result, use);
     const text = check.combinations.find(({ id }) => id === use.combination)?.combination.text;
     return [
       {
@@ -39,6 +44,7 @@ function rafterUses({ rafters }: Results, own: ReadonlySet<string>): WorstUse[] 
         combination: text ?? use.combination,
         caseId: undefined,
         at: undefined,
+        ...(share ? { share } : {}),
         reference: use.reference,
       },
     ];

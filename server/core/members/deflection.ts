@@ -26,6 +26,3 @@ export interface DeflectionLimits {
   /** of all load, with creep */
   readonly total?: number;
 }
-
-/** Roof members without a ceiling, IBC Table 1604.3 (memory): L/180 live and L/120 total. */
-export const OPEN_ROOF_LIMITS: Required<DeflectionLimits> = { live: 180, total: 120 };

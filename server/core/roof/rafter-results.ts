@@ -3,8 +3,14 @@ import type { Roof } from "../frame/roof.ts";
 import type { RoofDead } from "../loads/dead.ts";
 import { type RoofLive, roofLive } from "../loads/roof-live.ts";
 import type { Snow } from "../loads/snow.ts";
-import { OPEN_ROOF_LIMITS } from "../members/deflection.ts";
-import { checkRafter, type RafterCheck, type RafterInput } from "../members/rafter.ts";
+import {
+  type DeflectionRule,
+  type DeflectionShare,
+  deflectionRule,
+  deflectionShare,
+  limitsOf,
+} from "../members/deflection-limits.ts";
+import { checkRafter, type RafterCheck, type RafterInput, type RafterUse } from "../members/rafter.ts";
 import type { Model, RoofSlope } from "../model/model.ts";
 import { roofDeadOf } from "../statics/basic-loads.ts";
 import { pitchOf, snowOn } from "../statics/snow-loads.ts";
@@ -17,6 +23,21 @@ export interface RafterResult {
   readonly dead: RoofDead;
   readonly snow: Snow;
   readonly live: RoofLive;
+  /** by what its limits of deflection were chosen */
+  readonly deflection: DeflectionRule;
+}
+
+const DEFLECTS: ReadonlyMap<RafterUse["what"], "live" | "total"> = new Map([
+  ["live-deflection", "live"],
+  ["total-deflection", "total"],
+  ["tip-live-deflection", "live"],
+  ["tip-total-deflection", "total"],
+]);
+
+/** @returns what its limit is a share of; undefined for stresses */
+export function rafterShare({ deflection }: RafterResult, use: RafterUse): DeflectionShare | undefined {
+  const load = DEFLECTS.get(use.what);
+  return load && deflectionShare(deflection, load, use.limit);
 }
 
 /** Why the rafters of the roof could not be checked, so that nobody takes silence for safety. */
@@ -45,6 +66,7 @@ function checkSlope(model: Model, roof: Roof, slope: RoofSlope): RafterResult | 
   if (density === undefined || species === undefined || !dead) return "wood-unknown";
   const live = roofLive(areaOf(slope), pitch);
   const nailed = roof.deck?.kind === "boards" || roof.deck?.kind === "panels";
+  const deflection = deflectionRule(frame.site.snow?.thermal, false);
   const input: RafterInput = {
     width: rafter.width,
     depth: rafter.depth,
@@ -66,10 +88,10 @@ function checkSlope(model: Model, roof: Roof, slope: RoofSlope): RafterResult | 
     snow,
     roofLivePsf: live.value,
     notch: slope.seatDepth,
-    limits: OPEN_ROOF_LIMITS,
+    limits: limitsOf(deflection),
   };
   const check = checkRafter(input);
-  return check.kind === "checked" ? { slope, input, check, dead, snow, live } : "wood-unknown";
+  return check.kind === "checked" ? { slope, input, check, dead, snow, live, deflection } : "wood-unknown";
 }
 
 /** Without spacing and count nobody knows how far apart they stand; what is missing has its own finding. */

@@ -5,15 +5,14 @@
  */
 
 import { at } from "../analysis/numbers.ts";
-import { creepFactor, type DeflectionLimits, OPEN_ROOF_LIMITS } from "../members/deflection.ts";
+import { creepFactor, type DeflectionLimits } from "../members/deflection.ts";
+import { type DeflectionRule, deflectionRule, limitsOf } from "../members/deflection-limits.ts";
 import type { Model, Timber } from "../model/model.ts";
+import { dot, sub, type Vec3 } from "../model/vec.ts";
 import type { Factor } from "../sourced.ts";
 import { PLACES, rowOf } from "./force-table.ts";
 import type { MemberPlan } from "./member-plan.ts";
 import type { FrameStructure } from "./structure.ts";
-
-/** Floors: L/360 live and L/240 total, IBC Table 1604.3 (memory). */
-const FLOOR_LIMITS: Required<DeflectionLimits> = { live: 360, total: 240 };
 
 /** Polynomial coefficients (constant term first) of the Lagrange functions of the places. */
 function lagrange(i: number): number[] {
@@ -100,17 +99,37 @@ export interface DeflectionPlan {
   /** axial position of every place, in */
   readonly x: readonly number[];
   readonly stretches: readonly Stretch[];
+  readonly rule: DeflectionRule;
+  /** its divisors */
   readonly limits: Required<DeflectionLimits>;
   readonly creep: Factor;
 }
 
-/** Timbers of a floor: its joists and what these are joined to. */
-function floorTimbers(model: Model): ReadonlySet<string> {
-  const joists = model.frame.floors.flatMap((f) => (f.on ? (model.sticks.get(f.on.text) ?? []) : []));
-  const ids = new Set(joists.map((t) => t.id));
-  const carry = (t: Timber, o: Timber): string[] =>
-    ids.has(t.id) && Math.abs(o.axis[2]) < 0.5 ? [o.id] : [];
-  return new Set([...ids, ...model.meetings.flatMap(({ a, b }) => [...carry(a, b), ...carry(b, a)])]);
+const isLying = (t: Timber): boolean => Math.abs(t.axis[2]) < 0.5 && t.kind !== "brace";
+
+/** Timbers of a floor: its joists, what these hang in or lie on, and what carries that in turn. */
+export function floorTimbers(model: Model): ReadonlySet<string> {
+  const ids = new Set(
+    model.frame.floors.flatMap((f) => (f.on ? (model.sticks.get(f.on.text) ?? []) : [])).map((t) => t.id),
+  );
+  if (ids.size === 0) return ids;
+  const hangs = new Set(model.joints.map((j) => `${j.of.id} ${j.into.id}`));
+  const rests = model.meetings.flatMap(({ a, b, point }) =>
+    [[a, b] as const, [b, a] as const].filter(
+      ([t, on]) =>
+        isLying(on) && (hangs.has(`${t.id} ${on.id}`) || (isLying(t) && heightOver(t, point) < -t.depth / 4)),
+    ),
+  );
+  for (let known = 0; known < ids.size; ) {
+    known = ids.size;
+    for (const [t, on] of rests) if (ids.has(t.id)) ids.add(on.id);
+  }
+  return ids;
+}
+
+/** How far a point lies over the middle of a timber there, in. */
+function heightOver({ origin, axis }: Timber, point: Vec3): number {
+  return point[2] - origin[2] - axis[2] * dot(sub(point, origin), axis);
 }
 
 function nearest(x: readonly number[], at: number): number {
@@ -160,6 +179,7 @@ export function deflectionPlans(
       return piece ? PLACES.map((s) => piece.from + s * (piece.to - piece.from)) : [];
     });
     const stretches = stretchesOf(plan, x);
+    const rule = deflectionRule(model.frame.site.snow?.thermal, floors.has(plan.timber.id));
     return stretches.length > 0
       ? [
           {
@@ -170,7 +190,8 @@ export function deflectionPlans(
             }),
             x,
             stretches,
-            limits: floors.has(plan.timber.id) ? FLOOR_LIMITS : OPEN_ROOF_LIMITS,
+            rule,
+            limits: limitsOf(rule),
             creep: creepFactor(plan.timber.class?.seasoning ?? "green"),
           },
         ]

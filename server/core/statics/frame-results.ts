@@ -1,4 +1,5 @@
 /** What the frame analysis says of every timber, joint and pier, ready for checks, hovers, reports and drawings. */
+import type { DeflectionShare } from "../members/deflection-limits.ts";
 import type { Model, Pier, Timber } from "../model/model.ts";
 import type { Vec3 } from "../model/vec.ts";
 import type { Note } from "../note.ts";
@@ -44,6 +45,8 @@ export interface MemberUse {
   readonly buckling?: BucklingLength;
   /** what bears, in², and how it came about */
   readonly area?: Sourced & { readonly note: Note };
+  /** of a deflection: its limit is this share of a length, by what the timber carries */
+  readonly share?: DeflectionShare;
   /** of a bearing: the surface that is pressed, and what makes it larger */
   readonly bearing?: Bearing;
   readonly reference: Sourced | undefined;

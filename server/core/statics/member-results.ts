@@ -5,6 +5,7 @@
  * Not checked here: torsion, tension across the grain, and joints (pegs, tenons), which have checks of their own.
  */
 import { totalDeflection } from "../members/deflection.ts";
+import { deflectionShare } from "../members/deflection-limits.ts";
 import type { Model, Timber } from "../model/model.ts";
 import type { Factor } from "../sourced.ts";
 import type { TimberValues } from "../wood/stated-values.ts";
@@ -194,10 +195,10 @@ function deflectionUses(tally: Tally, names: ReturnType<typeof caseNames>): Memb
   if (!plan || !E) return [];
   return (
     [
-      ["live-deflection", live, E.factors],
-      ["total-deflection", total, [...E.factors, plan.creep]],
+      ["live-deflection", live, E.factors, "live"],
+      ["total-deflection", total, [...E.factors, plan.creep], "total"],
     ] as const
-  ).flatMap(([what, w, factors]): MemberUse[] =>
+  ).flatMap(([what, w, factors, load]): MemberUse[] =>
     w.solved < 0
       ? []
       : [
@@ -210,6 +211,7 @@ function deflectionUses(tally: Tally, names: ReturnType<typeof caseNames>): Memb
             ...names(w.solved),
             at: w.x,
             place: undefined,
+            share: deflectionShare(plan.rule, load, w.limit),
             reference: E.reference,
             factors,
           },

@@ -103,6 +103,16 @@ function useWords(use: WorstUse, several: boolean, frame: FrameResults | undefin
       use.area.source,
       say.text(STATUS_WORDS[use.area.status]),
     ]);
+  if (use.share)
+    rows.push([
+      say.text("share of {length} ({note})", {
+        length: amountWords({ value: use.share.length, unit: "in" }, say),
+        note: noteWords(use.share.note, say),
+      }),
+      `1/${say.number(use.share.divisor.value, 0)}`,
+      use.share.divisor.source,
+      say.text(STATUS_WORDS[use.share.divisor.status]),
+    ]);
   const columns = [say.text("limit from"), say.text("value"), say.text("source"), say.text("known")];
   return rows.length === 0 ? [head] : [head, table(columns, rows)];
 }

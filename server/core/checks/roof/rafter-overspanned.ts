@@ -53,7 +53,7 @@ export const rafterOverspanned = defineCheck<"results", Data>({
       what: "The rafters are stressed, or bend, more than their wood allows under the dead load, snow and roof live load of the site.",
       why: "An overtaxed rafter breaks under the snow it was not made for; one that sags too much lets the covering leak and the snow lie.",
       formula:
-        "f_b = M/S ≤ F_b × adjustment factors; f_v = 3V/(2bd) ≤ F_v × factors, over the seat on the net depth; deflection ≤ L/180 under snow or live load, L/120 under all load with creep (2.0 green, 1.5 seasoned)",
+        "f_b = M/S ≤ F_b × adjustment factors; f_v = 3V/(2bd) ≤ F_v × factors, over the seat on the net depth; deflection ≤ L/180 under snow or live load, L/120 under all load with creep, L/240 and L/180 under a roof that keeps warmth or cold in (creep 2.0 green, 1.5 seasoned)",
       remedy:
         "Set them closer, make them deeper, choose a better grade, or shorten the span or the overhang.",
     },
