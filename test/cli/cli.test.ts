@@ -214,7 +214,7 @@ describe("draw", () => {
     [["--layer", "torque"], "There is no layer `torque`; there are none, axial, shear, moment, deflected."],
     [
       ["--layer", "shear", "--case", "9"],
-      "There is no combination `9` for the layer shear; this frame has worst, 1.",
+      "There is no combination `9` for the layer shear; this frame has worst, 1, 5:W/+x, 5:W/-x, ",
     ],
     [["--layer", "deflected", "--case", "worst"], "There is no combination `worst` for the layer deflected"],
     [["--case", "1"], "name one with --layer"],

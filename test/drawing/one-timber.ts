@@ -105,11 +105,18 @@ export function drawOne(given: OneTimber, layer: ForceLayer): DrawnForces {
     jointI: undefined,
     jointJ: undefined,
   };
-  const frame = { structure, pieces: [piece], elementsOf: new Map([["beam", [0]]]), ties: [] };
+  const frame = {
+    structure,
+    pieces: [piece],
+    elementsOf: new Map([["beam", [0]]]),
+    timberOf: new Map([["beam#1", timber]]),
+    ties: [],
+  };
   const [combination] = asdCombinations("asce-7-16");
   const frameCase = { id: "1", combination, parts: [], vertical: true };
   const solved = { frameCase, seats: "hold", frame, combined, bracesNominal: false };
   const solution = {
+    hold: frame,
     cases: [solved],
     mechanisms: prepared.found.mechanisms,
     failed: combined.status === "failed" ? [{ caseId: "1", faults: combined.faults }] : [],

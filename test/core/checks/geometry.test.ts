@@ -56,6 +56,7 @@ findingsFixture(
   gate({
     site: `
       site:
+      #@0-4 warning site-value-missing: stands more than 8 ft above the ground
         frost-depth: 30 in
         soil: sand
         ground: {1: 0, 2: -2 in, A: 0, A1: -1 in}
@@ -120,6 +121,10 @@ findingsFixture(
 findingsFixture(
   "timber-floating: a sixteenth of a gap still meets, an eighth does not",
   gate({
+    site: `
+      site: {frost-depth: 30 in, soil: sand}
+      #@0-4 warning site-value-missing: stands more than 8 ft above the ground
+    `,
     members: `
       members:
         post: {kind: post, section: 8x8, at: [A1, A2], from: pier-top, to: plate}
