@@ -9,10 +9,13 @@ const force = (c: Checked, joint: string) => jointForces(c.solution.cases).get(j
 /** lb per in² across the grain of green Eastern White Pine: 350 psi × C_M 0.67. */
 const CRUSHES = 350 * 0.67;
 
+/** Without wind: what lifts and sways an end is none of these figures. */
+const calm = (text: string): string => text.replace(/ {2}wind: .*\n/, "");
+
 /** The shed's loft, loaded until its ties press their posts hard. */
 const laden = (housing: string): Checked =>
   checked(
-    loft("4x6", "150 psf")
+    calm(loft("4x6", "150 psf"))
       .replace("tie, into: post, housing: 1/2 in", `tie, into: post${housing}`)
       .replace("between: [post, tie], leg: 30 in", "between: [post, tie], leg: 14 in"),
   );
@@ -82,7 +85,7 @@ describe("a joist of 4 × 6 in on less than its section", () => {
 
 test("both halves of a scarf carry what passes through it on half their depth: (4/8)² [published]", () => {
   const c = checked(
-    SHED.replace(
+    calm(SHED).replace(
       "top: eave, overhang: 12 in}",
       "top: eave, overhang: 12 in, splice: {at: 5 ft, kind: half-lap-scarf}}",
     ),
