@@ -133,7 +133,9 @@ describe("timber-sags", () => {
 });
 
 describe("timber-slender", () => {
-  const tall = SHED.replace("post: {kind: post, section: 8x8", "post: {kind: post, section: 5x5")
+  // without wind, which bends such posts besides
+  const tall = SHED.replace(/ {2}wind: .*\n/, "")
+    .replace("post: {kind: post, section: 8x8", "post: {kind: post, section: 5x5")
     .replace("leg: 30 in", "leg: 12 in")
     .replace("tie-top: 7 ft", "tie-top: 12 ft")
     .replace("eave: 8 ft 6 in", "eave: 14 ft");

@@ -18,6 +18,9 @@ interface Data extends Exceeded {
   readonly solution: FrameResults["solution"];
 }
 
+/** A larger section weighs more itself. */
+const HEAVIER = 1.01;
+
 /**
  * Size that the section would need for the stress alone, in the plane in which it bends: S grows with its square, the area
  * with itself. Where it bends both ways, no one size can be told.
@@ -33,13 +36,15 @@ function sizeFor({ result, use }: Exceeded): number | undefined {
   const size = use.bends === "width" ? timber.width : timber.depth;
   return grow === undefined || !Number.isFinite(grow) || grow > 3
     ? undefined
-    : Math.ceil(size * grow * 2) / 2;
+    : Math.ceil(size * HEAVIER * grow * 2) / 2;
 }
 
 function helpWords(d: Data, say: Say): string {
   const { what, bends } = d.use;
   if (what === "notched-shear")
-    return say.text("Give the joint a housing that bears the whole end, or leave more wood in its tenon.");
+    return say.text(
+      "Give the joint a housing that bears the whole end, or leave more wood in its tenon; a scarf or lap stands best over a post.",
+    );
   const size = sizeFor(d);
   if (size !== undefined && bends === "width")
     return say.text(
