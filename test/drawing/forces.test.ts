@@ -16,7 +16,7 @@ import { roundBelow } from "../../server/drawing/forces-words.ts";
 import { toSvg } from "../../server/drawing/svg.ts";
 import { viewsOf } from "../../server/drawing/views.ts";
 import { createFrameService, type FrameService } from "../../server/language/frame-service.ts";
-import { SHED } from "../shed.ts";
+import { SHED_IN_SNOW } from "../shed.ts";
 import { overlapping } from "./look.ts";
 import { drawOne, E, type OneTimber } from "./one-timber.ts";
 import { parseXml } from "./xml.ts";
@@ -300,7 +300,7 @@ describe("combinations", () => {
 
 test("a frame without an answer says so in its drawing; one that cannot be analysed yet says that", () => {
   // rafters that lean on no ridge
-  const loose = drawableOf(`${SHED}roof:
+  const loose = drawableOf(`${SHED_IN_SNOW}roof:
   kind: gable
   pitch: 8:12
   rafters: {section: 3x6, spacing: 30 in, seat: {kind: birds-mouth}, overhang: {eave: 12 in, rake: 8 in}}

@@ -6,7 +6,7 @@ import { codeLenses } from "../../server/language/code-lens.ts";
 import { createFrameService, type Snapshot } from "../../server/language/frame-service.ts";
 import { hoverAt } from "../../server/language/hover.ts";
 import { hintDetails, hintOf, inlayHints } from "../../server/language/inlay-hints.ts";
-import { SHED } from "../shed.ts";
+import { SHED_IN_SNOW } from "../shed.ts";
 
 const PAVILION = readFileSync("samples/cider-press-pavilion.frame.yaml", "utf8");
 const ALL = { start: { line: 0, character: 0 }, end: { line: 10_000, character: 0 } };
@@ -127,7 +127,7 @@ test("a pier's hover lists its reactions, each with its combination", () => {
 
 test("a frame without an answer says so, and shows no force as nothing", () => {
   // rafters that lean on no ridge
-  const loose = `${SHED}roof:
+  const loose = `${SHED_IN_SNOW}roof:
   kind: gable
   pitch: 8:12
   rafters: {section: 3x6, spacing: 30 in, seat: {kind: birds-mouth}, overhang: {eave: 12 in, rake: 8 in}}

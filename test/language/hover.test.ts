@@ -6,10 +6,10 @@ import { describe, expect, test } from "vitest";
 import { createFrameService } from "../../server/language/frame-service.ts";
 import { type FrameHover, hoverAt } from "../../server/language/hover.ts";
 import { readFixture } from "../fixtures.ts";
-import { SHED } from "../shed.ts";
+import { SHED_IN_SNOW } from "../shed.ts";
 
 /** The shed with a roof. */
-const ROOFED = `${SHED}roof:
+const ROOFED = `${SHED_IN_SNOW}roof:
   kind: gable
   pitch: 8:12
   rafters: {section: 3x6, spacing: 30 in, seat: {kind: birds-mouth}, overhang: {eave: 12 in, rake: 8 in}}

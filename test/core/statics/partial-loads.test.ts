@@ -5,7 +5,7 @@ import { basicLoads } from "../../../server/core/statics/basic-loads.ts";
 import { frameCases } from "../../../server/core/statics/combine.ts";
 import { totalOf } from "../../../server/core/statics/line-loads.ts";
 import { readFrame } from "../../../server/document/read.ts";
-import { SHED } from "../../shed.ts";
+import { SHED_IN_SNOW } from "../../shed.ts";
 
 const ROOF = `roof:
   kind: gable
@@ -19,7 +19,10 @@ function roofed(bents: number, overhang = "0 in", ridge = true): string {
   const numbers = Array.from({ length: bents }, (_, i) => i + 1);
   const list = numbers.join(", ");
   const post = (wall: string): string => numbers.map((n) => `${wall}${n}`).join(", ");
-  return SHED.replace("{1: 0, 2: 9 ft}", `{${numbers.map((n) => `${n}: ${9 * (n - 1)} ft`).join(", ")}}`)
+  return SHED_IN_SNOW.replace(
+    "{1: 0, 2: 9 ft}",
+    `{${numbers.map((n) => `${n}: ${9 * (n - 1)} ft`).join(", ")}}`,
+  )
     .replace("[A1, A2, B1, B2]", `[${post("A")}, ${post("B")}]`)
     .replace("bents: [1, 2], from: A", `bents: [${list}], from: A`)
     .replace(
