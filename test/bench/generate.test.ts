@@ -11,6 +11,10 @@ const shapes: readonly (readonly [string, FrameShape])[] = [
     "with inner walls and joists, without braces",
     { bents: 4, walls: 4, braces: false, joists: 3, rafters: 14 },
   ],
+  [
+    "with bents half as far apart and a second floor",
+    { bents: 5, walls: 2, braces: true, joists: 14, rafters: 9, dense: true },
+  ],
 ];
 
 describe("a generated frame", () => {
@@ -24,7 +28,7 @@ describe("a generated frame", () => {
     expect(evaluation?.model.timbers).toHaveLength(timbersOf(shape));
   });
 
-  test.each([30, 100, 300, 1000])("of size %i is of about that size", (size) => {
+  test.each([30, 100, 300, 1000, 3000])("of size %i is of about that size", (size) => {
     const { bents, joists } = shapeOf(size);
     expect(Math.abs(timbersOf(shapeOf(size)) / size - 1)).toBeLessThanOrEqual(0.11);
     expect(Number.isInteger(bents) && Number.isInteger(joists)).toBe(true);
@@ -56,7 +60,13 @@ describe("measuring", () => {
 
   test("a row holds the name, the timbers and a time", () => {
     const shape = shapeOf(30);
-    const row = measure("small", frameText(shape), { warm: 1, warmFor: 0, count: 3, budget: 5000 });
+    const row = measure("small", frameText(shape), {
+      warm: 1,
+      warmFor: 0,
+      warmMost: 5000,
+      count: 3,
+      budget: 5000,
+    });
     expect(row).toEqual({
       name: "small",
       timbers: timbersOf(shape),
