@@ -77,7 +77,8 @@ describe("a joist between two ties: simple beam, load over the middle 96 of 100 
 });
 
 describe("a portal on knees: the post below its knees is a cantilever from the foot's reaction", () => {
-  const c = checked(SHED);
+  // wind on the bare frame would bend the posts elsewhere
+  const c = checked(SHED.replace(/ {2}wind: .*\n/, ""));
   const { model, solution } = c;
   const dead = solution.cases.find((s) => s.frameCase.id === "1")!;
   const foot = solution.hold.skeleton.bearings.find((b) => b.timber.id === "post@A1")!;
