@@ -247,8 +247,8 @@ export class Cursor {
 
   /** A place that its list names already: most likely another one was meant. */
   #twice(text: string): void {
-    const allowed = ["each place once"];
-    this.context.facts.push({ kind: "wrong-value", path: this.path, text, allowed, nearest: undefined });
+    const fact = { kind: "wrong-value", path: this.path, text, allowed: [], nearest: undefined } as const;
+    this.context.facts.push({ ...fact, twice: true });
   }
 
   #scalar(): ScalarNode | undefined {

@@ -66,6 +66,8 @@ import { coveringNeedsDeck } from "./roof/covering-needs-deck.ts";
 import { coveringTooFlat } from "./roof/covering-too-flat.ts";
 import { deckOverspanned } from "./roof/deck-overspanned.ts";
 import { rafterOverspanned } from "./roof/rafter-overspanned.ts";
+import { rakeOverhangLong } from "./roof/rake-overhang-long.ts";
+import { shedHighLower } from "./roof/shed-high-lower.ts";
 import { sheetsSliver } from "./roof/sheets-sliver.ts";
 import { type AnyCheck, anyCheck } from "./run.ts";
 import { gradeAssumed } from "./timber/grade-assumed.ts";
@@ -141,6 +143,8 @@ export const CHECKS: readonly AnyCheck[] = [
   anyCheck(birdsMouthDeep),
   anyCheck(rafterOverspanned),
   anyCheck(deckOverspanned),
+  anyCheck(rakeOverhangLong),
+  anyCheck(shedHighLower),
   anyCheck(coveringTooFlat),
   anyCheck(coveringNeedsDeck),
   anyCheck(sheetsSliver),

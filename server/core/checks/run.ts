@@ -31,6 +31,23 @@ interface AcceptedFinding {
   readonly by: Accepted | undefined;
 }
 
+/** What accepts a finding: an entry that names its very place, else its joint, member or pier entry, else one for all places. */
+function coveredBy(own: readonly Accepted[], { place, path }: Found<unknown>): Accepted | undefined {
+  return (
+    own.find((a) => a.at !== undefined && a.at === place) ??
+    own.find((a) => a.at !== undefined && isOf(a.at, place, path)) ??
+    own.find((a) => a.at === undefined)
+  );
+}
+
+/** Whether a finding is about a stick or place of this entry, or lies in the entry itself. */
+function isOf(entry: string, place: string | undefined, path: string): boolean {
+  const [, section = "", name] = path.split("/");
+  return place?.startsWith(`${entry}@`) || (name === entry && ENTRIES.has(section));
+}
+
+const ENTRIES: ReadonlySet<string> = new Set(["members", "joints", "piers"]);
+
 /** One finding for each path and level, the worst place first; accepted places stand apart from the others. */
 function findings<I extends keyof CheckInputs, D>(
   check: Check<I, D>,
@@ -41,7 +58,7 @@ function findings<I extends keyof CheckInputs, D>(
   const own = accepted.filter((a) => a.check === check.meta.id);
   const found = [...check.find(input)].map((f) => ({
     f,
-    by: own.find((a) => a.at === undefined || a.at === f.place),
+    by: coveredBy(own, f),
   }));
   const groups = groupBy(found, ({ f, by }) =>
     [

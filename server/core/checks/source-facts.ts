@@ -47,6 +47,8 @@ export type SourceFact =
     }
   | {
       readonly kind: "wrong-value";
+      /** it would do, but its list has it already */
+      readonly twice?: true;
       readonly path: Pointer;
       readonly text: string;
       readonly allowed: readonly string[];

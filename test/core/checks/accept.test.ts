@@ -57,3 +57,37 @@ findingsFixture(
   `),
   { only: ["note"] },
 );
+
+describe("accept at an entry", () => {
+  const thin = (accept: string): string =>
+    gate({
+      joints:
+        "joints: {head: {kind: mortise-and-tenon, of: post, into: plate, tenon: {thickness: 1 in, length: 4 in}}}\n",
+      accept: `accept: [${accept}]\n`,
+    });
+  const reasons = (text: string): (string | undefined)[] =>
+    findingsOf(text)
+      .map(({ finding }) => finding.accepted)
+      .sort();
+
+  test("a joint entry covers all places of the joint", () => {
+    expect(idsOf(thin(`{check: tenon-thin, at: head, because: "small load"}`))).toEqual([]);
+  });
+
+  test("an entry that only begins alike covers nothing", () => {
+    const text = thin(`{check: tenon-thin, at: hea, because: "small load"}`);
+    expect(idsOf(text).sort()).toEqual(["accept-idle", "tenon-thin"]);
+  });
+
+  test("a place goes before its entry, the entry before all places, whatever their order", () => {
+    const text = thin(
+      `{check: tenon-thin, because: "all"}, {check: tenon-thin, at: head, because: "head"}, {check: tenon-thin, at: head@A1, because: "one"}`,
+    );
+    expect(reasons(text)).toEqual([undefined, "head", "one"].sort());
+  });
+
+  test("a pier entry covers its piers, a finding at the entry itself too", () => {
+    const text = shallow(`accept: [{check: pier-above-frost, at: all, because: "rock"}]\n`);
+    expect(idsOf(text)).toEqual([]);
+  });
+});

@@ -397,3 +397,15 @@ ${typed}
 test("the marks of these tests are read as they are meant", () => {
   expect(() => expectFindings(gate({ site: "site: {frost-depth: 30 in, soil: sant}\n" }))).toThrow();
 });
+
+findingsFixture(
+  "wrong-value: a place that its list names twice is called that",
+  gate({
+    members: `
+      members:
+        post: {kind: post, section: 8x8, at: [A1, A1, A2], from: pier-top, to: plate}
+      #                                           ^^ error wrong-value: “A1” stands in this list twice; each place is named once. Remove it, or name the place that was meant.
+        plate: {kind: plate, section: 8x8, walls: [A], from: 1, to: 2, top: eave}
+    `,
+  }),
+);

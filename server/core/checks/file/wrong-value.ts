@@ -12,7 +12,7 @@ export const wrongValue = defineCheck<"source", Fact>({
     area: "file",
     source: { text: "the frame language of this program", status: "file-format" },
     explanation: {
-      what: "A key that takes one of a few words has another one.",
+      what: "A key that takes one of a few words has another one, or a list names the same place twice.",
       why: "Nothing is guessed: the value is left out, and what depends on it is not checked.",
       remedy: "Use one of the words that the message lists.",
     },
@@ -20,18 +20,23 @@ export const wrongValue = defineCheck<"source", Fact>({
   input: "source",
   find: (source) => factsOf(source, "wrong-value").map((data) => ({ path: data.path, data })),
   words: (d, say) =>
-    say.text("“{text}” is not a value of this key, so it is left out. {hint}", {
-      text: d.text,
-      hint:
-        d.nearest === undefined
-          ? d.allowed.length === 0
-            ? say.text("Correct or remove it.")
-            : say.text("Use {allowed}.", { allowed: d.allowed.join(", ") })
-          : say.text("Did you mean “{nearest}”? Allowed: {allowed}.", {
-              nearest: d.nearest,
-              allowed: d.allowed.join(", "),
-            }),
-    }),
+    d.twice
+      ? say.text(
+          "“{text}” stands in this list twice; each place is named once. Remove it, or name the place that was meant.",
+          { text: d.text },
+        )
+      : say.text("“{text}” is not a value of this key, so it is left out. {hint}", {
+          text: d.text,
+          hint:
+            d.nearest === undefined
+              ? d.allowed.length === 0
+                ? say.text("Correct or remove it.")
+                : say.text("Use {allowed}.", { allowed: d.allowed.join(", ") })
+              : say.text("Did you mean “{nearest}”? Allowed: {allowed}.", {
+                  nearest: d.nearest,
+                  allowed: d.allowed.join(", "),
+                }),
+        }),
   fixes: (d, say) =>
     d.nearest === undefined
       ? []

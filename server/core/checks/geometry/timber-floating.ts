@@ -27,9 +27,13 @@ export const timberFloating = defineCheck<"model", Data>({
     const held = groundedTimbers(model);
     const excused = maybeHeld(model);
     const whole = isComplete(model);
+    // rafters of a shed that is upside down float for that reason alone
+    const upsideDown = model.roof?.slopes.some((s) => s.slope < 0)
+      ? model.frame.roof?.rafters?.path
+      : undefined;
     for (const t of model.timbers) {
       const withOthers = met.has(t.id);
-      if (held.has(t.id) || excused(t) || (withOthers && !whole)) continue;
+      if (held.has(t.id) || t.path === upsideDown || excused(t) || (withOthers && !whole)) continue;
       yield { path: t.path, onKey: true, place: t.id, data: { stick: t.id, withOthers } };
     }
   },

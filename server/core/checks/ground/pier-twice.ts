@@ -14,6 +14,8 @@ interface Data {
 function* pairs({ piers }: Model): Generator<readonly [Pier, Pier, number, number]> {
   for (const [i, later] of piers.entries())
     for (const first of piers.slice(0, i)) {
+      // a place that its list names twice has its own finding
+      if (later.id === first.id && later.place.path !== first.place.path) continue;
       const apart = Math.hypot(later.top[0] - first.top[0], later.top[1] - first.top[1]);
       const room = (later.diameter + first.diameter) / 2;
       if (apart < room - 1 / 16) yield [later, first, apart, room];

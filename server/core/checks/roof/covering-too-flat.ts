@@ -52,6 +52,8 @@ export const coveringTooFlat = defineCheck<"model", Data>({
     if (!roof || !covering) return;
     const { leastSlope, plainFrom } = COVERINGS[covering.kind];
     for (const pitch of pitchesOf(model)) {
+      // a shed that falls toward its high wall has its own finding
+      if (pitch.rise < 0) continue;
       const below = flatterThan(pitch, leastSlope.value);
       const limit = below ? leastSlope : plainFrom;
       if (!limit || (!below && !flatterThan(pitch, limit.value))) continue;

@@ -1,6 +1,6 @@
 import type { Frame } from "../../frame/frame.ts";
 import type { Roof } from "../../frame/roof.ts";
-import type { Model } from "../../model/model.ts";
+import type { Model, Timber } from "../../model/model.ts";
 import { inches } from "../../quantity/length.ts";
 import { carrierSpacing } from "../../roof/deck-carriers.ts";
 import {
@@ -35,10 +35,16 @@ function supportSpacing(model: Model): number | undefined {
 const STEEL: ReadonlySet<string | undefined> = new Set(["standing-seam", "ribbed-steel", "corrugated-steel"]);
 
 /** @returns what is wrong, undefined where nothing is */
-function judge(deck: Deck, frame: Frame, spacing: number | undefined): Data | undefined {
+function judge(
+  deck: Deck,
+  frame: Frame,
+  spacing: number | undefined,
+  purlins: number | undefined,
+): Data | undefined {
   const thickness = deck.thickness === undefined ? USUAL[deck.kind] : inches(deck.thickness);
   if (deck.kind === "purlins") {
-    const apart = deck.spacing === undefined ? 0 : inches(deck.spacing);
+    // purlins that are timbers of their own are what the sheets lie on
+    const apart = purlins ?? (deck.spacing === undefined ? 0 : inches(deck.spacing));
     const wide = STEEL.has(frame.roof?.covering?.kind) && apart > WIDEST_PURLINS.value + 1e-6;
     return wide ? { kind: "purlins", spacing: apart, thickness, longest: WIDEST_PURLINS.value } : undefined;
   }
@@ -65,6 +71,16 @@ function judgeBoards(spacing: number, thickness: number, diagonal: boolean): Dat
     : undefined;
 }
 
+/** The spacing that is written for purlins of their own, else their entry. */
+function purlinPath(
+  model: Model,
+  { member, path }: Timber,
+): { readonly path: string; readonly onKey?: true } {
+  return model.members.get(member)?.spacing === undefined
+    ? { path, onKey: true }
+    : { path: `${path}/spacing` };
+}
+
 export const deckOverspanned = defineCheck<"model", Data>({
   meta: {
     id: "deck-overspanned",
@@ -87,12 +103,16 @@ export const deckOverspanned = defineCheck<"model", Data>({
   *find(model) {
     const deck = model.frame.roof?.deck;
     if (model.frame.roof && !isSpaced(model.frame.roof)) return;
-    const data = deck && judge(deck, model.frame, supportSpacing(model));
+    const spacing = supportSpacing(model);
+    const purlin = model.timbers.find((t) => t.rule === "purlins-up-slope");
+    const data = deck && judge(deck, model.frame, spacing, purlin && spacing);
     if (!data) return;
     const key = data.kind === "purlins" ? "spacing" : "thickness";
     const limit = "longest" in data ? data.longest : data.kind === "tongue" ? data.rule.spacing : undefined;
     yield {
-      path: deck[key] === undefined ? `${deck.path}/kind` : `${deck.path}/${key}`,
+      ...(data.kind === "purlins" && purlin
+        ? purlinPath(model, purlin)
+        : { path: deck[key] === undefined ? `${deck.path}/kind` : `${deck.path}/${key}` }),
       level: data.kind === "edges" || data.kind === "tongue" ? "note" : "warning",
       data,
       value: data.spacing,
