@@ -7,10 +7,10 @@ import { topOf } from "./wall-faces.ts";
  * through stays below (common practice; the standard has no such limit). Where the file gives wind, it acts on lower
  * frames too.
  */
-export const NEEDS_WIND = 96;
+const NEEDS_WIND = 96;
 
 /** Inches from the lowest ground under a frame to its top. */
-export function heightAboveGround(model: Model): number {
+function heightAboveGround(model: Model): number {
   const grounds = model.piers.map((pier) => pier.groundLow);
   const base = grounds.length > 0 ? Math.min(...grounds) : 0;
   return Math.max(0, ...model.timbers.map((t) => topOf(t) - base));
