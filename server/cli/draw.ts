@@ -2,7 +2,7 @@
 import type { Say } from "../core/checks/say.ts";
 import type { Evaluation } from "../core/evaluate.ts";
 import { drawElevation } from "../drawing/elevation.ts";
-import { caseIds, layerOf, layersOf, NONE, type Overlay } from "../drawing/forces-cases.ts";
+import { caseIds, layerOf, layersOf, NONE, type Overlay, WORST } from "../drawing/forces-cases.ts";
 import { toSvg } from "../drawing/svg.ts";
 import { viewsOf } from "../drawing/views.ts";
 import { type Command, EXIT, nameOf, readArguments, readText, WrongCall, whyNot } from "./command.ts";
@@ -15,9 +15,10 @@ Draws an elevation as SVG, at its true proportions, with the forces over it if a
   FILE               a frame file; - reads standard input
   --view VIEW        front, side, a wall (A) or a bent (2); front when left out
   --layer LAYER      axial, shear, moment or deflected; none when left out
-  --case ID          the load combination of the layer, as \`bentwright forces\` names it, or
-                     worst: each timber under the one that gives it the most; dead load
-                     with balanced snow when left out
+  --case ID          the load combination of the layer, by the number or the id that
+                     \`bentwright forces\` shows for it, or worst: each timber under the
+                     one that gives it the most; dead load with balanced snow when left
+                     out
   -o, --output FILE  where to write it; - (the usual) is standard output
 
 Exit code: 0 drawn, 1 the frame gives nothing to draw, 2 called wrongly or a file
@@ -77,11 +78,18 @@ function overlayOf(
     if (caseId === undefined) return undefined;
     throw new WrongCall("--case says under which loads a layer is drawn; name one with --layer.");
   }
-  const overlay: Overlay = { layer, caseId: caseId ?? "", frame: evaluation.results.frame };
-  const cases = caseIds(overlay);
-  if (caseId !== undefined && overlay.frame && !cases.includes(caseId))
+  const { frame } = evaluation.results;
+  const cases = caseIds({ layer, caseId: "", frame });
+  const overlay: Overlay = { layer, caseId: idOf(caseId, cases), frame };
+  if (caseId !== undefined && frame && !cases.includes(overlay.caseId))
     throw new WrongCall(
       `There is no combination \`${caseId}\` for the layer ${layer}; this frame has ${cases.join(", ")}.`,
     );
   return overlay;
+}
+
+/** `3` is the third combination of the table that `bentwright forces` prints; the ids come in its order. */
+function idOf(asked: string | undefined, cases: readonly string[]): string {
+  if (asked === undefined || cases.includes(asked) || !/^\d+$/.test(asked)) return asked ?? "";
+  return cases.filter((id) => id !== WORST)[Number(asked) - 1] ?? asked;
 }

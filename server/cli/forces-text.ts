@@ -84,6 +84,7 @@ function statusOf({ combined, bracesNominal, frame }: SolvedCase): string {
 function combinations({ solution }: FrameResults, number: NumberOf, say: Say): string {
   const head = [
     "no.",
+    "id",
     "combination",
     "C_D",
     "applied x",
@@ -96,6 +97,7 @@ function combinations({ solution }: FrameResults, number: NumberOf, say: Say): s
   ];
   const rows = solution.cases.map((solved) => [
     number(solved.frameCase.id),
+    solved.frameCase.id,
     nameOf(solved, say),
     String(solved.frameCase.combination.duration.value),
     ...three(appliedTotal(solved.frameCase), say),

@@ -203,6 +203,12 @@ describe("draw", () => {
     expect(code).toBe(0);
     expect(out).toContain('class="force moment" data-id="tie@1"');
     expect(out).toContain(">Moment: D</text>");
+    const drawn = (id: string): string =>
+      call(["draw", "shed.frame.yaml", "--layer", "axial", "--case", id]).out;
+    // the number and the id that the table of forces shows for one combination
+    const [, number = "", id = ""] = / (\d+) +(5:W\S+) /.exec(call(["forces", "shed.frame.yaml"]).out) ?? [];
+    expect(drawn(number)).toBe(drawn(id));
+    expect(drawn(number)).not.toBe(drawn("1"));
     const worst = call(["draw", "shed.frame.yaml", "--layer", "axial", "--case", "worst"]);
     expect(worst.out).toContain("under the combination that gives it the most");
     expect(call(["draw", "shed.frame.yaml", "--layer", "none"]).out).toBe(
@@ -213,8 +219,8 @@ describe("draw", () => {
   test.each([
     [["--layer", "torque"], "There is no layer `torque`; there are none, axial, shear, moment, deflected."],
     [
-      ["--layer", "shear", "--case", "9"],
-      "There is no combination `9` for the layer shear; this frame has worst, 1, 5:W/+x, 5:W/-x, ",
+      ["--layer", "shear", "--case", "99"],
+      "There is no combination `99` for the layer shear; this frame has worst, 1, 5:W/+x, 5:W/-x, ",
     ],
     [["--layer", "deflected", "--case", "worst"], "There is no combination `worst` for the layer deflected"],
     [["--case", "1"], "name one with --layer"],

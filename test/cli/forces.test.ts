@@ -163,7 +163,9 @@ test("tables for people", () => {
   expect(code).toBe(0);
   for (const head of ["Load combinations (lb", "Timbers (lb; the most", "Joints (lb", "Reactions (lb"])
     expect(out).toContain(head);
-  expect(out).toMatch(/^ +\d+ +D \+ S \(balanced snow\) +1\.15 +0 +0 +-[\d,]+ +0 +0 +[\d,]+$/m);
+  expect(out).toMatch(
+    /^ +\d+ +3-S:S\/balanced +D \+ S \(balanced snow\) +1\.15 +0 +0 +-[\d,]+ +0 +0 +[\d,]+$/m,
+  );
   expect(out).toMatch(/^ {2}post@A1 .* [\d,]+ lb·ft$/m);
   expect(out).toMatch(/^ {2}post-head@A1 /m);
   expect(out.match(/licensed engineer/g)).toHaveLength(1);

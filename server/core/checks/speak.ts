@@ -59,6 +59,18 @@ function inPoundFeet(poundInches: number): string {
   return `${plain(value, Math.abs(value) < 9.95 ? 1 : 0)} lb·ft`;
 }
 
+/** Longer pieces of the file are not repeated whole. */
+const LONGEST_PIECE = 60;
+const LONG_WORD = /\S{61,}/g;
+const TAIL = 12;
+
+/** The beginning and the end of a text that is too long for a message. */
+function shortened(text: string): string {
+  return text.length > LONGEST_PIECE
+    ? `${text.slice(0, LONGEST_PIECE - TAIL - 1).trimEnd()}…${text.slice(-TAIL).trimStart()}`
+    : text;
+}
+
 /**
  * @param units which system the file is in
  * @param translate gives a pattern in the reader's language; left out: English
@@ -67,9 +79,12 @@ export function makeSay(units: Units, translate: Translate = (pattern) => patter
   const metric = units === "mm";
   const [length, other] = metric ? [inMillimetres, inFeetAndInches] : [inFeetAndInches, inMillimetres];
   const text: Say["text"] = (pattern, values = {}) =>
-    translate(pattern).replace(/\{([a-z0-9-]+)\}/gi, (hole, name: string) => {
+    translate(pattern).replace(/\{([a-z0-9-]+)\}/gi, (hole, name: string, at: number, whole: string) => {
       const value = Object.hasOwn(values, name) ? values[name] : undefined;
-      return value === undefined ? hole : String(value);
+      if (value === undefined) return hole;
+      // what stands in quotation marks is repeated from the file as it is written
+      const quoted = whole[at - 1] === "“" && whole[at + hole.length] === "”";
+      return quoted ? shortened(String(value)) : String(value).replace(LONG_WORD, shortened);
     });
   return Object.freeze({
     metric,

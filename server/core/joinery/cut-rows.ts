@@ -71,6 +71,23 @@ export function tenonRows(tenon: TenonSizes, lengthRule: Note = "half the timber
   ];
 }
 
+/**
+ * Pegs are numbered across the tenon, row by row from the shoulder, as they are drawn.
+ * @param holds for the pegs to name, by their place in `setbacks` and in `alongWidth`
+ * @returns `peg 3`, `pegs 1 and 2`
+ */
+function pegNames(
+  { setbacks, alongWidth, count }: PegSizes,
+  holds: (row: number, column: number) => boolean,
+): string {
+  const numbers = setbacks
+    .flatMap((_, row) => alongWidth.map((__, column) => ({ row, column })))
+    .slice(0, count)
+    .flatMap(({ row, column }, i) => (holds(row, column) ? [i + 1] : []));
+  const last = numbers.at(-1) ?? 0;
+  return numbers.length < 2 ? `peg ${last}` : `pegs ${numbers.slice(0, -1).join(", ")} and ${last}`;
+}
+
 /** @param edge what `fromEdge` is measured from */
 export function pegRows(pegs: PegSizes | undefined, housing: number, edge = "tenon edge"): CutRow[] {
   if (!pegs) return [];
@@ -89,8 +106,9 @@ export function pegRows(pegs: PegSizes | undefined, housing: number, edge = "ten
       because(pegs.diameter, "usual for a timber of this size"),
     ),
   ];
+  const { setbacks, alongWidth, nearest = 0 } = pegs;
   pegs.setbacks.forEach((setback, i) => {
-    const n = pegs.setbacks.length > 1 ? ` ${i + 1}` : "";
+    const n = setbacks.length > 1 ? `, ${pegNames(pegs, (row) => row === i)}` : "";
     rows.push(
       inch("receiving", `face to peg hole${n}`, setback, "square from the face, across the cheeks"),
       inch(
@@ -101,10 +119,15 @@ export function pegRows(pegs: PegSizes | undefined, housing: number, edge = "ten
       ),
     );
   });
-  rows.push(inch("joined", `${edge} to peg hole`, pegs.fromEdge, "evenly over the width"));
-  const [one, next] = pegs.alongWidth;
+  const named = (column: number): string => pegNames(pegs, (_, each) => each === column);
+  const twoRows = setbacks.length > 1;
+  const first = twoRows ? `, ${named(nearest)}` : "";
+  rows.push(inch("joined", `${edge} to peg hole${first}`, pegs.fromEdge, "evenly over the width"));
+  const [one, next] = alongWidth;
   if (one !== undefined && next !== undefined) {
-    rows.push(inch("joined", "peg hole to peg hole", next - one, "across the tenon, evenly"));
+    const second = nearest === 0 ? 1 : nearest - 1;
+    const pair = twoRows ? `${first} to ${named(second)}` : "";
+    rows.push(inch("joined", `peg hole to peg hole${pair}`, next - one, "across the tenon, evenly"));
   }
   rows.push(inch("peg", "drawbore offset", pegs.draw.value, because(pegs.draw, USUAL_DRAW)));
   return rows;

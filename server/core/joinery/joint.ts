@@ -85,6 +85,8 @@ export interface PegSizes {
   readonly alongWidth: readonly number[];
   /** edge of the tenon (the level top of a half-dovetail, the toe of a brace) to the nearest hole in the first row */
   readonly fromEdge: number;
+  /** which of `alongWidth` that nearest hole has; the first when left out */
+  readonly nearest?: number;
 }
 
 export interface SeatSizes {

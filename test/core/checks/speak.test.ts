@@ -72,3 +72,17 @@ describe("lists and sentences", () => {
     expect(german.text("The tenon is {thick} thick.", { thick: "38 mm" })).toBe("Der Zapfen ist 38 mm dick.");
   });
 });
+
+test("a long piece of the file is cut where it is repeated, a long list of names is not", () => {
+  const long = "9".repeat(10_000);
+  const said = inch.text("“{text}” cannot be read; {stick} is lost.", {
+    text: `${long} in`,
+    stick: `${long}@A1`,
+  });
+  expect(said).toMatch(/^“9+…9+ in” cannot be read; 9+…9+@A1 is lost\.$/);
+  expect(said.length).toBeLessThan(170);
+  const sentence = inch.text("“{text}”", { text: "word ".repeat(50) });
+  expect(sentence.length).toBeLessThanOrEqual(62);
+  const names = Array.from({ length: 20 }, (_, i) => `post@A${i}`).join(", ");
+  expect(inch.text("It rests on {names}.", { names })).toBe(`It rests on ${names}.`);
+});

@@ -238,8 +238,9 @@ describe("wedged half-dovetail", () => {
   test("has as many pegs as it says, and tells where along the tenon", () => {
     expect(end.solids.pegs).toHaveLength(3);
     // mean depth (8.5 + 10) / 2, two rows over the neck of 8.5
-    expectNear(cut(end, "tenon top to peg hole"), (8.5 + 10) / 4 - 8.5 / 4, "from the top");
-    expectNear(cut(end, "peg hole to peg hole"), 8.5 / 2, "apart");
+    expectNear(cut(end, "tenon top to peg hole, peg 2"), (8.5 + 10) / 4 - 8.5 / 4, "from the top");
+    expectNear(cut(end, "peg hole to peg hole, peg 2 to pegs 1 and 3"), 8.5 / 2, "apart");
+    expect(cut(end, "face to peg hole, pegs 1 and 2")).toBeLessThan(cut(end, "face to peg hole, peg 3") ?? 0);
     const heights = end.solids.pegs.map((p) => 84 - p.from[2]);
     expectNear(Math.min(...heights), (8.5 + 10) / 4 - 8.5 / 4, "as the first row stands");
   });

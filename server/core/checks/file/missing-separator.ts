@@ -37,7 +37,7 @@ export const missingSeparator = defineCheck<"source", Fact>({
       data,
     })),
   words: (d, say) => {
-    const proposals = d.proposals.map((p) => `“${p}”`).join(" or ");
+    const proposals = d.proposals.map((text) => say.text("“{text}”", { text })).join(" or ");
     return say.text(SENTENCES[d.reason], {
       written: d.written,
       key: d.key ?? "",

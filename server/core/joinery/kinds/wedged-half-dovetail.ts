@@ -89,7 +89,11 @@ function shape(place: JointPlace): ShapedJoint {
     (spec?.pegs?.count ?? count) > 1 ? 2 : 1,
   );
   // the rows lie about the middle of the depth that the tenon has on average
-  const pegs = rows && { ...rows, fromEdge: -mid - Math.max(...rows.alongWidth) };
+  const pegs = rows && {
+    ...rows,
+    fromEdge: -mid - Math.max(...rows.alongWidth),
+    nearest: up > 0 ? rows.alongWidth.length - 1 : 0,
+  };
   return {
     sizes: {
       housing,
