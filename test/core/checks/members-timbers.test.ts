@@ -201,6 +201,16 @@ describe("bearing-crushed", () => {
   const hung = (joint: string, live = "150 psf"): string =>
     loft("4x8", live).replace("joints:\n", `joints:\n  joist-end: {of: joist, into: tie, ${joint}}\n`);
 
+  test("a pocket that is too short is marked at its size", () => {
+    expectMarked(
+      marked(
+        hung("kind: pocket, housing: 1/2 in"),
+        "joist-end",
+        "#                                                          ^^^^^^ error bearing-crushed: floor that it lies on, 4 in × 1/2 in",
+      ),
+    );
+  });
+
   test("a pocket: at its size, with the one that would carry it, which does", () => {
     const text = hung("kind: pocket, housing: 1/2 in");
     const found = at(text, "/joints/joist-end/housing");
