@@ -45,6 +45,7 @@ findingsFixture(
       piers:
         all: {under: post, kind: tube, diameter: 14 in, depth: 40 in, anchor: {kind: embedded-strap}}
         more: {under: prop, kind: tube, diameter: 14 in, depth: 40 in, anchor: {kind: embedded-strap}}
+      # ^^^^ error pier-twice: more@A1 stands 1 7/16 in from all@A1
     `,
   }),
   ONLY,

@@ -8,6 +8,7 @@ import { readFrame } from "../../../server/document/read.ts";
 import { type Row, readReference, tableOf } from "../../reference/cases.ts";
 
 const PAVILION = readFileSync("samples/cider-press-pavilion.frame.yaml", "utf8");
+const PURLINS = readFileSync("test/frames/purlins-on-principals.frame.yaml", "utf8");
 const SHELTER = readFileSync("samples/kayak-shelter.frame.yaml", "utf8");
 
 function judge(text: string): Evaluation {
@@ -154,23 +155,26 @@ describe("a section that is too small", () => {
   });
 
   test("mends what was asked where another finding of the section stays at any size, and says so", () => {
-    const heavy = PAVILION.replace("ground: 45 psf", "ground: 250 psf").replace(
-      "kind: plate, section: 8x9",
-      "kind: plate, section: 8x6",
+    // purlins of a wood so soft across the grain that their rafters crush them, however large they are
+    const soft = PURLINS.replace(
+      "kind: purlin, section: 5x7",
+      "kind: purlin, section: 3x4, timber: soft",
+    ).replace(
+      "timber:\n",
+      'timber:\n  soft: {species: douglas-fir-larch, grade: no-1, seasoning: green, surface: rough, values: {Fc-perp: 2 psi}, because: "for a test"}\n',
     );
-    // what stands on the plate crushes it, however large it is
-    expect(sizeIn(heavy, "bearing-crushed", "/members/plate").sizing).toMatchObject({
+    expect(sizeIn(soft, "bearing-crushed", "/members/purlin").sizing).toMatchObject({
       kind: "none",
       because: "too-weak",
     });
-    expect(sizeIn(heavy, "timber-overstressed", "/members/plate").sizing).toMatchObject({
+    expect(sizeIn(soft, "timber-overstressed", "/members/purlin").sizing).toMatchObject({
       kind: "sized",
       leaves: ["bearing-crushed"],
     });
   });
 
   test("ends where no size helps", () => {
-    const heavy = leanTo("2x6", 150, 24, "spruce-pine-fir, grade: no-2").replace("71.43 psf", "500 psf");
+    const heavy = leanTo("2x6", 150, 24, "spruce-pine-fir, grade: no-2").replace("59.52 psf", "500 psf");
     const { sizing, analyses } = sizeIn(heavy, "rafter-overspanned", "/roof/rafters");
     expect(sizing).toMatchObject({ kind: "none", because: "too-weak", largest: { text: "3x16" } });
     expect(analyses).toBeLessThanOrEqual(8);
@@ -193,7 +197,7 @@ describe("a section that is too small", () => {
 });
 
 /**
- * A lean-to whose rafters lie as the rafters of the code's tables do: 50 psf of snow on the slope (0.7 × 71.43 psf of
+ * A lean-to whose rafters lie as the rafters of the code's tables do: 50 psf of snow on the slope (0.7 × 1.2 × 59.52 psf of
  * ground snow), 10 psf of dead load with their own weight, no ceiling.
  * @param span about the level span from seat to seat, in
  */
@@ -204,7 +208,7 @@ format: 1
 units: inch
 basis: {loads: asce-7-16, risk-category: ii}
 site:
-  snow: {ground: 71.43 psf, exposure: partially-exposed, thermal: heated}
+  snow: {ground: 59.52 psf, exposure: partially-exposed, thermal: open}
   wind: {speed: 60 mph, exposure: B, flow: clear}
   frost-depth: 32 in
   soil: sand
