@@ -47,6 +47,10 @@ export function bodiesOf(model: Model, sight: Sight): Body[] {
     for (const rafter of (model.roof?.slopes ?? []).flatMap((slope) => slope.rafters)) shown.delete(rafter);
     for (const rafter of nearestRafters(model, depth, sight)) shown.add(rafter);
   }
+  // a shed's rafters belong to the wall of their eave, and lie on the high one all the same
+  if (sight.kind === "wall")
+    for (const { kind, of, into } of model.joints)
+      if (kind === "birds-mouth" && shown.has(into)) shown.add(of);
   return model.timbers.flatMap((timber) => {
     // a flat roof's rafters run at the eye of a wall, which shows them whole all the same
     const headOn = Math.abs(dot(timber.axis, sight.toward)) > HEAD_ON && timber.rule !== "roof-rafter";

@@ -7,7 +7,7 @@ import { readFrame } from "../../server/document/read.ts";
 import type { Drawing } from "../../server/drawing/drawing.ts";
 import { drawElevation } from "../../server/drawing/elevation.ts";
 import { viewsOf } from "../../server/drawing/views.ts";
-import { groupOf, overlapping, textsOf } from "./look.ts";
+import { each, groupOf, overlapping, textsOf } from "./look.ts";
 
 const say = makeSay("inch");
 
@@ -167,4 +167,24 @@ test("a pier that is placed by its own measure is in the view of the bent it sta
   const shown = (view: string): boolean =>
     drawElevation(model, view, say).elements.some((element) => element.id === own.id);
   expect(["1", "2", "3"].map(shown)).toEqual([false, true, false]);
+});
+
+test("a shed's rafters stand in the views of both walls they lie on", () => {
+  const model = modelOf(`frame: Shed
+format: 1
+units: inch
+grid:
+  walls: {A: 0, B: 10 ft}
+  bents: {1: 0, 2: 8 ft}
+  levels: {low: 7 ft, high: 9 ft}
+members:
+  low: {kind: plate, section: 6x8, walls: [A], top: low}
+  high: {kind: plate, section: 6x8, walls: [B], top: high}
+roof: {kind: shed, high: B, rafters: {section: 3x6, count: 4, seat: {kind: birds-mouth}, overhang: {eave: 12 in, high: 6 in}}}
+`);
+  for (const wall of ["A", "B"]) {
+    const drawing = drawElevation(model, wall, say);
+    const drawn = new Set([...each(drawing.elements)].flatMap((e) => e.id ?? []));
+    expect([...drawn].filter((id) => id.startsWith("rafter@")).sort()).toEqual([1, 2, 3, 4].map((n) => `rafter@A.${n}`));
+  }
 });
