@@ -185,6 +185,8 @@ roof: {kind: shed, high: B, rafters: {section: 3x6, count: 4, seat: {kind: birds
   for (const wall of ["A", "B"]) {
     const drawing = drawElevation(model, wall, say);
     const drawn = new Set([...each(drawing.elements)].flatMap((e) => e.id ?? []));
-    expect([...drawn].filter((id) => id.startsWith("rafter@")).sort()).toEqual([1, 2, 3, 4].map((n) => `rafter@A.${n}`));
+    expect([...drawn].filter((id) => id.startsWith("rafter@")).sort()).toEqual(
+      [1, 2, 3, 4].map((n) => `rafter@A.${n}`),
+    );
   }
 });
