@@ -1,4 +1,5 @@
 /** The chain from a frame to its findings. Pure: same frame and facts, same answer. */
+import equal from "fast-deep-equal/es6/index.js";
 import { idleFindings } from "./checks/accepted.ts";
 import type { Finding } from "./checks/check.ts";
 import { CHECKS } from "./checks/registry.ts";
@@ -22,6 +23,17 @@ export interface Evaluation {
 /** Checks of the engineering of the whole frame. */
 const OF_THE_WHOLE: ReadonlySet<string> = new Set(CHECKS.filter((c) => c.ofTheWhole).map((c) => c.meta.id));
 
+/** What the model is built from: all of the frame but what only loads it. */
+function builtFrom(frame: Frame): unknown {
+  return { ...frame, basis: undefined, site: { ...frame.site, snow: undefined, wind: undefined } };
+}
+
+/** The model of a frame; timbers, joints and piers are the very same as before while only its loads have changed. */
+function modelOf(frame: Frame, previous: Evaluation | undefined): Model {
+  if (previous && equal(builtFrom(previous.frame), builtFrom(frame))) return { ...previous.model, frame };
+  return buildModel(frame);
+}
+
 /**
  * @param previous the last answer: its model and results serve again when the frame is the very same object
  */
@@ -32,7 +44,7 @@ export function evaluate(
   say: Say = makeSay(frame.units),
 ): Evaluation {
   const kept = previous?.frame === frame ? previous : undefined;
-  const model = kept?.model ?? buildModel(frame);
+  const model = kept?.model ?? modelOf(frame, previous);
   const results = kept?.results ?? computeResults(model, previous?.results);
   const { findings, idle } = runChecks(
     CHECKS,

@@ -2,6 +2,8 @@
  * The frame of every open document, from text to findings that know their place. All editor features and the command
  * line stand on this: one object, made by one factory, with one cache for each document.
  */
+
+import same from "fast-deep-equal/es6/index.js";
 import { TextDocument } from "vscode-languageserver-textdocument";
 import type { Range } from "vscode-languageserver-types";
 import type { Finding } from "../core/checks/check.ts";
@@ -15,7 +17,6 @@ import type { Results } from "../core/results.ts";
 import { type Reading, readFrame } from "../document/read.ts";
 import { type Fault, faultFinding } from "./fault.ts";
 import { placeOfFinding, placeOfPath } from "./place.ts";
-import { same } from "./same.ts";
 
 /** A finding and where it stands in the text. */
 export interface LocatedFinding {

@@ -14,7 +14,7 @@ import { dropping, OneWayMembers, type Outcome, ownLoads, type Start, settle } f
 import { type StickForces, stickCurves, stickForces } from "./recover.ts";
 import { type Balance, balance, type Dropped, type Residual, reactionsOf, residualOf } from "./residual.ts";
 import type { LoadCase, Structure, Vec6 } from "./structure.ts";
-import { nothingToCombine, type Superposition, superpose } from "./superpose.ts";
+import { nothingToCombine, type Superposition, superposer } from "./superpose.ts";
 import { toGlobal } from "./supports.ts";
 import { makeSystem, type System, strainOf } from "./system.ts";
 import { validate } from "./validate.ts";
@@ -72,12 +72,19 @@ export function analyse(structure: Structure, cases: readonly LoadCase[], option
 export interface Prepared {
   readonly found: Omit<Analysis, "cases">;
   readonly solve: (given: LoadCase) => CaseResult;
-  /** Basic loads without settlements, to be combined with factors: far cheaper than solving every combination. */
+  /**
+   * Basic loads without settlements, to be combined with factors: far cheaper than solving every combination. A load
+   * case that was given before is not solved again.
+   */
   readonly superpose: (basics: readonly LoadCase[]) => Superposition;
+  readonly system: System | undefined;
 }
 
-/** Factorises a structure once; each case then costs a few solves. */
-export function prepare(structure: Structure, options: Options = {}): Prepared {
+/**
+ * Factorises a structure once; each case then costs a few solves.
+ * @param like a structure of the very same sticks, held otherwise: what was made of them serves again
+ */
+export function prepare(structure: Structure, options: Options = {}, like?: Prepared): Prepared {
   const faults = validate(structure);
   if (faults.length > 0) {
     const caseFaults = faults.map((fault): CaseFault => ({ kind: "input", fault }));
@@ -85,9 +92,10 @@ export function prepare(structure: Structure, options: Options = {}): Prepared {
       found: { faults, mechanisms: [], idle: [] },
       solve: ({ id }) => ({ id, status: "failed", faults: caseFaults }),
       superpose: () => nothingToCombine(caseFaults),
+      system: undefined,
     };
   }
-  const system = makeSystem(structure);
+  const system = makeSystem(structure, like?.system);
   const stability = stabilise(system);
   const members = new OneWayMembers(system, stability);
   const { mechanisms, idle, loose, reach } = stability;
@@ -106,7 +114,8 @@ export function prepare(structure: Structure, options: Options = {}): Prepared {
   return {
     found,
     solve: (given) => solveCase(system, stability, members, given, tolerance),
-    superpose: (basics) => superpose(system, stability, members, basics, tolerance),
+    superpose: superposer(system, stability, members, tolerance),
+    system,
   };
 }
 

@@ -4,9 +4,10 @@ import { ENDS } from "./element-stiffness.ts";
 import type { InputFault } from "./faults.ts";
 import { at, bump, largest } from "./numbers.ts";
 import { joinForces } from "./releases.ts";
+import { PER_SECTION, SHARES, stickSections } from "./sections.ts";
 import { type LoadCase, MOTIONS } from "./structure.ts";
 import { toNode } from "./supports.ts";
-import type { Stick, System } from "./system.ts";
+import { once, type Stick, type System } from "./system.ts";
 import { isFinite3, ZERO } from "./vec3.ts";
 
 /** Loads of one stick; forces are of its ends on the stick, local axes, on the nodes' side of its joints. */
@@ -18,6 +19,8 @@ export interface LoadedStick {
   readonly atStep: readonly number[];
   /** When it has let go and only hangs in its joints. */
   readonly hung: Float64Array;
+  /** Forces at its sections from these loads, without any at its ends; see sections.ts. */
+  readonly sections: () => Float64Array;
 }
 
 export interface CaseLoads {
@@ -65,6 +68,22 @@ function readSticks(
   system: System,
   given: LoadCase,
   fault: (kind: InputFault["kind"], detail: string) => void,
+): ReadonlyMap<number, LoadedStick> {
+  const known = system.made.loaded.get(given);
+  if (known) return known;
+  let sound = true;
+  const read = readAnew(system, given, (kind, detail) => {
+    sound = false;
+    fault(kind, detail);
+  });
+  if (sound) system.made.loaded.set(given, read);
+  return read;
+}
+
+function readAnew(
+  system: System,
+  given: LoadCase,
+  fault: (kind: InputFault["kind"], detail: string) => void,
 ): Map<number, LoadedStick> {
   const found = new Map<
     number,
@@ -102,7 +121,12 @@ function load(stick: Stick, loads: StickLoads): LoadedStick {
   const fast = fixedEndForces(loads, length, stick.flexibility, stick.fast, stick.element.axialOnly);
   const { f: ends, atStep } = joinForces(stick.joint, fast);
   const hung = stick.oneWay ? hang(stick, ends, leverForces(loads, length)) : ends;
-  return { loads, ends, atStep, hung };
+  const sections = once(() => {
+    const rows = new Float64Array(SHARES.length * PER_SECTION);
+    stickSections(stick, loads, new Float64Array(ENDS), 0, rows, 0);
+    return rows;
+  });
+  return { loads, ends, atStep, hung, sections };
 }
 
 /**

@@ -12,7 +12,7 @@ import { PER_SECTION, SHARES, sectionRow, stickSections } from "./sections.ts";
 import { StickMatrix } from "./stick-matrix.ts";
 import type { LoadCase, Vec6 } from "./structure.ts";
 import { toGlobal } from "./supports.ts";
-import type { System } from "./system.ts";
+import { once, type System } from "./system.ts";
 
 /** Numbers of one stick in a table of sections. */
 const WIDTH = SHARES.length * PER_SECTION;
@@ -89,24 +89,35 @@ export function failedCombination(id: string, faults: readonly CaseFault[]): Com
   };
 }
 
-/** @param cases basic loads without settlements or lack of fit: those would not scale with the factors */
-export function superpose(
+/**
+ * @returns what makes superpositions of basic loads, each solved once; they must be without settlements or lack of fit,
+ * which would not scale with the factors
+ */
+export function superposer(
   system: System,
   stability: Stability,
   members: OneWayMembers,
-  cases: readonly LoadCase[],
   tolerance: number,
-): Superposition {
-  const faults: CaseFault[] = [];
-  const matrix = new StickMatrix(system);
-  const basics = cases.map((given) => basicOf(system, stability, members, matrix, given, faults));
-  const combiner = new Combiner(system, stability, members, matrix, basics, tolerance);
-  return {
-    faults,
-    combine: (id, factors) =>
-      basics.some((b, n) => !b && (factors[n] ?? 0) !== 0)
-        ? failedCombination(id, faults)
-        : combiner.combine(id, factors),
+): (cases: readonly LoadCase[]) => Superposition {
+  const matrix = once(() => new StickMatrix(system));
+  const known = new WeakMap<LoadCase, Basic | readonly CaseFault[]>();
+  const basicOfCase = (given: LoadCase): Basic | readonly CaseFault[] => {
+    const basic = known.get(given) ?? basicOf(system, stability, members, matrix(), given);
+    known.set(given, basic);
+    return basic;
+  };
+  return (cases) => {
+    const read = cases.map(basicOfCase);
+    const faults = read.flatMap((b) => ("motions" in b ? [] : b));
+    const basics = read.map((b) => ("motions" in b ? b : undefined));
+    const combiner = new Combiner(system, stability, members, matrix(), basics, tolerance);
+    return {
+      faults,
+      combine: (id, factors) =>
+        basics.some((b, n) => !b && (factors[n] ?? 0) !== 0)
+          ? failedCombination(id, faults)
+          : combiner.combine(id, factors),
+    };
   };
 }
 
@@ -116,20 +127,12 @@ function basicOf(
   members: OneWayMembers,
   matrix: StickMatrix,
   given: LoadCase,
-  faults: CaseFault[],
-): Basic | undefined {
+): Basic | readonly CaseFault[] {
   const loads = readCase(system, given);
-  if (Array.isArray(loads)) {
-    faults.push(...loads.map((fault): CaseFault => ({ kind: "input", fault })));
-    return undefined;
-  }
-  const loaded = [...loads.sticks].flatMap(([stick, l]): LoadedStick[] => {
-    const found = system.sticks[stick];
-    if (!found) return [];
-    const sections = new Float64Array(WIDTH);
-    stickSections(found, l.loads, new Float64Array(ENDS), 0, sections, 0);
-    return [{ stick, ends: l.ends, hung: l.hung, sections }];
-  });
+  if (Array.isArray(loads)) return loads.map((fault): CaseFault => ({ kind: "input", fault }));
+  const loaded = [...loads.sticks].map(
+    ([stick, { ends, hung, sections }]): LoadedStick => ({ stick, ends, hung, sections: sections() }),
+  );
   const ends = new Float64Array(ENDS * matrix.count);
   for (const l of loaded) ends.set(l.ends, ENDS * l.stick);
   const needs = loads.applied.map((v) => -v);

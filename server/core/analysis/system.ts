@@ -1,4 +1,6 @@
 /** A structure made ready: every stick and link as a stiffness between the six motions of two nodes. */
+
+import type { LoadedStick } from "./case-loads.ts";
 import { type Flexibility, flexibilityOf } from "./curves.ts";
 import {
   ENDS,
@@ -10,7 +12,7 @@ import {
 } from "./element-stiffness.ts";
 import { at, bump } from "./numbers.ts";
 import { deformations, type Jointed, joinEnds } from "./releases.ts";
-import type { FrameElement, FrameLink, OneWay, Structure } from "./structure.ts";
+import type { FrameElement, FrameLink, LoadCase, OneWay, Structure } from "./structure.ts";
 import { type Ground, readSupports } from "./supports.ts";
 import { endsOf } from "./validate.ts";
 import { cross, norm, times, ZERO } from "./vec3.ts";
@@ -57,22 +59,50 @@ export interface System {
   readonly size: number;
   /** Sum of the stiffnesses that meet in a motion before anything is released: tells nought from rounding. */
   readonly gross: Float64Array;
+  /** What its sticks and the loads on them are made into: another system of the same sticks takes it over. */
+  readonly made: Made;
 }
 
-/** @param structure free of faults ({@link validate}) */
-export function makeSystem(structure: Structure): System {
-  const ground = readSupports(structure);
-  const size = 6 * structure.nodes.length;
-  const gross = new Float64Array(size);
+interface Made {
+  readonly sticks: readonly Stick[];
+  /** the sticks' part of `gross` */
+  readonly gross: Float64Array;
+  readonly loaded: WeakMap<LoadCase, ReadonlyMap<number, LoadedStick>>;
+}
+
+function makeSticks(structure: Structure, ground: Ground): Made {
+  const gross = new Float64Array(6 * structure.nodes.length);
   const half = new Float64Array(ENDS * ENDS);
   const sticks = structure.elements.flatMap((element, index) =>
     makeStick(structure, ground, element, index, gross, half),
   );
+  return { sticks, gross, loaded: new WeakMap() };
+}
+
+/** Whether two structures differ in no more than their links and in what their supports hold. */
+function hasSameSticks(structure: Structure, ground: Ground, other: System): boolean {
+  return (
+    structure.nodes === other.structure.nodes &&
+    structure.elements === other.structure.elements &&
+    ground.frames.every((axes, node) => axes === other.ground.frames[node])
+  );
+}
+
+/**
+ * @param structure free of faults ({@link validate})
+ * @param like a system whose sticks serve again where the structure has the very same ones
+ */
+export function makeSystem(structure: Structure, like?: System): System {
+  const ground = readSupports(structure);
+  const size = 6 * structure.nodes.length;
+  const made = like && hasSameSticks(structure, ground, like) ? like.made : makeSticks(structure, ground);
+  const { sticks } = made;
+  const gross = made.gross.slice();
   const links = (structure.links ?? []).flatMap((link, index) =>
     makeLink(structure, ground, link, index, gross),
   );
   for (let k = 0; k < size; k++) bump(gross, k, at(ground.springs, k));
-  return { structure, sticks, links, parts: [...sticks, ...links], ground, size, gross };
+  return { structure, sticks, links, parts: [...sticks, ...links], ground, size, gross, made };
 }
 
 function makeStick(
@@ -200,7 +230,8 @@ export function strainOf(b: Float64Array, part: Part, u: Float64Array): number {
   return sum;
 }
 
-function once<T>(make: () => T): () => T {
+/** @returns what is made at the first call, and the same at every later one */
+export function once<T>(make: () => T): () => T {
   let made: { value: T } | undefined;
   return () => {
     made ??= { value: make() };

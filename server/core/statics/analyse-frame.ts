@@ -5,7 +5,8 @@ import type { FrameResults } from "./frame-results.ts";
 import { jointActions } from "./joint-actions.ts";
 import { jointForces, pierReactions } from "./joint-forces.ts";
 import { memberResults } from "./member-results.ts";
-import { type JointActions, solveFrame } from "./solve-frame.ts";
+import type { JointActions } from "./prepared-frame.ts";
+import { solveFrame } from "./solve-frame.ts";
 
 /**
  * All that the forces depend on, as one text: where timbers lie and what they are, where they join and how stiffly, what
@@ -70,7 +71,7 @@ export function analyseFrame(model: Model, previous?: FrameResults): FrameResult
   const actions = jointActions(model);
   const signature = signatureOf(model, actions);
   const kept = previous?.signature === signature ? previous : undefined;
-  const solution = kept?.solution ?? solveFrame(model, actions);
+  const solution = kept?.solution ?? solveFrame(model, actions, previous?.solution);
   const shapes = shapesOf(model);
   return {
     model,

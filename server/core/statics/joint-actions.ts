@@ -5,7 +5,7 @@ import type { Joint } from "../joinery/joint.ts";
 import { pegTension } from "../joinery/peg-tension.ts";
 import type { Model, Timber } from "../model/model.ts";
 import { axialOnly } from "./connection.ts";
-import type { JointActions } from "./solve-frame.ts";
+import type { JointActions } from "./prepared-frame.ts";
 
 /**
  * A brace pulls when the pegs at both its ends keep their distances; otherwise it only pushes (design, section 6). An end

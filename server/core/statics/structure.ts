@@ -156,12 +156,10 @@ function supportsOf(skeleton: Skeleton): FrameSupport[] {
 /** A stick too short to be an element would only make the matrix sick; its two ends are one node anyway. */
 const SHORTEST = 1 / 16;
 
-/** @returns the structure, and the way back from its elements and links to timbers and joints */
-export function structureOf(
-  model: Model,
-  options: StructureOptions,
-  skeleton = skeletonOf(model),
-): FrameStructure {
+type Sticks = Pick<FrameStructure, "pieces" | "elementsOf" | "timberOf"> &
+  Pick<Structure, "nodes" | "elements">;
+
+function sticksOf(skeleton: Skeleton, options: StructureOptions): Sticks {
   const nodes: FrameNode[] = skeleton.nodes.map((at, i) => {
     const owner = skeleton.owners[i];
     return { id: owner ? `${owner.timber.id}:${owner.at.toFixed(2)}` : String(i), at };
@@ -180,6 +178,22 @@ export function structureOf(
       return piece ? [[id, piece.timber] as const] : [];
     }),
   );
+  return { nodes, elements, pieces, elementsOf, timberOf };
+}
+
+/**
+ * @param like a structure of the same skeleton whose sticks serve again: it may differ in its seats only
+ * @returns the structure, and the way back from its elements and links to timbers and joints
+ */
+export function structureOf(
+  model: Model,
+  options: StructureOptions,
+  skeleton = skeletonOf(model),
+  like?: FrameStructure,
+): FrameStructure {
+  const { nodes, elements, pieces, elementsOf, timberOf } = like
+    ? { ...like, ...like.structure }
+    : sticksOf(skeleton, options);
   const links: FrameLink[] = [];
   const ties = skeleton.ties.map((tie) => {
     const start = links.length;
