@@ -55,6 +55,17 @@ interface Tally {
   readonly dead: Partial<Record<SolvedCase["seats"], Float64Array>>;
 }
 
+/** A combination with an answer, made ready for the checks. */
+interface Shown {
+  readonly solved: SolvedCase;
+  readonly index: number;
+  readonly table: Float64Array;
+  readonly reaction: (node: number) => number;
+  /** of dead load */
+  readonly share: number;
+  readonly comesAndGoes: boolean;
+}
+
 const noDeflection = (): DeflectionWorst => ({ ratio: 0, value: 0, limit: 0, solved: -1, x: 0 });
 
 function valuesOf(tally: Tally, duration: Factor): DurationValues {
@@ -271,23 +282,31 @@ export function memberResults(
   );
   keepDead(tallies, cases);
   const onGround = grounds.some((g) => Math.abs(g.timber.axis[2]) < 0.7);
-  cases.forEach((solved, index) => {
+  const shown = cases.flatMap((solved, index): Shown[] => {
     const table = forceTable(solved);
-    if (!table) return;
+    if (!table) return [];
     const reactions = onGround
       ? new Map(solved.combined.reactions().map((r) => [r.node, r.force[2]]))
       : undefined;
-    const reaction = (node: number): number => reactions?.get(node) ?? 0;
-    const { duration } = solved.frameCase.combination;
-    const share = deadShare(solved);
-    const comesAndGoes = !isPermanent(solved);
-    for (const tally of tallies) {
-      const v = valuesOf(tally, duration);
+    return [
+      {
+        solved,
+        index,
+        table,
+        reaction: (node) => reactions?.get(node) ?? 0,
+        share: deadShare(solved),
+        comesAndGoes: !isPermanent(solved),
+      },
+    ];
+  });
+  // one timber after another, each under all combinations: what it is held against is at hand while it is needed
+  for (const tally of tallies)
+    for (const { solved, index, table, reaction, share, comesAndGoes } of shown) {
+      const v = valuesOf(tally, solved.frameCase.combination.duration);
       tally.stress.show(v, table, index);
       press(tally, v, solved, table, reaction, index);
       bend(tally, v, solved.seats, share, comesAndGoes, table, index);
     }
-  });
   const names = caseNames(cases);
   const members = new Map(
     tallies.map((tally): [string, MemberResult] => {
