@@ -4,7 +4,7 @@ import type { Model } from "../model/model.ts";
 import type { FrameResults } from "./frame-results.ts";
 import { jointActions } from "./joint-actions.ts";
 import { jointForces, pierReactions } from "./joint-forces.ts";
-import { memberResults } from "./member-results.ts";
+import { memberBasis, memberResults } from "./member-results.ts";
 import type { JointActions } from "./prepared-frame.ts";
 import { solveFrame } from "./solve-frame.ts";
 
@@ -52,12 +52,13 @@ function signatureOf(model: Model, actions: JointActions): string {
 
 /**
  * What the checks of timbers depend on besides the forces, as one text: cuts and hollows for their net sections, the sizes
- * of joints and piers for bearing.
+ * of joints and piers for bearing, whether the roof has something heated under it for how far it may bend.
  */
 function shapesOf(model: Model): string {
   return JSON.stringify([
     model.joints.map((j) => [j.id, j.sizes, j.solids]),
     model.timbers.map((t) => t.curve),
+    model.frame.site.snow?.thermal,
     model.piers.map((p) => [p.diameter, p.entry.kind, p.entry.anchor?.standOff]),
   ]);
 }
@@ -73,14 +74,17 @@ export function analyseFrame(model: Model, previous?: FrameResults): FrameResult
   const kept = previous?.signature === signature ? previous : undefined;
   const solution = kept?.solution ?? solveFrame(model, actions, previous?.solution);
   const shapes = shapesOf(model);
+  const sameFrame = previous?.solution.prepared === solution.prepared && previous.shapes === shapes;
+  const basis = sameFrame ? previous.basis : memberBasis(model, solution.hold);
+  const sameForces = kept !== undefined && basis === kept.basis;
   return {
     model,
     signature,
     shapes,
     solution,
-    ...(kept?.shapes === shapes
-      ? { members: kept.members, unchecked: kept.unchecked }
-      : memberResults(model, solution)),
+    basis,
+    members: sameForces ? kept.members : memberResults(basis, solution.cases),
+    unchecked: basis.unchecked,
     joints: kept?.joints ?? jointForces(solution.cases),
     piers: pierReactions(model, solution.cases),
     racking: solution.racking,

@@ -7,6 +7,7 @@ import type { Factor, Sourced } from "../sourced.ts";
 import type { TimberValues } from "../wood/stated-values.ts";
 import type { Bearing } from "./bearing-force.ts";
 import type { BucklingLength } from "./effective-length.ts";
+import type { MemberBasis } from "./member-results.ts";
 import type { FrameSolution } from "./solve-frame.ts";
 
 export type MemberCheck =
@@ -96,6 +97,8 @@ export interface FrameResults {
   /** what the checks of timbers depend on besides */
   readonly shapes: string;
   readonly solution: FrameSolution;
+  /** what the checks of timbers start from */
+  readonly basis: MemberBasis;
   readonly members: ReadonlyMap<string, MemberResult>;
   /** timbers without design values: they are in the model, but not checked */
   readonly unchecked: readonly Timber[];

@@ -21,7 +21,8 @@ import { groundsOf } from "./member-supports.ts";
 import { caseNames, ordered, slendernessUse, stressUses } from "./member-uses.ts";
 import { type DurationValues, durationValues } from "./member-values.ts";
 import { timberCuts } from "./net-section.ts";
-import type { FrameSolution, SolvedCase } from "./solve-frame.ts";
+import type { SolvedCase } from "./solve-frame.ts";
+import type { FrameStructure } from "./structure.ts";
 import { woodOf } from "./timber-wood.ts";
 
 interface BearingWorst {
@@ -240,15 +241,19 @@ function woods(): (timber: Timber) => TimberValues | undefined {
   };
 }
 
-/**
- * @param solution of the same model
- * @returns by timber id; and the timbers whose wood has no design values, which are part of the frame but not checked
- */
-export function memberResults(
-  model: Model,
-  solution: FrameSolution,
-): { readonly members: Map<string, MemberResult>; readonly unchecked: readonly Timber[] } {
-  const { hold, cases } = solution;
+/** What the checks of timbers start from, whatever loads the frame: it stands while only loads change. */
+export interface MemberBasis {
+  readonly plans: readonly MemberPlan[];
+  /** timbers whose wood has no design values: they are part of the frame but not checked */
+  readonly unchecked: readonly Timber[];
+  readonly bearings: ReadonlyMap<string, readonly Bearing[]>;
+  readonly bends: ReadonlyMap<MemberPlan, DeflectionPlan>;
+  /** a lying timber rests on a pier */
+  readonly onGround: boolean;
+}
+
+/** @param hold the frame's structure with seats that hold */
+export function memberBasis(model: Model, hold: FrameStructure): MemberBasis {
   const grounds = groundsOf(model, hold.skeleton);
   const cuts = timberCuts(model);
   const lengths = bucklingLengths(model, grounds, cuts);
@@ -259,8 +264,23 @@ export function memberResults(
     lengths,
     cuts,
   });
-  const bearings = byTimber(bearingsOf(model, hold, grounds));
-  const bends = new Map(deflectionPlans(model, hold, plans).map((d) => [d.plan, d]));
+  return {
+    plans,
+    unchecked,
+    bearings: byTimber(bearingsOf(model, hold, grounds)),
+    bends: new Map(deflectionPlans(model, hold, plans).map((d) => [d.plan, d])),
+    onGround: grounds.some((g) => Math.abs(g.timber.axis[2]) < 0.7),
+  };
+}
+
+/**
+ * @param cases every combination solved, of the frame that `basis` is of
+ * @returns by timber id
+ */
+export function memberResults(
+  { plans, bearings, bends, onGround }: MemberBasis,
+  cases: readonly SolvedCase[],
+): Map<string, MemberResult> {
   const tallies = plans.map(
     (plan): Tally => ({
       plan,
@@ -281,7 +301,6 @@ export function memberResults(
     }),
   );
   keepDead(tallies, cases);
-  const onGround = grounds.some((g) => Math.abs(g.timber.axis[2]) < 0.7);
   const shown = cases.flatMap((solved, index): Shown[] => {
     const table = forceTable(solved);
     if (!table) return [];
@@ -308,7 +327,7 @@ export function memberResults(
       bend(tally, v, solved.seats, share, comesAndGoes, table, index);
     }
   const names = caseNames(cases);
-  const members = new Map(
+  return new Map(
     tallies.map((tally): [string, MemberResult] => {
       const { plan, stress } = tally;
       const uses = ordered([
@@ -320,5 +339,4 @@ export function memberResults(
       return [plan.timber.id, { timber: plan.timber, wood: plan.wood, uses }];
     }),
   );
-  return { members, unchecked };
 }

@@ -12,7 +12,6 @@ import { anyCheck, runChecks } from "../../../server/core/checks/run.ts";
 import { makeSay } from "../../../server/core/checks/speak.ts";
 import { buildModel } from "../../../server/core/model/build.ts";
 import { computeResults, type Results } from "../../../server/core/results.ts";
-import { memberResults } from "../../../server/core/statics/member-results.ts";
 import { readFrame } from "../../../server/document/read.ts";
 import { readFixture } from "../../fixtures.ts";
 import { SHED } from "../../shed.ts";
@@ -26,11 +25,7 @@ function resultsOf(text: string): { readonly results: Results; readonly findings
   const { frame, source } = readFrame(text);
   expect(source.facts, text).toEqual([]);
   const model = buildModel(frame);
-  const plain = computeResults(model);
-  const results: Results = {
-    ...plain,
-    frame: plain.frame && { ...plain.frame, ...memberResults(model, plain.frame.solution) },
-  };
+  const results = computeResults(model);
   const inputs = { source, frame, model, results, whole: { source, model } };
   return { results, findings: runChecks(OWN, inputs, [], makeSay(frame.units)).findings };
 }

@@ -2,14 +2,14 @@
 import { expect } from "vitest";
 import { buildModel } from "../../../server/core/model/build.ts";
 import type { Model } from "../../../server/core/model/model.ts";
-import type { MemberCheck, MemberUse } from "../../../server/core/statics/frame-results.ts";
+import type { FrameResults, MemberCheck, MemberUse } from "../../../server/core/statics/frame-results.ts";
 import { jointActions } from "../../../server/core/statics/joint-actions.ts";
-import { memberResults } from "../../../server/core/statics/member-results.ts";
+import { memberBasis, memberResults } from "../../../server/core/statics/member-results.ts";
 import { type FrameSolution, solveFrame } from "../../../server/core/statics/solve-frame.ts";
 import { readFrame } from "../../../server/document/read.ts";
 import { SHED } from "../../shed.ts";
 
-export interface Checked extends ReturnType<typeof memberResults> {
+export interface Checked extends Pick<FrameResults, "members" | "unchecked"> {
   readonly model: Model;
   readonly solution: FrameSolution;
 }
@@ -19,7 +19,8 @@ export function checked(text: string): Checked {
   expect(source.facts, text).toEqual([]);
   const model = buildModel(frame);
   const solution = solveFrame(model, jointActions(model));
-  return { model, solution, ...memberResults(model, solution) };
+  const basis = memberBasis(model, solution.hold);
+  return { model, solution, members: memberResults(basis, solution.cases), unchecked: basis.unchecked };
 }
 
 export function use({ members }: Checked, stick: string, what: MemberCheck): MemberUse {
