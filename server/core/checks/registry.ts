@@ -37,6 +37,7 @@ import { dovetailUnfit } from "./joinery/dovetail-unfit.ts";
 import { drawboreOutOfRange } from "./joinery/drawbore-out-of-range.ts";
 import { housingDeep } from "./joinery/housing-deep.ts";
 import { jointAssumed } from "./joinery/joint-assumed.ts";
+import { jointPulled } from "./joinery/joint-pulled.ts";
 import { jointTwice } from "./joinery/joint-twice.ts";
 import { mortiseWallThin } from "./joinery/mortise-wall-thin.ts";
 import { pegSize } from "./joinery/peg-size.ts";
@@ -134,6 +135,7 @@ export const CHECKS: readonly AnyCheck[] = [
   anyCheck(pegSize),
   anyCheck(pegsCrowded),
   anyCheck(drawboreOutOfRange),
+  anyCheck(jointPulled),
   anyCheck(sideCoverShort),
   anyCheck(pierAboveFrost),
   anyCheck(pierDepthMissing),

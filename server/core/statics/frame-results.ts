@@ -61,11 +61,21 @@ export interface MemberResult {
   readonly uses: readonly MemberUse[];
 }
 
+export interface Pull {
+  /** lb */
+  readonly most: number;
+  readonly caseId: string;
+  /** C_D of the combination */
+  readonly duration: Factor;
+}
+
 /** Force that a joint carries, in the axes of its receiving face, over all combinations. */
 export interface JointForce {
   readonly joint: string;
   /** along the joined timber, tension positive: most and least over the combinations, lb */
   readonly tension: { readonly most: number; readonly caseId: string };
+  /** the most tension under each load duration, by which pegs and screws hold more or less; empty where it never pulls */
+  readonly pulls: readonly Pull[];
   readonly compression: { readonly most: number; readonly caseId: string };
   /** square to the joined timber: along the receiving grain, and across it, lb */
   readonly alongGrain: { readonly most: number; readonly caseId: string };

@@ -3,8 +3,9 @@ import { at } from "../analysis/numbers.ts";
 import type { Joint } from "../joinery/joint.ts";
 import type { Model, Timber } from "../model/model.ts";
 import { dot, scale, type Vec3 } from "../model/vec.ts";
+import type { FrameCase } from "./combine.ts";
 import { forceTable, PLACES, rowOf } from "./force-table.ts";
-import type { JointForce, PierReaction } from "./frame-results.ts";
+import type { JointForce, PierReaction, Pull } from "./frame-results.ts";
 import { localZ } from "./skeleton.ts";
 import type { SolvedCase } from "./solve-frame.ts";
 
@@ -25,6 +26,7 @@ function raise(m: Most, value: number, caseId: string): void {
 interface Tally {
   readonly joint: string;
   readonly tension: Most;
+  readonly pulls: Pull[];
   readonly compression: Most;
   readonly alongGrain: Most;
   readonly across: Most;
@@ -40,12 +42,22 @@ export function endForce(timber: Timber, table: Float64Array, element: number, e
   return [x * a[0] + y * d[0] + z * w[0], x * a[1] + y * d[1] + z * w[1], x * a[2] + y * d[2] + z * w[2]];
 }
 
-function tally(into: Map<string, Tally>, joint: Joint, force: Vec3, caseId: string): void {
+/** Keeps the most tension of each load duration. */
+function raisePull(pulls: Pull[], most: number, { id: caseId, combination: { duration } }: FrameCase): void {
+  if (most <= 0) return;
+  const known = pulls.findIndex((p) => p.duration.value === duration.value);
+  if (known < 0) pulls.push({ most, caseId, duration });
+  else if (most > (pulls[known]?.most ?? 0)) pulls[known] = { most, caseId, duration };
+}
+
+function tally(into: Map<string, Tally>, joint: Joint, force: Vec3, frameCase: FrameCase): void {
+  const caseId = frameCase.id;
   let own = into.get(joint.id);
   if (!own) {
     own = {
       joint: joint.id,
       tension: nothing(),
+      pulls: [],
       compression: nothing(),
       alongGrain: nothing(),
       across: nothing(),
@@ -55,6 +67,7 @@ function tally(into: Map<string, Tally>, joint: Joint, force: Vec3, caseId: stri
   // the receiving timber pulls the joined one along `inward` when the joint is in tension
   const pull = dot(force, joint.face.inward);
   raise(own.tension, pull, caseId);
+  raisePull(own.pulls, pull, frameCase);
   raise(own.compression, -pull, caseId);
   raise(own.alongGrain, Math.abs(dot(force, joint.face.grain)), caseId);
   raise(own.across, Math.abs(dot(force, joint.face.across)), caseId);
@@ -63,8 +76,8 @@ function tally(into: Map<string, Tally>, joint: Joint, force: Vec3, caseId: stri
 function endJoints(solved: SolvedCase, table: Float64Array, into: Map<string, Tally>): void {
   const { frame, frameCase } = solved;
   frame.pieces.forEach(({ timber, jointI, jointJ }, index) => {
-    if (jointI) tally(into, jointI, endForce(timber, table, index, "i"), frameCase.id);
-    if (jointJ) tally(into, jointJ, endForce(timber, table, index, "j"), frameCase.id);
+    if (jointI) tally(into, jointI, endForce(timber, table, index, "i"), frameCase);
+    if (jointJ) tally(into, jointJ, endForce(timber, table, index, "j"), frameCase);
   });
 }
 
@@ -80,7 +93,7 @@ function sideJoints(solved: SolvedCase, into: Map<string, Tally>): void {
     if (!tie.joint) continue;
     const onFirst = forceOnFirst(solved, springs);
     const onOf = tie.joint.of.id === tie.meeting.a.id ? onFirst : scale(onFirst, -1);
-    tally(into, tie.joint, onOf, solved.frameCase.id);
+    tally(into, tie.joint, onOf, solved.frameCase);
   }
 }
 

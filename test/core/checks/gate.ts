@@ -102,16 +102,19 @@ export function pavilion(parts: Partial<Record<keyof typeof PARTS, string>>): st
   return gate({ ...PAVILION, ...parts });
 }
 
-/** Findings of a text, but for those of a whole building, which a gate is not; markers in it are left out. */
-export function findingsOf(marked: string): readonly LocatedFinding[] {
+/**
+ * Findings of a text; markers in it are left out.
+ * @param whole with those of a whole building, which a gate is not
+ */
+export function findingsOf(marked: string, whole = false): readonly LocatedFinding[] {
   return createFrameService()
     .open("file:///gate.frame.yaml", 1, readFixture(marked).text)
-    .findings.filter(({ finding }) => !OF_THE_WHOLE.has(finding.check));
+    .findings.filter(({ finding }) => whole || !OF_THE_WHOLE.has(finding.check));
 }
 
 /** The ids of all findings of a text that it does not accept. */
-export function idsOf(text: string): string[] {
-  return findingsOf(text)
+export function idsOf(text: string, whole = false): string[] {
+  return findingsOf(text, whole)
     .filter(({ finding }) => finding.accepted === undefined)
     .map(({ finding }) => finding.check);
 }
@@ -119,10 +122,11 @@ export function idsOf(text: string): string[] {
 /**
  * The text after a finding's fix, which must leave nothing of its check behind.
  * @param nth which of the fixes, from 0
+ * @param whole the check judges a whole building
  */
-export function fixed(marked: string, check: string, nth = 0): string {
+export function fixed(marked: string, check: string, nth = 0, whole = false): string {
   const { text } = readFixture(marked);
-  const found = findingsOf(text).find(({ finding }) => finding.check === check)!;
+  const found = findingsOf(text, whole).find(({ finding }) => finding.check === check)!;
   expect(found, `${check} fires`).toBeDefined();
   const fix = found.finding.fixes()[nth]!;
   expect(fix, `${check} has a fix`).toBeDefined();
@@ -131,6 +135,6 @@ export function fixed(marked: string, check: string, nth = 0): string {
   const after = [...edits]
     .sort((a, b) => b.start - a.start)
     .reduce((done, { start, end, newText }) => done.slice(0, start) + newText + done.slice(end), text);
-  expect(idsOf(after)).not.toContain(check);
+  expect(idsOf(after, whole)).not.toContain(check);
   return after;
 }

@@ -8,3 +8,9 @@ export function sizePath(
 ): { readonly path: string; readonly onKey?: true } {
   return size?.from === "file" ? { path: `${joint.path}/${key}` } : { path: joint.path, onKey: true };
 }
+
+/** Where a finding about the pegs of a joint points: what the file says of them, else the entry's key. */
+export function pegsPath(joint: Joint): { readonly path: string; readonly onKey?: true } {
+  const written = joint.entry?.pegs?.path;
+  return written === undefined ? { path: joint.path, onKey: true } : { path: written };
+}

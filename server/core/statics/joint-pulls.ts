@@ -1,0 +1,88 @@
+/** What pulls joints apart, against what holds in them. */
+import type { PegJoint } from "../fasteners/pegs/peg-joint.ts";
+import type { Joint } from "../joinery/joint.ts";
+import { pegTension } from "../joinery/peg-tension.ts";
+import { dot } from "../model/vec.ts";
+import type { FrameResults, Pull } from "./frame-results.ts";
+
+/** What of a joint holds when its timber is pulled out of the other. */
+export type Hold =
+  /** its pegs, judged by the rules of pegged joinery */
+  | { readonly kind: "pegs"; readonly pegs: PegJoint }
+  /** something holds, but no rule here tells how much: a dovetail, a pegged lap, wood without values */
+  | { readonly kind: "unjudged" }
+  /** what bears only when it is pushed */
+  | { readonly kind: "nothing" };
+
+export interface JointPull extends Pull {
+  readonly joint: Joint;
+  readonly hold: Hold;
+  /** pull ÷ capacity, passes up to 1; undefined where the hold is not pegs */
+  readonly ratio: number | undefined;
+}
+
+/** Pulls below this say nothing, lb: a snug joint's own friction holds as much (common practice, no source). */
+export const FRICTION = 50;
+
+function holdOf(joint: Joint, frame: FrameResults, pull: Pull): Hold {
+  const { tenon, pegs, dovetail } = joint.sizes;
+  if (dovetail) return { kind: "unjudged" };
+  if (!pegs) return { kind: "nothing" };
+  const found = tenon && pegTension(joint, frame.model.frame, pull.duration);
+  return found ? { kind: "pegs", pegs: found } : { kind: "unjudged" };
+}
+
+/** Timbers that only push in the analysis: what their ends show besides is their own weight. */
+function pushing({ solution }: FrameResults): ReadonlySet<string> {
+  const { structure, pieces } = solution.hold;
+  return new Set(
+    structure.elements.flatMap(({ oneWay }, k) => {
+      const id = pieces[k]?.timber.id;
+      return oneWay === undefined || id === undefined ? [] : [id];
+    }),
+  );
+}
+
+/** The roof's own rafters: what holds them stands with the roof. */
+const roofRafters = ({ model }: FrameResults): ReadonlySet<string> =>
+  new Set(model.roof?.slopes.flatMap(({ rafters }) => rafters.map(({ id }) => id)));
+
+/** A leaning tenon is pulled along its own grain, and its shoulder takes no part in that. */
+function alongGrain({ of, face }: Joint, force: number): number {
+  const square = Math.abs(dot(of.axis, face.inward));
+  return square > 1e-3 ? force / square : force;
+}
+
+/** The pull that asks most: without anything that holds the greatest, else the greatest by its load duration. */
+function worstPull(pulls: readonly Pull[], byDuration: boolean): Pull | undefined {
+  const asks = ({ most, duration }: Pull): number => (byDuration ? most / duration.value : most);
+  return pulls.reduce<Pull | undefined>(
+    (worst, p) => (worst && asks(worst) >= asks(p) ? worst : p),
+    undefined,
+  );
+}
+
+/**
+ * The pull that asks most of each joint at a timber's end; whatever holds it is worth C_D times as much for a short load.
+ * Seats and heads of the roof's rafters stand apart: their screws hold them.
+ * @returns only joints with a pull of any size; none for timbers that only push
+ */
+export function jointPulls(frame: FrameResults): (joint: Joint) => JointPull | undefined {
+  const apart = new Set([...pushing(frame), ...roofRafters(frame)]);
+  return (joint) => {
+    if (joint.end === "side" || apart.has(joint.of.id)) return undefined;
+    const { pegs, dovetail } = joint.sizes;
+    const worst = worstPull(frame.joints.get(joint.id)?.pulls ?? [], Boolean(pegs ?? dovetail));
+    if (!worst || worst.most < 1) return undefined;
+    const pull = { ...worst, most: alongGrain(joint, worst.most) };
+    const hold = holdOf(joint, frame, pull);
+    const capacity = hold.kind === "pegs" ? hold.pegs.tension.value : undefined;
+    return {
+      ...pull,
+      joint,
+      hold,
+      ratio:
+        capacity === undefined ? undefined : capacity > 0 ? pull.most / capacity : Number.POSITIVE_INFINITY,
+    };
+  };
+}

@@ -1,0 +1,77 @@
+/** Joints that the frame pulls apart, and what holds them. Forces by statics (derived), pegs by TFEC 1 (memory). */
+import { expect, test } from "vitest";
+import { expectFindings, findingsFixture } from "../../fixtures.ts";
+import { ROOFED, under } from "../../roofed-shed.ts";
+import { SHED } from "../../shed.ts";
+import { fixed } from "./gate.ts";
+
+const ERRORS = { whole: true, only: ["error"] } as const;
+
+test("joint-pulled: two pegs in each joint hold, and nothing is said", () => expectFindings(ROOFED, ERRORS));
+
+/** The shed under rafters without a ridge, the ends of its ties made another way. */
+const tied = (spec: string): string => ROOFED.replace(/^ {2}tie-end: .*$/m, `  tie-end: ${spec}`);
+
+const UNPEGGED = tied(
+  "{kind: mortise-and-tenon, of: tie, into: post, housing: 1/2 in, tenon: {thickness: 2 in, length: 4 in}, pegs: {count: 0}}",
+);
+findingsFixture(
+  "joint-pulled: a tie without pegs, pulled by the thrust of rafters",
+  under(
+    UNPEGGED,
+    "pegs: {count: 0}",
+    "#@115-119 error joint-pulled: tie-end@A1 is pulled apart with 949 lb under D + 0.75 S + 0.45 W (wind toward -y, case least; balanced snow), and nothing holds it: its tenon has no pegs and slides out. Peg it",
+  ),
+  ERRORS,
+);
+test("joint-pulled: pegs written by the fix hold it", () => {
+  const mended = fixed(UNPEGGED, "joint-pulled", 0, true);
+  expect(mended).toContain("pegs: {count: 2}}");
+  expectFindings(mended, ERRORS);
+});
+
+findingsFixture(
+  "joint-pulled: a tie in housings",
+  under(
+    tied("{kind: housed, of: tie, into: post, housing: 1 in}"),
+    "tie-end: ",
+    "#@2-9 error joint-pulled: an end that stands in a housing only bears there. Take a pegged tenon",
+  ),
+  ERRORS,
+);
+findingsFixture(
+  "joint-pulled: a half-dovetail with a wedge alone, whose capacity nobody has stated",
+  under(
+    tied(
+      "{kind: wedged-half-dovetail, of: tie, into: post, tenon: {thickness: 2 in}, wedge: {species: white-oak}, pegs: {count: 0}}",
+    ),
+    "pegs: {count: 0}",
+    "#@116-120 error joint-pulled: it has no pegs, and a wedge counts for nothing without a stated capacity",
+  ),
+  ERRORS,
+);
+
+findingsFixture(
+  "joint-pulled: a tie in pockets, in a frame without a roof",
+  under(
+    SHED.replace(/^ {2}tie-end: .*$/m, "  tie-end: {kind: pocket, of: tie, into: post}"),
+    "tie-end: ",
+    "#@2-9 error joint-pulled: tie-end@A1 is pulled apart with 383 lb under D + 0.6 W (wind toward -y), and nothing holds it: an end that lies in a pocket only rests there",
+  ),
+  ERRORS,
+);
+findingsFixture(
+  "joint-pulled: posts without pegs, whose heads the knees lift off",
+  under(
+    SHED.replace(
+      "{thickness: 2 in, length: 4 in}, pegs: {count: 2, diameter: 3/4 in}",
+      "{thickness: 2 in, length: 4 in}, pegs: {count: 0}",
+    ),
+    "pegs: {count: 0}",
+    "#@102-106 error joint-pulled: post-head@A1 is pulled apart with 250 lb under 0.6 D + 0.6 W (wind toward -x)",
+  ),
+  ERRORS,
+);
+
+test("joint-pulled: braces without pegs only push, and are not blamed", () =>
+  expectFindings(SHED.replace("{count: 1, diameter: 3/4 in}", "{count: 0}"), ERRORS));
