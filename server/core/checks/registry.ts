@@ -40,6 +40,7 @@ import { jointAssumed } from "./joinery/joint-assumed.ts";
 import { jointPulled } from "./joinery/joint-pulled.ts";
 import { jointTwice } from "./joinery/joint-twice.ts";
 import { mortiseWallThin } from "./joinery/mortise-wall-thin.ts";
+import { pegOverloaded } from "./joinery/peg-overloaded.ts";
 import { pegSize } from "./joinery/peg-size.ts";
 import { pegsCrowded } from "./joinery/pegs-crowded.ts";
 import { tenonLong } from "./joinery/tenon-long.ts";
@@ -136,6 +137,7 @@ export const CHECKS: readonly AnyCheck[] = [
   anyCheck(pegsCrowded),
   anyCheck(drawboreOutOfRange),
   anyCheck(jointPulled),
+  anyCheck(pegOverloaded),
   anyCheck(sideCoverShort),
   anyCheck(pierAboveFrost),
   anyCheck(pierDepthMissing),

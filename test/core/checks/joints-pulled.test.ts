@@ -3,7 +3,7 @@ import { expect, test } from "vitest";
 import { expectFindings, findingsFixture } from "../../fixtures.ts";
 import { ROOFED, under } from "../../roofed-shed.ts";
 import { SHED } from "../../shed.ts";
-import { fixed } from "./gate.ts";
+import { findingsOf, fixed } from "./gate.ts";
 
 const ERRORS = { whole: true, only: ["error"] } as const;
 
@@ -75,3 +75,49 @@ findingsFixture(
 
 test("joint-pulled: braces without pegs only push, and are not blamed", () =>
   expectFindings(SHED.replace("{count: 1, diameter: 3/4 in}", "{count: 0}"), ERRORS));
+
+/** A tie on one thin peg at each end. */
+const ONE_PEG = tied(
+  "{kind: mortise-and-tenon, of: tie, into: post, housing: 1/2 in, tenon: {thickness: 2 in, length: 4 in}, pegs: {count: 1, diameter: 3/4 in}}",
+);
+findingsFixture(
+  "peg-overloaded: one peg where rafters push the walls out",
+  under(
+    ONE_PEG,
+    "pegs: {count: 1, diameter: 3/4 in}}",
+    "#@115-119 error peg-overloaded: tie-end@A1 is pulled apart with 770 lb under D + S (balanced snow), more than the 478 lb that its peg of 3/4 in holds there (162 %, C_D 1.15): the pegs shear off at the faces of the tenon. 2 of 3/4 in hold it.",
+  ),
+  ERRORS,
+);
+test("peg-overloaded: the limit is that of one peg of the joint, times C_D (derived)", () => {
+  const found = findingsOf(ONE_PEG, true).find(({ finding }) => finding.check === "peg-overloaded")?.finding;
+  // 415.5 lb: π D² F_vy/(2 × 3.5), F_vy = 4,850 × 0.73 × 0.36^0.75 psi, D = 0.75 in (memory)
+  const one = (Math.PI * 0.75 ** 2 * 4850 * 0.73 * 0.36 ** 0.75) / 7;
+  expect(found?.limit).toBeCloseTo(1.15 * one, 6);
+  expect(found?.unit).toBe("lb");
+});
+test("peg-overloaded: pegs written by the fix hold", () => {
+  const mended = fixed(ONE_PEG, "peg-overloaded", 0, true);
+  expect(mended).toContain("pegs: {count: 2, diameter: 3/4 in}}\n  knee-ends");
+  expectFindings(mended, ERRORS);
+});
+
+const HEAVY = tied(
+  "{kind: mortise-and-tenon, of: tie, into: post, housing: 1/2 in, tenon: {thickness: 2 in, length: 5 in}}",
+).replace("ground: 30 psf", "ground: 60 psf");
+test("peg-overloaded: pegs that the file leaves to the rule are written, thicker", () => {
+  expect(fixed(HEAVY, "peg-overloaded", 0, true)).toMatch(
+    /tie-end: .*length: 5 in\}, pegs: \{count: 2, diameter: [^}]+\}\}/,
+  );
+});
+
+test("peg-overloaded: a tenon that shears out behind its pegs is told as such", () => {
+  const short = tied(
+    "{kind: mortise-and-tenon, of: tie, into: post, housing: 1/2 in, tenon: {thickness: 1 1/4 in, length: 2 1/2 in}, pegs: {count: 2, diameter: 3/4 in}}",
+  ).replace("ground: 30 psf", "ground: 60 psf");
+  const found = findingsOf(short, true).find(({ finding }) => finding.check === "peg-overloaded")?.finding;
+  expect(found?.message).toMatch(
+    /the tenon shears out behind its pegs\. No pegs that fit its tenon hold that/,
+  );
+  expect(found?.fixes()).toEqual([]);
+});
