@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { createFrameService } from "../../server/language/frame-service.ts";
 import { type FrameShape, frameText, shapeOf, timbersOf } from "./generate.ts";
-import { KEYSTROKES, keystrokes, measure } from "./measure.ts";
+import { KEYSTROKES, keystrokes, measure, WHERE } from "./measure.ts";
 
 const shapes: readonly (readonly [string, FrameShape])[] = [
   ["of size 30", shapeOf(30)],
@@ -36,29 +36,31 @@ describe("a generated frame", () => {
 });
 
 describe("measuring", () => {
-  test.each(["depth", "forces"] as const)("a keystroke (%s) changes one character", (where) => {
+  test.each(WHERE)("a keystroke (%s) changes one character", (where) => {
     const [before, after] = keystrokes(frameText(shapeOf(30)), KEYSTROKES[where]);
     const differ = [...before].filter((char, i) => char !== after[i]);
     expect([before.length, differ.length]).toEqual([after.length, 1]);
   });
 
   test.each([
-    ["depth", true],
-    ["forces", false],
-  ] as const)("a keystroke (%s) leaves the forces of before: %s", (where, leaves) => {
+    ["depth", "forces"],
+    ["loads", "frame"],
+    ["section", "nothing"],
+  ] as const)("after a keystroke (%s) what serves again: %s", (where, leaves) => {
     const service = createFrameService();
     const [before, after] = keystrokes(frameText(shapeOf(30)), KEYSTROKES[where]).map(
       (text, version) => service.open("file:///a", version, text).evaluation?.results.frame?.solution,
     );
     expect(before).toBeDefined();
-    expect(after === before).toBe(leaves);
+    expect(after === before).toBe(leaves === "forces");
+    expect(after?.prepared === before?.prepared).toBe(leaves !== "nothing");
   });
 
   test("a text with no such number cannot be measured", () => {
     expect(() => keystrokes("frame: Shed\n", KEYSTROKES.depth)).toThrow("nothing of that kind");
   });
 
-  test("a row holds the name, the timbers and a time", () => {
+  test("a row holds the name, the timbers and the times", () => {
     const shape = shapeOf(30);
     const row = measure("small", frameText(shape), {
       warm: 1,
@@ -70,10 +72,9 @@ describe("measuring", () => {
     expect(row).toEqual({
       name: "small",
       timbers: timbersOf(shape),
-      median_ms: expect.any(Number),
-      forces_ms: expect.any(Number),
+      ms: { depth: expect.any(Number), loads: expect.any(Number), section: expect.any(Number) },
     });
-    expect(row.median_ms).toBeGreaterThan(0);
-    expect(row.forces_ms).toBeGreaterThan(row.median_ms);
+    expect(row.ms.depth).toBeGreaterThan(0);
+    expect(row.ms.section).toBeGreaterThan(row.ms.depth ?? 0);
   });
 });

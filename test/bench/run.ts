@@ -1,7 +1,7 @@
 /** `npm run bench`: time from text to findings for each sample and for generated frames. `-- --json` prints rows. */
 import { readdirSync, readFileSync } from "node:fs";
 import { frameText, shapeOf } from "./generate.ts";
-import { measure, type Row } from "./measure.ts";
+import { type Keystroke, measure, type Row, WHERE } from "./measure.ts";
 
 const SAMPLES = new URL("../../samples/", import.meta.url);
 const SIZES = [100, 300, 1000, 3000];
@@ -17,21 +17,26 @@ const rows = [...samples, ...generated];
 if (process.argv.includes("--json")) {
   console.log(
     JSON.stringify(
-      rows.map((row) => ({ ...row, median_ms: rounded(row.median_ms), forces_ms: rounded(row.forces_ms) })),
+      rows.map(({ name, timbers, ms }) => ({
+        name,
+        timbers,
+        ms: Object.fromEntries(Object.entries(ms).map(([where, time]) => [where, rounded(time)])),
+      })),
       null,
       2,
     ),
   );
 } else {
-  console.log("from text to findings, one digit typed, warm, median: forces stay / every stage anew\n");
+  console.log("from text to findings, one digit typed, warm, median, ms\n");
   const wide = Math.max(...rows.map(({ name }) => name.length));
-  for (const { name, timbers, median_ms, forces_ms } of rows)
+  const cell = (text: string): string => text.padStart(10);
+  console.log(`${" ".repeat(wide)} ${cell("timbers")}${WHERE.map(cell).join("")}`);
+  for (const { name, timbers, ms } of rows)
     console.log(
-      `${name.padEnd(wide)} ${String(timbers).padStart(6)} timbers ${median_ms.toFixed(1).padStart(9)} ms ${forces_ms.toFixed(1).padStart(9)} ms`,
+      `${name.padEnd(wide)} ${cell(String(timbers))}${WHERE.map((w) => cell(ms[w]?.toFixed(1) ?? "-")).join("")}`,
     );
   console.log("");
-  for (const line of [...verdict("forces stay", "median_ms"), ...verdict("every stage anew", "forces_ms")])
-    console.log(line);
+  for (const where of WHERE) for (const line of verdict(where)) console.log(line);
 }
 
 function rounded(ms: number): number {
@@ -39,14 +44,14 @@ function rounded(ms: number): number {
 }
 
 /** The aims, each with what was measured. */
-function verdict(what: string, time: "median_ms" | "forces_ms"): string[] {
-  const slowest = Math.max(...samples.map((row) => row[time]));
-  const of300 = generated[SIZES.indexOf(300)]?.[time] ?? Number.NaN;
-  const power = exponent(generated.at(0), generated.at(-1), time);
+function verdict(where: Keystroke): string[] {
+  const slowest = Math.max(...samples.map(({ ms }) => ms[where] ?? 0));
+  const of300 = generated[SIZES.indexOf(300)]?.ms[where] ?? Number.NaN;
+  const power = exponent(generated.at(0), generated.at(-1), where);
   return [
-    line(what, "slowest sample", slowest, AIM.sample, " ms"),
-    line(what, "300 timbers", of300, AIM.of300, " ms"),
-    line(what, `growth from ${SIZES[0]} to ${SIZES.at(-1)}, timbers to the power of`, power, AIM.power, ""),
+    line(where, "slowest sample", slowest, AIM.sample, " ms"),
+    line(where, "300 timbers", of300, AIM.of300, " ms"),
+    line(where, `growth from ${SIZES[0]} to ${SIZES.at(-1)}, timbers to the power of`, power, AIM.power, ""),
   ];
 }
 
@@ -56,7 +61,8 @@ function line(what: string, name: string, value: number, aim: number, unit: stri
 }
 
 /** The power of the number of timbers that the time grows with. */
-function exponent(small: Row | undefined, large: Row | undefined, time: "median_ms" | "forces_ms"): number {
+function exponent(small: Row | undefined, large: Row | undefined, where: Keystroke): number {
   if (!small || !large) return Number.NaN;
-  return Math.log(large[time] / small[time]) / Math.log(large.timbers / small.timbers);
+  const growth = (large.ms[where] ?? Number.NaN) / (small.ms[where] ?? Number.NaN);
+  return Math.log(growth) / Math.log(large.timbers / small.timbers);
 }
