@@ -28,6 +28,7 @@ import { timbersOverlap } from "./geometry/timbers-overlap.ts";
 import { twoReadings } from "./geometry/two-readings.ts";
 import { pierAboveFrost } from "./ground/pier-above-frost.ts";
 import { pierDepthMissing } from "./ground/pier-depth-missing.ts";
+import { pierLifted } from "./ground/pier-lifted.ts";
 import { pierTwice } from "./ground/pier-twice.ts";
 import { piersMissing } from "./ground/piers-missing.ts";
 import { sideCoverShort } from "./ground/side-cover-short.ts";
@@ -141,6 +142,7 @@ export const CHECKS: readonly AnyCheck[] = [
   anyCheck(sideCoverShort),
   anyCheck(pierAboveFrost),
   anyCheck(pierDepthMissing),
+  anyCheck(pierLifted),
   anyCheck(pierTwice),
   anyCheck(piersMissing),
   anyCheck(woodNearEarth),

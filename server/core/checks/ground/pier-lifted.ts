@@ -1,0 +1,173 @@
+import { liftsFooting, pierHold, type UpliftHold } from "../../ground/uplift.ts";
+import type { Pier } from "../../model/model.ts";
+import { caseWords } from "../../statics/case-words.ts";
+import type { FrameResults, PierReaction } from "../../statics/frame-results.ts";
+import { defineCheck, type Fix, type Found } from "../check.ts";
+import type { Say } from "../say.ts";
+
+/** The pier is too light, or the post is not tied to it. */
+type Data = Lifted & ({ readonly kind: "light"; readonly hold: UpliftHold } | { readonly kind: "loose" });
+
+interface Lifted {
+  readonly pier: Pier;
+  readonly up: PierReaction["up"];
+  readonly solution: FrameResults["solution"];
+}
+
+/** Uplift below this is none, lb: less than the post's own foot weighs. */
+const NOTHING = 5;
+/** No pier of a small frame is dug deeper, inches. */
+const DEEPEST = 84;
+/** Tubes are on sale up to this size, inches. */
+const WIDEST = 24;
+
+/** A post's bolted or cast-in anchor holds it down, a pin in its end grain only keeps its place. */
+const ties = ({ entry: { anchor } }: Pier): boolean => anchor !== undefined && anchor.kind !== "dowel";
+
+function pathOf(pier: Pier, kind: Data["kind"]): Pick<Found<Data>, "path" | "onKey"> {
+  const { entry } = pier;
+  if (kind === "light" && entry.kind === "tube") return { path: `${entry.path}/diameter` };
+  if (kind === "loose" && entry.anchor) return { path: `${entry.anchor.path}/kind` };
+  return { path: entry.path, onKey: true };
+}
+
+/** The next size of a series at which the pier is heavy enough; undefined where the series ends first. */
+function enough(
+  from: number,
+  step: number,
+  most: number,
+  d: Data,
+  made: (size: number) => Pier,
+): number | undefined {
+  for (let size = step * (Math.floor(from / step + 1e-6) + 1); size <= most + 1e-6; size += step)
+    if (pierHold(made(size), d.up.most).short === 0) return size;
+  return undefined;
+}
+
+/** Tubes in steps of 2 in or 50 mm. */
+function widerTube(d: Data, say: Say): number | undefined {
+  const { pier } = d;
+  return enough(pier.diameter, say.metric ? 50 / 25.4 : 2, WIDEST, d, (diameter) => ({ ...pier, diameter }));
+}
+
+/** Depths in whole inches or centimetres. */
+function deeperTube(d: Data, say: Say): number | undefined {
+  const { pier } = d;
+  return enough(pier.groundLow - pier.tubeBottom, say.metric ? 50 / 25.4 : 2, DEEPEST, d, (depth) => ({
+    ...pier,
+    tubeBottom: pier.groundLow - depth,
+  }));
+}
+
+function remedyWords(d: Data, say: Say): string {
+  if (d.pier.entry.kind === "pad") return say.text("Make the pad larger or thicker.");
+  const [wider, deeper] = [widerTube(d, say), deeperTube(d, say)];
+  if (wider !== undefined && deeper !== undefined)
+    return say.text("A tube of {wider}, or a depth of {deeper}, holds it.", {
+      wider: say.length(wider),
+      deeper: say.length(deeper),
+    });
+  if (wider !== undefined) return say.text("A tube of {wider} holds it.", { wider: say.length(wider) });
+  return say.text("Tie it with bars to a footing that is heavy enough.");
+}
+
+export const pierLifted = defineCheck<"results", Data>({
+  meta: {
+    id: "pier-lifted",
+    title: "A pier that the wind lifts",
+    level: "error",
+    area: "ground",
+    source: {
+      text: "ASCE 7 section 2.4, 0.6 D + 0.6 W, as remembered: the weight of the pier counts with 0.6; concrete 150 lb/ft³",
+      status: "memory",
+    },
+    explanation: {
+      what: "Under wind a post pulls at its pier with more than the weight of the pier holds, or nothing ties the post to it.",
+      why: "The pier works up out of the ground, or the post lifts off, and the frame goes with it.",
+      formula:
+        "net uplift ≤ 0.6 × weight of the pier; its footing counts where bars tie it to the pier; soil on a footing and along the shaft is left out",
+      remedy:
+        "Take a wider or deeper tube, or bars into a footing below; tie the post down with a strap cast into the concrete or a post base. What the anchor itself holds is its maker’s to say.",
+    },
+  },
+  input: "results",
+  ofTheWhole: true,
+  *find({ frame }) {
+    if (!frame) return;
+    const { solution } = frame;
+    for (const { pier, up } of frame.piers) {
+      if (up.most < NOTHING) continue;
+      const hold = pierHold(pier, up.most);
+      const data: Data[] = [
+        ...(ties(pier) ? [] : [{ kind: "loose" as const, pier, up, solution }]),
+        ...(hold.short > 0 ? [{ kind: "light" as const, hold, pier, up, solution }] : []),
+      ];
+      for (const each of data)
+        yield {
+          ...pathOf(pier, each.kind),
+          apart: each.kind,
+          place: pier.id,
+          data: each,
+          value: up.most,
+          limit: each.kind === "light" ? hold.held : 0,
+          unit: "lb",
+          // equal reactions at mirrored places differ in the last digits
+          severity: Math.round(each.kind === "light" ? hold.short : up.most),
+        };
+    }
+  },
+  words: (d, say) => {
+    const values = {
+      pier: d.pier.id,
+      post: d.pier.timber?.id ?? "",
+      up: say.force(d.up.most),
+      combination: caseWords(d.solution, d.up.caseId, say),
+    };
+    if (d.kind === "loose")
+      return d.pier.entry.anchor
+        ? say.text(
+            "{post} pulls at {pier} with {up} under {combination}, and a dowel holds nothing down: it slides out of the end grain. Take a strap cast into the concrete, or a post base.",
+            values,
+          )
+        : say.text(
+            "{post} pulls at {pier} with {up} under {combination}, and nothing ties it down. Say what does, as “anchor: {kind: embedded-strap}”, rated for that by its maker.",
+            values,
+          );
+    return say.text(
+      "{pier} is lifted with {up} under {combination}, more than the {held} that its weight of {weight} holds with 0.6 of it{footing}. {help} Its anchor must hold {up} too.",
+      {
+        ...values,
+        held: say.force(d.hold.held),
+        weight: say.weight(d.hold.pier),
+        footing:
+          d.pier.footing && !liftsFooting(d.pier)
+            ? say.text("; without bars the footing stays in the ground")
+            : "",
+        help: remedyWords(d, say),
+      },
+    );
+  },
+  fixes: (d, say): Fix[] => {
+    if (d.kind === "loose" || d.pier.entry.kind === "pad") return [];
+    const { path } = d.pier.entry;
+    const [wider, deeper] = [widerTube(d, say), deeperTube(d, say)];
+    return [
+      ...(wider === undefined
+        ? []
+        : [
+            {
+              title: say.text("Take a tube of {tube}", { tube: say.length(wider) }),
+              edits: [{ kind: "replace" as const, path: `${path}/diameter`, text: say.length(wider) }],
+            },
+          ]),
+      ...(deeper === undefined
+        ? []
+        : [
+            {
+              title: say.text("Make the pier {depth} deep", { depth: say.length(deeper) }),
+              edits: [{ kind: "replace" as const, path: `${path}/depth`, text: say.length(deeper) }],
+            },
+          ]),
+    ];
+  },
+});
