@@ -1,9 +1,11 @@
 /** The report for people: a line for each finding, what is accepted, the count, the caution. */
 import { styleText } from "node:util";
 import type { Level } from "../core/checks/check.ts";
+import { woodsInUse } from "../core/statics/woods-in-use.ts";
 import { CAUTION } from "../language/caution.ts";
 import { countsOf } from "../language/diagnostics.ts";
 import type { LocatedFinding } from "../language/frame-service.ts";
+import { woodNotes } from "../language/wood-words.ts";
 import type { CheckedFile } from "./report-json.ts";
 
 const COLORS: Readonly<Record<Level, "red" | "yellow" | "cyan">> = {
@@ -17,7 +19,16 @@ export function textReport(checked: readonly CheckedFile[], color: boolean): str
   const lines = checked.flatMap(({ file, snapshot }) =>
     snapshot.findings.map((located) => findingLine(file, located, color)),
   );
-  return `${[...lines, countLine(checked), CAUTION].join("\n")}\n`;
+  return `${[...lines, countLine(checked), ...rememberedWoods(checked), CAUTION].join("\n")}\n`;
+}
+
+/** Each wood once, however many files are of it. */
+function rememberedWoods(checked: readonly CheckedFile[]): string[] {
+  const notes = checked.flatMap(({ snapshot }) => {
+    const members = snapshot.evaluation?.results.frame?.members;
+    return members ? woodNotes(woodsInUse(members.values()), snapshot.say) : [];
+  });
+  return [...new Set(notes.map(oneLine))];
 }
 
 function findingLine(file: string, { finding, range }: LocatedFinding, color: boolean): string {

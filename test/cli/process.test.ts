@@ -16,6 +16,11 @@ test("a sound sample, and one that is wrong on purpose", () => {
   const sound = bentwright(["check", SAMPLE]);
   expect([sound.status, sound.stderr]).toEqual([0, ""]);
   expect(sound.stdout).toMatch(/^0 errors, 0 warnings, /m);
+  // remembered design values are said once for each class, in one line
+  expect(sound.stdout.match(/^Design values of .*$/gm)).toEqual([
+    "Design values of frame (eastern white pine, no-1) stand as remembered. Compare them with a print of NDS Supplement 2015/2018 Table 4D and NDS Supplement 2015/2018 Table 4A before you build.",
+    "Design values of rafters (eastern hemlock tamarack, no-2) stand as remembered. Compare them with a print of NDS Supplement 2015/2018 Table 4A before you build.",
+  ]);
   const wrong = bentwright(["check", WRONG]);
   expect([wrong.status, wrong.stderr]).toEqual([1, ""]);
   expect(wrong.stdout).toMatch(/^samples\/wrong-on-purpose\.frame\.yaml:\d+:\d+ error [a-z-]+ /m);
