@@ -1,5 +1,5 @@
 /** The roof of a frame. */
-import type { CoveringKind, Roof } from "../core/frame/roof.ts";
+import type { CeilingKind, CoveringKind, Roof } from "../core/frame/roof.ts";
 import { MOST_IN_SERIES } from "../core/model/series.ts";
 import { fromInches, type Length } from "../core/quantity/length.ts";
 import type { Cursor } from "./cursor.ts";
@@ -16,6 +16,8 @@ const COVERINGS = [
   "roll-roofing",
 ] as const satisfies readonly CoveringKind[];
 
+const CEILINGS = ["plaster", "plasterboard", "boards", "none"] as const satisfies readonly CeilingKind[];
+
 /** @returns undefined without a readable `kind`, or when the pitch is written and cannot be read */
 export function readRoof(at: Cursor): Roof | undefined {
   const kind = at.at("kind").choice(["gable", "shed"]);
@@ -25,6 +27,8 @@ export function readRoof(at: Cursor): Roof | undefined {
   const deckKind = deck.at("kind").choice(["boards", "panels", "purlins"]);
   const covering = at.at("covering");
   const coveringKind = covering.at("kind").choice(COVERINGS);
+  const ceiling = at.at("ceiling");
+  const ceilingKind = ceiling.at("kind").choice(CEILINGS);
   const roof: Roof = {
     path: at.path,
     kind,
@@ -50,6 +54,10 @@ export function readRoof(at: Cursor): Roof | undefined {
             coverage: covering.at("coverage").size(),
             weight: covering.at("weight").amount("pressure"),
           },
+    ceiling:
+      ceilingKind === undefined
+        ? undefined
+        : { path: ceiling.path, kind: ceilingKind, weight: ceiling.at("weight").amount("pressure") },
   };
   return at.isCutItself || (at.has("pitch") && pitch === undefined) ? undefined : roof;
 }

@@ -280,6 +280,7 @@ export function pavilionFrame(): Frame {
       },
       deck: { path: "/roof/deck", kind: "boards", thickness: inch(1), spacing: undefined, laid: "across" },
       covering: { path: "/roof/covering", kind: "standing-seam", coverage: inch(16), weight: undefined },
+      ceiling: undefined,
     },
     piers: [tubes],
   });

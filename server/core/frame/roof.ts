@@ -65,7 +65,13 @@ export interface Roof {
         readonly weight: number | undefined;
       }
     | undefined;
+  /** what lines the rafters below; undefined = the file does not say */
+  readonly ceiling:
+    | { readonly path: Pointer; readonly kind: CeilingKind; readonly weight: number | undefined }
+    | undefined;
 }
+
+export type CeilingKind = "plaster" | "plasterboard" | "boards" | "none";
 
 export type CoveringKind =
   | "standing-seam"

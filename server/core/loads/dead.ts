@@ -16,6 +16,9 @@ type Covering =
   | "clay-tile"
   | "roll-roofing";
 
+/** Lining below the rafters that weighs something. */
+type Ceiling = "plaster" | "plasterboard" | "boards";
+
 type Deck = "boards" | "panels" | "purlins";
 
 export interface RoofBuildUp {
@@ -23,11 +26,13 @@ export interface RoofBuildUp {
   readonly covering: { readonly kind: Covering; readonly weight?: number } | undefined;
   /** thickness in in; spacing of purlins in in, center to center */
   readonly deck: { readonly kind: Deck; readonly thickness?: number; readonly spacing?: number } | undefined;
+  /** lining that hangs on the rafters; `weight` in psf where the file states it */
+  readonly ceiling?: { readonly kind: Ceiling; readonly weight?: number } | undefined;
 }
 
 /** One layer; `what` is a stable id, its words are the reader's. */
 export interface DeadLayer extends Sourced {
-  readonly what: Covering | Deck | "underlayment";
+  readonly what: Covering | Deck | "underlayment" | `${Ceiling}-ceiling`;
   /** what it is made of, where the kind alone does not say it */
   readonly note?: Note;
 }
@@ -74,6 +79,13 @@ const UNDERLAYMENT: Sourced = {
   source: "ASTM D226 Type II, one layer of No.30 felt",
 };
 
+/** psf */
+const CEILING: Readonly<Record<Ceiling, Sourced & { readonly note: Note }>> = {
+  plaster: { value: 8, status: "memory", source: C31, note: "gypsum plaster on wood lath" },
+  plasterboard: { value: 2.75, status: "memory", source: C31, note: "gypsum board, 5/8 in" },
+  boards: { value: 2.25, status: "memory", source: C31, note: "boards, 3/4 in" },
+};
+
 /** psf per inch of thickness */
 const BOARDS = 3.0;
 const PANELS = 3.2;
@@ -87,7 +99,7 @@ const USUAL_PURLIN_SPACING = 24;
  * @returns psf of the sloped surface
  */
 export function roofDead(buildUp: RoofBuildUp): RoofDead {
-  const { covering, deck } = buildUp;
+  const { covering, deck, ceiling } = buildUp;
   const layers: DeadLayer[] = [];
   if (covering) {
     const weight = covering.weight === undefined ? COVERING[covering.kind] : given(covering.weight);
@@ -95,6 +107,10 @@ export function roofDead(buildUp: RoofBuildUp): RoofDead {
     if (deck && deck.kind !== "purlins") layers.push({ what: "underlayment", ...UNDERLAYMENT });
   }
   if (deck) layers.push(deckLayer(deck.kind, deck.thickness, deck.spacing));
+  if (ceiling) {
+    const weight = ceiling.weight === undefined ? CEILING[ceiling.kind] : given(ceiling.weight);
+    layers.push({ what: `${ceiling.kind}-ceiling`, ...weight });
+  }
   return {
     layers,
     total: layers.reduce((sum, layer) => sum + layer.value, 0),

@@ -1,9 +1,10 @@
 /** How far a timber may bend, by what it carries: shares of its span from the building code. */
+import type { CeilingKind } from "../frame/roof.ts";
 import type { Note } from "../note.ts";
 import type { Sourced } from "../sourced.ts";
 import type { DeflectionLimits } from "./deflection.ts";
 
-export type DeflectionUse = "floor" | "open-roof" | "ceiling" | "greenhouse";
+export type DeflectionUse = "floor" | "open-roof" | "ceiling" | "plaster" | "greenhouse";
 
 /** The limits of a use: span divisors of live, snow or wind load alone, and of all load with creep. */
 export interface DeflectionRule {
@@ -34,8 +35,9 @@ const RULES: Readonly<Record<DeflectionUse, DeflectionRule>> = {
     240,
     180,
     "roof members with a ceiling that is not plaster",
-    "the roof keeps warmth or cold in: a ceiling or lining that is not plaster is taken",
+    "a ceiling or lining that is not plaster",
   ),
+  plaster: row("plaster", 360, 240, "roof members with a plaster ceiling", "a plaster ceiling"),
   greenhouse: row(
     "greenhouse",
     180,
@@ -45,18 +47,37 @@ const RULES: Readonly<Record<DeflectionUse, DeflectionRule>> = {
   ),
 };
 
+/** A heated or cooled room is lined below its roof: the file does not say with what. */
+const TAKEN: DeflectionRule = {
+  ...RULES.ceiling,
+  note: "the roof keeps warmth or cold in: a ceiling or lining that is not plaster is taken",
+};
+
+const OF_CEILING: Readonly<Record<CeilingKind, DeflectionRule>> = {
+  plaster: RULES.plaster,
+  plasterboard: RULES.ceiling,
+  boards: RULES.ceiling,
+  none: { ...RULES["open-roof"], note: "no floor and no ceiling" },
+};
+
 /** How the roof is insulated, as the snow load asks for it. */
 type Thermal = "heated" | "cold-ventilated" | "open" | "freezer" | "greenhouse";
 
 /**
- * A roof over heated or cooled room is lined below, under the rafters or under its insulation: the file does not say with
- * what, so the limit of a lining that is not plaster is taken (common practice).
+ * A roof over heated or cooled room is lined below, under the rafters or under its insulation: where the file does not say
+ * with what, the limit of a lining that is not plaster is taken (common practice).
  * @param thermal undefined = the file does not say, as without snow
+ * @param ceiling undefined = the file does not say
  */
-export function deflectionRule(thermal: Thermal | undefined, floor: boolean): DeflectionRule {
+export function deflectionRule(
+  thermal: Thermal | undefined,
+  ceiling: CeilingKind | undefined,
+  floor: boolean,
+): DeflectionRule {
   if (floor) return RULES.floor;
+  if (ceiling !== undefined) return OF_CEILING[ceiling];
   if (thermal === "greenhouse") return RULES.greenhouse;
-  return thermal === undefined || thermal === "open" ? RULES["open-roof"] : RULES.ceiling;
+  return thermal === undefined || thermal === "open" ? RULES["open-roof"] : TAKEN;
 }
 
 /** A limit of deflection as the share of a length that it is. */

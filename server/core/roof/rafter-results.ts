@@ -66,7 +66,7 @@ function checkSlope(model: Model, roof: Roof, slope: RoofSlope): RafterResult | 
   if (density === undefined || species === undefined || !dead) return "wood-unknown";
   const live = roofLive(areaOf(slope), pitch);
   const nailed = roof.deck?.kind === "boards" || roof.deck?.kind === "panels";
-  const deflection = deflectionRule(frame.site.snow?.thermal, false);
+  const deflection = deflectionRule(frame.site.snow?.thermal, roof.ceiling?.kind, false);
   const input: RafterInput = {
     width: rafter.width,
     depth: rafter.depth,

@@ -55,7 +55,7 @@ export interface BasicLoads {
 /** Roof build-up over the rafters. */
 export function roofDeadOf(frame: Frame): RoofDead | undefined {
   if (!frame.roof) return undefined;
-  const { covering, deck } = frame.roof;
+  const { covering, deck, ceiling } = frame.roof;
   return roofDead({
     covering: covering && {
       kind: covering.kind,
@@ -66,6 +66,10 @@ export function roofDeadOf(frame: Frame): RoofDead | undefined {
       ...(deck.thickness === undefined ? {} : { thickness: inches(deck.thickness) }),
       ...(deck.spacing === undefined ? {} : { spacing: inches(deck.spacing) }),
     },
+    ceiling:
+      ceiling === undefined || ceiling.kind === "none"
+        ? undefined
+        : { kind: ceiling.kind, ...(ceiling.weight === undefined ? {} : { weight: ceiling.weight }) },
   });
 }
 

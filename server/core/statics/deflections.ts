@@ -172,6 +172,7 @@ export function deflectionPlans(
   plans: readonly MemberPlan[],
 ): DeflectionPlan[] {
   const floors = floorTimbers(model);
+  const { site, roof } = model.frame;
   return plans.flatMap((plan): DeflectionPlan[] => {
     if (plan.lengths.supports.length < 2) return [];
     const x = plan.elements.flatMap((element) => {
@@ -179,7 +180,7 @@ export function deflectionPlans(
       return piece ? PLACES.map((s) => piece.from + s * (piece.to - piece.from)) : [];
     });
     const stretches = stretchesOf(plan, x);
-    const rule = deflectionRule(model.frame.site.snow?.thermal, floors.has(plan.timber.id));
+    const rule = deflectionRule(site.snow?.thermal, roof?.ceiling?.kind, floors.has(plan.timber.id));
     return stretches.length > 0
       ? [
           {

@@ -296,6 +296,14 @@ describe("dead load of the build-up", () => {
     expect(dead.total).toBeCloseTo(4.26, 9);
     expect(dead.status).toBe("memory");
   });
+  it("hangs a ceiling under the rafters: plaster on wood lath 8 psf, ASCE 7 Table C3.1-1 (memory), or as stated", () => {
+    const build = { covering: undefined, deck: undefined };
+    expect(roofDead({ ...build, ceiling: { kind: "plaster" } }).total).toBe(8);
+    expect(roofDead({ ...build, ceiling: { kind: "plasterboard" } }).total).toBe(2.75);
+    expect(roofDead({ ...build, ceiling: { kind: "boards", weight: 4 } }).layers).toMatchObject([
+      { what: "boards-ceiling", value: 4, status: "given" },
+    ]);
+  });
   it("spreads purlins over their spacing: 2x4 flat at 24 in, 0.66 psf (derived)", () => {
     const dead = roofDead({ covering: { kind: "ribbed-steel" }, deck: { kind: "purlins" } });
     expect(dead.layers[1]!.value).toBeCloseTo(0.66, 2);
