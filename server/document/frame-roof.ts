@@ -79,7 +79,7 @@ function readRafters(at: Cursor): Rafters | undefined {
     seat: { path: seat.isMap ? seat.path : at.path, kind: "birds-mouth", seat: seat.at("length").size() },
     head: readHead(at.at("head")),
     overhang: overhang ?? { path: at.path, eave: fromInches(0), rake: undefined, high: fromInches(0) },
-    fasten: readFasteners(at.at("fasten")),
+    fasten: at.has("fasten") ? readFasteners(at.at("fasten")) : undefined,
   };
   const lost =
     at.isCut ||
@@ -113,6 +113,11 @@ const MOST_FASTENERS = 24;
 function readFasteners(at: Cursor): Rafters["fasten"] {
   const kind = at.at("kind").choice(["screws", "nails"]);
   const count = at.at("count").count(1, MOST_FASTENERS);
-  if (kind === undefined || count === undefined) return undefined;
-  return { path: at.path, kind, count, diameter: at.at("diameter").size(), length: at.at("length").size() };
+  const [diameter, length] = [at.at("diameter").size(), at.at("length").size()];
+  const lost =
+    kind === undefined ||
+    count === undefined ||
+    (at.has("diameter") && diameter === undefined) ||
+    (at.has("length") && length === undefined);
+  return lost ? "unread" : { path: at.path, kind, count, diameter, length };
 }

@@ -68,6 +68,7 @@ import { birdsMouthDeep } from "./roof/birds-mouth-deep.ts";
 import { coveringNeedsDeck } from "./roof/covering-needs-deck.ts";
 import { coveringTooFlat } from "./roof/covering-too-flat.ts";
 import { deckOverspanned } from "./roof/deck-overspanned.ts";
+import { rafterLifted } from "./roof/rafter-lifted.ts";
 import { rafterOverspanned } from "./roof/rafter-overspanned.ts";
 import { rakeOverhangLong } from "./roof/rake-overhang-long.ts";
 import { shedHighLower } from "./roof/shed-high-lower.ts";
@@ -148,6 +149,7 @@ export const CHECKS: readonly AnyCheck[] = [
   anyCheck(woodNearEarth),
   anyCheck(birdsMouthDeep),
   anyCheck(rafterOverspanned),
+  anyCheck(rafterLifted),
   anyCheck(deckOverspanned),
   anyCheck(rakeOverhangLong),
   anyCheck(shedHighLower),

@@ -44,6 +44,8 @@ export interface Roof {
               readonly diameter: Length | undefined;
               readonly length: Length | undefined;
             }
+          /** it is written, and a value of it cannot be read */
+          | "unread"
           | undefined;
       }
     | undefined;

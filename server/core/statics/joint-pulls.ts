@@ -9,7 +9,7 @@ import type { FrameResults, Pull } from "./frame-results.ts";
 export type Hold =
   /** its pegs, judged by the rules of pegged joinery */
   | { readonly kind: "pegs"; readonly pegs: PegJoint }
-  /** something holds, but no rule here tells how much: a dovetail, a pegged lap, wood without values */
+  /** something holds, but no rule here tells how much: a dovetail, a pegged lap, wood without values, no wood beside a peg */
   | { readonly kind: "unjudged" }
   /** what bears only when it is pushed */
   | { readonly kind: "nothing" };
@@ -29,7 +29,8 @@ function holdOf(joint: Joint, frame: FrameResults, pull: Pull): Hold {
   if (dovetail) return { kind: "unjudged" };
   if (!pegs) return { kind: "nothing" };
   const found = tenon && pegTension(joint, frame.model.frame, pull.duration);
-  return found ? { kind: "pegs", pegs: found } : { kind: "unjudged" };
+  // a mortise without walls has a finding of its own
+  return found && found.one.reference.value > 0 ? { kind: "pegs", pegs: found } : { kind: "unjudged" };
 }
 
 /** Timbers that only push in the analysis: what their ends show besides is their own weight. */

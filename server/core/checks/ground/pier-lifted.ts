@@ -3,6 +3,7 @@ import type { Pier } from "../../model/model.ts";
 import { caseWords } from "../../statics/case-words.ts";
 import type { FrameResults, PierReaction } from "../../statics/frame-results.ts";
 import { defineCheck, type Fix, type Found } from "../check.ts";
+import { lacksWeight } from "../loads/lacks-weight.ts";
 import type { Say } from "../say.ts";
 
 /** The pier is too light, or the post is not tied to it. */
@@ -93,7 +94,8 @@ export const pierLifted = defineCheck<"results", Data>({
   input: "results",
   ofTheWhole: true,
   *find({ frame }) {
-    if (!frame) return;
+    // without the weight of a timber nothing tells how much of the wind is left
+    if (!frame || lacksWeight(frame)) return;
     const { solution } = frame;
     for (const { pier, up } of frame.piers) {
       if (up.most < NOTHING) continue;

@@ -1,0 +1,180 @@
+import type { Joint } from "../../joinery/joint.ts";
+import {
+  type SeatHold,
+  type SizedFasteners,
+  screwsFor,
+  seatHold,
+  sizedFasteners,
+} from "../../roof/seat-fasteners.ts";
+import { caseWords } from "../../statics/case-words.ts";
+import type { FrameResults, Pull } from "../../statics/frame-results.ts";
+import { defineCheck } from "../check.ts";
+import { lacksWeight } from "../loads/lacks-weight.ts";
+import { overPercent } from "../members/use-words.ts";
+import type { Say } from "../say.ts";
+
+interface Data {
+  readonly joint: Joint;
+  readonly pull: Pull;
+  readonly solution: FrameResults["solution"];
+  /** pointer of the rafters, and of what fastens them where they are */
+  readonly rafters: string;
+  readonly written: string | undefined;
+  /** undefined = the file names none, or gives no size for them */
+  readonly hold: SeatHold | undefined;
+}
+
+/** Uplift below this is none, lb: less than a foot of rafter weighs. */
+const NOTHING = 5;
+
+const screws = ({ joint, pull }: Data, say: Say): SizedFasteners | undefined =>
+  screwsFor(joint, pull.most, pull.duration, say.metric);
+
+function helpWords(d: Data, say: Say): string {
+  const found = screws(d, say);
+  return found
+    ? say.text("{count} screws of {diameter}, {length} long, hold it.", {
+        count: found.count,
+        diameter: say.length(found.diameter),
+        length: say.length(found.length),
+      })
+    : say.text("Strap each rafter to the plate with steel rated for it.");
+}
+
+/** How what is there is counted. */
+function countedWords({ fasteners, held, toeNailed, wood }: SeatHold, say: Say): string {
+  if (held <= 0)
+    return say.text("they end in the rafter, which stands {wood} over the plate", { wood: say.length(wood) });
+  const values = { held: say.length(held), wood: say.length(wood) };
+  if (fasteners.kind === "screws")
+    return say.text("with {held} of thread in the plate below {wood} of rafter", values);
+  return toeNailed
+    ? say.text("driven on the slant, with {held} in the plate", values)
+    : say.text("with {held} in the plate below {wood} of rafter", values);
+}
+
+export const rafterLifted = defineCheck<"results", Data>({
+  meta: {
+    id: "rafter-lifted",
+    title: "Rafters that the wind lifts off",
+    level: "error",
+    area: "roof",
+    source: {
+      text: "NDS 12.2 withdrawal with C_D 1.6 of wind; screws as lag screws of their size, whose maker’s report governs",
+      status: "memory",
+    },
+    explanation: {
+      what: "Wind lifts a rafter off its plate with more than its screws or nails hold, or nothing is named that holds it.",
+      why: "An open roof is lifted from below and above at once; its own weight is not enough. Nails in green wood lose three quarters of their hold as it dries.",
+      formula:
+        "uplift of the seat ≤ n × W × C_D × C_M × C_tn; W = 1,800 G^1.5 D^0.75 lb per inch of thread in the plate (screws of 1/4 in and more), 1,380 G^2.5 D per inch of nail; thread as a lag screw of that length has it",
+      remedy:
+        "Name what holds each rafter: `fasten: {kind: screws, count: 2, diameter: 5/16 in, length: 10 in}`; take longer or more screws, so that more thread stands in the plate.",
+    },
+  },
+  input: "results",
+  ofTheWhole: true,
+  *find({ frame }) {
+    const rafters = frame?.model.frame.roof?.rafters;
+    // without the weight of a timber nothing tells how much of the wind is left
+    if (!frame || !rafters || lacksWeight(frame)) return;
+    const { fasten } = rafters;
+    if (fasten === "unread") return;
+    const own = new Set(frame.model.roof?.slopes.flatMap((s) => s.rafters.map(({ id }) => id)));
+    const sized = fasten && sizedFasteners(fasten);
+    for (const joint of frame.model.joints) {
+      if (joint.kind !== "birds-mouth" || !own.has(joint.of.id)) continue;
+      // only wind lifts, and all of it has one duration
+      const pull = frame.joints
+        .get(joint.id)
+        ?.pulls.reduce<Pull | undefined>(
+          (worst, p) => (worst && worst.most >= p.most ? worst : p),
+          undefined,
+        );
+      if (!pull || pull.most < NOTHING) continue;
+      const hold = sized && seatHold(joint, sized, pull.duration);
+      // wood without values has a finding of its own
+      if (sized && (!hold || hold.uplift.value >= pull.most)) continue;
+      yield {
+        path: fasten?.path ?? rafters.path,
+        onKey: true,
+        place: joint.id,
+        data: {
+          joint,
+          pull,
+          solution: frame.solution,
+          rafters: rafters.path,
+          written: fasten?.path,
+          hold,
+        },
+        value: pull.most,
+        limit: hold?.uplift.value ?? 0,
+        unit: "lb",
+        // equal pulls at mirrored places differ in the last digits
+        severity: Math.round(pull.most),
+      };
+    }
+  },
+  words: (d, say) => {
+    const values = {
+      joint: d.joint.id,
+      force: say.force(d.pull.most),
+      combination: caseWords(d.solution, d.pull.caseId, say),
+      help: helpWords(d, say),
+    };
+    if (!d.hold)
+      return d.written === undefined
+        ? say.text(
+            "Wind lifts {joint} with {force} under {combination}, and nothing is named that holds it down. {help}",
+            values,
+          )
+        : say.text(
+            "Wind lifts {joint} with {force} under {combination}; what holds it is named without a diameter and a length, and counts for nothing. {help}",
+            values,
+          );
+    const { fasteners, uplift } = d.hold;
+    const how = {
+      ...values,
+      count: fasteners.count,
+      diameter: say.length(fasteners.diameter),
+      counted: countedWords(d.hold, say),
+    };
+    if (uplift.value <= 0)
+      return say.text(
+        fasteners.kind === "screws"
+          ? "Wind lifts {joint} with {force} under {combination}, and its screws hold nothing: {count} of {diameter}, {counted}. {help}"
+          : "Wind lifts {joint} with {force} under {combination}, and its nails hold nothing: {count} of {diameter}, {counted}. {help}",
+        how,
+      );
+    return say.text(
+      fasteners.kind === "screws"
+        ? "Wind lifts {joint} with {force} under {combination}, more than the {limit} that its screws hold ({ratio}): {count} of {diameter}, {counted}. {help}"
+        : "Wind lifts {joint} with {force} under {combination}, more than the {limit} that its nails hold ({ratio}): {count} of {diameter}, {counted}. {help}",
+      {
+        ...how,
+        limit: say.force(uplift.value),
+        ratio: overPercent(d.pull.most / uplift.value, say),
+      },
+    );
+  },
+  fixes: (d, say) => {
+    const found = screws(d, say);
+    if (!found) return [];
+    const [diameter, length] = [say.length(found.diameter), say.length(found.length)];
+    const text = `{kind: screws, count: ${found.count}, diameter: ${diameter}, length: ${length}}`;
+    return [
+      {
+        title: say.text("Fasten each with {count} screws of {diameter}, {length} long", {
+          count: found.count,
+          diameter,
+          length,
+        }),
+        edits: [
+          d.written === undefined
+            ? { kind: "add", path: d.rafters, key: "fasten", text }
+            : { kind: "replace", path: d.written, text },
+        ],
+      },
+    ];
+  },
+});

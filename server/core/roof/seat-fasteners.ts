@@ -1,0 +1,117 @@
+/** What the screws or nails of a rafter's seat hold against wind that lifts it off its plate. */
+import { adjust, type FastenerMoisture, toeNail, wetWithdrawal } from "../fasteners/connection-factors.ts";
+import { nailWithdrawal, toeNailReach } from "../fasteners/nail.ts";
+import { structuralScrew } from "../fasteners/structural-screw.ts";
+import type { Roof } from "../frame/roof.ts";
+import type { Joint } from "../joinery/joint.ts";
+import type { Adjusted } from "../members/adjust.ts";
+import { inches } from "../quantity/length.ts";
+import type { Factor, Sourced } from "../sourced.ts";
+import { woodOf } from "../statics/timber-wood.ts";
+
+type Fasteners = Exclude<NonNullable<Roof["rafters"]>["fasten"], "unread" | undefined>;
+
+/** Fasteners with a size. */
+export interface SizedFasteners {
+  readonly kind: Fasteners["kind"];
+  readonly count: number;
+  /** in */
+  readonly diameter: number;
+  readonly length: number;
+}
+
+export interface SeatHold {
+  readonly fasteners: SizedFasteners;
+  /** in, of the rafter over its plate, plumb through the middle of the seat */
+  readonly wood: number;
+  /** in, of thread, or of the nail, in the plate */
+  readonly held: number;
+  /** nails too short for that wood go in from the side, on the slant */
+  readonly toeNailed: boolean;
+  /** all of them, lb, with C_D, C_M and C_tn */
+  readonly uplift: Adjusted;
+}
+
+/** @returns undefined where the file leaves out how thick or how long they are */
+export function sizedFasteners({ kind, count, diameter, length }: Fasteners): SizedFasteners | undefined {
+  if (diameter === undefined || length === undefined) return undefined;
+  return { kind, count, diameter: inches(diameter), length: inches(length) };
+}
+
+/** Nails that reach their rafter's plate have six diameters in it (NDS 12.1.6.5). */
+const LEAST_REACH = 6;
+
+/** Withdrawal of one, lb, with how much of it holds. */
+function withdrawalOf(
+  { kind, diameter, length }: SizedFasteners,
+  plate: number,
+  rafter: number,
+  wood: number,
+): { readonly one: Sourced; readonly held: number; readonly toeNailed: boolean } {
+  if (kind === "screws") {
+    const screw = structuralScrew({
+      diameter,
+      length,
+      main: { kind: "wood", G: plate, angle: 90 },
+      side: { kind: "wood", G: rafter, angle: 90, thickness: wood },
+    });
+    return { one: screw.W, held: screw.withdrawal.length, toeNailed: false };
+  }
+  const straight = length - wood;
+  const toeNailed = straight < LEAST_REACH * diameter;
+  const reach = toeNailed ? toeNailReach(length).reach : straight;
+  const { reference, length: held } = nailWithdrawal(plate, diameter, reach);
+  return { one: reference, held, toeNailed };
+}
+
+/**
+ * Withdrawal from the side grain of the plate, NDS 12.2. Screws stand plumb through the rafter; a head that pulls through
+ * is left out, since the file does not size it.
+ * @param duration C_D of the combination
+ * @returns undefined without a seat or without the woods' values
+ */
+export function seatHold(joint: Joint, fasteners: SizedFasteners, duration: Factor): SeatHold | undefined {
+  const { seat } = joint.sizes;
+  const [rafter, plate] = [woodOf(joint.of), woodOf(joint.into)];
+  if (!seat || !rafter || !plate) return undefined;
+  const wood = seat.heightAbovePlate + seat.plumb / 2;
+  const { one, held, toeNailed } = withdrawalOf(fasteners, plate.values.G.value, rafter.values.G.value, wood);
+  const moisture: FastenerMoisture = { placed: joint.into.class?.seasoning ?? "green", service: "dry" };
+  const all: Sourced = {
+    ...one,
+    value: fasteners.count * one.value,
+    source: `${fasteners.count} × ${one.source}`,
+  };
+  return {
+    fasteners,
+    wood,
+    held,
+    toeNailed,
+    uplift: adjust(all, [
+      duration,
+      wetWithdrawal(moisture, fasteners.kind === "nails" ? "nail" : "screw"),
+      ...(toeNailed ? [toeNail("withdrawal")] : []),
+    ]),
+  };
+}
+
+/** Screws on sale for this: in, and mm. */
+const SCREWS = { diameter: 5 / 16, lengths: [6, 8, 10, 12, 14] };
+const SCREWS_METRIC = { diameter: 8 / 25.4, lengths: [160, 200, 240, 280, 320].map((mm) => mm / 25.4) };
+const COUNTS = [2, 3, 4];
+
+/**
+ * @param force lb, that lifts the seat
+ * @returns the fewest and shortest screws that hold it, at least two; undefined where none does
+ */
+export function screwsFor(
+  joint: Joint,
+  force: number,
+  duration: Factor,
+  metric: boolean,
+): SizedFasteners | undefined {
+  const { diameter, lengths } = metric ? SCREWS_METRIC : SCREWS;
+  return COUNTS.flatMap((count) =>
+    lengths.map((length): SizedFasteners => ({ kind: "screws", count, diameter, length })),
+  ).find((each) => (seatHold(joint, each, duration)?.uplift.value ?? 0) >= force);
+}
