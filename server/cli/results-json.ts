@@ -1,6 +1,7 @@
 /** Everything that was computed of a frame, as plain data: the reports for programs carry it. Pounds, inches, psi. */
 import { noteWords } from "../core/checks/amount-words.ts";
 import type { Say } from "../core/checks/say.ts";
+import { pierHold } from "../core/ground/uplift.ts";
 import type { DeflectionShare } from "../core/members/deflection-limits.ts";
 import type { RafterUse } from "../core/members/rafter.ts";
 import type { Note } from "../core/note.ts";
@@ -10,6 +11,7 @@ import type { Factor, Sourced } from "../core/sourced.ts";
 import { appliedTotal, bearingReactions, reactionTotal } from "../core/statics/balance.ts";
 import { frameCaseWords } from "../core/statics/case-words.ts";
 import type { FrameResults, MemberResult, MemberUse } from "../core/statics/frame-results.ts";
+import { type JointHold, jointHolds } from "../core/statics/joint-holds.ts";
 import { loadDerivation, loadStandard } from "../core/statics/load-derivation.ts";
 import type { LoadLine, LoadPattern } from "../core/statics/load-lines.ts";
 import { roofAreas } from "../core/statics/load-path.ts";
@@ -181,6 +183,35 @@ function rafterOf(result: RafterResult, say: Say) {
   };
 }
 
+/** What pulls a joint most, and what it has to hold with: lb, with all factors. */
+function holdOf({ pull, by, capacity, factors, ratio }: JointHold, say: Say) {
+  return {
+    pull: figure(pull.most),
+    combination: pull.caseId,
+    by,
+    ...(capacity ? { capacity: sourcedOf(capacity) } : {}),
+    factors: factors.map((f) => factorOf(f, say)),
+    ...(ratio === undefined ? {} : { ...finite("ratio", ratio), passes: ratio <= 1 }),
+  };
+}
+
+function jointsOf(frame: FrameResults, say: Say) {
+  const holds = jointHolds(frame);
+  const byId = new Map(frame.model.joints.map((joint) => [joint.id, joint]));
+  return [...frame.joints.values()].map((j) => {
+    const joint = byId.get(j.joint);
+    const hold = joint && holds(joint);
+    return {
+      joint: j.joint,
+      tension: most(j.tension),
+      compression: most(j.compression),
+      along: most(j.alongGrain),
+      across: most(j.across),
+      ...(hold ? { hold: holdOf(hold, say) } : {}),
+    };
+  });
+}
+
 function frameOf(frame: FrameResults, say: Say) {
   const { solution, model } = frame;
   const standing = new Set(solution.hold.pieces.map(({ timber }) => timber.id));
@@ -196,18 +227,13 @@ function frameOf(frame: FrameResults, say: Say) {
     members: membersOf(frame, say),
     unchecked: frame.unchecked.map(({ id }) => id),
     floating: model.timbers.filter(({ id }) => !standing.has(id)).map(({ id }) => id),
-    joints: [...frame.joints.values()].map((j) => ({
-      joint: j.joint,
-      tension: most(j.tension),
-      compression: most(j.compression),
-      along: most(j.alongGrain),
-      across: most(j.across),
-    })),
+    joints: jointsOf(frame, say),
     piers: (hasForces(frame) ? frame.piers : []).map((p) => ({
       pier: p.pier.id,
       timber: p.pier.timber?.id ?? null,
       down: most(p.down),
       up: most(p.up),
+      weightHolds: figure(pierHold(p.pier, p.up.most).held),
       sideways: most(p.sideways),
     })),
     racking: frame.racking.map(({ toward, stands, moving }) => ({ toward, stands, moving })),

@@ -57,8 +57,23 @@ interface Results {
         readonly factors: readonly { readonly source: string }[];
       }[];
     }[];
-    readonly piers: readonly { readonly pier: string; readonly down: Most; readonly up: Most }[];
-    readonly joints: readonly { readonly joint: string; readonly tension: Most }[];
+    readonly piers: readonly {
+      readonly pier: string;
+      readonly down: Most;
+      readonly up: Most;
+      readonly weightHolds: number;
+    }[];
+    readonly joints: readonly {
+      readonly joint: string;
+      readonly tension: Most;
+      readonly hold?: {
+        readonly pull: number;
+        readonly by: string;
+        readonly capacity?: { readonly value: number };
+        readonly ratio?: number;
+        readonly passes?: boolean;
+      };
+    }[];
     readonly floating: readonly string[];
   } | null;
 }
@@ -103,6 +118,20 @@ describe.each(SAMPLES)("%s", (file) => {
     for (const { joint, tension } of frame?.joints ?? [])
       expect(tension.value === 0 || ids.has(tension.combination ?? ""), joint).toBe(true);
   });
+});
+
+test("what holds stands beside what pulls", () => {
+  const { frame } = forcesOf("samples/cider-press-pavilion.frame.yaml");
+  const holdOf = (id: string) => frame?.joints.find(({ joint }) => joint === id)?.hold;
+  const head = holdOf("post-head@A2");
+  expect(head).toMatchObject({ by: "pegs", passes: true });
+  // 2 × 415.5 lb × C_D 1.6 (TFEC 1, memory)
+  expect(head?.capacity?.value).toBeCloseTo(1329.3, 0);
+  expect(head?.ratio).toBeCloseTo((head?.pull ?? 0) / 1329.3, 3);
+  expect(holdOf("rafter-seat@A.5")).toMatchObject({ by: "screws", passes: true });
+  // knees only push here
+  expect(holdOf("brace-ends@A1-A2.foot")).toBeUndefined();
+  for (const pier of frame?.piers ?? []) expect(pier.weightHolds).toBeGreaterThan(pier.up.value);
 });
 
 test("rafters carry the whole roof, and what they rest on carries it again", () => {

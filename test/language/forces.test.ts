@@ -120,6 +120,23 @@ test("a joint's hover lists what it passes on", () => {
   expect(text).toContain(` ${Math.round(most).toLocaleString("en-US")} lb `);
 });
 
+test("a joint's hover tells what its pegs hold against what pulls them, at the place that is used most", () => {
+  const text = over(pavilion, "/joints/post-head");
+  // 2 × 415.5 lb × C_D 1.6 (TFEC 1, memory)
+  expect(text).toMatch(
+    /Pulls 1,\d{3} lb at post-head@[AB]2 \(0\.6 D \+ 0\.6 W \(wind toward .*\)\); pegs hold 1,329 lb: 0\.9\d\./,
+  );
+});
+
+test("a seat's hover tells what its screws hold", () => {
+  const text = over(pavilion, "/roof/rafters/seat");
+  expect(text).toMatch(/Pulls 185 lb at rafter-seat@A\.5 .*; screws hold 1,381 lb: 0\.13\./);
+});
+
+test("a pier's hover tells what its weight holds", () => {
+  expect(over(pavilion, "/piers/all")).toMatch(/\| 0\.6 of its weight \|/);
+});
+
 test("a pier's hover lists its reactions, each with its combination", () => {
   const text = over(pavilion, "/piers/all");
   expect(text.match(/^\| [AB][123] +\| [\d,]+ lb, D .*\|$/gm)).toHaveLength(6);

@@ -3,7 +3,7 @@ import type { Pier } from "../model/model.ts";
 import { concreteWeight, roundArea, tubeVolume } from "./concrete.ts";
 
 /** Share of the dead load that counts against uplift (ASCE 7 section 2.4, combination 0.6 D + 0.6 W; memory). */
-export const DEAD_SHARE = 0.6;
+const DEAD_SHARE = 0.6;
 
 export interface UpliftHold {
   /** weight of the pier, lb */
@@ -30,7 +30,7 @@ export function upliftHold(diameter: number, height: number, dead: number, uplif
 }
 
 /** Plan area of a pier above its footing, ft². */
-export function shaftArea({ entry, diameter }: Pier): number {
+function shaftArea({ entry, diameter }: Pier): number {
   return entry.kind === "pad" ? (diameter / 12) ** 2 : roundArea(diameter);
 }
 

@@ -3,8 +3,11 @@ import type { Say } from "../../core/checks/say.ts";
 import type { Joint } from "../../core/joinery/joint.ts";
 import { caseWords } from "../../core/statics/case-words.ts";
 import type { FrameResults, JointForce } from "../../core/statics/frame-results.ts";
-import { table } from "./table.ts";
+import { type JointHold, jointHolds } from "../../core/statics/joint-holds.ts";
+import { FRICTION } from "../../core/statics/joint-pulls.ts";
+import { escapeMarkdown, table } from "./table.ts";
 import { unsolvedWords } from "./unsolved.ts";
+import { ratioText } from "./use-words.ts";
 
 const KINDS = [
   ["tension", "pulls out"],
@@ -42,5 +45,44 @@ export function jointForceTable(joints: readonly Joint[], frame: FrameResults, s
     ...(joints.length > 1 ? [say.text("at")] : []),
     say.text("under"),
   ];
-  return [table(columns, rows), ...unsolved];
+  return [table(columns, rows), ...holdWords(joints, frame, say), ...unsolved];
+}
+
+const BY: Readonly<Record<JointHold["by"], string>> = {
+  pegs: "pegs hold {capacity}: {ratio}",
+  screws: "screws hold {capacity}: {ratio}",
+  nails: "nails hold {capacity}: {ratio}",
+  nothing: "nothing in it holds",
+  unjudged: "how much it holds is not checked",
+};
+
+/** How hard a hold is used: what holds nothing comes before what nobody can tell. */
+const use = ({ by, ratio, pull }: JointHold): number =>
+  ratio ?? (by === "nothing" && pull.most >= FRICTION ? Number.POSITIVE_INFINITY : 0);
+
+/** `Pulls 310 lb (0.6 D + 0.6 W); pegs hold 1,240 lb: 0.25`, at the place that is used most. */
+function holdWords(joints: readonly Joint[], frame: FrameResults, say: Say): string[] {
+  const holdOf = jointHolds(frame);
+  const worst = joints
+    .flatMap((joint) => holdOf(joint) ?? [])
+    .reduce<JointHold | undefined>((most, one) => (most && use(most) >= use(one) ? most : one), undefined);
+  if (!worst) return [];
+  const { pull, by, capacity, ratio, joint } = worst;
+  const holds = say.text(BY[by], {
+    capacity: say.force(capacity?.value ?? 0),
+    ratio: ratioText(ratio ?? 0, say),
+  });
+  return [
+    say.text(
+      joints.length > 1
+        ? "Pulls {force} at {joint} ({combination}); {holds}."
+        : "Pulls {force} ({combination}); {holds}.",
+      {
+        force: say.force(pull.most),
+        joint: escapeMarkdown(joint.id),
+        combination: caseWords(frame.solution, pull.caseId, say),
+        holds,
+      },
+    ),
+  ];
 }

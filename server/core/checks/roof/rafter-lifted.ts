@@ -8,6 +8,7 @@ import {
 } from "../../roof/seat-fasteners.ts";
 import { caseWords } from "../../statics/case-words.ts";
 import type { FrameResults, Pull } from "../../statics/frame-results.ts";
+import { seatPull } from "../../statics/joint-holds.ts";
 import { defineCheck } from "../check.ts";
 import { lacksWeight } from "../loads/lacks-weight.ts";
 import { overPercent } from "../members/use-words.ts";
@@ -84,13 +85,7 @@ export const rafterLifted = defineCheck<"results", Data>({
     const sized = fasten && sizedFasteners(fasten);
     for (const joint of frame.model.joints) {
       if (joint.kind !== "birds-mouth" || !own.has(joint.of.id)) continue;
-      // only wind lifts, and all of it has one duration
-      const pull = frame.joints
-        .get(joint.id)
-        ?.pulls.reduce<Pull | undefined>(
-          (worst, p) => (worst && worst.most >= p.most ? worst : p),
-          undefined,
-        );
+      const pull = seatPull(frame, joint);
       if (!pull || pull.most < NOTHING) continue;
       const hold = sized && seatHold(joint, sized, pull.duration);
       // wood without values has a finding of its own
