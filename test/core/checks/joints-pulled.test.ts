@@ -121,3 +121,14 @@ test("peg-overloaded: a tenon that shears out behind its pegs is told as such", 
   );
   expect(found?.fixes()).toEqual([]);
 });
+
+test("joint-pulled: a joist in pockets is a warning, since others may take over from it", () => {
+  const text = ROOFED.replace(
+    "joints:\n",
+    "  joist: {kind: joist, section: 4x6, between: [plate@A, plate@B], from: 2 ft, to: 7 ft, count: 3}\njoints:\n  joist-end: {kind: pocket, of: joist, into: plate}\n",
+  );
+  const found = findingsOf(text, true).filter(({ finding }) => finding.check === "joint-pulled");
+  expect(found.map(({ finding }) => finding.level)).toEqual(["warning"]);
+  expect(found[0]?.finding.path).toBe("/joints/joist-end");
+  expect(found[0]?.finding.places).toHaveLength(6);
+});

@@ -1,4 +1,4 @@
-import type { JointKindName } from "../../frame/frame.ts";
+import type { JointKindName, MemberKind } from "../../frame/frame.ts";
 import { caseWords } from "../../statics/case-words.ts";
 import type { FrameResults } from "../../statics/frame-results.ts";
 import { FRICTION, type JointPull, jointPulls } from "../../statics/joint-pulls.ts";
@@ -20,6 +20,9 @@ const PEGGED: ReadonlySet<JointKindName> = new Set([
   "corner-half-lap",
   "half-lap-scarf",
 ]);
+
+/** Sticks of a row: when one lets go, what is stiffer beside it may take over, which the analysis does not try. */
+const IN_ROWS: ReadonlySet<MemberKind> = new Set(["joist", "purlin"]);
 
 /** Pegs of a tenon, as of one whose file says nothing of them. */
 const USUAL = 2;
@@ -52,7 +55,7 @@ export const jointPulled = defineCheck<"results", Data>({
       status: "common-practice",
     },
     explanation: {
-      what: "Under some combination of loads the timber is pulled out of the other, and the joint is of a kind that only bears: a tenon without pegs, a housing, a pocket, a lap without pegs.",
+      what: "Under some combination of loads the timber is pulled out of the other, and the joint is of a kind that only bears: a tenon without pegs, a housing, a pocket, a lap without pegs. A warning for joists and purlins: where one lets go, other timbers may take over.",
       why: "It opens, and what the joint tied together comes apart. The analysis counts on it being closed, so the other forces are not right either.",
       formula:
         "net pull along the timber, the worst of all combinations, wind that lifts with 0.6 of the dead load among them",
@@ -71,6 +74,7 @@ export const jointPulled = defineCheck<"results", Data>({
       yield {
         ...pegsPath(joint),
         place: joint.id,
+        ...(IN_ROWS.has(joint.of.kind) ? { level: "warning" as const } : {}),
         data: { pull, solution: frame.solution },
         value: pull.most,
         limit: FRICTION,
