@@ -111,6 +111,19 @@ findingsFixture(
 );
 
 findingsFixture(
+  "tenon-long: where the wood is an inch thick, no length is proposed",
+  gate({
+    joints: `
+      joints:
+        head: {kind: mortise-and-tenon, of: post, into: plate, housing: 7 in, tenon: {thickness: 2 in, length: 3 in}}
+      #                                                                 ^^^^ housing-deep: half
+      # ^^^^ pegs-crowded: splits out
+      #                                                                                                        ^^^^ error tenon-long: No blind tenon has room there: make it a through tenon, or take thicker wood for plate@A
+    `,
+  }),
+);
+
+findingsFixture(
   "tenon-long: with an inch behind it, and as a through tenon, it is silent",
   gate({
     joints: `

@@ -54,7 +54,9 @@ export const tenonLong = defineCheck<"model", Data>({
   words: (d, say) =>
     say.text(
       d.pierces
-        ? "The tenon at {joint} is {length} long, and {into} has {wood} of wood there: it comes out on the far side. Shorten it to {room}, or make it a through tenon."
+        ? d.room > 0
+          ? "The tenon at {joint} is {length} long, and {into} has {wood} of wood there: it comes out on the far side. Shorten it to {room}, or make it a through tenon."
+          : "The tenon at {joint} is {length} long, and {into} has {wood} of wood there: it comes out on the far side. No blind tenon has room there: make it a through tenon, or take thicker wood for {into}."
         : "The tenon at {joint} is {length} long, and {into} has room for {room}: what is left behind it breaks out or another tenon is in the way. Shorten it to {room}.",
       {
         joint: d.joint,
