@@ -22,11 +22,25 @@ export function axialOnly(timber: Timber): boolean {
   return timber.kind === "brace" || (timber.kind === "strut" && Math.abs(timber.axis[2]) < 0.98);
 }
 
-/** Turns set free at the end of the joined timber. */
-export function releases(joint: Joint): readonly Motion[] {
+/**
+ * The pocket that a joist may slide out of: it only rests there, so that it ties nothing together. What pushes on it is
+ * left to the rest of the frame too, which is on the safe side. One end stays held, or the joist would drift.
+ */
+export function slidesIn(
+  timber: Timber,
+  foot: Joint | undefined,
+  head: Joint | undefined,
+): Joint | undefined {
+  if (timber.kind !== "joist" || !foot || !head) return undefined;
+  return [head, foot].find((j) => j.kind === "pocket");
+}
+
+/** Motions set free at the end of the joined timber. */
+export function releases(joint: Joint, slides: boolean): readonly Motion[] {
   const { of, into, end } = joint;
   const upright = Math.abs(of.axis[2]) > 0.7;
   const holdsAbove =
     upright && end === "head" && Math.abs(into.axis[2]) < 0.5 && joint.kind === "mortise-and-tenon";
-  return holdsAbove ? [turnAbout(of, joint.face.across)] : PINNED;
+  const turns = holdsAbove ? [turnAbout(of, joint.face.across)] : PINNED;
+  return slides ? ["ux", ...turns] : turns;
 }

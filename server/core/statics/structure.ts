@@ -3,7 +3,7 @@ import type { FrameElement, FrameLink, FrameNode, FrameSupport, Structure } from
 import type { Joint } from "../joinery/joint.ts";
 import type { Model, Timber } from "../model/model.ts";
 import { add, length, scale, type Vec3 } from "../model/vec.ts";
-import { axialOnly, releases } from "./connection.ts";
+import { axialOnly, releases, slidesIn } from "./connection.ts";
 import { rectangleSection } from "./rectangle.ts";
 import { deckLinks } from "./roof-plane.ts";
 import { type Piece, type Skeleton, skeletonOf, type Tie } from "./skeleton.ts";
@@ -50,7 +50,12 @@ const RIGID = 2e7;
 const NO_ARM = 1e-9;
 const arm = (v: Vec3): Vec3 | undefined => (length(v) > NO_ARM ? v : undefined);
 
-function elementOf(piece: Piece, index: number, options: StructureOptions): FrameElement {
+function elementOf(
+  piece: Piece,
+  index: number,
+  options: StructureOptions,
+  sliding: ReadonlySet<Joint>,
+): FrameElement {
   const { timber } = piece;
   const section = rectangleSection(timber.width, timber.depth);
   const E = options.modulus(timber);
@@ -70,8 +75,8 @@ function elementOf(piece: Piece, index: number, options: StructureOptions): Fram
     G: E / SHEAR_RATIO,
     ...section,
     ydir: timber.depthDir,
-    ...(piece.jointI && !bar ? { releaseI: releases(piece.jointI) } : {}),
-    ...(piece.jointJ && !bar ? { releaseJ: releases(piece.jointJ) } : {}),
+    ...(piece.jointI && !bar ? { releaseI: releases(piece.jointI, sliding.has(piece.jointI)) } : {}),
+    ...(piece.jointJ && !bar ? { releaseJ: releases(piece.jointJ, sliding.has(piece.jointJ)) } : {}),
     ...(springI === undefined ? {} : { endSpringI: { ux: springI } }),
     ...(springJ === undefined ? {} : { endSpringJ: { ux: springJ } }),
     ...(bar ? { axialOnly: true } : {}),
@@ -156,6 +161,16 @@ function supportsOf(skeleton: Skeleton): FrameSupport[] {
 /** A stick too short to be an element would only make the matrix sick; its two ends are one node anyway. */
 const SHORTEST = 1 / 16;
 
+/** Joints of joists' ends that hold nothing along the joist. */
+function slidingJoints({ piecesOf }: Skeleton): ReadonlySet<Joint> {
+  return new Set(
+    [...piecesOf.values()].flatMap((pieces) => {
+      const [first, last] = [pieces[0], pieces.at(-1)];
+      return (first && last && slidesIn(first.timber, first.jointI, last.jointJ)) ?? [];
+    }),
+  );
+}
+
 type Sticks = Pick<FrameStructure, "pieces" | "elementsOf" | "timberOf"> &
   Pick<Structure, "nodes" | "elements">;
 
@@ -165,12 +180,13 @@ function sticksOf(skeleton: Skeleton, options: StructureOptions): Sticks {
     return { id: owner ? `${owner.timber.id}:${owner.at.toFixed(2)}` : String(i), at };
   });
   const pieces = skeleton.pieces.filter((p) => Math.abs(p.to - p.from) > SHORTEST && p.i.node !== p.j.node);
+  const sliding = slidingJoints(skeleton);
   const elementsOf = new Map<string, number[]>();
   const elements = pieces.map((piece, index) => {
     const own = elementsOf.get(piece.timber.id) ?? [];
     own.push(index);
     elementsOf.set(piece.timber.id, own);
-    return elementOf(piece, own.length - 1, options);
+    return elementOf(piece, own.length - 1, options, sliding);
   });
   const timberOf = new Map(
     elements.flatMap(({ id }, k) => {

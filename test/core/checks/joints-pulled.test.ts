@@ -1,5 +1,6 @@
 /** Joints that the frame pulls apart, and what holds them. Forces by statics (derived), pegs by TFEC 1 (memory). */
 import { expect, test } from "vitest";
+import { createFrameService } from "../../../server/language/frame-service.ts";
 import { expectFindings, findingsFixture } from "../../fixtures.ts";
 import { ROOFED, under } from "../../roofed-shed.ts";
 import { SHED } from "../../shed.ts";
@@ -122,13 +123,31 @@ test("peg-overloaded: a tenon that shears out behind its pegs is told as such", 
   expect(found?.fixes()).toEqual([]);
 });
 
-test("joint-pulled: a joist in pockets is a warning, since others may take over from it", () => {
-  const text = ROOFED.replace(
+const joists = (kind: string): string =>
+  ROOFED.replace(
     "joints:\n",
-    "  joist: {kind: joist, section: 4x6, between: [plate@A, plate@B], from: 2 ft, to: 7 ft, count: 3}\njoints:\n  joist-end: {kind: pocket, of: joist, into: plate}\n",
+    `  joist: {kind: joist, section: 4x6, between: [plate@A, plate@B], from: 2 ft, to: 7 ft, count: 3}\njoints:\n  joist-end: {kind: ${kind}, of: joist, into: plate}\n`,
   );
-  const found = findingsOf(text, true).filter(({ finding }) => finding.check === "joint-pulled");
+const pulled = (text: string) =>
+  findingsOf(text, true).filter(({ finding }) => finding.check === "joint-pulled");
+
+test("joint-pulled: a joist in housings is a warning, since others may take over from it", () => {
+  const found = pulled(joists("housed"));
   expect(found.map(({ finding }) => finding.level)).toEqual(["warning"]);
   expect(found[0]?.finding.path).toBe("/joints/joist-end");
   expect(found[0]?.finding.places).toHaveLength(6);
+});
+
+test("a joist in pockets ties nothing together: the frame stands without its pull, and the ties take all of it", () => {
+  expect(pulled(joists("pocket"))).toEqual([]);
+  const tension = (text: string, joint: string): number => {
+    const joints = createFrameService().open("file:///a", 1, text).evaluation?.results.frame?.joints;
+    const force = joints?.get(joint);
+    if (!force) throw new Error([...(joints?.keys() ?? [])].join(", "));
+    return force.tension.most;
+  };
+  const [pocket, housed] = [joists("pocket"), joists("housed")];
+  expect(tension(pocket, "joist-end@A.foot.2")).toBeLessThan(1);
+  expect(tension(housed, "joist-end@A.foot.2")).toBeGreaterThan(50);
+  expect(tension(pocket, "tie-end@A1")).toBeGreaterThan(tension(housed, "tie-end@A1"));
 });
