@@ -254,8 +254,9 @@ function upAndDownGap(timber: Timber, supports: readonly Support[]): BucklingLen
   );
 }
 
-/** Boards or panels nailed to the roof's rafters, or to its purlins, hold their upper edges. */
+/** Boards or panels nailed to the roof's rafters, to its purlins, or to a floor's joists hold their upper edges. */
 function isDecked(model: Model, timber: Timber): boolean {
+  if (model.frame.floors.some((f) => f.deck && f.on?.text === timber.member)) return true;
   const deck = model.frame.roof?.deck?.kind;
   if (deck !== "boards" && deck !== "panels") return false;
   const slopes = model.roof?.slopes ?? [];

@@ -301,3 +301,10 @@ test("use grows with load: twice the snow, no ratio falls [derived]", () => {
       expect(more, `${u.what} of ${id}`).toBeGreaterThan(u.ratio - 1e-6);
     }
 });
+
+test("boards laid on a floor's joists hold their upper edges: C_L is 1, as NDS 3.3.3.3 has it [published]", () => {
+  const open = checked(loft("2x8"));
+  const laid = checked(loft("2x8", "30 psf, deck: {kind: boards, thickness: 1 in}"));
+  expect(factor(use(open, "joist.2", "bending"), "C_L")).toBeLessThan(1);
+  expect(factor(use(laid, "joist.2", "bending"), "C_L")).toBe(1);
+});
