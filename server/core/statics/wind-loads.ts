@@ -12,13 +12,14 @@ import {
   type WindDirection,
   windCases,
 } from "../loads/wind-cases.ts";
+import type { Interval } from "../model/box.ts";
 import { gridLines } from "../model/grid.ts";
 import type { Model, RoofSlope, Timber } from "../model/model.ts";
 import { cross, dot, length, scale, unit, type Vec3 } from "../model/vec.ts";
 import { inches } from "../quantity/length.ts";
 import type { BasicLoad } from "./basic-loads.ts";
 import { enclosureOfFrame, type FrameEnclosure } from "./enclosure.ts";
-import { type LineLoad, ridgeLine, type Strip, squareToSlope, totalOf } from "./line-loads.ts";
+import { common, type LineLoad, ridgeLine, type Strip, squareToSlope, totalOf } from "./line-loads.ts";
 import { onFace, topOf, type WallFace } from "./wall-faces.ts";
 
 const TOWARD: Readonly<Record<WindDirection, Vec3>> = {
@@ -57,25 +58,33 @@ function planeOf(slope: RoofSlope, middle: number | undefined): RoofPlane {
   };
 }
 
-/** Part of a rafter that a strip of pressure covers: axial positions, or nothing. */
+/** Roof that a strip of pressure presses on one timber: width, and axial positions. */
+interface Covered {
+  readonly width: number;
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Of what a timber carries, the share under a strip of pressure: it may end between two timbers. */
 function covered(
   strip: Strip,
   pressure: PlanePressure,
   toward: WindDirection,
   slopes: readonly RoofSlope[],
   middle: number | undefined,
-): readonly [number, number] | undefined {
+): Covered | undefined {
   const { slope, timber } = strip;
+  const isPurlin = timber.kind === "purlin";
   const [low, high] = [pressure.from * 12, pressure.to * 12];
+  const of = (width: number, from: number, to: number): Covered | undefined =>
+    width > 1e-6 && to - from > 1e-6 ? { width, from, to } : undefined;
   if (toward === "+x" || toward === "-x") {
-    const at = timber.kind === "purlin" ? undefined : timber.origin[0];
     const [a, b] =
       toward === "+x"
         ? [slope.deckFrom + low, slope.deckFrom + high]
         : [slope.deckTo - high, slope.deckTo - low];
-    if (at !== undefined) return at >= a - 1e-6 && at < b - 1e-6 ? [0, strip.to] : undefined;
-    const [from, to] = [Math.max(0, a - timber.origin[0]), Math.min(timber.span, b - timber.origin[0])];
-    return to > from ? [from, to] : undefined;
+    if (!isPurlin) return of(common(strip.reach, [a, b]), 0, strip.to);
+    return of(strip.width, Math.max(0, a - timber.origin[0]), Math.min(timber.span, b - timber.origin[0]));
   }
   const ends = slopes.flatMap((s) => {
     const r = reachOf(s, middle);
@@ -83,16 +92,18 @@ function covered(
   });
   const edge = toward === "+y" ? Math.min(...ends) : Math.max(...ends);
   const sign = toward === "+y" ? 1 : -1;
-  const [y0, y1] = [edge + sign * low, edge + sign * high].sort((p, q) => p - q) as [number, number];
-  if (timber.kind === "purlin")
-    return timber.origin[1] >= y0 && timber.origin[1] < y1 ? [0, timber.span] : undefined;
-  const per = timber.axis[1];
-  const at = [(y0 - timber.origin[1]) / per, (y1 - timber.origin[1]) / per].sort((p, q) => p - q) as [
-    number,
-    number,
-  ];
-  const [from, to] = [Math.max(0, at[0]), Math.min(strip.to, at[1])];
-  return to - from > 1e-6 ? [from, to] : undefined;
+  const ys = [edge + sign * low, edge + sign * high] as const;
+  const between = (place: (y: number) => number): Interval => {
+    const [a, b] = ys.map(place) as [number, number];
+    return a < b ? [a, b] : [b, a];
+  };
+  if (isPurlin) {
+    const up = (risesToPlus(slope) ? 1 : -1) / Math.cos(slope.angle);
+    const reach = between((y) => (y - slope.plane.point[1]) * up);
+    return of(common(strip.reach, reach), 0, timber.span);
+  }
+  const at = between((y) => (y - timber.origin[1]) / timber.axis[1]);
+  return of(strip.width, Math.max(0, at[0]), Math.min(strip.to, at[1]));
 }
 
 function roofWind(
@@ -106,7 +117,7 @@ function roofWind(
       .filter((s) => s.slope.wall === pressure.plane)
       .flatMap((strip) => {
         const part = covered(strip, pressure, c.toward, slopes, middle);
-        return part ? [squareToSlope(strip, pressure.psf, part[0], part[1])] : [];
+        return part ? [squareToSlope({ ...strip, width: part.width }, pressure.psf, part.from, part.to)] : [];
       }),
   );
 }

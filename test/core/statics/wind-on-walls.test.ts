@@ -135,12 +135,9 @@ describe("a roof that stands out at its ends", () => {
       const rafters = new Set(own.map((s) => s.timber.id));
       const down = -totalOf(load.loads.filter((l) => rafters.has(l.timber.id)))[2];
       const plane = found.roof.filter((p) => p.plane === "A");
-      // each rafter takes the strip of pressure it lies in, on the level projection of what it carries
-      const level = own.reduce((sum, { timber, slope, width, to }) => {
-        const at = (timber.origin[0] - slope.deckFrom) / 12;
-        const psf = plane.find((p) => at >= p.from && at < p.to)!.psf;
-        return sum + (psf * width * to * Math.cos(slope.angle)) / 144;
-      }, 0);
+      // the rafters together take every strip of pressure whole, on the level projection
+      const run = (own[0]!.to * Math.cos(own[0]!.slope.angle)) / 12;
+      const level = plane.reduce((sum, { psf, from, to }) => sum + psf * (to - from) * run, 0);
       const change = found.windwardOverhang! - plane[0]!.psf;
       expect(change).toBeCloseTo(-0.8 * QG + QI, 9);
       expect(down - level).toBeCloseTo((change * rake * 6 * 12) / 144, 0);
@@ -216,4 +213,23 @@ describe("what pushes is what holds", () => {
       }
     },
   );
+});
+
+describe("wind along the ridge of the pavilion: 16 ft by 20 ft of level roof", () => {
+  const text = readFileSync(
+    new URL("../../../samples/cider-press-pavilion.frame.yaml", import.meta.url),
+    "utf8",
+  );
+  const { all } = loadsOf(text);
+
+  // -0.8 and 0.8 up to a mean height of 12.22 ft from the edge, -0.6 and 0.5 beyond, × q G = 21.15 psf × 0.85
+  it.each([
+    ["+x", "A", 16 * (12.224 * 14.38 + 7.776 * 10.79)],
+    ["-x", "A", 16 * (12.224 * 14.38 + 7.776 * 10.79)],
+    ["+x", "B", -16 * (12.224 * 14.38 + 7.776 * 8.99)],
+    ["-x", "B", -16 * (12.224 * 14.38 + 7.776 * 8.99)],
+  ])("%s, case %s: no pressure is lost between two rafters (derived)", (toward, figure, up) => {
+    const wind = all.find((l) => l.id === `W/${toward}/${figure}`)!;
+    expect(totalOf(wind.loads)[2] / up).toBeCloseTo(1, 2);
+  });
 });
