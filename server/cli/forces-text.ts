@@ -30,6 +30,7 @@ export function forcesText(frame: FrameResults, say: Say): string {
   const number = numbersOf(frame);
   return [
     ...loads(frame, say),
+    ...absent(frame, say),
     `Load combinations (${force}; x along the walls, y across, z up)`,
     combinations(frame, number, say),
     ...woods(frame, say),
@@ -50,6 +51,19 @@ function loads({ model, solution }: FrameResults, say: Say): string[] {
     const { title, lines, caption, patterns } = loadTables(section, standard, say);
     return [title, textTable(lines), ...(patterns.length > 0 ? [caption, textTable(patterns)] : [])];
   });
+}
+
+/** What does not act since the file gives none, so that nobody takes its silence for shelter. */
+function absent({ model, solution }: FrameResults, say: Say): string[] {
+  const acts = new Set(solution.loads.all.map(({ kind }) => kind));
+  return [
+    ...(acts.has("W")
+      ? []
+      : [say.text("No wind acts on this frame: the file gives none, or not all of it.")]),
+    ...(acts.has("S") || !model.frame.roof
+      ? []
+      : [say.text("No snow lies on this roof: the file gives none, or not all of it.")]),
+  ];
 }
 
 /** Each wood once, so that nobody takes a remembered value for a printed one. */

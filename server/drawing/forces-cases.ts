@@ -1,5 +1,6 @@
 /** Which layers of forces there are, and which load combinations they are offered for. */
 import type { Say } from "../core/checks/say.ts";
+import { isBalancedSnow } from "../core/statics/basic-loads.ts";
 import { frameCaseWords } from "../core/statics/case-words.ts";
 import type { FrameCase } from "../core/statics/combine.ts";
 import type { FrameResults } from "../core/statics/frame-results.ts";
@@ -45,7 +46,7 @@ export function layersOf(say: Say): Choice[] {
 
 /** Dead load with all of the balanced snow: what people picture as the loaded roof. */
 function isUsual({ combination, parts }: FrameCase): boolean {
-  return combination.number === 3 && parts.some(({ load }) => load.id === "S/balanced");
+  return combination.number === 3 && parts.some(({ load }) => isBalancedSnow(load));
 }
 
 /** Ids of the combinations that decide some timber's size, the one that uses its timber most first. */

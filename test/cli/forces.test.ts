@@ -203,6 +203,19 @@ test("tables for people", () => {
   expect(metric).toMatch(/^ {2}post@A1 .* [\d.]+ k?N·m$/m);
 });
 
+test("what does not act is said", () => {
+  const pavilion = readFileSync("samples/cider-press-pavilion.frame.yaml", "utf8");
+  const told = (text: string): RegExpMatchArray | null =>
+    call(["forces", "-"], text).out.match(/^No (wind|snow) .*$/gm);
+  expect(told(pavilion)).toBeNull();
+  expect(told(readFileSync("samples/garden-arch.frame.yaml", "utf8"))).toEqual([
+    "No wind acts on this frame: the file gives none, or not all of it.",
+  ]);
+  expect(told(pavilion.replace(/^ {2}snow: .*$/m, ""))).toEqual([
+    "No snow lies on this roof: the file gives none, or not all of it.",
+  ]);
+});
+
 test.each(["forces", "model"])("%s of a file that gives no frame, in words", (command) => {
   const { code, out, err } = call([command, "-"], "frame: nothing\n");
   expect([code, out]).toEqual([1, ""]);

@@ -36,14 +36,17 @@ export function durationFactor(kind: LoadKind): Factor {
   return { symbol: "C_D", source: "NDS Table 2.3.2", ...DURATION[kind] };
 }
 
-const ROOF_LOADS = ["Lr", "S", "R"] as const;
+export const ROOF_LOADS = ["Lr", "S", "R"] as const;
 
-/** @returns every combination of the edition, in the order of the standard; a choice of roof load makes three */
-export function asdCombinations(edition: Edition): readonly Combination[] {
+/**
+ * @param roofed some roof load acts; without one 3 and 4 say no more than 1 and 2, and 6 is D + 0.75 L + 0.45 W
+ * @returns every combination of the edition, in the order of the standard; a choice of roof load makes three
+ */
+export function asdCombinations(edition: Edition, roofed = true): readonly Combination[] {
   const snow = edition === "asce-7-22" ? 0.7 : 1;
   const seen: ValueStatus = edition === "asce-7-22" ? "memory" : "published";
   const roof = (number: number, share: number, others: Partial<Record<LoadKind, number>>) =>
-    ROOF_LOADS.map((kind) =>
+    (roofed ? ROOF_LOADS : []).map((kind) =>
       combine(
         number,
         `${number}-${kind}`,
@@ -58,6 +61,7 @@ export function asdCombinations(edition: Edition): readonly Combination[] {
     ...roof(4, 0.75, { D: 1, L: 0.75 }),
     combine(5, "5", { D: 1, W: 0.6 }, seen),
     ...roof(6, 0.75, { D: 1, L: 0.75, W: 0.45 }),
+    ...(roofed ? [] : [combine(6, "6", { D: 1, L: 0.75, W: 0.45 }, seen)]),
     combine(7, "7", { D: 0.6, W: 0.6 }, seen),
   ];
 }

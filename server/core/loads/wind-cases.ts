@@ -75,6 +75,10 @@ export interface WindCase {
   /** `+y/A`: direction, then the load case of the figure */
   readonly id: string;
   readonly toward: WindDirection;
+  /** load case of the figure, empty where there is only one */
+  readonly figure: string;
+  /** a row of the figure beside the slope's own stands for it */
+  readonly neighbor: boolean;
   readonly roof: readonly PlanePressure[];
   /** undefined for an open building */
   readonly walls: WallPressures | undefined;
@@ -121,6 +125,7 @@ export interface Wind {
 /** What a figure gives for one direction: a case before its forces are summed. */
 export interface Pressures {
   readonly id: string;
+  readonly neighbor?: boolean;
   readonly roof: readonly PlanePressure[];
   readonly walls?: WallPressures;
   readonly windwardOverhang?: number;
@@ -217,6 +222,8 @@ function finish(pressures: Pressures, blowing: Blowing, status: ValueStatus): Wi
   return {
     id: pressures.id === "" ? toward : `${toward}/${pressures.id}`,
     toward,
+    figure: pressures.id,
+    neighbor: pressures.neighbor ?? false,
     roof: pressures.roof,
     walls: pressures.walls,
     windwardOverhang: pressures.windwardOverhang,
@@ -233,7 +240,7 @@ function openNotes(input: WindInput, width: number, cases: readonly WindCase[]):
     { along: "y", ratio: input.meanHeight / width },
   ] as const;
   const rows = (["+y", "-y"] as const).filter((toward) =>
-    cases.some((c) => c.toward === toward && c.id.includes("@")),
+    cases.some((c) => c.toward === toward && c.neighbor),
   );
   return [
     ...ratios

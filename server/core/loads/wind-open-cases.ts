@@ -25,8 +25,9 @@ export function openAcross(blowing: Blowing): readonly Pressures[] {
         input.flow,
         first.falls === toward ? "high-edge" : "low-edge",
       );
-  return pairs.map(({ id, windward, leeward, status, source }) => ({
+  return pairs.map(({ id, neighbor, windward, leeward, status, source }) => ({
     id,
+    neighbor,
     roof: [
       { plane: first.id, from: 0, to: middle, psf: psf(windward), coefficient: windward },
       { plane: lee.id, from: middle, to: length, psf: psf(leeward), coefficient: leeward },
@@ -44,11 +45,12 @@ function gablePairs(
 ): readonly OpenCoefficients[] {
   const first = pitchedCoefficients(windward, flow);
   if (Math.abs(windward - leeward) < 1e-6) return first;
-  const loadOf = (id: string) => (/A(@|$)/.test(id) ? "A" : "B");
   return first.flatMap((a) =>
     pitchedCoefficients(leeward, flow)
-      .filter((b) => loadOf(b.id) === loadOf(a.id))
+      .filter((b) => b.load === a.load)
       .map((b) => ({
+        load: a.load,
+        neighbor: a.neighbor || b.neighbor,
         id: a.id === b.id ? a.id : `${a.id}+${b.id}`,
         windward: a.windward,
         leeward: b.leeward,

@@ -73,6 +73,9 @@ const FLATTEST_PITCHED = 7.5;
 export interface OpenCoefficients {
   /** `A`, `B`; `A@15` where a neighbouring row stands for the slope; `low-edge-A` by the monoslope figure */
   readonly id: string;
+  readonly load: OpenCase;
+  /** a neighbouring row stands for the slope, since a coefficient changes its sign between two */
+  readonly neighbor: boolean;
   readonly windward: number;
   readonly leeward: number;
   readonly status: ValueStatus;
@@ -82,6 +85,7 @@ export interface OpenCoefficients {
 /** A pair by slope: one interpolated pair, or both neighbours where one of the two changes its sign. */
 interface At {
   readonly suffix: string;
+  readonly neighbor: boolean;
   readonly pair: Pair;
   readonly exact: boolean;
 }
@@ -97,16 +101,18 @@ function pairsAt(table: Table, slope: number, load: OpenCase, flow: Flow): reado
   if (!above || !below) return [];
   const [low, high] = [below[1][load][flow], above[1][load][flow]];
   const span = above[0] - below[0];
-  if (span <= 0) return [{ suffix: "", pair: high, exact: true }];
+  if (span <= 0) return [{ suffix: "", neighbor: false, pair: high, exact: true }];
   if (low[0] * high[0] < 0 || low[1] * high[1] < 0) {
     return [
-      { suffix: `@${below[0]}`, pair: low, exact: true },
-      { suffix: `@${above[0]}`, pair: high, exact: true },
+      { suffix: `@${below[0]}`, neighbor: true, pair: low, exact: true },
+      { suffix: `@${above[0]}`, neighbor: true, pair: high, exact: true },
     ];
   }
   const share = (slope - below[0]) / span;
   const between = (a: number, b: number) => a + share * (b - a);
-  return [{ suffix: "", pair: [between(low[0], high[0]), between(low[1], high[1])], exact: false }];
+  return [
+    { suffix: "", neighbor: false, pair: [between(low[0], high[0]), between(low[1], high[1])], exact: false },
+  ];
 }
 
 function coefficientsOf(
@@ -116,8 +122,10 @@ function coefficientsOf(
   known: { readonly prefix: string; readonly status: ValueStatus; readonly source: string },
 ): readonly OpenCoefficients[] {
   return (["A", "B"] as const).flatMap((load) =>
-    pairsAt(table, slope, load, flow).map(({ suffix, pair, exact }) => ({
+    pairsAt(table, slope, load, flow).map(({ suffix, neighbor, pair, exact }) => ({
       id: `${known.prefix}${load}${suffix}`,
+      load,
+      neighbor,
       windward: pair[0],
       leeward: pair[1],
       status: leastCertain([known.status, exact ? "published" : "derived"]),

@@ -76,6 +76,7 @@ export function seatHold(joint: Joint, fasteners: SizedFasteners, duration: Fact
   if (!seat || !rafter || !plate) return undefined;
   const wood = seat.heightAbovePlate + seat.plumb / 2;
   const { one, held, toeNailed } = withdrawalOf(fasteners, plate.values.G.value, rafter.values.G.value, wood);
+  // under its roof the plate dries in the end; green wood lets go of nails as it does
   const moisture: FastenerMoisture = { placed: joint.into.class?.seasoning ?? "green", service: "dry" };
   const all: Sourced = {
     ...one,

@@ -3,7 +3,7 @@ import type { Frame, Pointer } from "../frame/frame.ts";
 import type { LoadKind } from "../loads/combinations.ts";
 import { type RoofDead, roofDead } from "../loads/dead.ts";
 import { type RoofLive, roofLive } from "../loads/roof-live.ts";
-import type { Wind } from "../loads/wind-cases.ts";
+import type { Wind, WindDirection } from "../loads/wind-cases.ts";
 import type { Model } from "../model/model.ts";
 import { inches } from "../quantity/length.ts";
 import { densityOf } from "../wood/timber-weight.ts";
@@ -16,16 +16,29 @@ import { pitchOf, type SlopeSnow, slopeSnow, snowLoads } from "./snow-loads.ts";
 import { windLoads } from "./wind-loads.ts";
 import { needsWind } from "./wind-need.ts";
 
+/** Which of several snows or winds a load is. */
+export type LoadChoice =
+  | { readonly snow: "balanced" | "minimum" | "eave-ice" }
+  | { readonly leeward: string }
+  /** `figure`: load case of the standard's figure, empty where there is only one */
+  | { readonly toward: WindDirection; readonly figure: string };
+
 export interface BasicLoad {
   /** `D`, `S/balanced`, `S/balanced/walls-2`, `S/unbalanced-leeward/A`, `Lr`, `W/+y/A`, `L/loft` */
   readonly id: string;
   readonly kind: LoadKind;
   /** acts straight down only: the second rafter model holds for it */
   readonly vertical: boolean;
+  /** missing where the kind says it all, and where `partial` does */
+  readonly choice?: LoadChoice;
   /** set where it lies on some spans with less, or with nothing */
   readonly partial?: Partial;
   readonly loads: readonly LineLoad[];
 }
+
+/** All of the snow at rest, on every slope. */
+export const isBalancedSnow = ({ choice }: BasicLoad): boolean =>
+  choice !== undefined && "snow" in choice && choice.snow === "balanced";
 
 /** What cannot be loaded, so that nobody takes its silence for zero. */
 export type LoadGap =

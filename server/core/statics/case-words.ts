@@ -6,11 +6,11 @@ import type { FrameCase } from "./combine.ts";
 import type { LaneName } from "./partial-loads.ts";
 import type { FrameSolution } from "./solve-frame.ts";
 
-const SNOW: Readonly<Record<string, string>> = {
+const SNOW = {
   balanced: "balanced snow",
   minimum: "the least snow of low slopes",
   "eave-ice": "ice at the eave",
-};
+} as const;
 
 const ALONG: Readonly<Record<LaneName, string>> = {
   walls: "along the walls",
@@ -38,21 +38,22 @@ function partialWords({ kind, partial }: BasicLoad, say: Say): string | undefine
     : say.text("{load}, none on span {less} of {spans} {along}", values);
 }
 
-/** `S/balanced`, `S/unbalanced-leeward/A`, `W/+x/A`, `W/+x/suction/pressure-inside`, `W/-y`; undefined where the letter of the sum says it all. */
+/** undefined where the letter of the sum says it all */
 function choiceWords(load: BasicLoad, say: Say): string | undefined {
   const partial = partialWords(load, say);
   if (partial !== undefined) return partial;
-  const { id, kind } = load;
-  const [, what = "", ...rest] = id.split("/");
-  const which = rest.join(", ");
-  if (kind === "S") {
-    const words = SNOW[what];
-    return words ? say.text(words) : say.text("unbalanced snow, leeward at wall {wall}", { wall: which });
-  }
-  if (kind !== "W") return undefined;
-  return which === ""
-    ? say.text("wind toward {direction}", { direction: what })
-    : say.text("wind toward {direction}, case {case}", { direction: what, case: which });
+  const { choice } = load;
+  if (!choice) return undefined;
+  if ("snow" in choice) return say.text(SNOW[choice.snow]);
+  if ("leeward" in choice)
+    return say.text("unbalanced snow, leeward at wall {wall}", { wall: choice.leeward });
+  const { toward, figure } = choice;
+  return figure === ""
+    ? say.text("wind toward {direction}", { direction: toward })
+    : say.text("wind toward {direction}, case {case}", {
+        direction: toward,
+        case: figure.replaceAll("/", ", "),
+      });
 }
 
 /** @returns `D + 0.6 W (wind toward +x, case A)` */

@@ -1,7 +1,13 @@
 /** The load combinations of a frame: each combination of the standard with every case of the loads it names. */
-import { asdCombinations, type Combination, type LoadKind, withOnly } from "../loads/combinations.ts";
+import {
+  asdCombinations,
+  type Combination,
+  type LoadKind,
+  ROOF_LOADS,
+  withOnly,
+} from "../loads/combinations.ts";
 import type { Edition } from "../loads/snow-factors.ts";
-import type { BasicLoad } from "./basic-loads.ts";
+import { type BasicLoad, isBalancedSnow } from "./basic-loads.ts";
 
 export interface FrameCase {
   /** `6-S:S/balanced:W/+y/A` */
@@ -36,7 +42,7 @@ function meant(set: readonly BasicLoad[]): boolean {
   const partial = set.filter((l) => l.partial);
   if (partial.length === 0) return true;
   if (partial.length > 1 || set.some((l) => l.kind === "W")) return false;
-  return partial[0]?.kind !== "L" || set.every((l) => l.kind !== "S" || l.id === "S/balanced");
+  return partial[0]?.kind !== "L" || set.every((l) => l.kind !== "S" || isBalancedSnow(l));
 }
 
 /** Combinations that say nothing new: a floor load where there is no floor, three quarters of a roof load alone. */
@@ -44,6 +50,8 @@ function says(c: Combination, present: ReadonlySet<LoadKind>): boolean {
   const kinds = Object.keys(c.factors) as LoadKind[];
   const optional = kinds.filter((k) => k !== "L");
   if (!optional.every((k) => present.has(k))) return false;
+  // without what it adds to dead load and wind, 6 is less than 5
+  if (c.number === 6 && kinds.every((k) => k === "D" || k === "W" || !present.has(k))) return false;
   return present.has("L") || (c.number !== 2 && c.number !== 4);
 }
 
@@ -53,7 +61,10 @@ function says(c: Combination, present: ReadonlySet<LoadKind>): boolean {
  */
 export function frameCases(edition: Edition | undefined, loads: readonly BasicLoad[]): FrameCase[] {
   const present = new Set(loads.map((l) => l.kind));
-  const table = asdCombinations(edition ?? "asce-7-16").filter((c) => edition !== undefined || c.number <= 2);
+  const roofed = ROOF_LOADS.some((kind) => present.has(kind));
+  const table = asdCombinations(edition ?? "asce-7-16", roofed).filter(
+    (c) => edition !== undefined || c.number <= 2,
+  );
   return table
     .filter((c) => says(c, present))
     .flatMap((combination) => {

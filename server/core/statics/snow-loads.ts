@@ -6,7 +6,7 @@ import type { Pitch } from "../loads/snow-factors.ts";
 import { asksWinterWind } from "../loads/unbalanced-snow.ts";
 import type { Model, RoofSlope, Timber } from "../model/model.ts";
 import { deckCarriers } from "../roof/deck-carriers.ts";
-import type { BasicLoad } from "./basic-loads.ts";
+import type { BasicLoad, LoadChoice } from "./basic-loads.ts";
 import { eaveToPeak, type LineLoad, onLevelArea, type Strip } from "./line-loads.ts";
 
 /** The pitch as it was typed, so that limits on a pitch are compared as such; a derived one otherwise. */
@@ -120,10 +120,11 @@ function windwardOf(lee: Snow, snow: Snow | undefined): SnowCase | undefined {
 
 /** Every snow case: all slopes alike, or one of them leeward and the other windward, each in turn. */
 export function snowLoads(snow: SlopeSnow, strips: readonly Strip[]): BasicLoad[] {
-  const make = (id: string, loads: readonly LineLoad[]): BasicLoad => ({
+  const make = (id: string, choice: LoadChoice, loads: readonly LineLoad[]): BasicLoad => ({
     id,
     kind: "S",
     vertical: true,
+    choice,
     loads,
   });
   const even = (["balanced", "minimum", "eave-ice"] as const).flatMap((id) => {
@@ -131,14 +132,14 @@ export function snowLoads(snow: SlopeSnow, strips: readonly Strip[]): BasicLoad[
     // of two unlike slopes the one that has no least load of its own keeps its balanced one
     const find = (slope: RoofSlope): SnowCase | undefined =>
       caseOf(snow.get(slope), id) ?? (id === "minimum" ? caseOf(snow.get(slope), "balanced") : undefined);
-    return [make(`S/${id}`, loadsOf(strips, find))];
+    return [make(`S/${id}`, { snow: id }, loadsOf(strips, find))];
   });
   const uneven = [...snow].flatMap(([lee, own]) => {
     const leeward = caseOf(own, "unbalanced-leeward");
     if (!leeward || snow.size < 2) return [];
     const find = (slope: RoofSlope): SnowCase | undefined =>
       slope === lee ? leeward : windwardOf(own, snow.get(slope));
-    return [make(`S/unbalanced-leeward/${lee.wall}`, loadsOf(strips, find))];
+    return [make(`S/unbalanced-leeward/${lee.wall}`, { leeward: lee.wall }, loadsOf(strips, find))];
   });
   return [...even, ...uneven];
 }

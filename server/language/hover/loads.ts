@@ -12,6 +12,7 @@ const PARTS: Readonly<Record<string, readonly LoadPart[]>> = {
   "/roof": ["roof", "roof-live"],
   "/roof/deck": ["roof"],
   "/roof/covering": ["roof"],
+  "/roof/ceiling": ["roof"],
   "/siding": ["siding"],
   "/floors": ["floor"],
   "/site/snow": ["snow"],

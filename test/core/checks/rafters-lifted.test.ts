@@ -82,10 +82,11 @@ describe("what holds a seat, by hand", () => {
   });
 });
 
-test.each([["5/16x in"], ["count: 2", "count: two"], ["screws", "screwz"]])(
-  "rafter-lifted: one slip among the screws, one finding: %s",
-  (from, to = from) => {
-    const text = held(`, ${FASTEN}`).replace(FASTEN, FASTEN.replace(from === to ? "5/16 in" : from, to));
-    expect(findingsOf(text, true).filter(({ finding }) => finding.level !== "note")).toHaveLength(1);
-  },
-);
+test.each([
+  ["5/16 in", "5/16x in"],
+  ["count: 2", "count: two"],
+  ["screws", "screwz"],
+])("rafter-lifted: one slip among the screws, one finding: %s → %s", (from, to) => {
+  const text = held(`, ${FASTEN}`).replace(FASTEN, FASTEN.replace(from, to));
+  expect(findingsOf(text, true).filter(({ finding }) => finding.level !== "note")).toHaveLength(1);
+});

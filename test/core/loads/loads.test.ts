@@ -322,6 +322,17 @@ describe("dead load of the build-up", () => {
 });
 
 describe("combinations", () => {
+  it("without a roof load 6 is D + 0.75 L + 0.45 W, and 3 and 4 are left out (published)", () => {
+    const list = asdCombinations("asce-7-16", false);
+    expect(list.map((c) => [c.id, c.text])).toEqual([
+      ["1", "D"],
+      ["2", "D + L"],
+      ["5", "D + 0.6 W"],
+      ["6", "D + 0.75 L + 0.45 W"],
+      ["7", "0.6 D + 0.6 W"],
+    ]);
+    expect(list.map((c) => c.duration.value)).toEqual([0.9, 1, 1.6, 1.6, 1.6]);
+  });
   const byId = (e: "asce-7-16" | "asce-7-22") => new Map(asdCombinations(e).map((x) => [x.id, x]));
   it("carry the duration factor of their shortest load (published, NDS Table 2.3.2)", () => {
     const list = byId("asce-7-16");

@@ -6,6 +6,7 @@ import { type FloorPlan, floorPlans } from "../../../server/core/statics/floor-l
 import { totalOf } from "../../../server/core/statics/line-loads.ts";
 import { readFrame } from "../../../server/document/read.ts";
 import { SHED } from "../../shed.ts";
+import { checked } from "./members.ts";
 
 /** Ties 8 in wide, outer faces 9 ft apart; joists 4 in wide between them at 24 in, their tops level with the ties'. */
 const JOIST = "joist: {kind: joist, section: 4x6, between: [tie@1, tie@2], from: 2 ft, to: 8 ft, count: 4}";
@@ -127,5 +128,30 @@ describe("what a floor weighs", () => {
     ["what the file states, in place of the deck", ", deck: {kind: boards, thickness: 2 in}, dead: 8 psf", 8],
   ])("%s", (_, floor, psf) => {
     expect(weight(floor)).toBeCloseTo(psf * AREA, 6);
+  });
+});
+
+describe("a loft in the wind, without a roof", () => {
+  const { solution, members } = checked(withFloor([JOIST], "on: joist, live: 40 psf"));
+  const ids = [...new Set(solution.cases.map((c) => c.frameCase.id))];
+
+  test("wind also meets three quarters of the live load: combination 6 of the standard [published]", () => {
+    const six = solution.cases.filter((c) => c.frameCase.combination.number === 6);
+    expect(six.length).toBe(solution.loads.all.filter((l) => l.kind === "W").length);
+    for (const { frameCase } of six) {
+      expect(frameCase.combination.text).toBe("D + 0.75 L + 0.45 W");
+      expect(frameCase.parts.map(({ load, factor }) => [load.kind, factor])).toEqual([
+        ["D", 1],
+        ["L", 0.75],
+        ["W", 0.45],
+      ]);
+    }
+    expect(ids.filter((id) => id.startsWith("3") || id.startsWith("4"))).toEqual([]);
+    expect(members.size).toBeGreaterThan(0);
+  });
+
+  test("without a floor it says less than 5, and is left out", () => {
+    const plain = checked(SHED).solution.cases.map((c) => c.frameCase.combination.number);
+    expect([...new Set(plain)].sort()).toEqual([1, 5, 7]);
   });
 });

@@ -164,3 +164,16 @@ describe("unbalanced snow on a gable of 8 ft from eave to ridge", () => {
     expect(-load.startForce[2] / level).toBeCloseTo(42 + psf, 6);
   });
 });
+
+/** Up on the whole roof, summed over its planes by the pressures alone (wind-cases.ts), is what its timbers get [derived]. */
+describe.each([
+  ["rafters", "", RAFTERS],
+  ["purlins over principal rafters", PRINCIPAL + PURLIN, ""],
+])("wind on %s", (_, members, rafters) => {
+  const c = checked(barn(members).replace("  deck:", `${rafters}  deck:`));
+  const cases = c.solution.loads.wind!.cases;
+
+  test.each(cases.map((w) => [w.id, w.resultant.up] as const))("%s: all of it, and no more", (id, up) => {
+    expect(Math.abs(total(c, `W/${id}`) + up)).toBeLessThan(0.005 * Math.abs(up) + 1);
+  });
+});

@@ -51,7 +51,7 @@ function widerTube(d: Data, say: Say): number | undefined {
   return enough(pier.diameter, say.metric ? 50 / 25.4 : 2, WIDEST, d, (diameter) => ({ ...pier, diameter }));
 }
 
-/** Depths in whole inches or centimetres. */
+/** Depths in steps of 2 in or 50 mm. */
 function deeperTube(d: Data, say: Say): number | undefined {
   const { pier } = d;
   return enough(pier.groundLow - pier.tubeBottom, say.metric ? 50 / 25.4 : 2, DEEPEST, d, (depth) => ({

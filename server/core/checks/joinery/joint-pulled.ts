@@ -1,11 +1,10 @@
 import type { JointKindName, MemberKind } from "../../frame/frame.ts";
 import { caseWords } from "../../statics/case-words.ts";
 import type { FrameResults } from "../../statics/frame-results.ts";
-import { FRICTION, type JointPull, jointPulls } from "../../statics/joint-pulls.ts";
+import { FRICTION, type JointPull } from "../../statics/joint-pulls.ts";
 import { defineCheck } from "../check.ts";
 import type { Say } from "../say.ts";
-import { judgedJoints } from "./judged.ts";
-import { pegsPath } from "./size-path.ts";
+import { judgedPulls } from "./judged-pulls.ts";
 
 interface Data {
   readonly pull: JointPull;
@@ -55,7 +54,7 @@ export const jointPulled = defineCheck<"results", Data>({
       status: "common-practice",
     },
     explanation: {
-      what: "Under some combination of loads the timber is pulled out of the other, and the joint is of a kind that only bears: a tenon without pegs, a housing, a pocket, a lap without pegs. A warning for joists and purlins: where one lets go, other timbers may take over.",
+      what: "Under some combination of loads the timber is pulled out of the other, and the joint is of a kind that only bears: a tenon without pegs, a housing, a pocket, a lap without pegs. A warning for joists and purlins: where one lets go, other timbers may take over. Joists in pockets are not counted on to tie anything, and are not named.",
       why: "It opens, and what the joint tied together comes apart. The analysis counts on it being closed, so the other forces are not right either.",
       formula:
         "net pull along the timber, the worst of all combinations, wind that lifts with 0.6 of the dead load among them",
@@ -67,18 +66,13 @@ export const jointPulled = defineCheck<"results", Data>({
   ofTheWhole: true,
   *find({ frame }) {
     if (!frame) return;
-    const pullOf = jointPulls(frame);
-    for (const joint of judgedJoints(frame.model)) {
-      const pull = pullOf(joint);
-      if (pull?.hold.kind !== "nothing" || pull.most < FRICTION) continue;
+    for (const { pull, found } of judgedPulls(frame)) {
+      if (pull.hold.kind !== "nothing" || pull.most < FRICTION) continue;
       yield {
-        ...pegsPath(joint),
-        place: joint.id,
-        ...(IN_ROWS.has(joint.of.kind) ? { level: "warning" as const } : {}),
+        ...found,
+        ...(IN_ROWS.has(pull.joint.of.kind) ? { level: "warning" as const } : {}),
         data: { pull, solution: frame.solution },
-        value: pull.most,
         limit: FRICTION,
-        unit: "lb",
         // equal pulls at mirrored places differ in the last digits
         severity: Math.round(pull.most),
       };

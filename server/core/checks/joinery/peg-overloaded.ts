@@ -3,12 +3,11 @@ import type { Frame } from "../../frame/frame.ts";
 import { strongerPegs } from "../../joinery/stronger-pegs.ts";
 import { caseWords } from "../../statics/case-words.ts";
 import type { FrameResults } from "../../statics/frame-results.ts";
-import { type JointPull, jointPulls } from "../../statics/joint-pulls.ts";
+import type { JointPull } from "../../statics/joint-pulls.ts";
 import { defineCheck, type Edit } from "../check.ts";
 import { overPercent } from "../members/use-words.ts";
 import type { Say } from "../say.ts";
-import { judgedJoints } from "./judged.ts";
-import { pegsPath } from "./size-path.ts";
+import { judgedPulls } from "./judged-pulls.ts";
 
 interface Data {
   readonly pull: JointPull;
@@ -76,18 +75,13 @@ export const pegOverloaded = defineCheck<"results", Data>({
   ofTheWhole: true,
   *find({ frame }) {
     if (!frame) return;
-    const pullOf = jointPulls(frame);
-    for (const joint of judgedJoints(frame.model)) {
-      const pull = pullOf(joint);
-      if (pull?.hold.kind !== "pegs" || pull.ratio === undefined || pull.ratio <= 1) continue;
+    for (const { pull, found } of judgedPulls(frame)) {
+      if (pull.hold.kind !== "pegs" || pull.ratio === undefined || pull.ratio <= 1) continue;
       const { pegs } = pull.hold;
       yield {
-        ...pegsPath(joint),
-        place: joint.id,
+        ...found,
         data: { pull, ratio: pull.ratio, pegs, solution: frame.solution, frame: frame.model.frame },
-        value: pull.most,
         limit: pegs.tension.value,
-        unit: "lb",
         // equal pulls at mirrored places differ in the last digits
         severity: Math.round(1000 * pull.ratio),
       };

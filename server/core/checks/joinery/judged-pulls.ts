@@ -1,0 +1,25 @@
+/** The joints that can be judged and are pulled, each at what the file says of its pegs. */
+import type { FrameResults } from "../../statics/frame-results.ts";
+import { type JointPull, jointPulls } from "../../statics/joint-pulls.ts";
+import { judgedJoints } from "./judged.ts";
+import { pegsPath } from "./size-path.ts";
+
+interface JudgedPull {
+  readonly pull: JointPull;
+  /** what every finding about a pull has in common */
+  readonly found: ReturnType<typeof pegsPath> & {
+    readonly place: string;
+    /** lb */
+    readonly value: number;
+    readonly unit: "lb";
+  };
+}
+
+export function* judgedPulls(frame: FrameResults): Generator<JudgedPull> {
+  const pullOf = jointPulls(frame);
+  for (const joint of judgedJoints(frame.model)) {
+    const pull = pullOf(joint);
+    if (!pull) continue;
+    yield { pull, found: { ...pegsPath(joint), place: joint.id, value: pull.most, unit: "lb" } };
+  }
+}
