@@ -124,7 +124,7 @@ test("a joint's hover tells what its pegs hold against what pulls them, at the p
   const text = over(pavilion, "/joints/post-head");
   // 2 × 415.5 lb × C_D 1.6 (TFEC 1, memory)
   expect(text).toMatch(
-    /Pulls 1,\d{3} lb at post-head@[AB]2 \(0\.6 D \+ 0\.6 W \(wind toward .*\)\); pegs hold 1,329 lb: 0\.9\d\./,
+    /Pulls 1,\d{3} lb at post-head@[AB]2 under 0\.6 D \+ 0\.6 W \(wind toward .*\); pegs hold 1,329 lb: 0\.9\d\./,
   );
 });
 

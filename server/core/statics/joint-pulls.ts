@@ -24,10 +24,15 @@ export interface JointPull extends Pull {
 /** Pulls below this say nothing, lb: a snug joint's own friction holds as much (common practice, no source). */
 export const FRICTION = 50;
 
+/** Whether nothing in a joint holds when it is pulled: it has neither pegs nor a dovetail. */
+export function onlyBears({ sizes: { pegs, dovetail } }: Joint): boolean {
+  return !pegs && !dovetail;
+}
+
 function holdOf(joint: Joint, frame: FrameResults, pull: Pull): Hold {
-  const { tenon, pegs, dovetail } = joint.sizes;
+  if (onlyBears(joint)) return { kind: "nothing" };
+  const { tenon, dovetail } = joint.sizes;
   if (dovetail) return { kind: "unjudged" };
-  if (!pegs) return { kind: "nothing" };
   const found = tenon && pegTension(joint, frame.model.frame, pull.duration);
   // a mortise without walls has a finding of its own
   return found && found.one.reference.value > 0 ? { kind: "pegs", pegs: found } : { kind: "unjudged" };
@@ -72,8 +77,7 @@ export function jointPulls(frame: FrameResults): (joint: Joint) => JointPull | u
   const apart = new Set([...pushing(frame), ...roofRafters(frame)]);
   return (joint) => {
     if (joint.end === "side" || apart.has(joint.of.id)) return undefined;
-    const { pegs, dovetail } = joint.sizes;
-    const worst = worstPull(frame.joints.get(joint.id)?.pulls ?? [], Boolean(pegs ?? dovetail));
+    const worst = worstPull(frame.joints.get(joint.id)?.pulls ?? [], !onlyBears(joint));
     if (!worst || worst.most < 1) return undefined;
     const pull = { ...worst, most: alongGrain(joint, worst.most) };
     const hold = holdOf(joint, frame, pull);

@@ -60,7 +60,7 @@ const BY: Readonly<Record<JointHold["by"], string>> = {
 const use = ({ by, ratio, pull }: JointHold): number =>
   ratio ?? (by === "nothing" && pull.most >= FRICTION ? Number.POSITIVE_INFINITY : 0);
 
-/** `Pulls 310 lb (0.6 D + 0.6 W); pegs hold 1,240 lb: 0.25`, at the place that is used most. */
+/** `Pulls 310 lb under 0.6 D + 0.6 W; pegs hold 1,240 lb: 0.25`, at the place that is used most. */
 function holdWords(joints: readonly Joint[], frame: FrameResults, say: Say): string[] {
   const holdOf = jointHolds(frame);
   const worst = joints
@@ -75,8 +75,8 @@ function holdWords(joints: readonly Joint[], frame: FrameResults, say: Say): str
   return [
     say.text(
       joints.length > 1
-        ? "Pulls {force} at {joint} ({combination}); {holds}."
-        : "Pulls {force} ({combination}); {holds}.",
+        ? "Pulls {force} at {joint} under {combination}; {holds}."
+        : "Pulls {force} under {combination}; {holds}.",
       {
         force: say.force(pull.most),
         joint: escapeMarkdown(joint.id),

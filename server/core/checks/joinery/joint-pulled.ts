@@ -1,7 +1,7 @@
 import type { JointKindName, MemberKind } from "../../frame/frame.ts";
 import { caseWords } from "../../statics/case-words.ts";
 import type { FrameResults } from "../../statics/frame-results.ts";
-import { FRICTION, type JointPull } from "../../statics/joint-pulls.ts";
+import { FRICTION, type JointPull, onlyBears } from "../../statics/joint-pulls.ts";
 import { defineCheck } from "../check.ts";
 import type { Say } from "../say.ts";
 import { judgedPulls } from "./judged-pulls.ts";
@@ -66,8 +66,8 @@ export const jointPulled = defineCheck<"results", Data>({
   ofTheWhole: true,
   *find({ frame }) {
     if (!frame) return;
-    for (const { pull, found } of judgedPulls(frame)) {
-      if (pull.hold.kind !== "nothing" || pull.most < FRICTION) continue;
+    for (const { pull, found } of judgedPulls(frame, onlyBears)) {
+      if (pull.most < FRICTION) continue;
       yield {
         ...found,
         ...(IN_ROWS.has(pull.joint.of.kind) ? { level: "warning" as const } : {}),

@@ -1,4 +1,5 @@
 /** The joints that can be judged and are pulled, each at what the file says of its pegs. */
+import type { Joint } from "../../joinery/joint.ts";
 import type { FrameResults } from "../../statics/frame-results.ts";
 import { type JointPull, jointPulls } from "../../statics/joint-pulls.ts";
 import { judgedJoints } from "./judged.ts";
@@ -15,10 +16,11 @@ interface JudgedPull {
   };
 }
 
-export function* judgedPulls(frame: FrameResults): Generator<JudgedPull> {
+/** @param wanted joints that the check is about: what the others hold is not worked out */
+export function* judgedPulls(frame: FrameResults, wanted: (joint: Joint) => boolean): Generator<JudgedPull> {
   const pullOf = jointPulls(frame);
   for (const joint of judgedJoints(frame.model)) {
-    const pull = pullOf(joint);
+    const pull = wanted(joint) ? pullOf(joint) : undefined;
     if (!pull) continue;
     yield { pull, found: { ...pegsPath(joint), place: joint.id, value: pull.most, unit: "lb" } };
   }

@@ -3,7 +3,7 @@ import type { Frame } from "../../frame/frame.ts";
 import { strongerPegs } from "../../joinery/stronger-pegs.ts";
 import { caseWords } from "../../statics/case-words.ts";
 import type { FrameResults } from "../../statics/frame-results.ts";
-import type { JointPull } from "../../statics/joint-pulls.ts";
+import { type JointPull, onlyBears } from "../../statics/joint-pulls.ts";
 import { defineCheck, type Edit } from "../check.ts";
 import { overPercent } from "../members/use-words.ts";
 import type { Say } from "../say.ts";
@@ -75,7 +75,7 @@ export const pegOverloaded = defineCheck<"results", Data>({
   ofTheWhole: true,
   *find({ frame }) {
     if (!frame) return;
-    for (const { pull, found } of judgedPulls(frame)) {
+    for (const { pull, found } of judgedPulls(frame, (joint) => !onlyBears(joint))) {
       if (pull.hold.kind !== "pegs" || pull.ratio === undefined || pull.ratio <= 1) continue;
       const { pegs } = pull.hold;
       yield {
