@@ -79,7 +79,7 @@ function readRafters(at: Cursor): Rafters | undefined {
     seat: { path: seat.isMap ? seat.path : at.path, kind: "birds-mouth", seat: seat.at("length").size() },
     head: readHead(at.at("head")),
     overhang: overhang ?? { path: at.path, eave: fromInches(0), rake: undefined, high: fromInches(0) },
-    fasten: at.has("fasten") ? readFasteners(at.at("fasten")) : undefined,
+    fasten: readFasteners(at),
   };
   const lost =
     at.isCut ||
@@ -94,7 +94,13 @@ function readRafters(at: Cursor): Rafters | undefined {
 function readHead(at: Cursor): Rafters["head"] {
   const kind = at.at("kind").choice(["housed", "birds-mouth"]);
   if (kind === undefined) return undefined;
-  return { path: at.path, kind, into: at.at("into").ref(), housing: at.at("housing").gap() };
+  return {
+    path: at.path,
+    kind,
+    into: at.at("into").ref(),
+    housing: at.at("housing").gap(),
+    fasten: readFasteners(at),
+  };
 }
 
 function readOverhang(at: Cursor): Rafters["overhang"] | undefined {
@@ -107,10 +113,12 @@ function readOverhang(at: Cursor): Rafters["overhang"] | undefined {
   return { path: at.path, eave, rake, high };
 }
 
-/** More screws or nails than a seat has room for; also the schema's limit. */
+/** More screws or nails than a rafter's end has room for; also the schema's limit. */
 const MOST_FASTENERS = 24;
 
-function readFasteners(at: Cursor): Rafters["fasten"] {
+function readFasteners(holder: Cursor): Rafters["fasten"] {
+  if (!holder.has("fasten")) return undefined;
+  const at = holder.at("fasten");
   const kind = at.at("kind").choice(["screws", "nails"]);
   const count = at.at("count").count(1, MOST_FASTENERS);
   const [diameter, length] = [at.at("diameter").size(), at.at("length").size()];

@@ -68,6 +68,7 @@ import { birdsMouthDeep } from "./roof/birds-mouth-deep.ts";
 import { coveringNeedsDeck } from "./roof/covering-needs-deck.ts";
 import { coveringTooFlat } from "./roof/covering-too-flat.ts";
 import { deckOverspanned } from "./roof/deck-overspanned.ts";
+import { rafterHeadLoose } from "./roof/rafter-head-loose.ts";
 import { rafterLifted } from "./roof/rafter-lifted.ts";
 import { rafterOverspanned } from "./roof/rafter-overspanned.ts";
 import { rakeOverhangLong } from "./roof/rake-overhang-long.ts";
@@ -150,6 +151,7 @@ export const CHECKS: readonly AnyCheck[] = [
   anyCheck(birdsMouthDeep),
   anyCheck(rafterOverspanned),
   anyCheck(rafterLifted),
+  anyCheck(rafterHeadLoose),
   anyCheck(deckOverspanned),
   anyCheck(rakeOverhangLong),
   anyCheck(shedHighLower),

@@ -2,6 +2,15 @@
 import type { Length } from "../quantity/length.ts";
 import type { Pointer, Ref, Section } from "./frame.ts";
 
+/** Screws or nails, so many at each place. Where a value of them is written and cannot be read, they are "unread". */
+export interface Fasteners {
+  readonly path: Pointer;
+  readonly kind: "screws" | "nails";
+  readonly count: number;
+  readonly diameter: Length | undefined;
+  readonly length: Length | undefined;
+}
+
 export interface Roof {
   readonly path: Pointer;
   readonly kind: "gable" | "shed";
@@ -28,6 +37,8 @@ export interface Roof {
               readonly kind: "housed" | "birds-mouth";
               readonly into: Ref | undefined;
               readonly housing: Length | undefined;
+              /** what holds each in the ridge */
+              readonly fasten: Fasteners | "unread" | undefined;
             }
           | undefined;
         readonly overhang: {
@@ -36,17 +47,8 @@ export interface Roof {
           readonly rake: Length | undefined;
           readonly high: Length;
         };
-        readonly fasten:
-          | {
-              readonly path: Pointer;
-              readonly kind: "screws" | "nails";
-              readonly count: number;
-              readonly diameter: Length | undefined;
-              readonly length: Length | undefined;
-            }
-          /** it is written, and a value of it cannot be read */
-          | "unread"
-          | undefined;
+        /** what holds each on its seats; undefined = the file does not say */
+        readonly fasten: Fasteners | "unread" | undefined;
       }
     | undefined;
   readonly deck:

@@ -2,23 +2,11 @@
 import { adjust, type FastenerMoisture, toeNail, wetWithdrawal } from "../fasteners/connection-factors.ts";
 import { nailWithdrawal, toeNailReach } from "../fasteners/nail.ts";
 import { structuralScrew } from "../fasteners/structural-screw.ts";
-import type { Roof } from "../frame/roof.ts";
 import type { Joint } from "../joinery/joint.ts";
 import type { Adjusted } from "../members/adjust.ts";
-import { inches } from "../quantity/length.ts";
 import type { Factor, Sourced } from "../sourced.ts";
 import { woodOf } from "../statics/timber-wood.ts";
-
-type Fasteners = Exclude<NonNullable<Roof["rafters"]>["fasten"], "unread" | undefined>;
-
-/** Fasteners with a size. */
-export interface SizedFasteners {
-  readonly kind: Fasteners["kind"];
-  readonly count: number;
-  /** in */
-  readonly diameter: number;
-  readonly length: number;
-}
+import type { SizedFasteners } from "./sized-fasteners.ts";
 
 export interface SeatHold {
   readonly fasteners: SizedFasteners;
@@ -30,12 +18,6 @@ export interface SeatHold {
   readonly toeNailed: boolean;
   /** all of them, lb, with C_D, C_M and C_tn */
   readonly uplift: Adjusted;
-}
-
-/** @returns undefined where the file leaves out how thick or how long they are */
-export function sizedFasteners({ kind, count, diameter, length }: Fasteners): SizedFasteners | undefined {
-  if (diameter === undefined || length === undefined) return undefined;
-  return { kind, count, diameter: inches(diameter), length: inches(length) };
 }
 
 /** Nails that reach their rafter's plate have six diameters in it (NDS 12.1.6.5). */
@@ -94,25 +76,4 @@ export function seatHold(joint: Joint, fasteners: SizedFasteners, duration: Fact
       ...(toeNailed ? [toeNail("withdrawal")] : []),
     ]),
   };
-}
-
-/** Screws on sale for this: in, and mm. */
-const SCREWS = { diameter: 5 / 16, lengths: [6, 8, 10, 12, 14] };
-const SCREWS_METRIC = { diameter: 8 / 25.4, lengths: [160, 200, 240, 280, 320].map((mm) => mm / 25.4) };
-const COUNTS = [2, 3, 4];
-
-/**
- * @param force lb, that lifts the seat
- * @returns the fewest and shortest screws that hold it, at least two; undefined where none does
- */
-export function screwsFor(
-  joint: Joint,
-  force: number,
-  duration: Factor,
-  metric: boolean,
-): SizedFasteners | undefined {
-  const { diameter, lengths } = metric ? SCREWS_METRIC : SCREWS;
-  return COUNTS.flatMap((count) =>
-    lengths.map((length): SizedFasteners => ({ kind: "screws", count, diameter, length })),
-  ).find((each) => (seatHold(joint, each, duration)?.uplift.value ?? 0) >= force);
 }

@@ -1,8 +1,10 @@
 /** What every joint that is pulled has to hold with, for hovers and reports: pegs of tenons, screws and nails of seats. */
 import type { Joint } from "../joinery/joint.ts";
-import { seatHold, sizedFasteners } from "../roof/seat-fasteners.ts";
+import { seatHold } from "../roof/seat-fasteners.ts";
+import { sizedFasteners } from "../roof/sized-fasteners.ts";
 import type { Factor, Sourced } from "../sourced.ts";
 import type { FrameResults, Pull } from "./frame-results.ts";
+import { headForceOf, headPulls, judgeHead } from "./head-pulls.ts";
 import { jointPulls } from "./joint-pulls.ts";
 
 export interface JointHold {
@@ -17,18 +19,49 @@ export interface JointHold {
   readonly ratio: number | undefined;
 }
 
-/** @returns the hold of a seat or of a joint at a timber's end; undefined where nothing pulls at it */
+/** @returns the hold of a seat, of a rafter's head or of a joint at a timber's end; undefined where nothing pulls at it */
 export function jointHolds(frame: FrameResults): (joint: Joint) => JointHold | undefined {
   const pullOf = jointPulls(frame);
   const seatOf = seatHolds(frame);
+  const headOf = headHolds(frame);
   return (joint) => {
     if (joint.kind === "birds-mouth") return seatOf(joint);
+    if (joint.kind === "housed" && joint.end === "head") return headOf(joint) ?? endHold(joint);
+    return endHold(joint);
+  };
+  function endHold(joint: Joint): JointHold | undefined {
     const pull = pullOf(joint);
     if (!pull) return undefined;
     const { hold, ratio } = pull;
     return hold.kind === "pegs"
       ? { joint, pull, by: "pegs", capacity: hold.pegs.tension, factors: hold.pegs.pegs.factors, ratio }
       : { joint, pull, by: hold.kind, capacity: undefined, factors: [], ratio };
+  }
+}
+
+/** Heads of the roof's rafters in the ridge, pulled and lifted at once. */
+function headHolds(frame: FrameResults): (joint: Joint) => JointHold | undefined {
+  const pulls = headPulls(frame);
+  const fasten = frame.model.frame.roof?.rafters?.head?.fasten;
+  const sized = sizedFasteners(fasten);
+  return (joint) => {
+    const judged = judgeHead(joint, pulls.get(joint.id) ?? [], sized);
+    if (!judged) return undefined;
+    const { pull, held } = judged;
+    const most = { most: headForceOf(pull), caseId: pull.caseId, duration: pull.duration };
+    if (!sized || !held) {
+      const by = fasten ? "unjudged" : "nothing";
+      return { joint, pull: most, by, capacity: undefined, factors: [], ratio: undefined };
+    }
+    const { hold, use } = held;
+    return {
+      joint,
+      pull: most,
+      by: sized.kind,
+      capacity: use.allowed,
+      factors: hold.withdrawal.factors,
+      ratio: use.ratio,
+    };
   };
 }
 
@@ -37,7 +70,7 @@ function seatHolds(frame: FrameResults): (joint: Joint) => JointHold | undefined
   const { model } = frame;
   const own = new Set(model.roof?.slopes.flatMap(({ rafters }) => rafters.map(({ id }) => id)));
   const fasten = model.frame.roof?.rafters?.fasten;
-  const sized = fasten && fasten !== "unread" ? sizedFasteners(fasten) : undefined;
+  const sized = sizedFasteners(fasten);
   return (joint) => {
     const pull = seatPull(frame, joint);
     if (!own.has(joint.of.id) || !pull) return undefined;

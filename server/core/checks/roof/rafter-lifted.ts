@@ -1,11 +1,6 @@
 import type { Joint } from "../../joinery/joint.ts";
-import {
-  type SeatHold,
-  type SizedFasteners,
-  screwsFor,
-  seatHold,
-  sizedFasteners,
-} from "../../roof/seat-fasteners.ts";
+import { type SeatHold, seatHold } from "../../roof/seat-fasteners.ts";
+import { type SizedFasteners, screwsFor, sizedFasteners } from "../../roof/sized-fasteners.ts";
 import { caseWords } from "../../statics/case-words.ts";
 import type { FrameResults, Pull } from "../../statics/frame-results.ts";
 import { seatPull } from "../../statics/joint-holds.ts";
@@ -13,6 +8,7 @@ import { defineCheck } from "../check.ts";
 import { lacksWeight } from "../loads/lacks-weight.ts";
 import { overPercent } from "../members/use-words.ts";
 import type { Say } from "../say.ts";
+import { fastenFix, screwsWords } from "./fasten-words.ts";
 
 interface Data {
   readonly joint: Joint;
@@ -29,17 +25,12 @@ interface Data {
 const NOTHING = 5;
 
 const screws = ({ joint, pull }: Data, say: Say): SizedFasteners | undefined =>
-  screwsFor(joint, pull.most, pull.duration, say.metric);
+  screwsFor((each) => (seatHold(joint, each, pull.duration)?.uplift.value ?? 0) >= pull.most, say.metric);
 
 function helpWords(d: Data, say: Say): string {
-  const found = screws(d, say);
-  return found
-    ? say.text("{count} screws of {diameter}, {length} long, hold it.", {
-        count: found.count,
-        diameter: say.length(found.diameter),
-        length: say.length(found.length),
-      })
-    : say.text("Strap each rafter to the plate with steel rated for it.");
+  return (
+    screwsWords(screws(d, say), say) ?? say.text("Strap each rafter to the plate with steel rated for it.")
+  );
 }
 
 /** How what is there is counted. */
@@ -82,7 +73,7 @@ export const rafterLifted = defineCheck<"results", Data>({
     const { fasten } = rafters;
     if (fasten === "unread") return;
     const own = new Set(frame.model.roof?.slopes.flatMap((s) => s.rafters.map(({ id }) => id)));
-    const sized = fasten && sizedFasteners(fasten);
+    const sized = sizedFasteners(fasten);
     for (const joint of frame.model.joints) {
       if (joint.kind !== "birds-mouth" || !own.has(joint.of.id)) continue;
       const pull = seatPull(frame, joint);
@@ -152,24 +143,6 @@ export const rafterLifted = defineCheck<"results", Data>({
       },
     );
   },
-  fixes: (d, say) => {
-    const found = screws(d, say);
-    if (!found) return [];
-    const [diameter, length] = [say.length(found.diameter), say.length(found.length)];
-    const text = `{kind: screws, count: ${found.count}, diameter: ${diameter}, length: ${length}}`;
-    return [
-      {
-        title: say.text("Fasten each with {count} screws of {diameter}, {length} long", {
-          count: found.count,
-          diameter,
-          length,
-        }),
-        edits: [
-          d.written === undefined
-            ? { kind: "add", path: d.rafters, key: "fasten", text }
-            : { kind: "replace", path: d.written, text },
-        ],
-      },
-    ];
-  },
+  fixes: (d, say) =>
+    fastenFix(screws(d, say), say, d.written === undefined ? { add: d.rafters } : { replace: d.written }),
 });

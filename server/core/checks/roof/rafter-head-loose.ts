@@ -1,0 +1,156 @@
+import type { Joint } from "../../joinery/joint.ts";
+import { headHold, headUse } from "../../roof/head-fasteners.ts";
+import { type SizedFasteners, screwsFor, sizedFasteners } from "../../roof/sized-fasteners.ts";
+import { caseWords } from "../../statics/case-words.ts";
+import type { FrameResults } from "../../statics/frame-results.ts";
+import {
+  type HeadPull,
+  headForceOf,
+  headPulls,
+  type JudgedHead,
+  judgeHead,
+  roofHeads,
+} from "../../statics/head-pulls.ts";
+import { FRICTION } from "../../statics/joint-pulls.ts";
+import { defineCheck } from "../check.ts";
+import { lacksWeight } from "../loads/lacks-weight.ts";
+import { overPercent } from "../members/use-words.ts";
+import type { Say } from "../say.ts";
+import { fastenFix, screwsWords } from "./fasten-words.ts";
+
+interface Data {
+  readonly joint: Joint;
+  readonly judged: JudgedHead;
+  /** every force on this head, which whatever is proposed has to hold */
+  readonly pulls: readonly HeadPull[];
+  readonly solution: FrameResults["solution"];
+  /** pointer of what would get the fasteners, and of those that are there */
+  readonly head: string | undefined;
+  readonly written: string | undefined;
+}
+
+function screws({ joint, pulls }: Data, say: Say): SizedFasteners | undefined {
+  return screwsFor(
+    (each) =>
+      pulls.every((pull) => {
+        const hold = headHold(joint, each, pull.duration);
+        return hold !== undefined && headUse(hold, pull).ratio <= 1;
+      }),
+    say.metric,
+  );
+}
+
+/** The force, by its two parts. */
+function forceWords({ pull, lift }: HeadPull, say: Say): string {
+  if (lift < 1) return say.text("drawn out of the ridge with {pull}", { pull: say.force(pull) });
+  if (pull < 1) return say.text("lifted out of the ridge with {lift}", { lift: say.force(lift) });
+  return say.text("drawn out of the ridge with {pull} and lifted with {lift}", {
+    pull: say.force(pull),
+    lift: say.force(lift),
+  });
+}
+
+export const rafterHeadLoose = defineCheck<"results", Data>({
+  meta: {
+    id: "rafter-head-loose",
+    title: "Rafter heads that nothing holds in the ridge",
+    level: "error",
+    area: "roof",
+    source: {
+      text: "NDS 12.2, 12.3 and 12.4 with C_D of the combination; screws as lag screws of their size, whose maker’s report governs; forces below 50 lb are left to friction and to the deck’s nails (common practice, no source)",
+      status: "memory",
+    },
+    explanation: {
+      what: "A rafter’s head stands in a housing that is open on top. Wind draws it out or lifts it, and nothing is named that holds it in the ridge, or what is named is too weak.",
+      why: "A housing bears only what presses into it. Without a hold at the ridge the path of the uplift ends there, and the seats alone do not keep the rafter on the frame.",
+      formula:
+        "screws slant at 45° from the rafter’s top edge into the ridge: along them (pull + lift) ÷ √2, across (pull − lift) ÷ √2; toe-nails: the pull along, the lift across. Force ≤ W′Z′ ÷ (W′ cos² α + Z′ sin² α) for screws, W′Z′ ÷ (W′ cos α + Z′ sin α) for nails",
+      remedy:
+        "Name what holds each head: `head: {kind: housed, into: ridge, fasten: {kind: screws, count: 2, diameter: 5/16 in, length: 8 in}}`.",
+    },
+  },
+  input: "results",
+  ofTheWhole: true,
+  *find({ frame }) {
+    const rafters = frame?.model.frame.roof?.rafters;
+    // without the weight of a timber nothing tells how much of the wind is left
+    if (!frame || !rafters || lacksWeight(frame)) return;
+    const fasten = rafters.head?.fasten;
+    if (fasten === "unread") return;
+    const sized = sizedFasteners(fasten);
+    const pullsOf = headPulls(frame);
+    for (const joint of roofHeads(frame)) {
+      const pulls = (pullsOf.get(joint.id) ?? []).filter((p) => headForceOf(p) >= FRICTION);
+      const judged = judgeHead(joint, pulls, sized);
+      if (!judged || (judged.held?.use.ratio ?? 2) <= 1) continue;
+      // wood without values has a finding of its own
+      if (sized && !judged.held) continue;
+      const force = headForceOf(judged.pull);
+      yield {
+        path: fasten?.path ?? rafters.head?.path ?? rafters.path,
+        onKey: true,
+        place: joint.id,
+        data: {
+          joint,
+          judged,
+          pulls,
+          solution: frame.solution,
+          head: rafters.head?.path,
+          written: fasten?.path,
+        },
+        value: force,
+        limit: judged.held?.use.allowed.value ?? 0,
+        unit: "lb",
+        // equal forces at mirrored places differ in the last digits
+        severity: Math.round(force),
+      };
+    }
+  },
+  words: (d, say) => {
+    const { pull, held } = d.judged;
+    const values = {
+      joint: d.joint.id,
+      forces: forceWords(pull, say),
+      combination: caseWords(d.solution, pull.caseId, say),
+      help:
+        screwsWords(screws(d, say), say) ??
+        say.text("Tie each pair over the ridge with a steel strap rated for it."),
+    };
+    if (!held)
+      return d.written === undefined
+        ? say.text(
+            "{joint} is {forces} under {combination}, and nothing is named that holds it. {help}",
+            values,
+          )
+        : say.text(
+            "{joint} is {forces} under {combination}; what holds it is named without a diameter and a length, and counts for nothing. {help}",
+            values,
+          );
+    const { fasteners, held: reach } = held.hold;
+    const how = {
+      ...values,
+      count: fasteners.count,
+      diameter: say.length(fasteners.diameter),
+      held: say.length(Math.max(0, reach)),
+      limit: say.force(held.use.allowed.value),
+      ratio: overPercent(held.use.ratio, say),
+    };
+    if (held.use.allowed.value <= 0)
+      return say.text(
+        fasteners.kind === "screws"
+          ? "{joint} is {forces} under {combination}, and its screws hold nothing: {count} of {diameter}, slanting, end before they hold in the ridge. {help}"
+          : "{joint} is {forces} under {combination}, and its nails hold nothing: {count} of {diameter}, driven on the slant, end before they hold in the ridge. {help}",
+        how,
+      );
+    return say.text(
+      fasteners.kind === "screws"
+        ? "{joint} is {forces} under {combination}, more than the {limit} that its screws hold that way ({ratio}): {count} of {diameter}, slanting, with {held} of thread in the ridge. {help}"
+        : "{joint} is {forces} under {combination}, more than the {limit} that its nails hold that way ({ratio}): {count} of {diameter}, driven on the slant, with {held} in the ridge. {help}",
+      how,
+    );
+  },
+  fixes: (d, say) => {
+    if (d.written !== undefined) return fastenFix(screws(d, say), say, { replace: d.written });
+    return d.head === undefined ? [] : fastenFix(screws(d, say), say, { add: d.head });
+  },
+});

@@ -1,0 +1,74 @@
+/** Wind that draws the heads of the roof's rafters out of their ridge, or lifts them out of their housings. */
+import type { CombinedUse } from "../fasteners/combined.ts";
+import type { Joint } from "../joinery/joint.ts";
+import { dot } from "../model/vec.ts";
+import { type HeadForce, type HeadHold, headHold, headUse } from "../roof/head-fasteners.ts";
+import type { SizedFasteners } from "../roof/sized-fasteners.ts";
+import type { Factor } from "../sourced.ts";
+import { forceTable } from "./force-table.ts";
+import type { FrameResults } from "./frame-results.ts";
+import { endForce } from "./joint-forces.ts";
+
+export interface HeadPull extends HeadForce {
+  readonly caseId: string;
+  /** C_D of the combination */
+  readonly duration: Factor;
+}
+
+/** The heads of the roof's own rafters that stand in a housing of the ridge. */
+export function roofHeads({ model }: Pick<FrameResults, "model">): readonly Joint[] {
+  const own = new Set(model.roof?.slopes.flatMap(({ rafters }) => rafters.map(({ id }) => id)));
+  return model.joints.filter((j) => j.kind === "housed" && j.end === "head" && own.has(j.of.id));
+}
+
+/**
+ * Vertical loads alone count where the seats slide, so that a rafter is a simple beam: where seats hold the thrust, snow on
+ * one side presses a rafter up along the ridge's face, which gives way to the other model before anything comes apart.
+ * @returns by joint id, each combination that pulls or lifts, the two parts of its force acting at once; a housing bears
+ * what presses inward or down
+ */
+export function headPulls(frame: FrameResults): ReadonlyMap<string, readonly HeadPull[]> {
+  const found = new Map(roofHeads(frame).map((joint) => [joint.id, [] as HeadPull[]]));
+  const slides = frame.solution.cases.some(({ seats }) => seats === "slide");
+  for (const solved of found.size > 0 ? frame.solution.cases : []) {
+    if (slides && solved.frameCase.vertical && solved.seats === "hold") continue;
+    const table = forceTable(solved);
+    if (!table) continue;
+    const { id: caseId, combination } = solved.frameCase;
+    solved.frame.pieces.forEach(({ timber, jointJ }, element) => {
+      const pulls = jointJ && found.get(jointJ.id);
+      if (!jointJ || !pulls) return;
+      const force = endForce(timber, table, element, "j");
+      const pull = Math.max(0, dot(force, jointJ.face.inward));
+      const lift = Math.max(0, -force[2]);
+      if (pull + lift > 0) pulls.push({ pull, lift, caseId, duration: combination.duration });
+    });
+  }
+  return found;
+}
+
+/** lb, both parts together */
+export const headForceOf = ({ pull, lift }: HeadForce): number => Math.hypot(pull, lift);
+
+export interface JudgedHead {
+  readonly pull: HeadPull;
+  /** undefined = nothing of a known size is named, or the woods have no values */
+  readonly held: { readonly hold: HeadHold; readonly use: CombinedUse } | undefined;
+}
+
+/** @returns the combination that asks most of the fasteners, or without them the greatest force; undefined without any */
+export function judgeHead(
+  joint: Joint,
+  pulls: readonly HeadPull[],
+  fasteners: SizedFasteners | undefined,
+): JudgedHead | undefined {
+  const judged = pulls.map((pull): JudgedHead => {
+    const hold = fasteners && headHold(joint, fasteners, pull.duration);
+    return { pull, held: hold && { hold, use: headUse(hold, pull) } };
+  });
+  const asks = ({ pull, held }: JudgedHead): number => held?.use.ratio ?? headForceOf(pull);
+  return judged.reduce<JudgedHead | undefined>(
+    (worst, each) => (worst && asks(worst) >= asks(each) ? worst : each),
+    undefined,
+  );
+}
