@@ -6,7 +6,7 @@ import { codeLenses } from "../../server/language/code-lens.ts";
 import { createFrameService, type Snapshot } from "../../server/language/frame-service.ts";
 import { hoverAt } from "../../server/language/hover.ts";
 import { hintDetails, hintOf, inlayHints } from "../../server/language/inlay-hints.ts";
-import { SHED_IN_SNOW } from "../shed.ts";
+import { SHED, SHED_IN_SNOW } from "../shed.ts";
 
 const PAVILION = readFileSync("samples/cider-press-pavilion.frame.yaml", "utf8");
 const ALL = { start: { line: 0, character: 0 }, end: { line: 10_000, character: 0 } };
@@ -208,4 +208,31 @@ test("code lenses count the sticks and name use and force", () => {
     expect(range.start.line).toBe(range.end.line);
     expect(command?.command).toBe("");
   }
+});
+
+describe("combinations without an answer", () => {
+  // knees at bent 1 alone, without pegs: they only push, so the frame stands one way along the walls and not the other
+  const ONE_WAY = SHED.replace(
+    "  knee: {kind: brace, section: 4x6, between: [post, plate], leg: 30 in}",
+    "  knee: {kind: brace, section: 4x6, between: [post@A1, plate], leg: 30 in}\n  knee-b: {kind: brace, section: 4x6, between: [post@B1, plate], leg: 30 in}",
+  )
+    .replace("of: [knee, tie-knee]", "of: [knee, knee-b, tie-knee]")
+    .replace("count: 1, diameter", "count: 0, diameter");
+  const snapshot = open(ONE_WAY);
+  const { failed, cases } = frameOf(snapshot).solution;
+
+  test("some have one, some have none", () => {
+    expect(failed.length).toBeGreaterThan(0);
+    expect(failed.length).toBeLessThan(cases.length);
+  });
+  test.each(["/members/post", "/joints/post-head", "/piers/all"])("%s says how many", (path) => {
+    expect(over(snapshot, path)).toContain(
+      `${failed.length} of ${cases.length} load combinations have no answer; they are not among these forces.`,
+    );
+  });
+  test("without any answer it says that nothing is known", () => {
+    const none = open(SHED.replace(/^ {2}(knee|tie-knee): .*\n/gm, "").replace(/^ {2}knee-ends: .*\n/m, ""));
+    expect(frameOf(none).solution.failed).toHaveLength(frameOf(none).solution.cases.length);
+    expect(over(none, "/members/post")).toContain("the frame has no answer under any load combination");
+  });
 });
