@@ -9,6 +9,7 @@ export async function takeStep(window: EditorWindow, step: Step): Promise<void> 
     await step.take(window);
   } finally {
     const file = `${step.name.replace(/[^a-z0-9]+/gi, "-").slice(0, 60)}.png`;
-    await window.page.screenshot({ path: join(ROOT, "out/screenshots", file) });
+    // what fades in is shown as it stands in the end
+    await window.page.screenshot({ path: join(ROOT, "out/screenshots", file), animations: "disabled" });
   }
 }
