@@ -34,10 +34,15 @@ const FIRST_SET = [
   "site-value-missing",
 ];
 
+/** What a sound frame is told for its own good, by sample; elsewhere nothing. */
+const NOTES: Readonly<Record<string, readonly string[]>> = {
+  "goat-shed.frame.yaml": ["note enclosure-found"],
+};
+
 describe("the good samples", () => {
-  test.each(files.filter((name) => name !== WRONG))("%s has no finding at all", (name) => {
+  test.each(files.filter((name) => name !== WRONG))("%s has no finding but its notes", (name) => {
     const { findings, faults } = createFrameService().open(`file:///${name}`, 1, read(name));
-    expect(findings.map(({ finding }) => `${finding.check} ${finding.path}: ${finding.message}`)).toEqual([]);
+    expect(findings.map(({ finding }) => `${finding.level} ${finding.check}`)).toEqual(NOTES[name] ?? []);
     expect(faults).toEqual([]);
   });
 });

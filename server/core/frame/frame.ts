@@ -68,7 +68,7 @@ export interface Basis {
 }
 
 export type SnowExposure = "fully-exposed" | "partially-exposed" | "sheltered";
-export type Thermal = "heated" | "cold-ventilated" | "open" | "freezer" | "greenhouse";
+export type Thermal = "heated" | "cold-ventilated" | "open" | "unheated" | "freezer" | "greenhouse";
 export type WindExposure = "B" | "C" | "D";
 export type Soil = "bedrock" | "sedimentary-rock" | "gravel" | "sand" | "clay";
 

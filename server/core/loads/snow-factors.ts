@@ -1,13 +1,13 @@
 /**
  * The factors of roof snow, ASCE 7-16 and 7-22 chapter 7. Loads in psf of the level projection, angles in degrees.
  */
+import type { Thermal } from "../frame/frame.ts";
 import type { Factor, Sourced, ValueStatus } from "../sourced.ts";
 
 export type Edition = "asce-7-16" | "asce-7-22";
 export type RiskCategory = "i" | "ii" | "iii" | "iv";
 export type Terrain = "B" | "C" | "D";
 export type SnowExposure = "fully-exposed" | "partially-exposed" | "sheltered";
-export type Thermal = "heated" | "cold-ventilated" | "open" | "freezer" | "greenhouse";
 
 /** Rise over run as written: limits on a pitch are compared as pitches, never as rounded degrees. */
 export interface Pitch {
@@ -28,6 +28,7 @@ const THERMAL: Readonly<Record<Edition, Readonly<Record<Thermal, Known>>>> = {
     heated: [1.0, "published"],
     "cold-ventilated": [1.1, "published"],
     open: [1.2, "published"],
+    unheated: [1.2, "published"],
     freezer: [1.3, "published"],
     greenhouse: [0.85, "published"],
   },
@@ -39,6 +40,7 @@ const THERMAL: Readonly<Record<Edition, Readonly<Record<Thermal, Known>>>> = {
     ],
     "cold-ventilated": [1.2, "published"],
     open: [1.2, "memory"],
+    unheated: [1.2, "memory"],
     freezer: [1.3, "memory"],
     greenhouse: [0.85, "memory"],
   },

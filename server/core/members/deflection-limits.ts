@@ -1,4 +1,5 @@
 /** How far a timber may bend, by what it carries: shares of its span from the building code. */
+import type { Thermal } from "../frame/frame.ts";
 import type { CeilingKind } from "../frame/roof.ts";
 import type { Note } from "../note.ts";
 import type { Sourced } from "../sourced.ts";
@@ -60,9 +61,6 @@ const OF_CEILING: Readonly<Record<CeilingKind, DeflectionRule>> = {
   none: { ...RULES["open-roof"], note: "no floor and no ceiling" },
 };
 
-/** How the roof is insulated, as the snow load asks for it. */
-type Thermal = "heated" | "cold-ventilated" | "open" | "freezer" | "greenhouse";
-
 /**
  * A roof over heated or cooled room is lined below, under the rafters or under its insulation: where the file does not say
  * with what, the limit of a lining that is not plaster is taken (common practice).
@@ -77,7 +75,7 @@ export function deflectionRule(
   if (floor) return RULES.floor;
   if (ceiling !== undefined) return OF_CEILING[ceiling];
   if (thermal === "greenhouse") return RULES.greenhouse;
-  return thermal === undefined || thermal === "open" ? RULES["open-roof"] : TAKEN;
+  return thermal === undefined || thermal === "open" || thermal === "unheated" ? RULES["open-roof"] : TAKEN;
 }
 
 /** A limit of deflection as the share of a length that it is. */

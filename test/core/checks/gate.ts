@@ -90,7 +90,7 @@ const PAVILION = {
         section: 3x7
         spacing: 30 in
         seat: {kind: birds-mouth}
-        head: {kind: housed, into: ridge}
+        head: {kind: housed, into: ridge, fasten: {kind: screws, count: 2, diameter: 5/16 in, length: 8 in}}
         overhang: {eave: 12 in, rake: 12 in}
       deck: {kind: boards, thickness: 1 in}
       covering: {kind: standing-seam}

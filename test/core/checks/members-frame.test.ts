@@ -136,7 +136,7 @@ const gabled = (deck: string, ridge: boolean, ...marks: string[]): string =>
       "roof:",
       "  kind: gable",
       "  pitch: 9:12",
-      `  rafters: {section: 4x6, spacing: 30 in, seat: {kind: birds-mouth}, ${ridge ? "head: {kind: housed, into: ridge}, " : ""}overhang: {eave: 6 in}, fasten: {kind: screws, count: 2, diameter: 5/16 in, length: 10 in}}`,
+      `  rafters: {section: 4x6, spacing: 30 in, seat: {kind: birds-mouth}, ${ridge ? "head: {kind: housed, into: ridge, fasten: {kind: screws, count: 2, diameter: 5/16 in, length: 8 in}}, " : ""}overhang: {eave: 6 in}, fasten: {kind: screws, count: 2, diameter: 5/16 in, length: 10 in}}`,
       ...(ridge ? [] : marks),
       `  deck: ${deck}`,
       "  covering: {kind: standing-seam, coverage: 16 in}",

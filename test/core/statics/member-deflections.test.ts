@@ -18,6 +18,7 @@ const PAVILION = readFileSync(
 test.each([
   [undefined, false, 180, 120, "roof members without a ceiling"],
   ["open", false, 180, 120, "roof members without a ceiling"],
+  ["unheated", false, 180, 120, "roof members without a ceiling"],
   ["heated", false, 240, 180, "roof members with a ceiling that is not plaster"],
   ["cold-ventilated", false, 240, 180, "roof members with a ceiling that is not plaster"],
   ["freezer", false, 240, 180, "roof members with a ceiling that is not plaster"],

@@ -25,13 +25,15 @@ function* unplaced(model: Model): Generator<{ readonly path: string; readonly da
   const { walls, bents } = gridLines(model.frame);
   const outer = [...new Set([walls[0], walls.at(-1), bents[0], bents.at(-1)].flatMap((l) => l?.id ?? []))];
   const faces = wallFaces(model);
+  // an entry without a stick has a finding of its own, and may be what stands in a side
+  const allPlaced = [...model.members.keys()].every((name) => (model.sticks.get(name)?.length ?? 0) > 0);
   for (const { line, path } of model.frame.siding) {
     if (!certain(model, line)) continue;
     const known = [...walls, ...bents].some((l) => l.id === line);
     const face = faces.find((f) => f.line === line);
     if (!known) yield { path, data: { line, why: { kind: "unknown", outer } } };
     else if (!outer.includes(line)) yield { path, data: { line, why: { kind: "inner", outer } } };
-    else if (!face || face.uncarried > 0)
+    else if (allPlaced && (!face || face.uncarried > 0))
       yield { path, data: { line, why: { kind: "bare", area: face?.uncarried } } };
   }
 }

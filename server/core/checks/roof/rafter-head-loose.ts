@@ -57,11 +57,11 @@ export const rafterHeadLoose = defineCheck<"results", Data>({
     level: "error",
     area: "roof",
     source: {
-      text: "NDS 12.2, 12.3 and 12.4 with C_D of the combination; screws as lag screws of their size, whose maker’s report governs; forces below 50 lb are left to friction and to the deck’s nails (common practice, no source)",
+      text: "NDS 12.2, 12.3 and 12.4 with C_D of the combination; screws as lag screws of their size, whose maker’s report governs",
       status: "memory",
     },
     explanation: {
-      what: "A rafter’s head stands in a housing that is open on top. Wind draws it out or lifts it, and nothing is named that holds it in the ridge, or what is named is too weak.",
+      what: "A rafter’s head stands in a housing that is open on top. Wind draws it out or lifts it, and nothing is named that holds it in the ridge, or what is named is too weak. Forces below 50 lb are left to friction and to the deck’s nails (common practice, no source).",
       why: "A housing bears only what presses into it. Without a hold at the ridge the path of the uplift ends there, and the seats alone do not keep the rafter on the frame.",
       formula:
         "screws slant at 45° from the rafter’s top edge into the ridge: along them (pull + lift) ÷ √2, across (pull − lift) ÷ √2; toe-nails: the pull along, the lift across. Force ≤ W′Z′ ÷ (W′ cos² α + Z′ sin² α) for screws, W′Z′ ÷ (W′ cos α + Z′ sin α) for nails",
