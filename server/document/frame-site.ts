@@ -44,7 +44,9 @@ export function readSite(at: Cursor): Site {
           path: snow.path,
           ground: snow.at("ground").amount("pressure"),
           exposure: snow.at("exposure").choice(["fully-exposed", "partially-exposed", "sheltered"]),
-          thermal: snow.at("thermal").choice(["heated", "cold-ventilated", "open", "unheated", "freezer", "greenhouse"]),
+          thermal: snow
+            .at("thermal")
+            .choice(["heated", "cold-ventilated", "open", "unheated", "freezer", "greenhouse"]),
           slides: snow.at("slides").flag(),
           ...(winterWind !== undefined && winterWind > 0 && winterWind <= 1 ? { winterWind } : {}),
         }

@@ -20,6 +20,7 @@ function signatureOf(model: Model, actions: JointActions): string {
     { ...frame.site, frostDepth: 0, soil: 0 },
     frame.roof,
     frame.floors,
+    frame.siding,
     model.timbers.map((t) => [
       t.id,
       t.kind,

@@ -35,12 +35,17 @@ export function slidesIn(
   return [head, foot].find((j) => j.kind === "pocket");
 }
 
-/** Motions set free at the end of the joined timber. */
-export function releases(joint: Joint, slides: boolean): readonly Motion[] {
+/**
+ * Motions set free at the end of the joined timber.
+ * @param slides it holds nothing along the timber
+ * @param holdsRoll the receiving timber does not turn about its own length on it
+ */
+export function releases(joint: Joint, slides: boolean, holdsRoll: boolean): readonly Motion[] {
   const { of, into, end } = joint;
   const upright = Math.abs(of.axis[2]) > 0.7;
   const holdsAbove =
     upright && end === "head" && Math.abs(into.axis[2]) < 0.5 && joint.kind === "mortise-and-tenon";
-  const turns = holdsAbove ? [turnAbout(of, joint.face.across)] : PINNED;
+  const held = holdsRoll ? turnAbout(of, into.axis) : undefined;
+  const turns = holdsAbove ? [turnAbout(of, joint.face.across)] : PINNED.filter((turn) => turn !== held);
   return slides ? ["ux", ...turns] : turns;
 }

@@ -14,6 +14,7 @@ import type { BasicLoad } from "./basic-loads.ts";
 import { axialOnly } from "./connection.ts";
 import { loadCase } from "./element-loads.ts";
 import type { Push } from "./racking.ts";
+import { ridgeIsCarried } from "./ridge-holds.ts";
 import { skeletonOf } from "./skeleton.ts";
 import { type FrameStructure, isSeat, type StructureOptions, structureOf } from "./structure.ts";
 import { modulusOf } from "./timber-wood.ts";
@@ -160,8 +161,7 @@ export class PreparedFrame {
 
   #slidingFrame(): SlidingFrame | undefined {
     const { model } = this;
-    const ridge = model.timbers.some((t) => t.kind === "ridge");
-    if (!model.roof || model.roof.slopes.length < 2 || !ridge) return undefined;
+    if (!model.roof || model.roof.slopes.length < 2 || !ridgeIsCarried(model)) return undefined;
     const { skeleton } = this.hold.frame;
     const frame = structureOf(model, { ...this.#options, seats: "slide" }, skeleton, this.hold.frame);
     const back = { id: "put back", nodeLoads: plateLoads(frame) };

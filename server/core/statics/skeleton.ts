@@ -166,7 +166,9 @@ function connect(b: Builder): { readonly joint: Joint | undefined; readonly meet
   const ties: { joint: Joint | undefined; meeting: Meeting }[] = [];
   const joined = new Set<Meeting>();
   const stands = (m: Meeting): boolean => b.grounded.has(m.a.id) && b.grounded.has(m.b.id);
-  for (const joint of b.model.joints) {
+  // where an end meets two timbers it hangs on the one that a joint is named for
+  const { joints } = b.model;
+  for (const joint of [...joints.filter((j) => !j.assumed), ...joints.filter((j) => j.assumed)]) {
     if (!stands(joint.meeting)) continue;
     joined.add(joint.meeting);
     const key = `${joint.of.id} ${joint.end}`;
@@ -182,18 +184,43 @@ function connect(b: Builder): { readonly joint: Joint | undefined; readonly meet
   const tied = (m: Meeting): boolean => !axialOnly(m.a) && !axialOnly(m.b);
   for (const meeting of b.model.meetings)
     if (!joined.has(meeting) && stands(meeting) && tied(meeting)) ties.push({ joint: undefined, meeting });
-  for (const { meeting } of ties) {
+  const kept = ties.filter(({ meeting }) => !clampsEnd(b, meeting));
+  for (const { meeting } of kept) {
     b.add(meeting.a, axial(meeting.a, meeting.point));
     b.add(meeting.b, axial(meeting.b, meeting.point));
   }
-  return ties;
+  return kept;
 }
+
+/**
+ * Whether a contact lies so near the end by which a timber hangs that the two would clamp it between them: within its depth,
+ * on a timber that itself hangs on what the end hangs on, or carries it. The end's joint alone counts then, as between a
+ * rafter that hangs on the ridge and the king-post under it.
+ */
+function clampsEnd(b: Builder, { a, b: other, point }: Meeting): boolean {
+  return endClamped(b, a, other, point) || endClamped(b, other, a, point);
+}
+
+function endClamped(b: Builder, timber: Timber, other: Timber, point: Vec3): boolean {
+  const near = (t: Timber, end: "foot" | "head", within: number): Alias | undefined => {
+    const tip = end === "head" ? t.span : 0;
+    return Math.abs(axial(t, point) - tip) <= within ? b.aliases.get(`${t.id} ${end}`) : undefined;
+  };
+  const reach = timber.depth + other.depth;
+  return ENDS.some((end) => {
+    const into = near(timber, end, timber.depth)?.into;
+    if (!into || into === other) return false;
+    return ENDS.some(
+      (tip) => near(other, tip, reach)?.into === into || near(into, tip, reach)?.into === other,
+    );
+  });
+}
+
+const ENDS = ["foot", "head"] as const;
 
 /** Whether an end of `timber` already hangs on `other`: then `other` must not hang on it in turn. */
 function hangsOn(b: Builder, timber: Timber, other: Timber): boolean {
-  return (["foot", "head"] as const).some(
-    (end) => b.aliases.get(`${timber.id} ${end}`)?.into.id === other.id,
-  );
+  return ENDS.some((end) => b.aliases.get(`${timber.id} ${end}`)?.into.id === other.id);
 }
 
 function piecesOf(b: Builder, timber: Timber): Piece[] {

@@ -5,6 +5,7 @@ import type { Model, Timber } from "../model/model.ts";
 import { add, length, scale, type Vec3 } from "../model/vec.ts";
 import { axialOnly, releases, slidesIn } from "./connection.ts";
 import { rectangleSection } from "./rectangle.ts";
+import { rollHolders } from "./ridge-holds.ts";
 import { deckLinks } from "./roof-plane.ts";
 import { type Piece, type Skeleton, skeletonOf, type Tie } from "./skeleton.ts";
 
@@ -54,7 +55,7 @@ function elementOf(
   piece: Piece,
   index: number,
   options: StructureOptions,
-  sliding: ReadonlySet<Joint>,
+  freed: (joint: Joint) => ReturnType<typeof releases>,
 ): FrameElement {
   const { timber } = piece;
   const section = rectangleSection(timber.width, timber.depth);
@@ -75,8 +76,8 @@ function elementOf(
     G: E / SHEAR_RATIO,
     ...section,
     ydir: timber.depthDir,
-    ...(piece.jointI && !bar ? { releaseI: releases(piece.jointI, sliding.has(piece.jointI)) } : {}),
-    ...(piece.jointJ && !bar ? { releaseJ: releases(piece.jointJ, sliding.has(piece.jointJ)) } : {}),
+    ...(piece.jointI && !bar ? { releaseI: freed(piece.jointI) } : {}),
+    ...(piece.jointJ && !bar ? { releaseJ: freed(piece.jointJ) } : {}),
     ...(springI === undefined ? {} : { endSpringI: { ux: springI } }),
     ...(springJ === undefined ? {} : { endSpringJ: { ux: springJ } }),
     ...(bar ? { axialOnly: true } : {}),
@@ -174,19 +175,21 @@ function slidingJoints({ piecesOf }: Skeleton): ReadonlySet<Joint> {
 type Sticks = Pick<FrameStructure, "pieces" | "elementsOf" | "timberOf"> &
   Pick<Structure, "nodes" | "elements">;
 
-function sticksOf(skeleton: Skeleton, options: StructureOptions): Sticks {
+function sticksOf(model: Model, skeleton: Skeleton, options: StructureOptions): Sticks {
   const nodes: FrameNode[] = skeleton.nodes.map((at, i) => {
     const owner = skeleton.owners[i];
     return { id: owner ? `${owner.timber.id}:${owner.at.toFixed(2)}` : String(i), at };
   });
   const pieces = skeleton.pieces.filter((p) => Math.abs(p.to - p.from) > SHORTEST && p.i.node !== p.j.node);
   const sliding = slidingJoints(skeleton);
+  const holding = rollHolders(model);
+  const freed = (joint: Joint) => releases(joint, sliding.has(joint), holding.has(joint));
   const elementsOf = new Map<string, number[]>();
   const elements = pieces.map((piece, index) => {
     const own = elementsOf.get(piece.timber.id) ?? [];
     own.push(index);
     elementsOf.set(piece.timber.id, own);
-    return elementOf(piece, own.length - 1, options, sliding);
+    return elementOf(piece, own.length - 1, options, freed);
   });
   const timberOf = new Map(
     elements.flatMap(({ id }, k) => {
@@ -209,7 +212,7 @@ export function structureOf(
 ): FrameStructure {
   const { nodes, elements, pieces, elementsOf, timberOf } = like
     ? { ...like, ...like.structure }
-    : sticksOf(skeleton, options);
+    : sticksOf(model, skeleton, options);
   const links: FrameLink[] = [];
   const ties = skeleton.ties.map((tie) => {
     const start = links.length;

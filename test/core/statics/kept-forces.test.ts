@@ -52,7 +52,15 @@ const SHELTER: typeof PAVILION = [
   ["depth: 100, flare", "depth: 110, flare", "forces"],
 ];
 
+const GOATS: typeof PAVILION = [
+  ["  B: {openings: 8 ft²}", "  B: {openings: 80 ft²}", "nothing"],
+  ["  3: {}", "  3: {weight: 9 psf}", "nothing"],
+  ["  1: {openings: 6 ft²}\n", "", "nothing"],
+  ["live: 20 psf", "live: 30 psf", "nothing"],
+];
+
 describe.each([
+  ["goat-shed", GOATS],
   ["cider-press-pavilion", PAVILION],
   ["kayak-shelter", SHELTER],
 ])("%s", (name, edits) => {
