@@ -112,12 +112,17 @@ class Builder {
     this.stations.get(timber.id)?.push(clamp(at, 0, timber.span));
   }
 
-  /** Stations of a timber in order, near ones merged; the two ends stay where they are. */
+  /**
+   * Stations of a timber in order, near ones merged; the two ends stay where they are. What meets it beyond the point by
+   * which an end hangs, as a post under the lap of a corner, hangs there too.
+   */
   merged(timber: Timber): readonly number[] {
     const done = this.#merged.get(timber.id);
     if (done) return done;
+    const first = Math.max(0, this.aliases.get(`${timber.id} foot`)?.own ?? 0);
+    const last = Math.min(timber.span, this.aliases.get(`${timber.id} head`)?.own ?? timber.span);
     const inner = (this.stations.get(timber.id) ?? [])
-      .filter((s) => s > MERGE && s < timber.span - MERGE)
+      .filter((s) => s > first + MERGE && s < last - MERGE)
       .sort((a, b) => a - b);
     const kept: number[] = [0];
     for (const s of inner) if (s - (kept.at(-1) ?? 0) > MERGE) kept.push(s);

@@ -183,7 +183,9 @@ function sticksOf(model: Model, skeleton: Skeleton, options: StructureOptions): 
   const pieces = skeleton.pieces.filter((p) => Math.abs(p.to - p.from) > SHORTEST && p.i.node !== p.j.node);
   const sliding = slidingJoints(skeleton);
   const holding = rollHolders(model);
-  const freed = (joint: Joint) => releases(joint, sliding.has(joint), holding.has(joint));
+  // what is lapped over another keeps it flat
+  const keepsFlat = (joint: Joint): boolean => joint.kind === "corner-half-lap" || holding.has(joint);
+  const freed = (joint: Joint) => releases(joint, sliding.has(joint), keepsFlat(joint));
   const elementsOf = new Map<string, number[]>();
   const elements = pieces.map((piece, index) => {
     const own = elementsOf.get(piece.timber.id) ?? [];
