@@ -55,6 +55,7 @@ import { roofWeightless } from "./loads/roof-weightless.ts";
 import { sidingUnplaced } from "./loads/siding-unplaced.ts";
 import { siteLoadUnused } from "./loads/site-load-unused.ts";
 import { siteValueMissing } from "./loads/site-value-missing.ts";
+import { snowHeld } from "./loads/snow-held.ts";
 import { timberWeightUnknown } from "./loads/timber-weight-unknown.ts";
 import { windBeyondFigures } from "./loads/wind-beyond-figures.ts";
 import { bearingCrushed } from "./members/bearing-crushed.ts";
@@ -112,6 +113,7 @@ export const CHECKS: readonly AnyCheck[] = [
   anyCheck(gradeAssumed),
   anyCheck(siteValueMissing),
   anyCheck(siteLoadUnused),
+  anyCheck(snowHeld),
   anyCheck(sidingUnplaced),
   anyCheck(enclosureFound),
   anyCheck(windBeyondFigures),

@@ -131,13 +131,20 @@ export function minimumSnow(
 }
 
 /**
- * Rain-on-snow surcharge, section 7.10: where p_g is at most 20 psf and the slope in degrees is under W/50.
+ * Rain-on-snow surcharge, section 7.10: where the slope in degrees is under W/50 and p_g is at most 20 psf (7-16), or at
+ * most the p_m,max of the risk category (7-22).
  * @param eaveToRidge W, ft; @returns psf, 0 where it does not apply
  */
-export function rainOnSnow(edition: Edition, ground: number, eaveToRidge: number, slope: number): Sourced {
-  const applies = ground > 0 && ground <= 20 && slope < eaveToRidge / 50;
-  const value = edition === "asce-7-16" ? 5 : 8;
-  return { value: applies ? value : 0, status: "published", source: `${editionName(edition)} section 7.10` };
+export function rainOnSnow(
+  edition: Edition,
+  ground: number,
+  eaveToRidge: number,
+  slope: number,
+  risk: RiskCategory,
+): Sourced {
+  const [value, most] = edition === "asce-7-16" ? [5, 20] : [8, LARGEST_MINIMUM_22[risk]];
+  const applies = ground > 0 && ground <= most && slope < eaveToRidge / 50;
+  return { value: applies ? value : 0, status: "memory", source: `${editionName(edition)} section 7.10` };
 }
 
 /** γ = 0.13 p_g + 14, at most 30 lb/ft³ (Eq. 7.7-1). */

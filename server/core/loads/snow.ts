@@ -96,7 +96,7 @@ export function roofSnow(input: SnowInput): Snow {
   const flat = flatRoofSnow(ground, Ce.value, Ct.value, importance);
   const sloped = Cs.value * flat;
   const minimum = minimumSnow(edition, ground, riskCategory, slope);
-  const rain = rainOnSnow(edition, ground, eaveToRidge, slope);
+  const rain = rainOnSnow(edition, ground, eaveToRidge, slope, input.riskCategory);
   const unbalanced =
     input.roof === "gable"
       ? unbalancedSnow({

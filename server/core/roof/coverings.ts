@@ -55,6 +55,21 @@ export const COVERINGS: Readonly<Record<Covering, CoveringRules>> = {
   "built-up": { leastSlope: sourced(0.25, "published", "IRC R905.9.1"), closedDeck: closed("IRC R905.9") },
 };
 
+const SLIPPERY: ReadonlySet<CoveringKind> = new Set([
+  "standing-seam",
+  "ribbed-steel",
+  "corrugated-steel",
+  "slate",
+]);
+
+/**
+ * Whether snow slides on it: metal and slate, not wood, tile or what is strewn with granules (ASCE 7 section 7.4: granules
+ * and shakes are published, metal and slate from memory).
+ */
+export function isSlippery(covering: CoveringKind): boolean {
+  return SLIPPERY.has(covering);
+}
+
 /** Compared as pitches, so that 3:12 written as 1:4 is not a hair flatter. @param limit in of rise per 12 in */
 export function flatterThan(pitch: Pitch, limit: number): boolean {
   return pitch.rise * 12 < limit * pitch.run * (1 - 1e-9);

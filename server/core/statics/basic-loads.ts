@@ -74,11 +74,15 @@ export function roofDeadOf(frame: Frame): RoofDead | undefined {
       kind: covering.kind,
       ...(covering.weight === undefined ? {} : { weight: covering.weight }),
     },
-    deck: deck && {
-      kind: deck.kind,
-      ...(deck.thickness === undefined ? {} : { thickness: inches(deck.thickness) }),
-      ...(deck.spacing === undefined ? {} : { spacing: inches(deck.spacing) }),
-    },
+    // purlins that are timbers of the frame weigh what timbers weigh
+    deck:
+      deck && !(deck.kind === "purlins" && frame.members.some(({ kind }) => kind === "purlin"))
+        ? {
+            kind: deck.kind,
+            ...(deck.thickness === undefined ? {} : { thickness: inches(deck.thickness) }),
+            ...(deck.spacing === undefined ? {} : { spacing: inches(deck.spacing) }),
+          }
+        : undefined,
     ceiling:
       ceiling === undefined || ceiling.kind === "none"
         ? undefined

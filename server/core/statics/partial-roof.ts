@@ -1,4 +1,6 @@
 /** Snow and roof live load on some spans of a roof only, where its timbers run on over their supports. */
+
+import { unbalancedPitch } from "../loads/snow-factors.ts";
 import type { Interval } from "../model/box.ts";
 import type { Model, RoofSlope, Timber } from "../model/model.ts";
 import { dot, type Vec3 } from "../model/vec.ts";
@@ -30,7 +32,7 @@ function portionOf(strip: Strip, load: LineLoad): Portion {
 
 /**
  * Which way the timbers of a roof run on over supports: purlins, plates and ridges along the walls; rafters up the slope,
- * save those of gables from 1/2 on 12 up (ASCE 7-16 section 7.5).
+ * save those of gables from 1/2 on 12 to 7 on 12 (ASCE 7-16 section 7.5, memory).
  */
 function roofLanes(
   model: Model,
@@ -43,8 +45,7 @@ function roofLanes(
   const lengthwise = model.timbers.filter((t) => Math.abs(t.axis[0]) > 0.98 && takes(t));
   const walls = laneOf("walls", [1, 0, 0], lengthwise, holders);
   const up = (model.roof?.slopes ?? []).flatMap((slope) => {
-    const { rise, run } = pitchOf(model.frame, slope);
-    if (model.frame.roof?.kind === "gable" && 12 * rise >= 0.5 * run) return [];
+    if (model.frame.roof?.kind === "gable" && unbalancedPitch(pitchOf(model.frame, slope))) return [];
     const rafters = strips
       .filter((s) => s.slope === slope && s.timber.kind !== "purlin")
       .map((s) => s.timber);

@@ -5,6 +5,7 @@ import { roofSnow, type Snow, type SnowCase, type SnowInput } from "../loads/sno
 import type { Pitch } from "../loads/snow-factors.ts";
 import { asksWinterWind } from "../loads/unbalanced-snow.ts";
 import type { Model, RoofSlope, Timber } from "../model/model.ts";
+import { isSlippery } from "../roof/coverings.ts";
 import { deckCarriers } from "../roof/deck-carriers.ts";
 import type { BasicLoad, LoadChoice } from "./basic-loads.ts";
 import { eaveToPeak, type LineLoad, onLevelArea, type Strip } from "./line-loads.ts";
@@ -26,6 +27,9 @@ const PROPS: ReadonlySet<Timber["kind"]> = new Set([
   "girt",
   "tie",
   "purlin",
+  // a purlin plate; what lies under a rafter's own eave is no prop, being near its end
+  "plate",
+  "sill",
 ]);
 
 /**
@@ -61,7 +65,7 @@ function snowInput(model: Model, slope: RoofSlope): SnowInput | undefined {
     terrain: wind.exposure,
     exposure: snow.exposure,
     thermal: snow.thermal,
-    slides: snow.slides,
+    slides: snow.slides && roof.covering !== undefined && isSlippery(roof.covering.kind),
     roof: roof.kind,
     pitch: pitchOf(model.frame, slope),
     eaveToRidge: feet(slope),

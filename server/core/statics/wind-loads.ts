@@ -30,6 +30,8 @@ const IN_THE_OPEN: ReadonlySet<Timber["kind"]> = new Set([
   "brace",
   "tie",
   "girt",
+  "beam",
+  "sill",
 ]);
 
 /** Drag on a timber, lb per inch of its length: pressure on the face that it turns to the wind. @param psf of that face */
@@ -151,6 +153,20 @@ function endRafters(slopes: readonly RoofSlope[], toward: WindDirection): readon
   return slopes.flatMap((s) => [...s.rafters].sort((p, q) => sign * (p.origin[0] - q.origin[0])).slice(0, 1));
 }
 
+/**
+ * Rows of which only the first stick meets the wind: rafters under a wind along the ridge, joists of an open floor; what
+ * lies behind it is in its lee. Closed sides take the wind off them.
+ */
+function foremost({ model, enclosure, slopes }: Setting, toward: WindDirection): readonly Timber[] {
+  if (enclosure.class !== "open" || slopes.length === 0) return [];
+  const way = TOWARD[toward];
+  const rows = [...model.sticks.values()].filter(([first]) => first?.kind === "joist");
+  const first = rows.flatMap((row) =>
+    [...row].sort((p, q) => dot(p.origin, way) - dot(q.origin, way)).slice(0, 1),
+  );
+  return [...endRafters(slopes, toward), ...first];
+}
+
 /** The least wind is a case only where no other from its side pushes as hard. */
 function leastCases(setting: Setting, loads: readonly (BasicLoad & Blown)[]): BasicLoad[] {
   return (["+x", "-x", "+y", "-y"] as const).flatMap((toward): BasicLoad[] => {
@@ -239,7 +255,9 @@ export function windLoads(model: Model, strips: readonly Strip[]): FrameWind | u
         ...roofWind(c, strips, slopes, middle),
         ...overhangWind(c, strips, met.windward),
         ...wallWind(c, wind, toward, met),
-        ...dragging(setting, toward).flatMap((t) => drag(t, toward, wind.members.value) ?? []),
+        ...[...dragging(setting, toward), ...foremost(setting, c.toward)].flatMap(
+          (t) => drag(t, toward, wind.members.value) ?? [],
+        ),
       ],
     };
   });

@@ -1,7 +1,14 @@
+import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
 import { createFrameService } from "../../../server/language/frame-service.ts";
 import { findingsFixture } from "../../fixtures.ts";
+import { under } from "../../roofed-shed.ts";
 import { findingsOf, gate, pavilion } from "./gate.ts";
+
+const PAVILION_SAMPLE = readFileSync(
+  new URL("../../../samples/cider-press-pavilion.frame.yaml", import.meta.url),
+  "utf8",
+);
 
 findingsFixture(
   "site-value-missing: frost and soil where there are piers, at the nearest thing the file has",
@@ -171,6 +178,43 @@ findingsFixture(
     ),
   { whole: true, only: ["warning"] },
 );
+
+findingsFixture(
+  "roof-weightless: a deck without a covering",
+  pavilion({})
+    .replace(/^ *covering: .*\n/gm, "")
+    .replace(/^roof:\n/m, "roof:\n#@0-4 warning roof-weightless: The roof has no “covering”\n"),
+  { whole: true, only: ["warning"] },
+);
+findingsFixture(
+  "roof-weightless: a covering without a deck or purlins",
+  pavilion({})
+    .replace(/^ *deck: .*\n/gm, "")
+    .replace(/^roof:\n/m, "roof:\n#@0-4 warning roof-weightless: The roof has no “deck” and no purlins\n"),
+  { whole: true, only: ["warning"] },
+);
+
+const SLIDING = PAVILION_SAMPLE.replace("thermal: open}", "thermal: open, slides: true}");
+findingsFixture(
+  "snow-held: shingles",
+  under(
+    SLIDING.replace("covering: {kind: standing-seam, coverage: 16 in}", "covering: {kind: asphalt-shingles}"),
+    "slides: true",
+    "#@77-81 warning snow-held: An asphalt shingle covering holds its snow, though the site says that it slides: all of it is counted.",
+  ),
+  { whole: true, only: ["warning"] },
+);
+test("snow-held: metal sheds it, and then less is counted; on shingles all is (derived)", () => {
+  const sloped = (text: string): number => {
+    const { evaluation } = createFrameService().open("file:///s.frame.yaml", 1, text);
+    return [...(evaluation?.results.frame?.solution.loads.snow?.values() ?? [])][0]?.sloped ?? Number.NaN;
+  };
+  expect(findingsOf(SLIDING, true).map(({ finding }) => finding.check)).not.toContain("snow-held");
+  expect(sloped(SLIDING)).toBeLessThan(sloped(PAVILION_SAMPLE));
+  expect(sloped(SLIDING.replace("kind: standing-seam, coverage: 16 in", "kind: wood-shakes"))).toBe(
+    sloped(PAVILION_SAMPLE),
+  );
+});
 
 findingsFixture(
   "timber-weight-unknown: a class without a species and without a weight",

@@ -46,7 +46,7 @@ function snowCase(c: Case) {
   if (c.id === "load-snow-001") {
     const Cs = slopeFactor("asce-7-16", g.Ct, g.slippery, g.slope_deg).value;
     const pm = minimumSnow("asce-7-16", g.pg, "ii", g.slope_deg)!.value;
-    const rain = rainOnSnow("asce-7-16", g.pg, 100, g.slope_deg).value;
+    const rain = rainOnSnow("asce-7-16", g.pg, 100, g.slope_deg, "ii").value;
     return { pf: flat, Cs, ps: Cs * flat, pm, minimum_governs: pm > Cs * flat, rain_on_snow: rain };
   }
   return importance ? { Is: importance.value, pf: flat } : { pf: flat };
@@ -114,7 +114,7 @@ const RUN: Record<string, (c: Case) => Record<string, unknown>> = {
   },
   "load-unb-": unbalancedCase,
   "load-ros-": (c) => ({
-    surcharge: rainOnSnow(edition(c), c.given.pg, c.given.W_ft, c.given.slope_deg).value,
+    surcharge: rainOnSnow(edition(c), c.given.pg, c.given.W_ft, c.given.slope_deg, "ii").value,
   }),
   "load-lr-": (c) => {
     const found = roofLive(c.given.At_ft2, pitch(c));

@@ -1,27 +1,51 @@
 import { defineCheck } from "../check.ts";
 
-export const roofWeightless = defineCheck<"frame", Record<string, never>>({
+type Missing = "both" | "deck" | "covering";
+
+interface Data {
+  readonly missing: Missing;
+}
+
+export const roofWeightless = defineCheck<"frame", Data>({
   meta: {
     id: "roof-weightless",
-    title: "A roof that weighs nothing",
+    title: "A roof that weighs too little",
     level: "warning",
     area: "loads",
     source: { text: "ASCE 7 section 3.1: dead load is the weight of all that is built in", status: "memory" },
     explanation: {
-      what: "The roof has neither a deck nor a covering, so its weight on the rafters is taken as nothing.",
+      what: "The roof has no covering, or neither a deck nor purlins under it, so what is missing weighs nothing on the rafters.",
       why: "Too little dead load hides overstress and sag; too much of it would hide uplift. Neither may come from a line that is missing.",
       remedy: "Give the roof its deck and its covering; a covering may state its weight.",
     },
   },
   input: "frame",
-  *find({ roof, lost }) {
-    if (!roof || roof.deck || roof.covering) return;
+  *find({ roof, lost, members }) {
+    if (!roof) return;
+    const decked = roof.deck !== undefined || members.some(({ kind }) => kind === "purlin");
+    if (decked && roof.covering) return;
+    const missing = roof.covering ? "deck" : decked ? "covering" : "both";
     if ([...lost].some((at) => at === "" || at === roof.path || at.startsWith(`${roof.path}/`))) return;
-    yield { path: roof.path, onKey: true, data: {} };
+    yield { path: roof.path, onKey: true, data: { missing } };
   },
-  words: (_, say) =>
-    say.text(
-      "The roof has neither “deck” nor “covering”, so nothing but its own rafters and purlins is weighed. Write for example “deck: {deck}” and “covering: {covering}”.",
-      { deck: "{kind: boards, thickness: 1 in}", covering: "{kind: standing-seam}" },
-    ),
+  words: ({ missing }, say) => {
+    const examples = { deck: "{kind: boards, thickness: 1 in}", covering: "{kind: standing-seam}" };
+    switch (missing) {
+      case "both":
+        return say.text(
+          "The roof has neither “deck” nor “covering”, so nothing but its own rafters and purlins is weighed. Write for example “deck: {deck}” and “covering: {covering}”.",
+          examples,
+        );
+      case "deck":
+        return say.text(
+          "The roof has no “deck” and no purlins, so what its covering lies on is not weighed. Write for example “deck: {deck}”.",
+          examples,
+        );
+      case "covering":
+        return say.text(
+          "The roof has no “covering”, so it is weighed without one. Write for example “covering: {covering}”.",
+          examples,
+        );
+    }
+  },
 });
