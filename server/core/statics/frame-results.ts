@@ -52,6 +52,14 @@ export interface MemberUse {
   readonly bearing?: Bearing;
   readonly reference: Sourced | undefined;
   readonly factors: readonly Factor[];
+  /** of an interaction: the value that the stress along the grain goes by, with all of its own factors */
+  readonly second?: {
+    readonly symbol: "F_c" | "F_t";
+    readonly reference: Sourced;
+    readonly factors: readonly Factor[];
+    /** how many of the use's factors are those of bending; the rest are the second's */
+    readonly own: number;
+  };
 }
 
 export interface MemberResult {

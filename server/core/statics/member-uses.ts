@@ -24,22 +24,33 @@ function bendingValue(w: Worst): Adjusted {
   return w.positive ? values.positive : values.negative;
 }
 
-/** Factors of both values, each once: `C_F` of the second is named apart where it differs. */
-function together(first: Adjusted, second: Adjusted, mark: string): readonly Factor[] {
+type MadeOf = Pick<MemberUse, "reference" | "factors" | "second">;
+
+/** Both values, the factors of each once: `C_F` of the second is named apart where it differs. */
+function together(first: Adjusted, second: Adjusted, mark: "F_c" | "F_t"): MadeOf {
   const more = second.factors.filter(
     (f) => !first.factors.some((o) => o.symbol === f.symbol && o.value === f.value),
   );
   const named = more.map((f) =>
     first.factors.some((o) => o.symbol === f.symbol) ? { ...f, symbol: `${f.symbol} (${mark})` } : f,
   );
-  return [...first.factors, ...named];
+  return {
+    reference: first.reference,
+    factors: [...first.factors, ...named],
+    second: {
+      symbol: mark,
+      reference: second.reference,
+      factors: second.factors,
+      own: first.factors.length,
+    },
+  };
 }
 
 /** What the limit of a stress is made of. */
-function madeOf(what: Stress, w: Worst): Pick<MemberUse, "reference" | "factors"> {
+function madeOf(what: Stress, w: Worst): MadeOf {
   const { values: v } = w;
   const bending = bendingValue(w);
-  const plain = ({ reference, factors }: Adjusted): Pick<MemberUse, "reference" | "factors"> => ({
+  const plain = ({ reference, factors }: Adjusted): MadeOf => ({
     reference,
     factors,
   });
@@ -54,9 +65,9 @@ function madeOf(what: Stress, w: Worst): Pick<MemberUse, "reference" | "factors"
     case "compression":
       return plain(w.limit === v.Fc.value ? v.Fc : v.FcStar);
     case "tension-and-bending":
-      return { reference: bending.reference, factors: together(bending, v.Ft, "F_t") };
+      return together(bending, v.Ft, "F_t");
     case "compression-and-bending":
-      return { reference: bending.reference, factors: together(bending, v.Fc, "F_c") };
+      return together(bending, v.Fc, "F_c");
   }
 }
 

@@ -83,7 +83,7 @@ describe("timber-overstressed", () => {
     const { findings } = resultsOf(loft("8x8", "1000 psf"));
     const post = findings.find((f) => f.places[0]?.startsWith("post"))!;
     expect(post.message).toMatch(
-      /^post@A1 \(8 in × 8 in\) is used to \d+ % by compression and bending together at knee-ends@A1-B1\.foot, under D \+ L\. Allowed in bending: F_b 800 psi/,
+      /^post@A1 \(8 in × 8 in\) is used to \d+ % by compression and bending together at knee-ends@A1-B1\.foot, under D \+ L\. Allowed: F_b 800 psi( × [^;]*)?; F_c \d+ psi × .*C_P 0\.\d+\./,
     );
     expect(post.message).toContain("brace it nearer its foot");
     expect(post.unit).toBe("ratio");

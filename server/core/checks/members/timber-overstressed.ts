@@ -130,7 +130,7 @@ export const timberOverstressed = defineCheck<"results", Data>({
           facts,
         )
       : say.text(
-          "{stick} ({section}) is used to {ratio} by {what} {place}, under {combination}. Allowed in bending: {made}. {help}",
+          "{stick} ({section}) is used to {ratio} by {what} {place}, under {combination}. Allowed: {made}. {help}",
           facts,
         );
   },

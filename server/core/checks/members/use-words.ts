@@ -1,4 +1,5 @@
 /** How findings and hovers word a check of a timber: the amount, what the limit is made of, and what helps. */
+import type { Factor } from "../../sourced.ts";
 import type { MemberResult, MemberUse } from "../../statics/frame-results.ts";
 import { isAlongGrain } from "../../statics/member-bearing.ts";
 import { amountWords } from "../amount-words.ts";
@@ -58,15 +59,20 @@ function symbolOf({ what, bearing }: MemberUse): string {
   return bearing && isAlongGrain(bearing) ? "F_c" : (SYMBOL[what] ?? "E");
 }
 
-/** `F_b 875 psi × C_D 1.15 × C_L 0.97`: factors of one are left out. */
-export function limitWords(use: MemberUse, say: Say): string {
-  const reference = use.reference;
-  if (!reference) return "";
-  const factors = use.factors.filter((f) => Math.abs(f.value - 1) > 5e-4);
-  return [
-    `${symbolOf(use)} ${say.stress(reference.value)}`,
-    ...factors.map((f) => `${f.symbol} ${say.number(f.value, 2)}`),
+const product = (symbol: string, value: number, factors: readonly Factor[], say: Say): string =>
+  [
+    `${symbol} ${say.stress(value)}`,
+    ...factors
+      .filter((f) => Math.abs(f.value - 1) > 5e-4)
+      .map((f) => `${f.symbol} ${say.number(f.value, 2)}`),
   ].join(" × ");
+
+/** `F_b 875 psi × C_D 1.15 × C_L 0.97`: factors of one are left out. Of two stresses together both values. */
+export function limitWords(use: MemberUse, say: Say): string {
+  const { reference, factors, second } = use;
+  if (!reference) return "";
+  const first = product(symbolOf(use), reference.value, factors.slice(0, second?.own), say);
+  return second ? `${first}; ${product(second.symbol, second.reference.value, second.factors, say)}` : first;
 }
 
 /** A place in a timber, inches from its foot. It is no cut size: to the nearest 1/16 in. */
