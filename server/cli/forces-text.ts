@@ -114,7 +114,7 @@ function combinations({ solution }: FrameResults, number: NumberOf, say: Say): s
     solved.frameCase.id,
     nameOf(solved, say),
     String(solved.frameCase.combination.duration.value),
-    ...three(appliedTotal(solved.frameCase), say),
+    ...three(appliedTotal(solved), say),
     ...(solved.combined.status === "failed" ? ["", "", ""] : three(reactionTotal(solved), say)),
     statusOf(solved),
   ]);

@@ -79,7 +79,7 @@ function combinationOf(solved: SolvedCase, say: Say) {
     dropped: timbersOf(combined.dropped, solved.frame),
     bracesBothWays: bracesNominal,
     residual: figure(combined.residual),
-    applied: figures(appliedTotal(frameCase)),
+    applied: figures(appliedTotal(solved)),
     reaction: combined.status === "failed" ? null : figures(reactionTotal(solved)),
     reactions: bearingReactions(solved).map(({ at, timber, force }) => ({
       at,

@@ -30,6 +30,8 @@ interface Bounds {
 const MOST = fromInches(300 * 12);
 /** No timber is thicker than the thickest log. */
 const MOST_SECTION = fromInches(60);
+/** No timber is thinner than the thinnest board. */
+const LEAST_SECTION = fromInches(0.5);
 /** A timber thinner than this in a millimetre file was meant in inches. */
 const THINNEST_MM = 30;
 
@@ -178,11 +180,12 @@ export class Cursor {
   }
 
   /** A sensible value of another dimension, in the unit the engine computes in: ft², psf, psi, lb/ft³, lb, mph. */
-  amount(dimension: Amount, most: number = AMOUNTS[dimension].most): number | undefined {
+  /** @param narrower bounds that differ from those of its kind */
+  amount(dimension: Amount, narrower: Partial<Bounds> = {}): number | undefined {
     const scalar = this.#scalar();
     const value = scalar && this.#quantity(scalar.text, dimension);
     if (scalar === undefined || value === undefined) return undefined;
-    return this.#bounded(value, { ...AMOUNTS[dimension], most }, scalar.text, dimension);
+    return this.#bounded(value, { ...AMOUNTS[dimension], ...narrower }, scalar.text, dimension);
   }
 
   /** A slope of at most `most`, rise over run. */
@@ -207,8 +210,12 @@ export class Cursor {
       this.context.facts.push({ kind: "inch-section-in-mm", path: this.path, text: scalar.text, suggestion });
       return undefined;
     }
-    if (width > 0 && depth > 0 && width <= MOST_SECTION && depth <= MOST_SECTION) return section;
-    this.#outside(scalar.text, "section", { least: 0, most: inchesOf(MOST_SECTION) });
+    const fits = (size: number): boolean => size >= LEAST_SECTION && size <= MOST_SECTION;
+    if (fits(width) && fits(depth)) return section;
+    this.#outside(scalar.text, "section", {
+      least: inchesOf(LEAST_SECTION),
+      most: inchesOf(MOST_SECTION),
+    });
     return undefined;
   }
 

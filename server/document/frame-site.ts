@@ -74,7 +74,11 @@ export function readSite(at: Cursor): Site {
 }
 
 const STRENGTHS = ["Fb", "Ft", "Fv", "Fc-perp", "Fc"] as const;
-const STIFFNESSES = ["E", "E-min"] as const;
+/** psi, the least: no wood is half as soft (common practice); 1,600 psi is a slip for 1,600,000 */
+const STIFFNESSES = [
+  ["E", 150_000],
+  ["E-min", 50_000],
+] as const;
 
 /** Also the schema's limits. */
 const MOST_LOGS = 1000;
@@ -94,11 +98,11 @@ export function readClasses(at: Cursor): readonly TimberClass[] {
     if (value.isCut) at.context.unread.add(name);
     const values = new Map<DesignValueKey, number>();
     for (const key of STRENGTHS) {
-      const stress = value.at("values").at(key).amount("stress", MOST_STRENGTH);
+      const stress = value.at("values").at(key).amount("stress", { most: MOST_STRENGTH });
       if (stress !== undefined) values.set(key, stress);
     }
-    for (const key of STIFFNESSES) {
-      const stress = value.at("values").at(key).amount("stress");
+    for (const [key, least] of STIFFNESSES) {
+      const stress = value.at("values").at(key).amount("stress", { least });
       if (stress !== undefined) values.set(key, stress);
     }
     const gravity = value.at("values").at("G").number();

@@ -1,13 +1,18 @@
 /** What acts on a frame under a combination and what its piers answer: two sums, each from its own side. */
 import { add, scale, type Vec3 } from "../model/vec.ts";
-import type { FrameCase } from "./combine.ts";
 import { totalOf } from "./line-loads.ts";
 import type { SolvedCase } from "./solve-frame.ts";
 
-/** Sum of all loads of a combination, taken from the loads themselves, lb in global axes. */
-export function appliedTotal(frameCase: FrameCase): Vec3 {
+/**
+ * Sum of all loads of a combination, taken from the loads themselves, lb in global axes. A timber that floats, or stands in
+ * the place of another, has a finding and is no part of the frame: what it weighs stands on nothing.
+ */
+export function appliedTotal({ frameCase, frame }: Pick<SolvedCase, "frameCase" | "frame">): Vec3 {
   return frameCase.parts.reduce<Vec3>(
-    (sum, { load, factor }) => add(sum, scale(totalOf(load.loads), factor)),
+    (sum, { load, factor }) => {
+      const carried = load.loads.filter(({ timber }) => frame.skeleton.piecesOf.has(timber.id));
+      return add(sum, scale(totalOf(carried), factor));
+    },
     [0, 0, 0],
   );
 }

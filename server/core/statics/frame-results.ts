@@ -103,7 +103,9 @@ export interface RackingResult {
   readonly toward: "+x" | "-x" | "+y" | "-y";
   /** true when braces hold it that way */
   readonly stands: boolean;
-  /** timbers that move, when it does not */
+  /** it is held, but by what yields so far that its weight brings it down */
+  readonly soft: boolean;
+  /** timbers that move, when it does not stand */
   readonly moving: readonly string[];
   readonly direction: Vec3;
 }

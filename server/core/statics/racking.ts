@@ -77,6 +77,7 @@ export function rackingResult(push: Push, combined: Combined, frame: FrameStruct
   return {
     toward: push.toward,
     stands: modes.length === 0 && moving.length === 0,
+    soft: modes.length === 0 && moving.length > 0,
     moving,
     direction: modes[0]?.direction ?? push.direction,
   };

@@ -256,7 +256,7 @@ findingsFixture(
       members:
         post: {kind: post, section: 8x8, at: [A1, A2], from: pier-top, to: plate}
         plate: {kind: plate, section: 8x70, walls: [A], from: 1, to: 2, top: eave}
-      #                               ^^^^ error value-out-of-range: it must be above zero and at most 5'-0"
+      #                               ^^^^ error value-out-of-range: it must lie between 1/2 in and 5'-0"
     `,
   }),
   { only: ["error"] },
@@ -390,4 +390,22 @@ findingsFixture(
         plate: {kind: plate, section: 8x8, walls: [A], from: 1, to: 2, top: eave}
     `,
   }),
+);
+
+findingsFixture(
+  "value-out-of-range: an E of 1,600 ksi typed as psi, and a timber as thin as paper",
+  gate({
+    timber: `
+      timber:
+        frame: {species: eastern-white-pine, grade: no-1, values: {E: 1600 psi}, because: "typed in ksi"}
+        #                                                             ^^^^^^^^ error value-out-of-range: it must lie between 150,000 psi and 5,000,000 psi
+    `,
+    members: `
+      members:
+        post: {kind: post, section: 8x8, at: [A1, A2], from: pier-top, to: plate}
+        plate: {kind: plate, section: 1/16 x 8, walls: [A], from: 1, to: 2, top: eave, overhang: 12 in}
+        #                             ^^^^^^^^ error value-out-of-range: it must lie between 1/2 in and 5'-0"
+    `,
+  }),
+  { only: ["error"] },
 );

@@ -9,6 +9,7 @@ import { readFrame } from "../../../server/document/read.ts";
 import { createFrameService } from "../../../server/language/frame-service.ts";
 import { expectFindings, findingsFixture } from "../../fixtures.ts";
 import { SHED as SITED } from "../../shed.ts";
+import { findingsOf } from "./gate.ts";
 
 /** The shed has no roof: snow given for it would be a finding of its own. */
 const SHED = SITED.replace(/ {2}snow: .*\n/, "");
@@ -227,4 +228,13 @@ describe("a pavilion that nothing braces", () => {
       along: ["+x", "-x", "+y", "-y"],
     });
   });
+});
+
+test("frame-racks: braced, but on posts far too slim: the braces are not blamed", () => {
+  const slim = SHED.replace("post: {kind: post, section: 8x8", "post: {kind: post, section: 1x1");
+  const racks = findingsOf(slim, true)
+    .filter(({ finding }) => finding.check === "frame-racks")
+    .map(({ finding }) => finding.message);
+  expect(racks.some((words) => words.startsWith("The frame is too soft across the bents: "))).toBe(true);
+  expect(racks.filter((words) => words.includes("no brace"))).toEqual([]);
 });

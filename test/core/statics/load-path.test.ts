@@ -8,6 +8,7 @@ import { totalOf } from "../../../server/core/statics/line-loads.ts";
 import { broughtTo, roofAreas } from "../../../server/core/statics/load-path.ts";
 import { memberForces } from "../../../server/core/statics/member-forces.ts";
 import { readFrame } from "../../../server/document/read.ts";
+import { SHED } from "../../shed.ts";
 
 const text = readFileSync("samples/cider-press-pavilion.frame.yaml", "utf8");
 const { frame } = computeResults(buildModel(readFrame(text).frame));
@@ -45,9 +46,19 @@ describe.each(vertical.map((c) => [`${c.frameCase.id}, seats ${c.seats}`, c] as 
 
   test("applied and reaction cancel", () => {
     const [x, y, z] = reactionTotal(solved);
-    const load = appliedTotal(solved.frameCase);
+    const load = appliedTotal(solved);
     expect(Math.hypot(x + load[0], y + load[1], z + load[2])).toBeLessThan(1e-6 * Math.abs(z));
   });
+});
+
+test("a second tie in the place of the first stands on nothing: the sums still cancel", () => {
+  const twin = SHED.replace(/^( {2}tie): (.*)$/m, "$1: $2\n  tie-twin: $2");
+  const [worst] = computeResults(buildModel(readFrame(twin).frame)).frame?.solution.cases ?? [];
+  if (!worst) throw new Error("no answer");
+  const load = appliedTotal(worst);
+  const answer = reactionTotal(worst);
+  expect(load[2]).toBeLessThan(0);
+  expect(load[2] + answer[2]).toBeCloseTo(0, 3);
 });
 
 test("roof areas by the rule of halves: every square foot once on rafters, once on what they rest on", () => {

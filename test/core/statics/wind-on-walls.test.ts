@@ -208,7 +208,7 @@ describe("what pushes is what holds", () => {
       expect(windy.length).toBeGreaterThan(20);
       for (const solved of windy) {
         expect(solved.combined.status, solved.frameCase.id).not.toBe("failed");
-        const [applied, reaction] = [appliedTotal(solved.frameCase), reactionTotal(solved)];
+        const [applied, reaction] = [appliedTotal(solved), reactionTotal(solved)];
         for (const k of [0, 1, 2] as const) expect(applied[k] + reaction[k]).toBeCloseTo(0, 3);
       }
     },

@@ -1,4 +1,5 @@
 import type { CaseFault } from "../../analysis/faults.ts";
+import type { Timber } from "../../model/model.ts";
 import { unsupportedEnds } from "../../model/unsupported.ts";
 import type { FrameResults, RackingResult } from "../../statics/frame-results.ts";
 import { timbersOf } from "../../statics/structure.ts";
@@ -18,6 +19,8 @@ interface Unanswered {
 
 interface Racks {
   readonly kind: "racks";
+  /** braces hold it, but it yields too far */
+  readonly soft: boolean;
   readonly along: "walls" | "bents";
   readonly timbers: readonly string[];
   readonly bents: readonly string[];
@@ -41,6 +44,14 @@ const WHY: Readonly<Record<CaseFault["kind"], string>> = {
 
 function wayOf(racking: RackingResult): Racks["along"] {
   return racking.toward.endsWith("x") ? "walls" : "bents";
+}
+
+/** Whether some brace stands that way at all: without one there is nothing that could be too soft. */
+function braces(timbers: readonly Timber[], along: Racks["along"]): boolean {
+  const way = along === "walls" ? 0 : 1;
+  return timbers.some(
+    ({ kind, axis }) => (kind === "brace" || kind === "strut") && Math.abs(axis[way]) > 0.3,
+  );
 }
 
 export const frameRacks = defineCheck<"results", Data>({
@@ -85,6 +96,7 @@ export const frameRacks = defineCheck<"results", Data>({
         place: first.id,
         data: {
           kind: "racks",
+          soft: racking.soft && braces(uprights.length > 0 ? frame.model.timbers : moving, along),
           along,
           timbers: (uprights.length > 0 ? uprights : moving).map((t) => t.id),
           bents: [...new Set(uprights.flatMap((t) => t.bents))],
@@ -113,6 +125,13 @@ export const frameRacks = defineCheck<"results", Data>({
     const named = d.timbers.slice(0, NAMED);
     const rest = d.timbers.length - named.length;
     const timbers = rest > 0 ? `${named.join(", ")} and ${rest} more` : say.list(named);
+    if (d.soft)
+      return say.text(
+        d.along === "walls"
+          ? "The frame is too soft along the walls: {timbers} lean so far under two hundredths of the weight on them that it brings them down. Take larger sections, stiffer wood or more braces that way; look whether a weight or an E was mistyped."
+          : "The frame is too soft across the bents: {timbers} lean so far under two hundredths of the weight on them that it brings them down. Take larger sections, stiffer wood or more braces that way; look whether a weight or an E was mistyped.",
+        { timbers },
+      );
     if (d.aloft) return aloft(d, timbers, say);
     const [bent, second] = d.bents;
     // walls of one bent have nothing to lean a knee against
