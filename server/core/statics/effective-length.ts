@@ -17,16 +17,9 @@
  * Lying timbers: 1.0 × between what holds them up, and sideways between whatever is joined to them. Braces: 1.0 × length.
  */
 import type { Model, Timber } from "../model/model.ts";
+import { isDiagonal, isUpright } from "../model/upright.ts";
 import { dot, type Vec3 } from "../model/vec.ts";
-import {
-  type Contact,
-  contactsOf,
-  type Ground,
-  isDiagonal,
-  isUpright,
-  type Support,
-  supportsOf,
-} from "./member-supports.ts";
+import { type Contact, contactsOf, type Ground, type Support, supportsOf } from "./member-supports.ts";
 import type { TimberCuts } from "./net-section.ts";
 
 /** NDS appendix G, recommended K_e: pinned foot, top free to shift but not to turn; the file's piers are all pinned. */

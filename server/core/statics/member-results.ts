@@ -7,6 +7,7 @@
 import { totalDeflection } from "../members/deflection.ts";
 import { deflectionShare } from "../members/deflection-limits.ts";
 import type { Model, Timber } from "../model/model.ts";
+import { isUpright } from "../model/upright.ts";
 import type { Factor } from "../sourced.ts";
 import type { TimberValues } from "../wood/stated-values.ts";
 import { type Bearing, pressing } from "./bearing-force.ts";
@@ -269,7 +270,7 @@ export function memberBasis(model: Model, hold: FrameStructure): MemberBasis {
     unchecked,
     bearings: byTimber(bearingsOf(model, hold, grounds)),
     bends: new Map(deflectionPlans(model, hold, plans).map((d) => [d.plan, d])),
-    onGround: grounds.some((g) => Math.abs(g.timber.axis[2]) < 0.7),
+    onGround: grounds.some((g) => !isUpright(g.timber)),
   };
 }
 
