@@ -1,6 +1,7 @@
 /** Timbers with an end in mid-air: posts that stand on nothing, lying and raking timbers that are held at one place only. */
 import { groundedTimbers } from "./grounded.ts";
 import type { Meeting, Model, Timber } from "./model.ts";
+import { isUpright } from "./upright.ts";
 import { dot, sub, type Vec3 } from "./vec.ts";
 
 export interface Unsupported {
@@ -17,7 +18,6 @@ const LEAST_ARM = 6;
 /** A contact this near to a post’s foot is under it, inches. */
 const NEAR_FOOT = 2;
 
-const isUpright = (t: Timber): boolean => Math.abs(t.axis[2]) > 0.7;
 const axial = (t: Timber, p: Vec3): number => dot(sub(p, t.origin), t.axis);
 
 /** Kinds that rafters hold up: their partners, the ridge between them, purlins on them. */

@@ -4,7 +4,7 @@ import type { Model } from "../model/model.ts";
 import type { FrameResults } from "./frame-results.ts";
 import { jointActions } from "./joint-actions.ts";
 import { jointForces, pierReactions } from "./joint-forces.ts";
-import { memberBasis, memberResults } from "./member-results.ts";
+import { basisHolds, memberBasis, memberResults } from "./member-results.ts";
 import type { JointActions } from "./prepared-frame.ts";
 import { solveFrame } from "./solve-frame.ts";
 
@@ -76,7 +76,10 @@ export function analyseFrame(model: Model, previous?: FrameResults): FrameResult
   const solution = kept?.solution ?? solveFrame(model, actions, previous?.solution);
   const shapes = shapesOf(model);
   const sameFrame = previous?.solution.prepared === solution.prepared && previous.shapes === shapes;
-  const basis = sameFrame ? previous.basis : memberBasis(model, solution.hold);
+  const basis =
+    sameFrame && basisHolds(previous.basis, solution.cases)
+      ? previous.basis
+      : memberBasis(model, solution.hold, solution.cases);
   const sameForces = kept !== undefined && basis === kept.basis;
   return {
     model,

@@ -1,9 +1,10 @@
 /** Where lying timbers lie without a joint that is cut to bear: across others, and on piers. */
 import type { Model, Timber } from "../model/model.ts";
+import { isDiagonal, isUpright } from "../model/upright.ts";
 import { dot, type Vec3 } from "../model/vec.ts";
 import type { Note } from "../note.ts";
 import { type Bearing, pressOfTie } from "./bearing-force.ts";
-import { type Ground, isDiagonal, isUpright } from "./member-supports.ts";
+import type { Ground } from "./member-supports.ts";
 import type { FrameStructure } from "./structure.ts";
 
 const derived = (note: Note): Bearing["made"] => ({ note, status: "derived" });

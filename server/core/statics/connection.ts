@@ -8,6 +8,7 @@
 import type { Motion } from "../analysis/structure.ts";
 import type { Joint } from "../joinery/joint.ts";
 import type { Timber } from "../model/model.ts";
+import { isUpright } from "../model/upright.ts";
 import { dot, type Vec3 } from "../model/vec.ts";
 
 /** Local turning axis nearest a direction square to the grain: y along the depth, z along the width. */
@@ -16,11 +17,6 @@ function turnAbout(timber: Timber, direction: Vec3): Motion {
 }
 
 const PINNED: readonly Motion[] = ["ry", "rz"];
-
-/** Braces and raking struts carry force along their length only. */
-export function axialOnly(timber: Timber): boolean {
-  return timber.kind === "brace" || (timber.kind === "strut" && Math.abs(timber.axis[2]) < 0.98);
-}
 
 /**
  * The pocket that a joist may slide out of: it only rests there, so that it ties nothing together. What pushes on it is
@@ -42,9 +38,8 @@ export function slidesIn(
  */
 export function releases(joint: Joint, slides: boolean, holdsRoll: boolean): readonly Motion[] {
   const { of, into, end } = joint;
-  const upright = Math.abs(of.axis[2]) > 0.7;
   const holdsAbove =
-    upright && end === "head" && Math.abs(into.axis[2]) < 0.5 && joint.kind === "mortise-and-tenon";
+    isUpright(of) && end === "head" && Math.abs(into.axis[2]) < 0.5 && joint.kind === "mortise-and-tenon";
   const held = holdsRoll ? turnAbout(of, into.axis) : undefined;
   const turns = holdsAbove ? [turnAbout(of, joint.face.across)] : PINNED.filter((turn) => turn !== held);
   return slides ? ["ux", ...turns] : turns;

@@ -1,32 +1,27 @@
 /**
  * How long each timber is for buckling, about both axes of its section (design, section 6; NDS 3.7.1 and appendix G).
  *
- * What is held: first only the places that stand on the ground. From there it spreads, in each level direction by itself:
- *   - a timber that runs that way and is held at one place is held all along (it pushes and pulls), a brace or rafter too
- *     if it leans that way;
- *   - a lying timber held at two places is held between them as a beam, and a third as far past them; an upright is not, or it would brace itself;
- *   - where two timbers touch, what holds the one holds the other there.
+ * What is held: first only the places that stand on the ground. From there it spreads, in each level direction by itself
+ * (held-places.ts).
  * So a tie or plate braces a post only where it is itself held; knees on a post that stands on its foot alone hold nothing.
  *
  * Uprights. Held above the foot: 1.0 × between held places, 2.1 × what stands free above (appendix G, cantilever). Not
  * held, with knees in that plane: the frame sways. 2.4 × from the pinned foot to the knees' lower bearing (appendix G:
  * foot free to turn, top held against turning, free to shift), 1.0 × the pieces above. Not held and without knees there:
  * it leans on the uprights that have some, 1.0 × between the timbers that run that way, and those carry its load as well:
- * their length grows by √(1 + leaning ÷ swaying uprights) (buckling load of the whole story shared, equal loads; derived).
+ * their length grows by √(ΣP ÷ ΣP of the swaying ones), P from the analysis: the story buckles as a whole, so each swaying
+ * upright must be good for that much more than its own load (derived; of equal uprights that have the same share each).
  * Nothing at all holds that way: 2.4 × the whole.
- * Lying timbers: 1.0 × between what holds them up, and sideways between whatever is joined to them. Braces: 1.0 × length.
+ * Lying timbers: 1.0 × between what holds them up. Sideways (NDS 3.3.3, 3.7.1) between their supports and the timbers that
+ * run sideways and are themselves held, at least by the heads of uprights elsewhere: how these sway is their own check. A
+ * knee in the timber's own plane holds nothing sideways. The same for the bending of uprights. Braces: 1.0 × length.
  */
+import { groupBy } from "../collect.ts";
 import type { Model, Timber } from "../model/model.ts";
+import { isDiagonal, isUpright } from "../model/upright.ts";
 import { dot, type Vec3 } from "../model/vec.ts";
-import {
-  type Contact,
-  contactsOf,
-  type Ground,
-  isDiagonal,
-  isUpright,
-  type Support,
-  supportsOf,
-} from "./member-supports.ts";
+import { type Holds, heldPlaces, isHeldBesides, LEANS } from "./held-places.ts";
+import { type Contact, contactsOf, type Ground, type Support, supportsOf } from "./member-supports.ts";
 import type { TimberCuts } from "./net-section.ts";
 
 /** NDS appendix G, recommended K_e: pinned foot, top free to shift but not to turn; the file's piers are all pinned. */
@@ -66,60 +61,6 @@ export interface TimberLengths {
 const X: Vec3 = [1, 0, 0];
 const Y: Vec3 = [0, 1, 0];
 
-/** Least share of a timber's length that must run in a direction for it to hold that way by pushing and pulling. */
-const LEANS = 0.25;
-
-/** How far past its outer holds a lying timber still holds others, as a share of the distance between those (judgment). */
-const OVERHANG = 1 / 3;
-
-interface Hold {
-  /** held places in any order */
-  readonly at: number[];
-  whole: boolean;
-}
-
-function isHeld(t: Timber, hold: Hold | undefined, at: number): boolean {
-  if (!hold) return false;
-  if (hold.whole) return true;
-  const near = Math.max(t.width, t.depth);
-  if (hold.at.some((p) => Math.abs(p - at) <= near)) return true;
-  if (isUpright(t) || isDiagonal(t)) return false;
-  const [first, last] = [Math.min(...hold.at), Math.max(...hold.at)];
-  const past = (last - first) * OVERHANG;
-  return at >= first - past && at <= last + past;
-}
-
-/**
- * @param direction level unit vector
- * @returns held places of every timber that has any, by id
- */
-function heldPlaces(
-  timbers: readonly Timber[],
-  contacts: ReadonlyMap<string, readonly Contact[]>,
-  grounds: readonly Ground[],
-  direction: Vec3,
-): ReadonlyMap<string, { readonly at: readonly number[]; readonly whole: boolean }> {
-  const holds = new Map<string, Hold>();
-  const open: Timber[] = [];
-  const add = (t: Timber, at: number): void => {
-    let own = holds.get(t.id);
-    if (own && (own.whole || own.at.some((p) => Math.abs(p - at) < 1e-6))) return;
-    own ??= { at: [], whole: Math.abs(dot(t.axis, direction)) >= LEANS };
-    own.at.push(at);
-    holds.set(t.id, own);
-    open.push(t);
-  };
-  for (const g of grounds) add(g.timber, g.at);
-  const known = new Set(timbers.map((t) => t.id));
-  // each timber is looked at again whenever it has gained a place; places are contacts, so the number of turns is bounded
-  for (let t = open.pop(); t !== undefined; t = open.pop()) {
-    const own = holds.get(t.id);
-    for (const c of contacts.get(t.id) ?? [])
-      if (known.has(c.other.id) && isHeld(t, own, c.at)) add(c.other, c.otherAt);
-  }
-  return holds;
-}
-
 /** What an upright knows of one direction. */
 interface Upright {
   readonly timber: Timber;
@@ -137,7 +78,7 @@ type LowerBearing = (timber: Timber, contact: Contact) => number;
 function uprightIn(
   timber: Timber,
   contacts: readonly Contact[],
-  hold: { readonly at: readonly number[]; readonly whole: boolean } | undefined,
+  hold: { readonly at: readonly number[] } | undefined,
   direction: Vec3,
   lowerBearing: LowerBearing,
 ): Upright {
@@ -172,7 +113,7 @@ function between(places: readonly number[], factor: number, why: BucklingReason)
 
 /**
  * Buckling length of an upright in one direction.
- * @param crowd √(1 + leaning ÷ swaying uprights)
+ * @param crowd √(load of the story ÷ load of its swaying uprights)
  * @param othersSway whether some upright of the frame has knees that way
  */
 export function uprightLength(
@@ -193,8 +134,15 @@ export function uprightLength(
   return one(span, SWAY, "unheld");
 }
 
-/** Uprights of one story: posts together, king-posts together. */
-const storyOf = (t: Timber): string => t.kind;
+/** Uprights of one story that nothing holds above the foot in one direction, by id: posts together, king-posts together. */
+export interface Story {
+  readonly uprights: readonly string[];
+  /** those of them that have knees that way; never none */
+  readonly swaying: readonly string[];
+}
+
+/** Load of the story ÷ load of its swaying uprights; asked only where some lean. */
+export type LeaningShare = (story: Story) => number;
 
 function uprightLengths(
   model: Model,
@@ -202,19 +150,24 @@ function uprightLengths(
   grounds: readonly Ground[],
   direction: Vec3,
   lowerBearing: LowerBearing,
+  leaningShare: LeaningShare,
 ): Map<string, BucklingLength> {
-  const holds = heldPlaces(model.timbers, contacts, grounds, direction);
+  const feet = grounds.map(({ timber, at }) => ({ timber, at, whole: false }));
+  const holds = heldPlaces(model.timbers, contacts, feet, direction);
   const uprights = model.timbers
     .filter(isUpright)
     .map((t) => uprightIn(t, contacts.get(t.id) ?? [], holds.get(t.id), direction, lowerBearing));
   const found = new Map<string, BucklingLength>();
-  for (const u of uprights) {
-    const story = uprights.filter((o) => o.held.length === 0 && storyOf(o.timber) === storyOf(u.timber));
-    const swaying = story.filter((o) => o.knees.length > 0).length;
-    const crowd = swaying > 0 ? Math.sqrt(story.length / swaying) : 1;
+  for (const [kind, those] of groupBy(uprights, (u) => u.timber.kind)) {
+    const story = those.filter((o) => o.held.length === 0);
+    const swaying = story.filter((o) => o.knees.length > 0);
+    const ids = (of: readonly Upright[]): string[] => of.map((o) => o.timber.id);
+    const leans = swaying.length > 0 && swaying.length < story.length;
+    const crowd = leans ? Math.sqrt(leaningShare({ uprights: ids(story), swaying: ids(swaying) })) : 1;
     // what stands on other timbers is steadied by what it carries: rafters stand against each other
-    const steadied = swaying > 0 || u.timber.kind !== "post";
-    found.set(u.timber.id, uprightLength({ ...u, span: u.timber.span }, crowd, steadied));
+    const steadied = swaying.length > 0 || kind !== "post";
+    for (const u of those)
+      found.set(u.timber.id, uprightLength({ ...u, span: u.timber.span }, crowd, steadied));
   }
   return found;
 }
@@ -228,17 +181,45 @@ function lowerBearings(cuts: ReadonlyMap<string, TimberCuts>): LowerBearing {
   };
 }
 
-/** Places along a lying timber at which something joined to it holds it sideways, its ends included where they rest. */
-function sidewaysGap(
-  timber: Timber,
-  contacts: readonly Contact[],
-  supports: readonly Support[],
-): BucklingLength {
-  const across = contacts.filter((c) => Math.abs(dot(c.other.axis, timber.axis)) < 0.97).map((c) => c.at);
-  const places = [...across, ...supports.map((s) => s.at)].sort((a, b) => a - b);
+/** What holds timbers sideways that do not sway themselves: uprights, and whatever these hold. */
+function heldByUprights(
+  { timbers }: Model,
+  contacts: ReadonlyMap<string, readonly Contact[]>,
+  grounds: readonly Ground[],
+  direction: Vec3,
+): Holds {
+  const begin = [
+    ...grounds.map(({ timber, at }) => ({ timber, at, whole: false })),
+    ...timbers.filter(isUpright).map((timber) => ({ timber, at: 0, whole: true })),
+  ];
+  return heldPlaces(timbers, contacts, begin, direction);
+}
+
+/** Places along a timber where another that runs sideways holds it. */
+function heldSideways(timber: Timber, contacts: readonly Contact[], holds: Holds): number[] {
+  return contacts
+    .filter(
+      ({ other }) =>
+        Math.abs(dot(other.axis, timber.widthDir)) >= LEANS && isHeldBesides(holds, other.id, timber.id),
+    )
+    .map((c) => c.at);
+}
+
+/** The longest stretch of a lying timber between places that hold it sideways, its supports among them. */
+function sidewaysGap(timber: Timber, held: readonly number[], supports: readonly Support[]): BucklingLength {
+  const places = [...held, ...supports.map((s) => s.at)].sort((a, b) => a - b);
   const [first, last] = [places[0], places.at(-1)];
   if (first === undefined || last === undefined) return one(timber.span, FREE, "unheld");
   return longer(between(places, 1, "held"), one(Math.max(first, timber.span - last), FREE, "free-end"));
+}
+
+/** The longest stretch of an upright that may turn over sideways in bending: from foot to head, or between what holds it. */
+function uprightGap(timber: Timber, held: readonly number[]): number {
+  return between(
+    [0, ...held, timber.span].sort((a, b) => a - b),
+    1,
+    "held",
+  ).length;
 }
 
 function upAndDownGap(timber: Timber, supports: readonly Support[]): BucklingLength {
@@ -266,30 +247,35 @@ function isDecked(model: Model, timber: Timber): boolean {
 
 /**
  * @param cuts of every timber, by id
+ * @param leaningShare from the solved forces
  * @returns lengths of every timber, by id
  */
 export function bucklingLengths(
   model: Model,
   grounds: readonly Ground[],
   cuts: ReadonlyMap<string, TimberCuts>,
+  leaningShare: LeaningShare,
 ): Map<string, TimberLengths> {
   const contacts = contactsOf(model);
   const lower = lowerBearings(cuts);
-  const x = uprightLengths(model, contacts, grounds, X, lower);
-  const y = uprightLengths(model, contacts, grounds, Y, lower);
+  const x = uprightLengths(model, contacts, grounds, X, lower, leaningShare);
+  const y = uprightLengths(model, contacts, grounds, Y, lower, leaningShare);
+  const heldX = heldByUprights(model, contacts, grounds, X);
+  const heldY = heldByUprights(model, contacts, grounds, Y);
   return new Map(
     model.timbers.map((t) => {
       const own = contacts.get(t.id) ?? [];
       const along = one(t.span, 1, "held");
+      const alongX = (d: Vec3): boolean => Math.abs(d[0]) > Math.abs(d[1]);
+      const sideways = heldSideways(t, own, alongX(t.widthDir) ? heldX : heldY);
       if (isUpright(t)) {
-        const in_ = (d: Vec3): BucklingLength => (Math.abs(d[0]) > Math.abs(d[1]) ? x : y).get(t.id) ?? along;
-        const gap = sidewaysGap(t, own, []);
+        const in_ = (d: Vec3): BucklingLength => (alongX(d) ? x : y).get(t.id) ?? along;
         return [
           t.id,
           {
             depth: in_(t.depthDir),
             width: in_(t.widthDir),
-            unbraced: Math.min(gap.length, t.span),
+            unbraced: uprightGap(t, sideways),
             decked: false,
             supports: [],
           },
@@ -299,7 +285,7 @@ export function bucklingLengths(
         return [t.id, { depth: along, width: along, unbraced: t.span, decked: false, supports: [] }];
       const supports = supportsOf(t, own, grounds);
       const decked = isDecked(model, t);
-      const gap = sidewaysGap(t, own, supports);
+      const gap = sidewaysGap(t, sideways, supports);
       return [
         t.id,
         {

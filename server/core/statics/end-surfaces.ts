@@ -5,9 +5,9 @@
  */
 import type { Joint } from "../joinery/joint.ts";
 import type { Timber } from "../model/model.ts";
+import { isUpright } from "../model/upright.ts";
 import { dot, scale, type Vec3 } from "../model/vec.ts";
 import type { Note } from "../note.ts";
-import { isUpright } from "./member-supports.ts";
 
 /** A size by which a bearing grows when it is cut larger. */
 export interface Growth {
@@ -38,7 +38,7 @@ export interface EndSurface {
 
 /** Directions that lean less than this (as a sine) count as square. */
 const SQUARE = 0.1;
-/** What is more upright than this counts as upright (as a sine). */
+/** A direction of a face steeper than this (as a sine) goes up and down. */
 const STEEP = 0.7;
 
 const overlap = (half: number, [low, high]: readonly [number, number]): number =>

@@ -4,7 +4,7 @@ import { groupBy } from "../collect.ts";
 import type { Joint } from "../joinery/joint.ts";
 import { pegTension } from "../joinery/peg-tension.ts";
 import type { Model, Timber } from "../model/model.ts";
-import { axialOnly } from "./connection.ts";
+import { isDiagonal } from "../model/upright.ts";
 import type { JointActions } from "./prepared-frame.ts";
 
 /**
@@ -14,7 +14,7 @@ import type { JointActions } from "./prepared-frame.ts";
 export function jointActions(model: Model): JointActions {
   const pegged = new Map<Joint, number>();
   for (const joint of model.joints) {
-    const hangs = axialOnly(joint.of) || Math.abs(joint.of.axis[2]) < 0.5;
+    const hangs = isDiagonal(joint.of) || Math.abs(joint.of.axis[2]) < 0.5;
     const found = hangs && joint.end !== "side" ? pegTension(joint, model.frame) : undefined;
     if (found?.holds) pegged.set(joint, found.stiffness.value);
   }
@@ -25,6 +25,6 @@ export function jointActions(model: Model): JointActions {
   };
   return {
     pulls,
-    endSpring: (joint) => (axialOnly(joint.of) && !pulls(joint.of) ? undefined : pegged.get(joint)),
+    endSpring: (joint) => (isDiagonal(joint.of) && !pulls(joint.of) ? undefined : pegged.get(joint)),
   };
 }

@@ -7,13 +7,15 @@
 import { totalDeflection } from "../members/deflection.ts";
 import { deflectionShare } from "../members/deflection-limits.ts";
 import type { Model, Timber } from "../model/model.ts";
+import { isUpright } from "../model/upright.ts";
 import type { Factor } from "../sourced.ts";
 import type { TimberValues } from "../wood/stated-values.ts";
 import { type Bearing, pressing } from "./bearing-force.ts";
 import { bentLine, type DeflectionPlan, deflectionPlans, offChord, type Stretch } from "./deflections.ts";
-import { bucklingLengths } from "./effective-length.ts";
+import { bucklingLengths, type Story } from "./effective-length.ts";
 import { forceTable, PLACES } from "./force-table.ts";
 import type { MemberResult, MemberUse } from "./frame-results.ts";
+import { leaningShare } from "./leaning-share.ts";
 import { bearingLimit, bearingsOf, byTimber } from "./member-bearing.ts";
 import { type MemberPlan, memberPlans } from "./member-plan.ts";
 import { TimberStress } from "./member-stresses.ts";
@@ -241,7 +243,7 @@ function woods(): (timber: Timber) => TimberValues | undefined {
   };
 }
 
-/** What the checks of timbers start from, whatever loads the frame: it stands while only loads change. */
+/** What the checks of timbers start from: it stands while only loads change, and leaning posts have the same share in them. */
 export interface MemberBasis {
   readonly plans: readonly MemberPlan[];
   /** timbers whose wood has no design values: they are part of the frame but not checked */
@@ -250,13 +252,28 @@ export interface MemberBasis {
   readonly bends: ReadonlyMap<MemberPlan, DeflectionPlan>;
   /** a lying timber rests on a pier */
   readonly onGround: boolean;
+  /** stories with leaning uprights, and the load of each ÷ that of its swaying ones: the buckling lengths hold for these */
+  readonly leaning: readonly { readonly story: Story; readonly share: number }[];
 }
 
-/** @param hold the frame's structure with seats that hold */
-export function memberBasis(model: Model, hold: FrameStructure): MemberBasis {
+/** Whether the buckling lengths hold under these forces too: leaning uprights have the same share in the load. */
+export function basisHolds({ leaning }: MemberBasis, cases: readonly SolvedCase[]): boolean {
+  return leaning.every(({ story, share }) => Math.abs(leaningShare(story, cases) - share) < 1e-9);
+}
+
+/**
+ * @param hold the frame's structure with seats that hold
+ * @param cases every combination solved, for the share of leaning uprights in the load
+ */
+export function memberBasis(model: Model, hold: FrameStructure, cases: readonly SolvedCase[]): MemberBasis {
   const grounds = groundsOf(model, hold.skeleton);
   const cuts = timberCuts(model);
-  const lengths = bucklingLengths(model, grounds, cuts);
+  const leaning: { story: Story; share: number }[] = [];
+  const lengths = bucklingLengths(model, grounds, cuts, (story) => {
+    const share = leaningShare(story, cases);
+    leaning.push({ story, share });
+    return share;
+  });
   const { plans, unchecked } = memberPlans({
     model,
     frame: hold,
@@ -269,7 +286,8 @@ export function memberBasis(model: Model, hold: FrameStructure): MemberBasis {
     unchecked,
     bearings: byTimber(bearingsOf(model, hold, grounds)),
     bends: new Map(deflectionPlans(model, hold, plans).map((d) => [d.plan, d])),
-    onGround: grounds.some((g) => Math.abs(g.timber.axis[2]) < 0.7),
+    onGround: grounds.some((g) => !isUpright(g.timber)),
+    leaning,
   };
 }
 

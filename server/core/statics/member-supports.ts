@@ -3,6 +3,7 @@ import { groupBy } from "../collect.ts";
 import type { Joint } from "../joinery/joint.ts";
 import { halfExtent } from "../model/box.ts";
 import type { Model, Pier, Timber } from "../model/model.ts";
+import { isDiagonal, isUpright } from "../model/upright.ts";
 import { dot, sub, type Vec3 } from "../model/vec.ts";
 import type { Skeleton } from "./skeleton.ts";
 
@@ -37,12 +38,6 @@ export interface Ground {
 
 const axial = (t: Timber, p: Vec3): number =>
   Math.min(Math.max(dot(sub(p, t.origin), t.axis), 0), Math.max(t.span, 0));
-
-export const isUpright = (t: Timber): boolean => Math.abs(t.axis[2]) > 0.7 && t.kind !== "brace";
-
-/** Braces and raking struts: they carry along their length, at both ends. */
-export const isDiagonal = (t: Timber): boolean =>
-  t.kind === "brace" || (t.kind === "strut" && Math.abs(t.axis[2]) < 0.98);
 
 /** @returns the contacts of every timber, by id, from foot to head */
 export function contactsOf(model: Model): Map<string, readonly Contact[]> {

@@ -10,10 +10,11 @@
  */
 import type { Joint } from "../joinery/joint.ts";
 import type { Timber } from "../model/model.ts";
+import { isDiagonal, isUpright } from "../model/upright.ts";
 import { dot } from "../model/vec.ts";
 import { housingFloor } from "./end-surfaces.ts";
 import { PLACES, rowOf } from "./force-table.ts";
-import { isDiagonal, isUpright, type Support } from "./member-supports.ts";
+import type { Support } from "./member-supports.ts";
 
 /** An end that carries its shear on less than its section. */
 export interface NotchedEnd {

@@ -9,9 +9,9 @@ import type { FrameSupport, LoadCase, NodeLoad, Structure } from "../analysis/st
 import type { Superposition } from "../analysis/superpose.ts";
 import { once } from "../analysis/system.ts";
 import type { Model, Timber } from "../model/model.ts";
+import { isDiagonal } from "../model/upright.ts";
 import { cross, type Vec3 } from "../model/vec.ts";
 import type { BasicLoad } from "./basic-loads.ts";
-import { axialOnly } from "./connection.ts";
 import { loadCase } from "./element-loads.ts";
 import type { Push } from "./racking.ts";
 import { ridgeIsCarried } from "./ridge-holds.ts";
@@ -126,7 +126,7 @@ export class PreparedFrame {
     this.sliding = this.#slidingFrame();
     this.nominal = once(() => this.#other({ bracesTwoWay: true }));
     this.pushOnly = once(() => {
-      const pull = model.timbers.some((t) => axialOnly(t) && actions.pulls(t));
+      const pull = model.timbers.some((t) => isDiagonal(t) && actions.pulls(t));
       return pull ? this.#other({ pulls: () => false, endSpring: () => undefined }) : this.hold;
     });
     const held = (way: "ux" | "uy") => () => {

@@ -7,8 +7,8 @@ import { groupBy } from "../collect.ts";
 import type { Joint } from "../joinery/joint.ts";
 import { bearingTimbers, groundedTimbers } from "../model/grounded.ts";
 import type { Meeting, Model, Pier, Timber } from "../model/model.ts";
+import { isDiagonal } from "../model/upright.ts";
 import { along, cross, dot, sub, type Vec3 } from "../model/vec.ts";
-import { axialOnly } from "./connection.ts";
 
 /** A node, and how far from it the end of a piece lies. */
 export interface Hold {
@@ -186,7 +186,7 @@ function connect(b: Builder): { readonly joint: Joint | undefined; readonly meet
     b.add(joint.into, alias.at);
   }
   // what carries along its length only acts through its joints: what else it touches is in its way
-  const tied = (m: Meeting): boolean => !axialOnly(m.a) && !axialOnly(m.b);
+  const tied = (m: Meeting): boolean => !isDiagonal(m.a) && !isDiagonal(m.b);
   for (const meeting of b.model.meetings)
     if (!joined.has(meeting) && stands(meeting) && tied(meeting)) ties.push({ joint: undefined, meeting });
   const kept = ties.filter(({ meeting }) => !clampsEnd(b, meeting));

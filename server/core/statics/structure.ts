@@ -2,8 +2,9 @@
 import type { FrameElement, FrameLink, FrameNode, FrameSupport, Structure } from "../analysis/structure.ts";
 import type { Joint } from "../joinery/joint.ts";
 import type { Model, Timber } from "../model/model.ts";
+import { isDiagonal } from "../model/upright.ts";
 import { add, length, scale, type Vec3 } from "../model/vec.ts";
-import { axialOnly, releases, slidesIn } from "./connection.ts";
+import { releases, slidesIn } from "./connection.ts";
 import { rectangleSection } from "./rectangle.ts";
 import { rollHolders } from "./ridge-holds.ts";
 import { deckLinks } from "./roof-plane.ts";
@@ -60,7 +61,7 @@ function elementOf(
   const { timber } = piece;
   const section = rectangleSection(timber.width, timber.depth);
   const E = options.modulus(timber);
-  const bar = axialOnly(timber);
+  const bar = isDiagonal(timber);
   const armI = arm(piece.i.arm);
   const armJ = arm(piece.j.arm);
   const springI = piece.jointI && options.endSpring(piece.jointI);

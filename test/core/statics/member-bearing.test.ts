@@ -16,7 +16,7 @@ import { timberCuts } from "../../../server/core/statics/net-section.ts";
 import type { SolvedCase } from "../../../server/core/statics/solve-frame.ts";
 import { woodOf } from "../../../server/core/statics/timber-wood.ts";
 import { SHED } from "../../shed.ts";
-import { type Checked, checked, factor, loft, use } from "./members.ts";
+import { type Checked, checked, factor, loft, sharesOf, use } from "./members.ts";
 
 const read = (path: string): string => readFileSync(new URL(`../../../${path}`, import.meta.url), "utf8");
 
@@ -37,7 +37,7 @@ function force(b: Bearing, solved: SolvedCase): number {
 function limit(c: Checked, b: Bearing): ReturnType<typeof bearingLimit> {
   const { model, solution } = c;
   const cuts = timberCuts(model);
-  const lengths = bucklingLengths(model, groundsOf(model, solution.hold.skeleton), cuts);
+  const lengths = bucklingLengths(model, groundsOf(model, solution.hold.skeleton), cuts, sharesOf(c));
   const { plans } = memberPlans({ model, frame: solution.hold, wood: woodOf, lengths, cuts });
   const plan = plans.find((p) => p.timber.id === b.timber.id)!;
   const duration = { symbol: "C_D", value: 1, status: "published", source: "NDS Table 2.3.2" } as const;

@@ -4,20 +4,25 @@
  */
 import { describe, expect, test } from "vitest";
 import { buildModel } from "../../../server/core/model/build.ts";
+import { analyseFrame } from "../../../server/core/statics/analyse-frame.ts";
 import {
   bucklingLengths,
+  type LeaningShare,
   type TimberLengths,
   uprightLength,
 } from "../../../server/core/statics/effective-length.ts";
+import { forceTable, rowOf } from "../../../server/core/statics/force-table.ts";
 import { groundsOf } from "../../../server/core/statics/member-supports.ts";
 import { timberCuts } from "../../../server/core/statics/net-section.ts";
 import { skeletonOf } from "../../../server/core/statics/skeleton.ts";
 import { readFrame } from "../../../server/document/read.ts";
-import { SHED } from "../../shed.ts";
+import { SHED, SHED_IN_SNOW } from "../../shed.ts";
 import { sample } from "../model/frames.ts";
+import { checked, sharesOf } from "./members.ts";
 
-const lengthsOf = (model: ReturnType<typeof sample>) =>
-  bucklingLengths(model, groundsOf(model, skeletonOf(model)), timberCuts(model));
+/** Where no upright leans, or its lengths are not asked for, the share in the load is one that no test expects. */
+const lengthsOf = (model: ReturnType<typeof sample>, share: LeaningShare = () => 100) =>
+  bucklingLengths(model, groundsOf(model, skeletonOf(model)), timberCuts(model), share);
 
 function at(lengths: ReadonlyMap<string, TimberLengths>, id: string): TimberLengths {
   expect(lengths.has(id), id).toBe(true);
@@ -111,36 +116,105 @@ describe("kayak shelter: a bank holds it across [derived]", () => {
 });
 
 describe("a frame in which some posts lean [derived]", () => {
+  const THREE = SHED_IN_SNOW.replace("bents: {1: 0, 2: 9 ft}", "bents: {1: 0, 2: 9 ft, 3: 18 ft}")
+    .replace("at: [A1, A2, B1, B2]", "at: [A1, A2, A3, B1, B2, B3]")
+    .replace("from: 1, to: 2,", "from: 1, to: 3,")
+    .replace("bents: [1, 2],", "bents: [1, 2, 3],");
+  // knees in the end bents only: the middle posts lean across
+  const LEAN = THREE.replace(
+    "  tie-knee: {kind: brace, section: 4x6, between: [post, tie], leg: 30 in}\n",
+    [
+      "  tie-knee: {kind: brace, section: 4x6, between: [post, tie@1], leg: 30 in}\n",
+      "  end-knee: {kind: brace, section: 4x6, between: [post, tie@3], leg: 30 in}\n",
+      "  king: {kind: king-post, section: 6x6, bents: [1, 2, 3], from: tie, to: ridge}\n",
+      "  ridge: {kind: ridge, section: 6x10, from: 1, to: 3, overhang: 12 in}\n",
+    ].join(""),
+  )
+    .replace("of: [knee, tie-knee]", "of: [knee, tie-knee, end-knee]")
+    .concat(`roof:
+  kind: gable
+  pitch: 6:12
+  rafters: {section: 4x6, spacing: 24 in, seat: {kind: birds-mouth}, head: {kind: housed, into: ridge}, overhang: {eave: 12 in, rake: 12 in}}
+  deck: {kind: panels, thickness: 5/8 in}
+  covering: {kind: standing-seam, coverage: 16 in}
+`);
+  const c = checked(LEAN);
+  const lengths = lengthsOf(c.model, sharesOf(c));
+
+  /** lb on the foot of a post under dead and snow load, seats that hold the thrust. */
+  const load = (post: string): number => {
+    const solved = c.solution.cases.find((k) => k.frameCase.id === "3-S:S/balanced" && k.seats === "hold")!;
+    return -forceTable(solved)![rowOf(solved.frame.elementsOf.get(post)![0]!, 0)]!;
+  };
+  const end = load("post@A1");
+  const middle = load("post@A2");
+
+  test("they count 1.0 from foot to tie", () => {
+    expect(at(lengths, "post@A2").depth).toMatchObject({ factor: 1, why: "leans" });
+  });
+
+  test("middle posts stand under more of the roof: 9 ft of eave against 5 ft 6 in at each end", () => {
+    // 4.5 + 1 ft of overhang; the rafters at the rake are nearer: a little more than 9 ÷ 5.5 = 1.636
+    expect(middle / end).toBeGreaterThan(9 / 5.5);
+    expect(middle / end).toBeLessThan(1.8);
+  });
+
+  test("the swaying ones carry them by their load, not by their number: 2.4 √(ΣP/ΣP of the swaying)", () => {
+    const post = at(lengths, "post@A1");
+    expect(post.depth.why).toBe("sways");
+    expect(post.depth.factor).toBeCloseTo(2.4 * Math.sqrt((4 * end + 2 * middle) / (4 * end)), 6);
+    expect(post.depth.factor).toBeGreaterThan(2.4 * Math.sqrt(6 / 4) + 0.2);
+    expect(at(lengths, "post@A1").width.factor).toBeCloseTo(2.4);
+  });
+
+  test("other loads on the same frame: the product's own lengths are found anew, with that frame's forces", () => {
+    const factorIn = (r: ReturnType<typeof analyseFrame>): number =>
+      r!.basis.plans.find((p) => p.timber.id === "post@A1")!.lengths.depth.factor;
+    const before = analyseFrame(c.model);
+    expect(factorIn(before)).toBeCloseTo(at(lengths, "post@A1").depth.factor, 9);
+    const heavier = buildModel(readFrame(LEAN.replace("ground: 30 psf", "ground: 90 psf")).frame);
+    const after = factorIn(analyseFrame(heavier, before));
+    expect(after).toBeCloseTo(factorIn(analyseFrame(heavier)), 9);
+    expect(after).not.toBeCloseTo(factorIn(before), 3);
+  });
+});
+
+describe("sideways, a timber is held only by what runs sideways and is held itself [derived]", () => {
   const model = (text: string) => {
     const { frame, source } = readFrame(text);
     expect(source.facts).toEqual([]);
     return buildModel(frame);
   };
-  const THREE = SHED.replace("bents: {1: 0, 2: 9 ft}", "bents: {1: 0, 2: 9 ft, 3: 18 ft}")
-    .replace("at: [A1, A2, B1, B2]", "at: [A1, A2, A3, B1, B2, B3]")
-    .replace("from: 1, to: 2,", "from: 1, to: 3,")
-    .replace("bents: [1, 2],", "bents: [1, 2, 3],");
-  // knees in the end bents only: the middle posts lean across
-  const lean = model(
-    THREE.replace(
-      "  tie-knee: {kind: brace, section: 4x6, between: [post, tie], leg: 30 in}\n",
-      [
-        "  tie-knee: {kind: brace, section: 4x6, between: [post, tie@1], leg: 30 in}\n",
-        "  end-knee: {kind: brace, section: 4x6, between: [post, tie@3], leg: 30 in}\n",
-      ].join(""),
-    ).replace("of: [knee, tie-knee]", "of: [knee, tie-knee, end-knee]"),
-  );
-  const lengths = lengthsOf(lean);
+  // B at 16 ft: from inside to inside of the 8 in posts 16 × 12 − 16 + 1 for two housings of 1/2 in = 177 in
+  const WIDE = SHED.replace("B: 10 ft", "B: 16 ft")
+    .replace("leg: 30 in}\njoints", "leg: 48 in}\njoints")
+    .replace("tie: {kind: tie, section: 8x10", "tie: {kind: tie, section: 3x12");
+  const joist = (between: string) =>
+    WIDE.replace(
+      "joints:\n",
+      `  joist: {kind: joist, section: 3x8, between: ${between}, from: 7 ft, to: 9 ft, count: 2}\njoints:\n`,
+    );
 
-  test("they count 1.0 from foot to tie", () => {
-    const middle = at(lengths, "post@A2");
-    expect(middle.depth).toMatchObject({ factor: 1, why: "leans" });
+  test("knees in the tie's own plane hold nothing: the whole 177 in", () => {
+    const tie = at(lengthsOf(model(WIDE)), "tie@1");
+    expect(tie.width).toMatchObject({ factor: 1, why: "held" });
+    expect(tie.width.effective).toBeCloseTo(177, 6);
+    expect(tie.unbraced).toBeCloseTo(177, 6);
   });
 
-  test("the swaying ones carry them: 2.4 √(6/4)", () => {
-    const post = at(lengths, "post@A1");
-    expect(post.depth.why).toBe("sways");
-    expect(post.depth.factor).toBeCloseTo(2.4 * Math.sqrt(6 / 4));
-    expect(at(lengths, "post@A1").width.factor).toBeCloseTo(2.4);
+  test("joists from tie to tie hold it: the longest piece is from the post to the nearest joist", () => {
+    const tie = at(lengthsOf(model(joist("[tie@1, tie@2]"))), "tie@1");
+    expect(tie.unbraced).toBeGreaterThan(70);
+    expect(tie.unbraced).toBeLessThan(84);
+    expect(tie.width.effective).toBe(tie.unbraced);
+  });
+
+  test("a post turns over between its foot and the knee that runs sideways, not at the knee in its own plane", () => {
+    const frame = model(WIDE);
+    const post = at(lengthsOf(frame), "post@A1");
+    const knee = frame.meetings.find(
+      (m) => [m.a.id, m.b.id].includes("post@A1") && [m.a.id, m.b.id].includes("knee@A1-A2"),
+    )!;
+    expect(post.unbraced).toBeCloseTo(knee.point[2] - frame.byId.get("post@A1")!.origin[2], 6);
   });
 });

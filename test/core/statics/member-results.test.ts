@@ -16,7 +16,7 @@ import { NetSections, timberCuts } from "../../../server/core/statics/net-sectio
 import type { SolvedCase } from "../../../server/core/statics/solve-frame.ts";
 import { woodOf } from "../../../server/core/statics/timber-wood.ts";
 import { SHED } from "../../shed.ts";
-import { type Checked, checked, factor, loft, use } from "./members.ts";
+import { type Checked, checked, factor, loft, sharesOf, use } from "./members.ts";
 
 const sampleText = (name: string): string =>
   readFileSync(new URL(`../../../samples/${name}.frame.yaml`, import.meta.url), "utf8");
@@ -149,7 +149,12 @@ test("shear beside a support it lies on: at the depth from the face, near single
   const c = checked(sampleText("kayak-shelter"));
   const frame = c.solution.hold;
   const beam = c.model.byId.get("beam@B")!;
-  const lengths = bucklingLengths(c.model, groundsOf(c.model, frame.skeleton), timberCuts(c.model));
+  const lengths = bucklingLengths(
+    c.model,
+    groundsOf(c.model, frame.skeleton),
+    timberCuts(c.model),
+    sharesOf(c),
+  );
   const { plans } = memberPlans({
     model: c.model,
     frame,
@@ -202,7 +207,7 @@ describe.each(["cider-press-pavilion", "kayak-shelter"])("%s", (name) => {
   const { model, solution, members } = c;
   const frame = solution.hold;
   const cuts = timberCuts(model);
-  const lengths = bucklingLengths(model, groundsOf(model, frame.skeleton), cuts);
+  const lengths = bucklingLengths(model, groundsOf(model, frame.skeleton), cuts, sharesOf(c));
   const solved = new Map<SolvedCase, Solution>();
   const whole = new Map<unknown, ReturnType<typeof prepare>>();
   const exact = (s: SolvedCase): Solution => {

@@ -2,8 +2,10 @@
 import { expect } from "vitest";
 import { buildModel } from "../../../server/core/model/build.ts";
 import type { Model } from "../../../server/core/model/model.ts";
+import type { LeaningShare } from "../../../server/core/statics/effective-length.ts";
 import type { FrameResults, MemberCheck, MemberUse } from "../../../server/core/statics/frame-results.ts";
 import { jointActions } from "../../../server/core/statics/joint-actions.ts";
+import { leaningShare } from "../../../server/core/statics/leaning-share.ts";
 import { memberBasis, memberResults } from "../../../server/core/statics/member-results.ts";
 import { type FrameSolution, solveFrame } from "../../../server/core/statics/solve-frame.ts";
 import { readFrame } from "../../../server/document/read.ts";
@@ -19,9 +21,15 @@ export function checked(text: string): Checked {
   expect(source.facts, text).toEqual([]);
   const model = buildModel(frame);
   const solution = solveFrame(model, jointActions(model));
-  const basis = memberBasis(model, solution.hold);
+  const basis = memberBasis(model, solution.hold, solution.cases);
   return { model, solution, members: memberResults(basis, solution.cases), unchecked: basis.unchecked };
 }
+
+/** The share of leaning uprights in the load of their story, as the product asks for it. */
+export const sharesOf =
+  ({ solution }: Pick<Checked, "solution">): LeaningShare =>
+  (story) =>
+    leaningShare(story, solution.cases);
 
 export function use({ members }: Checked, stick: string, what: MemberCheck): MemberUse {
   const result = members.get(stick);

@@ -1,6 +1,7 @@
 import { halfExtent } from "../../model/box.ts";
 import { isComplete } from "../../model/grounded.ts";
 import type { Model, Timber } from "../../model/model.ts";
+import { isUpright } from "../../model/upright.ts";
 import type { Vec3 } from "../../model/vec.ts";
 import { defineCheck } from "../check.ts";
 
@@ -33,7 +34,7 @@ function lowestGround(model: Model, timber: Timber, x: number, y: number): numbe
 /** Least height of a timber's underside above the ground, at its ends, inches. */
 function clearance(model: Model, timber: Timber): number {
   const pier = model.piers.find((p) => p.timber === timber);
-  const upright = Math.abs(timber.axis[2]) > 0.7;
+  const upright = isUpright(timber);
   const ends = upright
     ? [timber.axis[2] > 0 ? timber.foot.point : timber.head.point]
     : [timber.foot.point, timber.head.point];
