@@ -21,10 +21,10 @@ import { type Checked, checked, factor, loft, use } from "./members.ts";
 const sampleText = (name: string): string =>
   readFileSync(new URL(`../../../samples/${name}.frame.yaml`, import.meta.url), "utf8");
 
-/** lb/in along a timber, of its own weight and of the floor. */
+/** lb/in along a timber, of its own weight and of the floor; the least weight that resists wind is another load. */
 function lineLoad(c: Checked, id: string, kind: "D" | "L"): number {
   return c.solution.loads.all
-    .filter((l) => l.kind === kind)
+    .filter((l) => l.kind === kind && l.id !== "D/least")
     .flatMap((l) => l.loads)
     .filter((l) => l.timber.id === id)
     .reduce((sum, l) => sum - l.startForce[2], 0);
