@@ -128,20 +128,23 @@ const CEILING_LEAST: Readonly<Record<Ceiling, Sourced>> = {
   plaster: CEILING.plaster,
   plasterboard: { value: 2.2, status: "memory", source: `${C31}, gypsum board, 1/2 in` },
   boards: {
-    value: 1.56,
+    value: 1.53,
     status: "derived",
-    source: "boards of 3/4 in, 25 lb/ft³, dry softwood as eastern white pine",
+    source: "boards of 3/4 in, dry eastern white pine, 24.5 lb/ft³ (Wood Handbook)",
   },
 };
 
 /** psf per inch of thickness */
 const BOARDS = 3.0;
 const PANELS = 3.2;
-/** psf per inch of thickness: dry softwood as eastern white pine, 25 lb/ft³ (derived), and light plywood */
+/**
+ * psf per inch of thickness: the lightest softwood that boards are usually sawn from, 62.4 × 0.35 × 1.12 lb/ft³ (common
+ * practice), and light plywood
+ */
 const BOARDS_LEAST: Sourced = {
-  value: 25 / 12,
+  value: 2.04,
   status: "derived",
-  source: "25 lb/ft³, dry softwood as eastern white pine (Wood Handbook)",
+  source: "dry eastern white pine, 24.5 lb/ft³ (Wood Handbook)",
 };
 const PANELS_LEAST: Sourced = {
   value: 2.5,

@@ -40,8 +40,8 @@ describe("the pavilion: pine green, rafters of hemlock-tamarack dry, standing se
   const roof = (2 * (82 + 18) * (224 + 24) * (Math.hypot(7, 12) / 12)) / 144;
   const hemlock = ((62.4 * 0.41) / (1 + 0.009 * 0.41 * 15)) * 1.15;
 
-  test("0.6 D + 0.6 W: pine 62.4 × 0.35 × 1.12 lb/ft³, roof 0.9 + 0.03 + 25/12 psf, in every case [published]", () => {
-    const hand = 62.4 * 0.35 * 1.12 * frame + hemlock * rafters + (0.9 + 0.03 + 25 / 12) * roof;
+  test("0.6 D + 0.6 W: pine 62.4 × 0.35 × 1.12 lb/ft³, roof 0.9 + 0.03 + 2.04 psf, in every case [published]", () => {
+    const hand = 62.4 * 0.35 * 1.12 * frame + hemlock * rafters + (0.9 + 0.03 + 2.04) * roof;
     for (const solved of of(c, 7)) {
       expect(deadOf(solved) / hand).toBeCloseTo(1, 2);
       expect(solved.frameCase.parts.map(({ factor }) => factor)).toEqual([0.6, 0.6]);
