@@ -36,8 +36,9 @@ function volumes({ model }: Checked): { readonly frame: number; readonly rafters
 describe("the pavilion: pine green, rafters of hemlock-tamarack dry, standing seam on boards of 1 in", () => {
   const c = checked(PAVILION);
   const { frame, rafters } = volumes(c);
-  // ft² of slope at 7:12: half of 13 ft 8 in and an eave of 18 in, twice; 18 ft 8 in and two rakes of 12 in
-  const roof = (2 * (82 + 18) * (224 + 24) * (Math.hypot(7, 12) / 12)) / 144;
+  // ft² of slope at 7:12: the outer grid lines are outside faces; half of 13 ft and an eave of 18 in, twice; 18 ft and two
+  // rakes of 12 in
+  const roof = (2 * (78 + 18) * (216 + 24) * (Math.hypot(7, 12) / 12)) / 144;
   const hemlock = ((62.4 * 0.41) / (1 + 0.009 * 0.41 * 15)) * 1.15;
 
   test("0.6 D + 0.6 W: pine 62.4 × 0.35 × 1.12 lb/ft³, roof 0.9 + 0.03 + 2.04 psf, in every case [published]", () => {
