@@ -17,6 +17,7 @@ export interface LoadTables {
 
 const TITLE: Readonly<Record<LoadPart, string>> = {
   weight: "Own weight of the timbers",
+  "least-weight": "Least weight: all that holds the frame down in 0.6 D + 0.6 W",
   roof: "Weight of the roof over its rafters",
   "roof-live": "Roof live load",
   snow: "Snow by {standard}",
@@ -38,7 +39,7 @@ export function loadTables(section: LoadSection, standard: string, say: Say): Lo
   const title =
     name === undefined ? plain : say.text("{title}: {name}", { title: plain, name: say.text(name) });
   const rows = section.lines.map(({ id, symbol, what, value, unit, note, source, status }) => [
-    section.part === "weight" ? id : (symbol ?? ""),
+    section.part === "weight" || section.part === "least-weight" ? id : (symbol ?? ""),
     note === undefined
       ? noteWords(what, say)
       : say.text("{what} ({note})", { what: noteWords(what, say), note: noteWords(note, say) }),

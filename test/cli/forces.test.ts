@@ -125,9 +125,9 @@ test("what holds stands beside what pulls", () => {
   const holdOf = (id: string) => frame?.joints.find(({ joint }) => joint === id)?.hold;
   const head = holdOf("post-head@A2");
   expect(head).toMatchObject({ by: "pegs", passes: true });
-  // 2 × 415.5 lb × C_D 1.6 (TFEC 1, memory)
-  expect(head?.capacity?.value).toBeCloseTo(1329.3, 0);
-  expect(head?.ratio).toBeCloseTo((head?.pull ?? 0) / 1329.3, 3);
+  // 2 × 415.5 lb × (7/8 ÷ 3/4)² × C_D 1.6 (TFEC 1, memory): pegs of 7/8 in shear off
+  expect(head?.capacity?.value).toBeCloseTo(1809.3, 0);
+  expect(head?.ratio).toBeCloseTo((head?.pull ?? 0) / 1809.3, 3);
   expect(holdOf("rafter-seat@A.5")).toMatchObject({ by: "screws", passes: true });
   // knees only push here
   expect(holdOf("brace-ends@A1-A2.foot")).toBeUndefined();

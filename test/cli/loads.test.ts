@@ -105,6 +105,14 @@ describe("pavilion: 45 psf on the ground, open, category I, 107 mph, exposure C"
     for (const { source } of lines) expect(source).not.toBe("");
   });
 
+  test("what holds it down in the wind: dry pine 62.4 × 0.35 × 1.12 lb/ft³, the light end of the roof [derived]", () => {
+    const { lines } = section(frame, "least-weight");
+    expect(line(frame, "least-weight", "frame").value).toBeCloseTo(62.4 * 0.35 * 1.12, 3);
+    expect(lines.filter(({ unit }) => unit === "psf").map(({ value }) => value)).toEqual([0.9, 0.03, 2.04]);
+    for (const { source, status } of lines) expect([source, status]).not.toContain("");
+    expect(line(frame, "weight", "frame").value).toBe(36);
+  });
+
   test("each wood once, with how well its values are known", () => {
     expect(frame.woods.length).toBeGreaterThan(0);
     const keys = frame.woods.map(({ class: name, values }) => JSON.stringify([name, values]));

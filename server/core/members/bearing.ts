@@ -1,5 +1,5 @@
 /**
- * Bearing across the grain, NDS 3.10.
+ * Bearing of wood along and across its grain, NDS 3.10.
  */
 import { lengthNote } from "../note.ts";
 import type { Factor } from "../sourced.ts";
@@ -23,3 +23,15 @@ export function bearingAreaFactor(length: number, fromEnd: number): Factor {
         : lengthNote("{length} or longer", 6),
   };
 }
+
+/**
+ * Wood that bears along its grain on wood takes 0.75 F_c*: what presses harder must bear on a metal plate or the like, so
+ * that the hard rings of the one end do not split those of the other (NDS 3.10.1.3).
+ */
+export const END_GRAIN: Factor = {
+  symbol: "f_c/F_c*",
+  value: 0.75,
+  status: "memory",
+  source: "NDS 3.10.1.3",
+  note: "end grain without a metal plate",
+};

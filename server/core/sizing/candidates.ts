@@ -8,6 +8,7 @@ import { fromInches, fromMillimetres, inches, type Length } from "../quantity/le
 import { dressedSection, formatSection, parseSection } from "../quantity/quantity.ts";
 import { smallestLog } from "../shop/log.ts";
 import { logsFor } from "../shop/logs-for.ts";
+import { sizeClass } from "../wood/size-class.ts";
 import type { SizedEntry } from "./entry.ts";
 import { MOST_SLENDER, nominalSizes, type SeriesName, sidesOf } from "./usual-sections.ts";
 
@@ -22,6 +23,7 @@ export interface Candidate {
   readonly depth: number;
   /** square inches of wood */
   readonly area: number;
+  readonly sizeClass: ReturnType<typeof sizeClass>;
 }
 
 /** Candidates of one width, the shallowest first; or squares, the smallest first. */
@@ -123,7 +125,8 @@ function candidate(
   const true_ = entry.class?.surface === "planed" ? dressedSection(section) : section;
   const [first, second] = [inches(true_.width), inches(true_.depth)];
   const [width, depth] = entry.turned ? [second, first] : [first, second];
-  return [{ text, section, series, width, depth, area: width * depth }];
+  const own = { width, depth, area: width * depth, sizeClass: sizeClass(width, depth) };
+  return [{ text, section, series, ...own }];
 }
 
 function slenderness(a: Length, b: Length): number {

@@ -1,7 +1,8 @@
 /**
- * Finds the smallest candidate that passes. Strength grows with size along a line, so that its first strong candidate is
- * found by doubling steps and then by halves; whether it spoils something else is asked of that one and its next
- * neighbours only.
+ * Finds the smallest candidate that passes. Strength grows with size along a line while the size class stays, so that the
+ * first strong candidate of each class is found by doubling steps and then by halves; whether it spoils something else is
+ * asked of that one and its next neighbours only. Where the class changes, design values jump: Douglas fir-larch No.2 of
+ * 8x10 in is a post with F_c 700 psi, of 8x11 in a beam with 600, and carries less (NDS Supplement Table 4D).
  */
 
 /**
@@ -20,18 +21,41 @@ export interface SearchOutcome<C> {
   readonly spoiler: C | undefined;
 }
 
+/** What the search knows of a candidate: sides in in, area in in². */
+export interface Sized {
+  readonly width: number;
+  readonly depth: number;
+  readonly area: number;
+  /** design values jump where it changes */
+  readonly sizeClass: string;
+}
+
 /** A strong candidate that spoils something rarely gets better by growing: so many larger ones are tried. */
 const NEIGHBOURS = 2;
+/** in */
+const SLACK = 1e-6;
+
+/** A line divided where the size class changes. */
+function divided<C extends Sized>(line: readonly C[]): C[][] {
+  const pieces: C[][] = [];
+  for (const candidate of line) {
+    const piece = pieces.at(-1);
+    if (piece?.[0]?.sizeClass === candidate.sizeClass) piece.push(candidate);
+    else pieces.push([candidate]);
+  }
+  return pieces;
+}
 
 /**
  * Lines come in the order of preference; one behind takes over only with less area.
  * @param judge asked at most `most` times; each may take long, and before each this yields
  */
-export function* smallestPassing<C extends { readonly area: number }>(
+export function* smallestPassing<C extends Sized>(
   lines: readonly (readonly C[])[],
   judge: (candidate: C) => Verdict,
   most: number,
 ): Generator<undefined, SearchOutcome<C>> {
+  const pieces = lines.flatMap(divided);
   const said = new Map<C, Verdict>();
   let found: C | undefined;
   let spoiler: C | undefined;
@@ -50,7 +74,7 @@ export function* smallestPassing<C extends { readonly area: number }>(
     return verdict;
   }
 
-  /** Place of the first strong candidate; undefined where none is, or where no more may be asked. */
+  /** Place of the first strong candidate of one class; undefined where none is, or where no more may be asked. */
   function* firstStrong(line: readonly C[]): Generator<undefined, number | undefined> {
     let weak = -1;
     let strong: number | undefined;
@@ -74,12 +98,16 @@ export function* smallestPassing<C extends { readonly area: number }>(
     return strong;
   }
 
-  for (const [i, all] of lines.entries()) {
-    // where even the largest is weak, no line behind has a strong one
-    if (i === 1 && found === undefined && spoiler === undefined) {
-      const largest = largestOf(lines);
-      if (largest && (yield* ask(largest)) === "weak") break;
-    }
+  /** Whether a candidate of its class that is larger both ways than all of a piece is weak: then all of it are. */
+  function* isHopeless(piece: readonly C[]): Generator<undefined, boolean> {
+    const largest = largestOf(pieces.flat().filter((c) => c.sizeClass === piece[0]?.sizeClass));
+    const within = (c: C): boolean =>
+      largest !== undefined && c.width <= largest.width + SLACK && c.depth <= largest.depth + SLACK;
+    return largest !== undefined && piece.every(within) && (yield* ask(largest)) === "weak";
+  }
+
+  for (const [i, all] of pieces.entries()) {
+    if (i > 0 && found === undefined && spoiler === undefined && (yield* isHopeless(all))) continue;
     const line = all.filter((c) => found === undefined || c.area < found.area);
     const first = yield* firstStrong(line);
     if (first === undefined) continue;
@@ -94,8 +122,9 @@ export function* smallestPassing<C extends { readonly area: number }>(
   return { found, whole, spoiler };
 }
 
-function largestOf<C extends { readonly area: number }>(lines: readonly (readonly C[])[]): C | undefined {
-  return lines
-    .flat()
-    .reduce<C | undefined>((most, c) => (most === undefined || c.area > most.area ? c : most), undefined);
+function largestOf<C extends Sized>(candidates: readonly C[]): C | undefined {
+  return candidates.reduce<C | undefined>(
+    (most, c) => (most === undefined || c.area > most.area ? c : most),
+    undefined,
+  );
 }

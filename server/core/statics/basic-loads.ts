@@ -1,12 +1,12 @@
 /** The basic loads of a frame, each as line loads of its timbers: own weight, roof, snow, roof live load, wind, floors. */
 import type { Frame, Pointer } from "../frame/frame.ts";
 import type { LoadKind } from "../loads/combinations.ts";
-import { type RoofDead, roofDead } from "../loads/dead.ts";
+import { type DeadEnd, type RoofDead, roofDead } from "../loads/dead.ts";
 import { type RoofLive, roofLive } from "../loads/roof-live.ts";
 import type { Wind, WindDirection } from "../loads/wind-cases.ts";
 import type { Model } from "../model/model.ts";
 import { inches } from "../quantity/length.ts";
-import { densityOf } from "../wood/timber-weight.ts";
+import { leastTimberDensity, timberDensity } from "../wood/timber-weight.ts";
 import { type FrameEnclosure, sideLoads } from "./enclosure.ts";
 import { type FloorPlan, floorLives, floorPlans, floorWeights } from "./floor-loads.ts";
 import { type LineLoad, onLevelArea, onSlopeArea, ownWeight, roofStrips, type Strip } from "./line-loads.ts";
@@ -16,15 +16,16 @@ import { pitchOf, type SlopeSnow, slopeSnow, snowLoads } from "./snow-loads.ts";
 import { windLoads } from "./wind-loads.ts";
 import { needsWind } from "./wind-need.ts";
 
-/** Which of several snows or winds a load is. */
+/** Which of several weights, snows or winds a load is. */
 export type LoadChoice =
+  | { readonly dead: "least" }
   | { readonly snow: "balanced" | "minimum" | "eave-ice" }
   | { readonly leeward: string }
   /** `figure`: load case of the standard's figure, empty where there is only one */
   | { readonly toward: WindDirection; readonly figure: string };
 
 export interface BasicLoad {
-  /** `D`, `S/balanced`, `S/balanced/walls-2`, `S/unbalanced-leeward/A`, `Lr`, `W/+y/A`, `L/loft` */
+  /** `D`, `D/least`, `S/balanced`, `S/balanced/walls-2`, `S/unbalanced-leeward/A`, `Lr`, `W/+y/A`, `L/loft` */
   readonly id: string;
   readonly kind: LoadKind;
   /** acts straight down only: the second rafter model holds for it */
@@ -35,6 +36,9 @@ export interface BasicLoad {
   readonly partial?: Partial;
   readonly loads: readonly LineLoad[];
 }
+
+/** What is left to hold the frame down against the wind. */
+export const isLeastDead = ({ choice }: BasicLoad): boolean => choice !== undefined && "dead" in choice;
 
 /** All of the snow at rest, on every slope. */
 export const isBalancedSnow = ({ choice }: BasicLoad): boolean =>
@@ -90,30 +94,41 @@ export function roofDeadOf(frame: Frame): RoofDead | undefined {
   });
 }
 
+/**
+ * All that weighs. At its most: green timber, the heavier end of what roofing weighs. At its least, which alone may be
+ * counted on against uplift (ASCE 7 commentary C3.1, from memory: no more than is surely there): dry timber of the lightest
+ * species of its name, the lighter end of the roofing.
+ */
 function deadLoad(
   model: Model,
   roof: RoofDead | undefined,
   strips: readonly Strip[],
   floors: readonly FloorPlan[],
-  gaps: LoadGap[],
+  end: DeadEnd,
 ): BasicLoad {
+  const densityOf = end === "most" ? timberDensity : leastTimberDensity;
   const own = model.timbers.flatMap((t) => {
     const density = densityOf(t.class);
-    if (density !== undefined) return [ownWeight(t, density)];
-    gaps.push({ what: "weight", timber: t.id, path: t.path });
-    return [];
+    return density === undefined ? [] : [ownWeight(t, density.value)];
   });
+  const covered = roof && (end === "most" ? roof.total : roof.least);
   return {
-    id: "D",
+    ...(end === "most" ? { id: "D" } : { id: "D/least", choice: { dead: end } }),
     kind: "D",
     vertical: true,
     loads: [
       ...own,
-      ...floorWeights(floors),
-      ...sideLoads(model),
-      ...(roof ? strips.map((s) => onSlopeArea(s, roof.total)) : []),
+      ...floorWeights(floors, end),
+      ...sideLoads(model, end),
+      ...(covered === undefined ? [] : strips.map((s) => onSlopeArea(s, covered))),
     ],
   };
+}
+
+function weightGaps({ timbers }: Model): LoadGap[] {
+  return timbers
+    .filter((t) => timberDensity(t.class) === undefined)
+    .map((t) => ({ what: "weight", timber: t.id, path: t.path }));
 }
 
 /** Roof live load of each timber that carries roof: the more it carries, the less on each square foot. */
@@ -133,12 +148,12 @@ function liveLoads(lives: readonly StripLive[]): BasicLoad[] {
 /** @returns every basic load of the frame, and what the site leaves open */
 export function basicLoads(model: Model): BasicLoads {
   const { frame } = model;
-  const gaps: LoadGap[] = [];
+  const gaps = weightGaps(model);
   const strips = roofStrips(model);
   const floors = floorPlans(model);
   const roofed = (model.roof?.slopes ?? []).length > 0;
   const roof = roofDeadOf(frame);
-  const dead = deadLoad(model, roof, strips, floors, gaps);
+  const weigh = (end: DeadEnd): BasicLoad => deadLoad(model, roof, strips, floors, end);
   const snow = slopeSnow(model);
   const live = roofLivesOf(frame, strips);
   if (roofed && !snow) gaps.push({ what: "snow", path: frame.site.snow?.path ?? frame.site.path });
@@ -147,7 +162,8 @@ export function basicLoads(model: Model): BasicLoads {
   const holders = holdersOf(model);
   return {
     all: [
-      dead,
+      weigh("most"),
+      ...(wind ? [weigh("least")] : []),
       ...floorLives(floors, holders),
       ...(snow ? snowLoads(snow, strips) : []),
       ...liveLoads(live),

@@ -43,7 +43,8 @@ function choiceWords(load: BasicLoad, say: Say): string | undefined {
   const partial = partialWords(load, say);
   if (partial !== undefined) return partial;
   const { choice } = load;
-  if (!choice) return undefined;
+  // the sum itself says that 0.6 D holds the frame down
+  if (!choice || "dead" in choice) return undefined;
   if ("snow" in choice) return say.text(SNOW[choice.snow]);
   if ("leeward" in choice)
     return say.text("unbalanced snow, leeward at wall {wall}", { wall: choice.leeward });

@@ -7,7 +7,7 @@ import {
   withOnly,
 } from "../loads/combinations.ts";
 import type { Edition } from "../loads/snow-factors.ts";
-import { type BasicLoad, isBalancedSnow } from "./basic-loads.ts";
+import { type BasicLoad, isBalancedSnow, isLeastDead } from "./basic-loads.ts";
 
 export interface FrameCase {
   /** `6-S:S/balanced:W/+y/A` */
@@ -45,6 +45,15 @@ function meant(set: readonly BasicLoad[]): boolean {
   return partial[0]?.kind !== "L" || set.every((l) => l.kind !== "S" || isBalancedSnow(l));
 }
 
+/** 0.6 D + 0.6 W: what weighs holds the frame down, and only the least of it surely does. */
+const HOLDS_DOWN = 7;
+
+/** The loads that a combination chooses from: of the dead loads the one that it means. */
+function loadsFor({ number }: Combination, loads: readonly BasicLoad[]): readonly BasicLoad[] {
+  const least = number === HOLDS_DOWN && loads.some(isLeastDead);
+  return loads.filter((l) => l.kind !== "D" || isLeastDead(l) === least);
+}
+
 /** Combinations that say nothing new: a floor load where there is no floor, three quarters of a roof load alone. */
 function says(c: Combination, present: ReadonlySet<LoadKind>): boolean {
   const kinds = Object.keys(c.factors) as LoadKind[];
@@ -71,7 +80,7 @@ export function frameCases(edition: Edition | undefined, loads: readonly BasicLo
       const kinds = (Object.keys(combination.factors) as LoadKind[]).filter((k) => present.has(k));
       const named = withOnly(combination, present);
       const tells = (l: BasicLoad): boolean => l.kind !== "D" && (l.kind !== "L" || l.partial !== undefined);
-      const sets = choices(kinds, loads).filter(meant);
+      const sets = choices(kinds, loadsFor(combination, loads)).filter(meant);
       return sets.map((set) => ({
         id: [combination.id, ...set.filter(tells).map((l) => l.id)].join(":"),
         combination: named,

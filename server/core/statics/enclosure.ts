@@ -1,4 +1,5 @@
 /** Which enclosure class the openings of a building's sides make it, with what it was found from. */
+import type { DeadEnd } from "../loads/dead.ts";
 import { type Enclosure, enclosureOf } from "../loads/wind-enclosed.ts";
 import type { Model } from "../model/model.ts";
 import type { LineLoad } from "./line-loads.ts";
@@ -29,6 +30,6 @@ export function enclosureOfFrame(model: Model): FrameEnclosure {
 }
 
 /** Weight of the siding on the timbers that carry it. */
-export function sideLoads(model: Model): readonly LineLoad[] {
-  return sidingWeight(enclosureOfFrame(model).faces);
+export function sideLoads(model: Model, end: DeadEnd): readonly LineLoad[] {
+  return sidingWeight(enclosureOfFrame(model).faces, end);
 }

@@ -3,7 +3,7 @@
  * the joists, and those that the joists end in, carry their own share where they are level with the joists' tops.
  */
 import type { Floor } from "../frame/frame.ts";
-import { floorDead } from "../loads/dead.ts";
+import { atEnd, type DeadEnd, floorDead } from "../loads/dead.ts";
 import { halfExtent, type Interval } from "../model/box.ts";
 import type { Model, Timber } from "../model/model.ts";
 import { dot, type Vec3 } from "../model/vec.ts";
@@ -298,10 +298,10 @@ export function floorWeight({ deck, dead }: Floor): ReturnType<typeof floorDead>
 }
 
 /** Weight of all floors. */
-export function floorWeights(plans: readonly FloorPlan[]): LineLoad[] {
+export function floorWeights(plans: readonly FloorPlan[], end: DeadEnd): LineLoad[] {
   return plans.flatMap(({ floor, patches }) => {
-    const weight = floorWeight(floor);
-    return patches.map((patch) => lineLoad(patch, weight.value));
+    const psf = atEnd(floorWeight(floor), end);
+    return patches.map((patch) => lineLoad(patch, psf));
   });
 }
 

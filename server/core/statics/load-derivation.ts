@@ -4,11 +4,13 @@
  * none of them anew.
  */
 import { groupBy } from "../collect.ts";
+import type { TimberClass } from "../frame/frame.ts";
 import { editionName } from "../loads/snow-factors.ts";
 import type { Model, Timber } from "../model/model.ts";
 import type { Note } from "../note.ts";
-import { timberDensity } from "../wood/timber-weight.ts";
-import type { BasicLoads, StripLive } from "./basic-loads.ts";
+import type { Sourced } from "../sourced.ts";
+import { leastTimberDensity, timberDensity } from "../wood/timber-weight.ts";
+import { type BasicLoads, isLeastDead, type StripLive } from "./basic-loads.ts";
 import { floorWeight } from "./floor-loads.ts";
 import {
   factorLine,
@@ -23,10 +25,14 @@ import { snowCases, snowLines } from "./snow-derivation.ts";
 import { weightOf } from "./wall-faces.ts";
 import { windSections } from "./wind-derivation.ts";
 
+/** Classes of timber that are in the frame, each once. */
+function classesOf({ timbers }: Model): TimberClass[] {
+  return [...new Map(timbers.flatMap((t) => (t.class ? [[t.class.name, t.class] as const] : []))).values()];
+}
+
 /** Density of each class of timber. */
-function weightSection({ timbers }: Model): LoadSection[] {
-  const classes = new Map(timbers.flatMap((t) => (t.class ? [[t.class.name, t.class] as const] : [])));
-  const lines = [...classes.values()].flatMap((timberClass): LoadLine[] => {
+function weightSection(model: Model): LoadSection[] {
+  const lines = classesOf(model).flatMap((timberClass): LoadLine[] => {
     const density = timberDensity(timberClass);
     if (!density) return [];
     const { value, status, source } = density;
@@ -34,6 +40,43 @@ function weightSection({ timbers }: Model): LoadSection[] {
     return [{ id: timberClass.name, what, value, unit: "lb/ft3", status, source }];
   });
   return lines.length === 0 ? [] : [{ part: "weight", path: "/timber", lines, patterns: [] }];
+}
+
+/** What is left of all weights against uplift: dry timber, the lighter end of what lies on it. */
+function leastSection(model: Model, { all, roof, enclosure }: BasicLoads): LoadSection[] {
+  if (!all.some(isLeastDead)) return [];
+  const { frame } = model;
+  const dry = classesOf(model).flatMap((timberClass): LoadLine[] => {
+    const density = leastTimberDensity(timberClass);
+    return density ? [leastLine(timberClass.name, "timber, dry", density, "lb/ft3")] : [];
+  });
+  const layers = (roof?.layers ?? []).map(({ what, least }) =>
+    leastLine(what, what.replaceAll("-", " "), least, "psf"),
+  );
+  const siding = (enclosure?.faces ?? []).flatMap(({ line, siding }) => {
+    const what: Note = { text: "siding of {line}", parts: { line: { words: line } } };
+    return siding ? [leastLine(`siding ${line}`, what, weightOf(siding).least, "psf")] : [];
+  });
+  const floors = frame.floors.map((floor) =>
+    leastLine(floor.name, "weight of the floor", floorWeight(floor).least, "psf"),
+  );
+  return [
+    {
+      part: "least-weight",
+      path: frame.site.wind?.path ?? frame.site.path,
+      lines: [...dry, ...layers, ...siding, ...floors],
+      patterns: [],
+    },
+  ];
+}
+
+function leastLine(
+  id: string,
+  what: Note,
+  { value, status, source }: Sourced,
+  unit: LoadLine["unit"],
+): LoadLine {
+  return { id, what, value, unit, status, source };
 }
 
 /** Layers over the rafters, per area of slope. */
@@ -141,13 +184,16 @@ function sidingSections({ enclosure }: BasicLoads): LoadSection[] {
   const path = first.siding.path.slice(0, first.siding.path.lastIndexOf("/"));
   const lines = sided.flatMap(({ line, siding, gross, openings }): LoadLine[] => {
     const side = { line: { words: line } };
+    const { value, status, source } = weightOf(siding);
     const known = { unit: "ft2", status: "derived", source: "geometry of the frame" } as const;
     return [
       {
         id: `${line}/weight`,
         what: { text: "siding of {line}", parts: side },
         unit: "psf",
-        ...weightOf(siding),
+        value,
+        status,
+        source,
       },
       { id: `${line}/gross`, what: { text: "side {line}", parts: side }, value: gross, ...known },
       { id: `${line}/open`, what: { text: "open of it", parts: side }, value: openings, ...known },
@@ -188,6 +234,7 @@ export function loadDerivation(model: Model, loads: BasicLoads): LoadSection[] {
     ...liveSection(model, loads),
     ...snowSections(model, loads),
     ...windSections(model, loads),
+    ...leastSection(model, loads),
   ];
 }
 

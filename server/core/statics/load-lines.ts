@@ -4,7 +4,15 @@ import type { AmountUnit, Note } from "../note.ts";
 import type { Factor, Sourced } from "../sourced.ts";
 
 /** What a section is about. */
-export type LoadPart = "weight" | "roof" | "siding" | "roof-live" | "snow" | "wind" | "floor";
+export type LoadPart =
+  | "weight"
+  | "least-weight"
+  | "roof"
+  | "siding"
+  | "roof-live"
+  | "snow"
+  | "wind"
+  | "floor";
 
 /** One value of a derivation. */
 export interface LoadLine extends Sourced {

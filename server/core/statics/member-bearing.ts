@@ -4,14 +4,14 @@
  *
  * The area is what really touches, from the sizes to which the joint is cut. Each surface is looked at twice, in the wood
  * that presses and in the wood that is pressed, each at the angle of the force to its own grain: across it F_c⊥′ without
- * C_D, with C_b where 3.10.4 allows; along it F_c*; between them by Hankinson's formula (3.10.3). C_M of green wood is in
- * all of them.
+ * C_D, with C_b where 3.10.4 allows; along it 0.75 F_c*, since no joint here has a metal plate (3.10.1.3); between them by
+ * Hankinson's formula (3.10.3). C_M of green wood is in all of them.
  */
 
 import { groupBy } from "../collect.ts";
 import type { Joint } from "../joinery/joint.ts";
 import { type Adjusted, withFactor } from "../members/adjust.ts";
-import { bearingAreaFactor } from "../members/bearing.ts";
+import { bearingAreaFactor, END_GRAIN } from "../members/bearing.ts";
 import { hankinson } from "../members/compression.ts";
 import type { Model, Timber } from "../model/model.ts";
 import { dot, sub, type Vec3 } from "../model/vec.ts";
@@ -82,16 +82,21 @@ export function bearingsOf(model: Model, frame: FrameStructure, grounds: readonl
 }
 
 /** Whether the force goes with the grain, so that F_c takes it; degrees that are only rounding count as none. */
-export function isAlongGrain({ angle }: Pick<Bearing, "angle">): boolean {
+function isAlongGrain({ angle }: Pick<Bearing, "angle">): boolean {
   return angle < 0.5;
 }
 
-/** @returns psi that the bearing may take under a load duration, with every factor */
+/**
+ * Near the grain Hankinson's formula starts from F_c* itself: there the end grain's share still limits it, or a surface
+ * that leans a degree would be allowed a third more than one that is square.
+ * @returns psi that the bearing may take under a load duration, with every factor
+ */
 export function bearingLimit(bearing: Bearing, values: DurationValues): Adjusted {
   const { angle, length, fromEnd } = bearing;
   if (angle > 89.5) return withFactor(values.FcPerp, bearingAreaFactor(length, fromEnd));
-  if (isAlongGrain(bearing)) return values.FcStar;
+  const endGrain = withFactor(values.FcStar, END_GRAIN);
   const value = hankinson(values.FcStar.value, values.FcPerp.value, angle);
+  if (isAlongGrain(bearing) || value > endGrain.value) return endGrain;
   return {
     ...values.FcPerp,
     factors: [

@@ -10,6 +10,7 @@ import type { Model, Timber } from "../model/model.ts";
 import { isUpright } from "../model/upright.ts";
 import type { Factor } from "../sourced.ts";
 import type { TimberValues } from "../wood/stated-values.ts";
+import { isLeastDead } from "./basic-loads.ts";
 import { type Bearing, pressing } from "./bearing-force.ts";
 import { bentLine, type DeflectionPlan, deflectionPlans, offChord, type Stretch } from "./deflections.ts";
 import { bucklingLengths, type Story } from "./effective-length.ts";
@@ -64,8 +65,8 @@ interface Shown {
   readonly index: number;
   readonly table: Float64Array;
   readonly reaction: (node: number) => number;
-  /** of dead load */
-  readonly share: number;
+  /** of dead load; undefined where nothing of it bends further than elsewhere */
+  readonly share: number | undefined;
   readonly comesAndGoes: boolean;
 }
 
@@ -111,8 +112,14 @@ function isPermanent(solved: SolvedCase): boolean {
   return solved.frameCase.parts.every((p) => p.load.kind === "D");
 }
 
-function deadShare(solved: SolvedCase): number {
-  return solved.frameCase.parts.find((p) => p.load.kind === "D")?.factor ?? 0;
+/**
+ * None for what only holds the frame down: there wind and dead load bend against each other, and less than the wind alone in
+ * D + 0.6 W or dead load alone in D; where they bend the same way, D + 0.6 W bends further (derived).
+ */
+function deadShare({ frameCase: { parts } }: SolvedCase): number | undefined {
+  const dead = parts.find((p) => p.load.kind === "D");
+  if (!dead) return 0;
+  return isLeastDead(dead.load) ? undefined : dead.factor;
 }
 
 function raiseDeflection(
@@ -342,7 +349,7 @@ export function memberResults(
       const v = valuesOf(tally, solved.frameCase.combination.duration);
       tally.stress.show(v, table, index);
       press(tally, v, solved, table, reaction, index);
-      bend(tally, v, solved.seats, share, comesAndGoes, table, index);
+      if (share !== undefined) bend(tally, v, solved.seats, share, comesAndGoes, table, index);
     }
   const names = caseNames(cases);
   return new Map(

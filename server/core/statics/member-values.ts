@@ -3,10 +3,13 @@ import { type Adjusted, type AdjustedValues, adjustValues, withFactor } from "..
 import { type LateralStability, lateralStability } from "../members/bending.ts";
 import { type ColumnStability, columnStability, eulerStress } from "../members/compression.ts";
 import { repetitiveFactor } from "../members/factors.ts";
+import type { Interval } from "../model/box.ts";
 import type { Model, Timber } from "../model/model.ts";
+import { dot, type Vec3 } from "../model/vec.ts";
 import type { Factor } from "../sourced.ts";
 import type { TimberValues } from "../wood/stated-values.ts";
 import type { TimberLengths } from "./effective-length.ts";
+import { common } from "./line-loads.ts";
 import { isWet } from "./timber-wood.ts";
 
 /** Bending about one axis, by the sign of the moment: positive bends the side of +depth (or +z) into compression. */
@@ -66,20 +69,45 @@ export function slendernessOf(timber: Timber, lengths: TimberLengths): Slenderne
   return { z: lengths.depth.effective / deep, y: lengths.width.effective / timber.width };
 }
 
+/** Tops within this lie under the same boards, in (common practice). */
+const LEVEL = 1 / 4;
+
+/** Where a timber begins and ends along an axis, in. */
+function reachAlong(timber: Timber, axis: Vec3): Interval {
+  const a = dot(timber.origin, axis);
+  const b = a + timber.span * dot(timber.axis, axis);
+  return [Math.min(a, b), Math.max(a, b)];
+}
+
+/**
+ * Timbers of a row that lie side by side with one of them under the same deck, itself among them: those of the next bay or
+ * of another level share no load with it. Beside it for more than half of its length is side by side.
+ */
+function abreast(timber: Timber, row: readonly Timber[]): readonly Timber[] {
+  const { axis, depthDir, origin, depth, span } = timber;
+  const own = reachAlong(timber, axis);
+  const top = dot(origin, depthDir) + depth / 2;
+  return row.filter(
+    (t) =>
+      Math.abs(dot(t.axis, axis)) > 0.98 &&
+      dot(t.depthDir, depthDir) > 0.98 &&
+      Math.abs(dot(t.origin, depthDir) + t.depth / 2 - top) <= LEVEL &&
+      common(reachAlong(t, axis), own) > span / 2,
+  );
+}
+
 /** Largest distance between neighbors of a row of parallel sticks, in. */
 function spacingOf(row: readonly Timber[]): number {
-  const first = row[0];
+  const [first] = row;
   if (!first) return Number.POSITIVE_INFINITY;
-  const at = row
-    .map(
-      (t) =>
-        t.origin[0] * first.widthDir[0] + t.origin[1] * first.widthDir[1] + t.origin[2] * first.widthDir[2],
-    )
-    .sort((a, b) => a - b);
+  const at = row.map((t) => dot(t.origin, first.widthDir)).sort((a, b) => a - b);
   return Math.max(0, ...at.slice(1).map((v, i) => v - (at[i] ?? v)));
 }
 
-/** C_r of rafters under a deck, of decked purlins, and of joists under a floor; undefined for all others. */
+/**
+ * C_r of rafters under a deck, of decked purlins, and of joists under a floor; undefined for all others. A floor without
+ * a named deck gives none: nobody knows that its boards share the load.
+ */
 export function repetitiveOf(
   model: Model,
   timber: Timber,
@@ -97,8 +125,13 @@ export function repetitiveOf(
     });
   const floored = model.frame.floors.some((f) => f.on?.text === timber.member);
   if (!floored && !decked) return undefined;
-  const row = model.sticks.get(timber.member) ?? [];
-  return repetitiveFactor({ sizeClass, count: row.length, spacing: spacingOf(row), loadSharingDeck: true });
+  const row = abreast(timber, model.sticks.get(timber.member) ?? []);
+  return repetitiveFactor({
+    sizeClass,
+    count: row.length,
+    spacing: spacingOf(row),
+    loadSharingDeck: decked,
+  });
 }
 
 const TOO_SLENDER = "R_B over 50";

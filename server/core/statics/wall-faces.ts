@@ -6,11 +6,11 @@
  * Inches and pounds.
  */
 import type { Siding } from "../frame/frame.ts";
+import { atEnd, type DeadEnd, sidingDead } from "../loads/dead.ts";
 import { tributaryWidths } from "../loads/tributary.ts";
 import { gridLines, type Line } from "../model/grid.ts";
 import type { Model, RoofSlope, Timber } from "../model/model.ts";
 import type { Vec3 } from "../model/vec.ts";
-import { given, type Sourced } from "../sourced.ts";
 import { type LineLoad, ridgeLine } from "./line-loads.ts";
 
 /** Inches of side per inch of a timber, straight between two axial positions: times a pressure it is a line load. */
@@ -290,22 +290,17 @@ export function onFace(face: WallFace, psf: number, toward: Vec3): LineLoad[] {
   }));
 }
 
-/** Boards 1 in thick: wood sheathing at 3 psf an inch, ASCE 7 Table C3.1-1, from memory. */
-const BOARDS = 3;
-
 /** Weight of a siding, psf of what is closed. */
-export function weightOf({ weight }: Siding): Sourced {
-  return weight === undefined
-    ? { value: BOARDS, status: "memory", source: "ASCE 7 commentary Table C3.1-1" }
-    : given(weight);
+export function weightOf({ weight }: Siding): ReturnType<typeof sidingDead> {
+  return sidingDead(weight);
 }
 
 /** Weight of the siding that the file names, openings left out. */
-export function sidingWeight(faces: readonly WallFace[]): LineLoad[] {
+export function sidingWeight(faces: readonly WallFace[], end: DeadEnd): LineLoad[] {
   return faces.flatMap((face) => {
     if (!face.siding) return [];
     const closed = face.gross > 0 ? 1 - face.openings / face.gross : 0;
-    const psf = weightOf(face.siding).value * (face.solid > 0 ? closed / face.solid : 0);
+    const psf = atEnd(weightOf(face.siding), end) * (face.solid > 0 ? closed / face.solid : 0);
     return onFace(face, psf, [0, 0, -1]);
   });
 }

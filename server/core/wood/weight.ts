@@ -38,6 +38,18 @@ export function weight(species: string, seasoning: "green" | "dry"): Weight | un
   return dryGroupWeight(wood.group) ?? heaviest(wood.species.map(dryWeight));
 }
 
+/**
+ * What the wood weighs at least once it has dried: all that may hold a frame down against the wind for good. Of the species
+ * of a group, and the group's own assigned gravity, the lightest counts.
+ * @returns lb/ft³ at 12 percent moisture, or 15 for a group's own, or undefined when the wood is unknown
+ */
+export function leastWeight(species: string): Weight | undefined {
+  const wood = findSpecies(species);
+  if (wood === undefined) return undefined;
+  const group = dryGroupWeight(wood.group);
+  return outermost([...wood.species.map(dryWeight), ...(group ? [group] : [])], (a, b) => a < b);
+}
+
 export interface Shrinkage {
   /** percent of the green size, green to oven-dry */
   readonly radial: Sourced;
@@ -137,8 +149,15 @@ function dryGroupWeight(
 }
 
 function heaviest(weights: readonly Weight[]): Weight | undefined {
+  return outermost(weights, (a, b) => a > b);
+}
+
+function outermost(
+  weights: readonly Weight[],
+  beyond: (a: number, b: number) => boolean,
+): Weight | undefined {
   return weights.reduce<Weight | undefined>(
-    (most, w) => (most === undefined || w.value > most.value ? w : most),
+    (most, w) => (most === undefined || beyond(w.value, most.value) ? w : most),
     undefined,
   );
 }

@@ -16,7 +16,7 @@ const PARTS: Readonly<Record<string, readonly LoadPart[]>> = {
   "/siding": ["siding"],
   "/floors": ["floor"],
   "/site/snow": ["snow"],
-  "/site/wind": ["wind"],
+  "/site/wind": ["wind", "least-weight"],
 };
 
 /** @returns paragraphs and tables; none while the frame is not analysed, or where no load follows from that key */

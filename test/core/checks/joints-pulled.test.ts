@@ -69,7 +69,7 @@ findingsFixture(
       "{thickness: 2 in, length: 4 in}, pegs: {count: 0}",
     ),
     "pegs: {count: 0}",
-    "#@102-106 error joint-pulled: post-head@A1 is pulled apart with 250 lb under 0.6 D + 0.6 W (wind toward -x)",
+    "#@102-106 error joint-pulled: post-head@A1 is pulled apart with 268 lb under 0.6 D + 0.6 W (wind toward -x)",
   ),
   ERRORS,
 );

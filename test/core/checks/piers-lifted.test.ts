@@ -25,13 +25,13 @@ findingsFixture(
   under(
     LIGHT,
     "  all: ",
-    "#@43-48 error pier-lifted: all@A1 is lifted with 252 lb under 0.6 D + 0.6 W (wind toward +x, case A), more than the 247 lb that its weight of 412 lb holds with 0.6 of it. A tube of 14 in, or a depth of 36 in, holds it. Its anchor must hold 252 lb too.",
+    "#@43-48 error pier-lifted: all@A1 is lifted with 355 lb under 0.6 D + 0.6 W (wind toward +x, case A), more than the 247 lb that its weight of 412 lb holds with 0.6 of it. A tube of 16 in, or a depth of 54 in, holds it. Its anchor must hold 355 lb too.",
   ),
   ERRORS,
 );
 test("pier-lifted: both fixes hold it", () => {
-  expect(fixed(LIGHT, "pier-lifted", 0, true)).toContain("diameter: 14 in, depth: 34 in");
-  expect(fixed(LIGHT, "pier-lifted", 1, true)).toContain("diameter: 12 in, depth: 36 in");
+  expect(fixed(LIGHT, "pier-lifted", 0, true)).toContain("diameter: 16 in, depth: 34 in");
+  expect(fixed(LIGHT, "pier-lifted", 1, true)).toContain("diameter: 12 in, depth: 54 in");
 });
 
 const BELOW = windy(
@@ -50,7 +50,7 @@ findingsFixture(
   under(
     windy("kind: tube, diameter: 14 in, depth: 40 in"),
     "  all: ",
-    "#@2-5 error pier-lifted: post@A1 pulls at all@A1 with 252 lb under 0.6 D + 0.6 W (wind toward +x, case A), and nothing ties it down. Say what does, as “anchor: {kind: embedded-strap}”",
+    "#@2-5 error pier-lifted: post@A1 pulls at all@A1 with 355 lb under 0.6 D + 0.6 W (wind toward +x, case A), and nothing ties it down. Say what does, as “anchor: {kind: embedded-strap}”",
   ),
   ERRORS,
 );

@@ -2,22 +2,19 @@
 import { describe, expect, test } from "vitest";
 import { fromFoot, limitWords } from "../../../server/core/checks/members/use-words.ts";
 import { makeSay } from "../../../server/core/checks/speak.ts";
+import { END_GRAIN } from "../../../server/core/members/bearing.ts";
 import { checked, loft, use } from "../statics/members.ts";
 
 const inch = makeSay("inch");
 const mm = makeSay("mm");
 
 describe("the value that a bearing goes by", () => {
-  const pressed = use(checked(loft("4x8")), "tie@1", "bearing");
-  const at = (angle: number) => {
-    const { bearing } = pressed;
-    return limitWords(bearing ? { ...pressed, bearing: { ...bearing, angle } } : pressed, inch);
-  };
+  const across = use(checked(loft("4x8")), "joist.2", "bearing");
+  const endGrain = { ...across, factors: [...across.factors, END_GRAIN] };
 
-  test("across the grain and at an angle F_c⊥, along it F_c (NDS 3.10) [published]", () => {
-    expect(at(90)).toMatch(/^F_c⊥ \d+ psi/);
-    expect(at(60)).toMatch(/^F_c⊥ \d+ psi/);
-    expect(at(0)).toMatch(/^F_c \d+ psi/);
+  test("across the grain and at an angle F_c⊥, on end grain F_c (NDS 3.10) [memory]", () => {
+    expect(limitWords(across, inch)).toMatch(/^F_c⊥ \d+ psi/);
+    expect(limitWords(endGrain, inch)).toMatch(/^F_c \d+ psi.* × f_c\/F_c\* 0\.75$/);
   });
 });
 

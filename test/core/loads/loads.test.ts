@@ -312,9 +312,33 @@ describe("dead load of the build-up", () => {
       parts: { thickness: { value: 1.5, unit: "in" } },
     });
   });
-  it("takes the weight that the file states", () => {
+  it.each([
+    ["standing-seam", 0.9, "derived"],
+    ["ribbed-steel", 0.75, "derived"],
+    ["corrugated-steel", 0.75, "derived"],
+    ["asphalt-shingles", 1.95, "published"],
+    ["wood-shingles", 2.5, "published"],
+    ["wood-shakes", 1.6, "published"],
+    ["slate", 7, "memory"],
+    ["clay-tile", 12, "published"],
+    ["roll-roofing", 0.6, "published"],
+  ] as const)("%s holds down with no more than %d psf (%s, reference loads.yaml)", (kind, psf, status) => {
+    const dead = roofDead({ covering: { kind }, deck: undefined });
+    expect(dead.layers[0]!.least).toMatchObject({ value: psf, status });
+    expect(dead.least).toBe(psf);
+    expect(dead.total).toBeGreaterThanOrEqual(psf);
+  });
+  it("boards hold down as dry pine of 62.4 × 0.35 × 1.12 lb/ft³, panels of 5/8 in with 50 lb a sheet (derived, published)", () => {
+    const deck = (kind: "boards" | "panels", thickness?: number): number =>
+      roofDead({ covering: undefined, deck: { kind, ...(thickness ? { thickness } : {}) } }).least;
+    expect(deck("boards", 1)).toBeCloseTo((62.4 * 0.35 * 1.12) / 12, 2);
+    expect(deck("panels", 0.625)).toBeCloseTo(50 / 32, 9);
+    // where no thickness is given: 3/4 in and 7/16 in (common practice)
+    expect([deck("boards"), deck("panels")]).toEqual([2.04 * 0.75, 2.5 * 0.4375]);
+  });
+  it("takes the weight that the file states, for both ends", () => {
     const dead = roofDead({ covering: { kind: "slate", weight: 14 }, deck: undefined });
-    expect(dead).toMatchObject({ total: 14, status: "given" });
+    expect(dead).toMatchObject({ total: 14, status: "given", least: 14 });
   });
   it("of 5/8 in panels is 2 psf (memory, 0.4 psf per 1/8 in)", () => {
     expect(roofDead({ covering: undefined, deck: { kind: "panels" } }).total).toBeCloseTo(2, 9);

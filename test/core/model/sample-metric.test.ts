@@ -147,7 +147,7 @@ describe("kayak shelter, millimetres (derived)", () => {
     const at = (id: string) => model.piers.find((p) => p.id === id)!;
     expectPoint(at("front@A1").top, [75 * MM, 75 * MM, 150 * MM], "front");
     expectNear(at("front@A1").tubeBottom, -1150 * MM, "level in front of wall A");
-    expectNear(at("front@A1").groundHigh, (1150 / 2400) * 250 * MM, "175 uphill of 75");
+    expectNear(at("front@A1").groundHigh, (1150 / 2400) * 275 * MM, "200 uphill of 75");
     expectPoint(at("bank@B1").top, [75 * MM, 2325 * MM, 1425 * MM], "under the beam, 25 of stand-off");
     expectPoint(at("bank@B@2-m").top, [2000 * MM, 2325 * MM, 1425 * MM], "between lines");
     expectPoint(at("bank@B4").top, [5925 * MM, 2325 * MM, 1425 * MM], "last");

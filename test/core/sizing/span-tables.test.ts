@@ -11,6 +11,7 @@ import { parseSection } from "../../../server/core/quantity/quantity.ts";
 import { smallestPassing } from "../../../server/core/sizing/search.ts";
 import { nominalSizes } from "../../../server/core/sizing/usual-sections.ts";
 import { designValues } from "../../../server/core/wood/design-values.ts";
+import { sizeClass } from "../../../server/core/wood/size-class.ts";
 import { type Row, readReference, tableOf } from "../../reference/cases.ts";
 
 const SETS: Record<string, Row> = readReference("spans").sets;
@@ -31,7 +32,8 @@ const LINE = nominalSizes()
     const reading = parseSection(`${text} nominal`, "inch");
     if (!reading.ok) throw new Error(text);
     const [breadth, depth] = [inches(reading.value.width), inches(reading.value.depth)];
-    return { text, breadth, depth, area: breadth * depth };
+    const own = { width: breadth, depth, sizeClass: sizeClass(breadth, depth) };
+    return { text, ...own, area: breadth * depth };
   });
 
 /** The smallest 2 in size that carries the row's loads over a span, by our checks. */
@@ -39,7 +41,7 @@ function sizeFor(row: Row, span: number): string | undefined {
   const set = SETS[row.set]!;
   const work = smallestPassing(
     [LINE],
-    ({ breadth, depth }) => {
+    ({ width: breadth, depth }) => {
       const found = designValues(row.species.replaceAll("_", "-"), GRADE[row.grade], breadth, depth);
       if (found.kind === "none") throw new Error(found.reason);
       const { governing } = checkSimpleSpan({

@@ -1,6 +1,6 @@
 /**
  * Wood pressed by wood: areas from the cut sizes by hand, forces from those of the joints, limits by NDS 3.10: F_c⊥′ with C_b
- * (3.10.4), end grain F_c*, and between them Hankinson's formula (3.10.3).
+ * (3.10.4), end grain 0.75 F_c* (3.10.1.3), and between them Hankinson's formula (3.10.3).
  */
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
@@ -59,9 +59,12 @@ describe("a tie's end in a post: housing 8 × 1/2 in and tenon 2 × 4 in", () =>
     expect(allowed.factors.find((f) => f.symbol === "C_b")!.value).toBe(1);
   });
 
-  test("along the post's grain F_c 675 × C_M 0.91 × C_D 1.0, which is more than the tie takes [memory]", () => {
+  test("along the post's grain 0.75 × F_c × C_M 0.91 × C_D 1.0, for want of a metal plate [memory, NDS 3.10.1.3]", () => {
     const post = c.members.get("post@A1")!.wood.values.Fc.value;
-    expect(limit(c, inPost!).value).toBeCloseTo(post * 0.91);
+    const allowed = limit(c, inPost!);
+    expect(allowed.value).toBeCloseTo(0.75 * post * 0.91);
+    expect(allowed.factors.at(-1)).toMatchObject({ source: "NDS 3.10.1.3", status: "memory" });
+    expect(allowed.value).toBeGreaterThan(limit(c, floor!).value);
   });
 
   test("the force is what the joint carries along the post [derived]", () => {
@@ -100,7 +103,7 @@ describe("the toe of a knee at 45°: housing 4 × 1/2 in and tenon 1 1/2 × 3 in
   test("in the knee both at 45°: 2 F_c* F_c⊥′/(F_c* + F_c⊥′) [published]", () => {
     const { Fc, "Fc-perp": Fp } = c.members.get("knee@A1-A2")!.wood.values;
     const [along, across] = [
-      limit(c, { ...toe(knee), angle: 0 }).value,
+      limit(c, { ...toe(knee), angle: 0 }).value / 0.75,
       limit(c, { ...toe(knee), angle: 90, length: 10 }).value,
     ];
     expect(along).toBeGreaterThan(Fc.value * 0.7);
@@ -111,6 +114,16 @@ describe("the toe of a knee at 45°: housing 4 × 1/2 in and tenon 1 1/2 × 3 in
   test("in the post the toe presses end grain, the shoulder side grain 8 1/2 in long, without C_b [published]", () => {
     expect([toe(post).angle, shoulder(post).angle]).toEqual([0, 90]);
     expect(limit(c, shoulder(post)).value).toBeCloseTo(350 * 0.67);
+  });
+
+  test("end grain limits until Hankinson's formula falls to 0.75 F_c*: sin² θ = F_c⊥′/3(F_c* − F_c⊥′) [derived]", () => {
+    const turned = (angle: number): number => limit(c, { ...toe(knee), angle }).value;
+    const [along, across] = [turned(0) / 0.75, turned(90)];
+    // 1/F_θ = sin² θ/F_c⊥′ + cos² θ/F_c* reaches 1/(0.75 F_c*) at sin² θ = F_c⊥′/3(F_c* − F_c⊥′)
+    const reached = (Math.asin(Math.sqrt(across / 3 / (along - across))) * 180) / Math.PI;
+    expect(reached).toBeGreaterThan(10);
+    expect(turned(reached - 1)).toBe(turned(0));
+    expect(turned(reached + 1)).toBeLessThan(turned(0) * 0.99);
   });
 
   test("a deeper housing adds its depth times the knee's thickness [derived]", () => {
@@ -218,7 +231,7 @@ describe("a principal strut of 6 × 6 in, rising 0.5472 in 1, mortised into tie 
     expect([shoulder!.angle, toe!.angle]).toEqual([expect.closeTo(90 - slope, 6), expect.closeTo(slope, 6)]);
     expect([onTie!.angle, alongTie!.angle]).toEqual([90, 0]);
     const [Fc, Fp] = [
-      limit(c, { ...toe!, angle: 0 }).value,
+      limit(c, { ...toe!, angle: 0 }).value / 0.75,
       limit(c, { ...toe!, angle: 90, length: 9 }).value,
     ];
     const sin2 = Math.sin((slope * Math.PI) / 180) ** 2;
@@ -263,9 +276,8 @@ describe("what stands and lies on timbers of the pavilion", () => {
   });
 
   test("rafter seat: C_b (3 + 3/8)/3 on the plate; on the rafter by Hankinson [published]", () => {
-    const onPlate = use(c, "plate@A", "bearing");
-    expect(onPlate.place).toMatch(/^rafter-seat@A/);
-    expect(factor(onPlate, "C_b")).toBeCloseTo(3.375 / 3);
+    const [onPlate] = bearings(c, "rafter-seat@A.5", "plate@A");
+    expect(limit(c, onPlate!).factors.find((f) => f.symbol === "C_b")!.value).toBeCloseTo(3.375 / 3);
     const [seat] = bearings(c, "rafter-seat@A.5", "rafter@A.5");
     const angle = 90 - (Math.atan(7 / 12) * 180) / Math.PI;
     expect(seat!.angle).toBeCloseTo(angle, 6);

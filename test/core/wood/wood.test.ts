@@ -4,7 +4,13 @@ import { DESIGN_GROUP, GROUP_MEMBERS } from "../../../server/core/wood/data/grou
 import { designValues, gradeIds, overrideValues } from "../../../server/core/wood/design-values.ts";
 import { sizeClass } from "../../../server/core/wood/size-class.ts";
 import { findGroup, findSpecies, speciesIds } from "../../../server/core/wood/species.ts";
-import { decayResistance, shrinkage, sourcesOf, weight } from "../../../server/core/wood/weight.ts";
+import {
+  decayResistance,
+  leastWeight,
+  shrinkage,
+  sourcesOf,
+  weight,
+} from "../../../server/core/wood/weight.ts";
 
 function values(species: string, grade: string | undefined, width: number, depth: number) {
   const found = designValues(species, grade, width, depth);
@@ -183,7 +189,23 @@ describe("weight (lb/ft³)", () => {
   it("of a green group is that of its heaviest species", () => {
     expect(weight("eastern-hemlock-tamarack", "green")!.of).toBe("Eastern hemlock");
   });
+  it("is least when dry: of eastern white pine 62.4 · 0.35 · 1.12 (published, Wood Handbook Table 5-3a)", () => {
+    expect(leastWeight("eastern-white-pine")!.value).toBeCloseTo(24.46, 2);
+    expect(leastWeight("eastern-white-pine")!.moisture).toBe(12);
+  });
+  it("of a group is least in its lightest species, however heavy the others (derived)", () => {
+    for (const group of Object.keys(GROUP_MEMBERS)) {
+      const least = leastWeight(group)!.value;
+      for (const member of GROUP_MEMBERS[group] ?? []) {
+        expect(least, `${group}, ${member}`).toBeLessThanOrEqual(weight(member, "dry")!.value);
+        expect(least).toBeLessThanOrEqual(weight(group, "green")?.value ?? Number.POSITIVE_INFINITY);
+      }
+    }
+    // hem-fir: grand fir or California red fir, not its assigned 0.43
+    expect(leastWeight("hem-fir")!.value).toBeLessThan(weight("hem-fir", "dry")!.value);
+  });
   it("of an unknown wood is not made up", () => {
+    expect(leastWeight("ironbark")).toBeUndefined();
     expect(weight("ironbark", "dry")).toBeUndefined();
   });
 });

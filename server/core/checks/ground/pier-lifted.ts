@@ -86,7 +86,7 @@ export const pierLifted = defineCheck<"results", Data>({
       what: "Under wind a post pulls at its pier with more than the weight of the pier holds, or nothing ties the post to it.",
       why: "The pier works up out of the ground, or the post lifts off, and the frame goes with it.",
       formula:
-        "net uplift ≤ 0.6 × weight of the pier; its footing counts where bars tie it to the pier; soil on a footing and along the shaft is left out",
+        "net uplift ≤ 0.6 × weight of the pier; its footing counts where bars tie it to the pier; soil on a footing and along the shaft is left out; the frame counts with 0.6 of its least weight: dry timber of the lightest species of its name, the lighter end of the roofing",
       remedy:
         "Take a wider or deeper tube, or bars into a footing below; tie the post down with a strap cast into the concrete or a post base. What the anchor itself holds is its maker’s to say.",
     },

@@ -8,7 +8,7 @@ import { sizePath } from "../joinery/size-path.ts";
 import type { Say } from "../say.ts";
 import { loadRelated } from "./load-related.ts";
 import { sectionPath } from "./member-path.ts";
-import { type Exceeded, limitWords, overPercent, placeWords, worstOver } from "./use-words.ts";
+import { byEndGrain, type Exceeded, limitWords, overPercent, placeWords, worstOver } from "./use-words.ts";
 
 interface Data extends Exceeded {
   readonly solution: FrameResults["solution"];
@@ -59,6 +59,8 @@ function helpWords({ use }: Exceeded, say: Say): string {
   const size = bearing && larger(bearing, use.ratio, say);
   if (bearing?.growth && size === undefined)
     return say.text("No cut here is deep enough for that: take a wider timber or a denser wood.");
+  if (size === undefined && byEndGrain(use))
+    return say.text("Take a wider timber or a denser wood there, or lay a steel plate between the two.");
   if (size === undefined) return say.text("Take a wider timber there, a bolster, or a denser wood.");
   const length = say.length(size);
   if (bearing?.growth?.size === "seat")
@@ -75,14 +77,14 @@ export const bearingCrushed = defineCheck<"results", Data>({
     level: "warning",
     area: "members",
     source: {
-      text: "NDS 2018 3.10: F_c⊥′ with C_b, at an angle by Hankinson's formula",
+      text: "NDS 2018 3.10: F_c⊥′ with C_b, end grain 0.75 F_c*, at an angle by Hankinson's formula",
       status: "memory",
     },
     explanation: {
       what: "Where a timber stands on another, lies on it or ends in it, the wood of one of them is pressed harder than it takes there.",
       why: "It crushes: the frame settles there, joints open, and green wood crushes by a third sooner. Up to half as much again it is a deep dent, beyond that a failure of the joint.",
       formula:
-        "f = P/A ≤ F_c⊥ × C_M C_b across the grain, F_c* along it, F_c* F_c⊥′/(F_c* sin²θ + F_c⊥′ cos²θ) between; A = the shoulder without the tenon, the floor of a housing or pocket and the edge of the tenon, the toe of a brace, the seat, or the pier's top under the timber",
+        "f = P/A ≤ F_c⊥ × C_M C_b across the grain, 0.75 F_c* along it, F_c* F_c⊥′/(F_c* sin²θ + F_c⊥′ cos²θ) between, and never more than 0.75 F_c*; A = the shoulder without the tenon, the floor of a housing or pocket and the edge of the tenon, the toe of a brace, the seat, or the pier's top under the timber",
       remedy:
         "Make the bearing larger: a deeper housing, a longer seat, a wider timber, a bolster; or take a denser wood.",
     },

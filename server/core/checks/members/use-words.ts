@@ -1,7 +1,8 @@
 /** How findings and hovers word a check of a timber: the amount, what the limit is made of, and what helps. */
+
+import { END_GRAIN } from "../../members/bearing.ts";
 import type { Factor } from "../../sourced.ts";
 import type { MemberResult, MemberUse } from "../../statics/frame-results.ts";
-import { isAlongGrain } from "../../statics/member-bearing.ts";
 import { amountWords } from "../amount-words.ts";
 import type { Say } from "../say.ts";
 
@@ -54,9 +55,13 @@ const SYMBOL: Readonly<Partial<Record<MemberUse["what"], string>>> = {
   "compression-and-bending": "F_b",
 };
 
+/** Whether end grain limits a bearing. */
+export const byEndGrain = ({ factors }: MemberUse): boolean =>
+  factors.some((f) => f.symbol === END_GRAIN.symbol);
+
 /** The value that a check goes by, as the standard prints it. */
-function symbolOf({ what, bearing }: MemberUse): string {
-  return bearing && isAlongGrain(bearing) ? "F_c" : (SYMBOL[what] ?? "E");
+function symbolOf(use: MemberUse): string {
+  return byEndGrain(use) ? "F_c" : (SYMBOL[use.what] ?? "E");
 }
 
 const product = (symbol: string, value: number, factors: readonly Factor[], say: Say): string =>
