@@ -32,7 +32,7 @@ const liesOn = (slope: RoofSlope, timber: Timber): boolean => timber.walls.inclu
 export const liesAlong = (timber: Timber): boolean => timber.rule === "purlins-up-slope";
 
 /** How far up the slope a point lies from the plate's outside face, inches along the slope, taken square to it. */
-export function upSlope(slope: RoofSlope, p: Vec3): number {
+function upSlope(slope: RoofSlope, p: Vec3): number {
   const [, y, z] = slope.plane.normal;
   return dot(sub(p, slope.plane.point), [0, -Math.sign(y) * z, Math.abs(y)]);
 }
