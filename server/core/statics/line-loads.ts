@@ -64,13 +64,16 @@ const alike = (a: Interval, b: Interval): boolean =>
 /** Strips of a slope; those of one timber that follow each other with the same reach are one. */
 function stripsOf(model: Model, slope: RoofSlope): Strip[] {
   const strips: Strip[] = [];
+  const last = new Map<Timber, number>();
   for (const strip of deckFields(model, slope).flatMap((field) => stripsIn(slope, field))) {
-    const at = strips.findIndex(
-      (s) => s.timber === strip.timber && Math.abs(s.to - strip.from) < 1e-6 && alike(s.reach, strip.reach),
-    );
+    const at = last.get(strip.timber) ?? strips.length;
     const before = strips[at];
-    if (before) strips[at] = { ...before, to: strip.to };
-    else strips.push(strip);
+    if (before && Math.abs(before.to - strip.from) < 1e-6 && alike(before.reach, strip.reach)) {
+      strips[at] = { ...before, to: strip.to };
+    } else {
+      last.set(strip.timber, strips.length);
+      strips.push(strip);
+    }
   }
   return strips;
 }
