@@ -130,7 +130,12 @@ export function deckFields(model: Model, slope: RoofSlope): DeckField[] {
       ),
     ),
     ...bare.flatMap((x) => {
-      const under = rafters.filter((p) => p.at + halfAcross(p) > x[0] && p.at - halfAcross(p) < x[1]);
+      const under = rafters.filter((p) => {
+        // the deck reaches the last rafter, also where a rake was written that ends before it
+        const low = x[0] > along[0] ? x[0] : Number.NEGATIVE_INFINITY;
+        const high = x[1] < along[1] ? x[1] : Number.POSITIVE_INFINITY;
+        return p.at + halfAcross(p) > low && p.at - halfAcross(p) < high;
+      });
       return fieldsOver(under, up, x);
     }),
   ];

@@ -49,11 +49,17 @@ export function ridgeLine(model: Model): number | undefined {
 /** Every carrier of a field takes half the way to each neighbor, the outer ones up to the edge. */
 function stripsIn(slope: RoofSlope, { stretch, across, carriers }: DeckField): Strip[] {
   const [low, high] = across;
-  const places = carriers.map(({ at }) => Math.min(high, Math.max(low, at)));
-  const own = halves(places, low, high);
+  // a carrier may stand past the edge and still bear on it with its side
+  const inside = (v: number): number => Math.min(high, Math.max(low, v));
+  const own = halves(
+    carriers.map(({ at }) => at),
+    low,
+    high,
+  );
   return carriers.map(({ timber }, i) => {
     const foot = footPlace(slope, timber);
-    const reach = own[i] ?? [low, low];
+    const [start, end] = own[i] ?? [low, low];
+    const reach: Interval = [inside(start), inside(end)];
     return { timber, slope, width: lengthOf(reach), reach, from: stretch[0] - foot, to: stretch[1] - foot };
   });
 }

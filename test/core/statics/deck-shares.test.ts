@@ -189,6 +189,15 @@ describe("who carries the deck", () => {
     expect(wall === "A" ? slope!.eaveOverhang : slope!.peakRun - 192).toBeCloseTo(over, 9);
   });
 
+  test("the last rafter carries the edge, also where the rake was written shorter than the plates reach", () => {
+    const long = GABLE.replace("to: 3, top: eave", "to: 3, top: eave, overhang: 12 in");
+    const { loads } = built(barn(long, gable(rafters("eave: 18 in, rake: 4 in"))));
+    const ends = loads.strips.filter((s) => /@[AB]\.1$/.test(s.timber.id));
+    expect(ends).toHaveLength(2);
+    for (const { width } of ends) expect(width).toBeGreaterThan(10);
+    expect(down(loadsOf(loads, "S/balanced")) / (SNOW * 19 * (20 + 8 / 12))).toBeCloseTo(1, 9);
+  });
+
   test("boards are measured between purlins of the same bay", () => {
     const [narrow, wide] = ["30 in", "60 in"].map((spacing) =>
       purlin("from: 2, to: 3", "east").replace("30 in", spacing),
