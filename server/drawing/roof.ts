@@ -1,6 +1,6 @@
 /** The roof over its rafters or purlins: its deck seen from the end, its edges from the side, and the pitch as a triangle. */
 import type { Say } from "../core/checks/say.ts";
-import type { Model, RoofModel, RoofSlope } from "../core/model/model.ts";
+import type { Model, RoofSlope } from "../core/model/model.ts";
 import { solidOf } from "../core/model/solid.ts";
 import { dot, sub, type Vec2 } from "../core/model/vec.ts";
 import { inches } from "../core/quantity/length.ts";
@@ -21,18 +21,9 @@ interface Topside {
   readonly out: Vec2;
 }
 
-/** Level run up to which the deck of a slope reaches: a gable's peak, a shed's high edge. */
-function topRun(roof: RoofModel, slope: RoofSlope, runs: readonly number[]): number {
-  const other = roof.kind === "gable" ? roof.slopes.find((s) => s !== slope) : undefined;
-  return other === undefined
-    ? Math.max(slope.run, ...runs)
-    : Math.abs(other.plane.point[1] - slope.plane.point[1]) / 2;
-}
-
 /** The plane on which a slope's deck lies: on the upper faces of what carries it; undefined where the view shows none of that. */
 function topside(
   model: Model,
-  roof: RoofModel,
   slope: RoofSlope,
   sight: Sight,
   shown: ReadonlySet<string>,
@@ -43,14 +34,13 @@ function topside(
   const corners = carriers.flatMap((timber) => solidOf(timber).corners);
   const over = Math.max(...corners.map((p) => dot(sub(p, point), normal)));
   const inward = -Math.sign(normal[1]);
-  const runs = corners.map((p) => inward * (p[1] - point[1]));
   const at = (run: number): Vec2 =>
     project(sight, [
       slope.deckFrom,
       point[1] + inward * run,
       point[2] + run * slope.slope + over / Math.cos(slope.angle),
     ]);
-  const [low, high] = [at(-slope.eaveOverhang), at(topRun(roof, slope, runs))];
+  const [low, high] = [at(-slope.eaveOverhang), at(slope.peakRun)];
   if (![...low, ...high].every(Number.isFinite)) return undefined;
   return { slope, low, high, out: [normal[sight.across], normal[2]] };
 }
@@ -59,7 +49,7 @@ function topside(
 function topsides(model: Model, sight: Sight, bodies: readonly Body[]): Topside[] {
   const { roof } = model;
   const shown = new Set(bodies.map((body) => body.timber.id));
-  return (roof?.slopes ?? []).flatMap((slope) => (roof && topside(model, roof, slope, sight, shown)) ?? []);
+  return (roof?.slopes ?? []).flatMap((slope) => topside(model, slope, sight, shown) ?? []);
 }
 
 const shift = (p: Vec2, by: Vec2, k: number): Vec2 => [p[0] + by[0] * k, p[1] + by[1] * k];

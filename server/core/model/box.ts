@@ -8,6 +8,11 @@ export type Interval = readonly [number, number];
 export const middleOf = (i: Interval): number => (i[0] + i[1]) / 2;
 export const lengthOf = (i: Interval): number => i[1] - i[0];
 
+/** Length that two intervals have in common. */
+export function common(a: Interval, b: Interval): number {
+  return Math.max(0, Math.min(a[1], b[1]) - Math.max(a[0], b[0]));
+}
+
 /** What every stick of an entry shares. */
 export interface StickBase {
   readonly member: string;

@@ -8,7 +8,14 @@ import { findDoubles, findMeetings } from "./meetings.ts";
 import type { Meeting, Model, RoofModel, Timber } from "./model.ts";
 import { namesOf } from "./names.ts";
 import { placePiers } from "./piers.ts";
-import { DEFAULT_HEAD_HOUSING, headRun, onlyRidge, placeRoofRafters } from "./place-roof.ts";
+import {
+  DEFAULT_HEAD_HOUSING,
+  deckAlong,
+  headRun,
+  onlyRidge,
+  peakRun,
+  placeRoofRafters,
+} from "./place-roof.ts";
 import { Placer } from "./placer.ts";
 import { seatJoints, seatsAlong, shapeJoint } from "./resolve-joints.ts";
 import { topsideAt } from "./roof-planes.ts";
@@ -21,8 +28,6 @@ type Rafters = ReturnType<typeof placeRoofRafters>;
 function roofModel(p: Placer, rafters: Rafters, final: (t: Timber) => Timber): RoofModel | undefined {
   const planes = p.roof();
   if (!planes) return undefined;
-  const first = p.grid.bents[0]?.at ?? planes.x[0];
-  const last = p.grid.bents.at(-1)?.at ?? planes.x[1];
   const overhang = p.frame.roof?.rafters?.overhang;
   const head = p.frame.roof?.rafters?.head;
   const headHousing =
@@ -31,7 +36,7 @@ function roofModel(p: Placer, rafters: Rafters, final: (t: Timber) => Timber): R
       : head?.housing === undefined
         ? DEFAULT_HEAD_HOUSING
         : inches(head.housing);
-  const rake = overhang?.rake === undefined ? undefined : inches(overhang.rake);
+  const deck = deckAlong(p, planes);
   const eave = overhang === undefined ? principalTail(p) : inches(overhang.eave);
   return {
     kind: planes.kind,
@@ -48,13 +53,14 @@ function roofModel(p: Placer, rafters: Rafters, final: (t: Timber) => Timber): R
         run: planes.highRun === undefined ? head : planes.highRun + plane.seat,
         span: planes.highRun === undefined ? head - headHousing / 2 - plane.seat / 2 : planes.highRun,
         eaveOverhang: eave,
+        peakRun: peakRun(p, planes, plane),
         spacing: own?.spacing ?? 0,
         seatRun: plane.seat,
         seat: plane.seat,
         seatDepth: plane.seat * Math.sin(plane.angle),
         plane: { point: [0, plane.outside, topsideAt(plane, 0)], normal },
-        deckFrom: rake === undefined ? planes.x[0] : first - rake,
-        deckTo: rake === undefined ? planes.x[1] : last + rake,
+        deckFrom: deck[0],
+        deckTo: deck[1],
       };
     }),
   };

@@ -122,6 +122,8 @@ export interface RoofSlope {
   /** level, from the middle of the seat to the middle of the head's bearing: what the rafter spans */
   readonly span: number;
   readonly eaveOverhang: number;
+  /** level, from the plate's outside face to the roof's upper edge: the middle of a gable, the high edge of a shed */
+  readonly peakRun: number;
   /** of the roof's own rafters, center to center along the walls; 0 without them */
   readonly spacing: number;
   /** plan position of the seat's inner end and of the head support, along the rafter's run from the outside face */

@@ -144,6 +144,39 @@ function highPlateWidth(p: Placer, planes: RoofPlanes): number {
   return plates[0]?.width ?? eave?.plateWidth ?? 0;
 }
 
+/** Level run from the plate's outside face to the roof's upper edge: a gable's middle, a shed's highest rafter head. */
+export function peakRun(p: Placer, planes: RoofPlanes, plane: SlopePlane): number {
+  if (planes.ridgeY !== undefined) return Math.abs(planes.ridgeY - plane.outside);
+  const heads = principals(p)
+    .filter((t) => t.walls.includes(plane.wall))
+    .map((t) => plane.inward * (along(t.origin, t.axis, t.span)[1] - plane.outside));
+  // the roof's own rafters carry the deck alone: where principals end does not matter then
+  return Math.max(headRun(p, planes, plane) ?? 0, ...(p.frame.roof?.rafters ? [] : heads));
+}
+
+function principals(p: Placer): Timber[] {
+  const rafters = p.frame.members.filter((m) => m.kind === "rafter");
+  return rafters.flatMap((m) => p.sticks(m.name)).filter((t) => t.rule === "roof-rafter");
+}
+
+/** From rake to rake: as the roof's rafters say; else the plates' ends, or the ends of purlins that reach past them. */
+export function deckAlong(p: Placer, planes: RoofPlanes): Interval {
+  if (p.frame.roof?.rafters?.overhang.rake !== undefined) return rakes(p, planes);
+  const purlins = p.frame.members.filter((m) => m.kind === "purlin").flatMap((m) => p.sticks(m.name));
+  const ends = purlins
+    .filter((t) => t.rule === "purlins-up-slope")
+    .flatMap((t) => [t.origin[0], t.origin[0] + t.span]);
+  return [Math.min(planes.x[0], ...ends), Math.max(planes.x[1], ...ends)];
+}
+
+/** Where the roof ends along the walls as far as its rafters say; the plates' ends where they say nothing. */
+function rakes(p: Placer, planes: RoofPlanes): Interval {
+  const rake = p.frame.roof?.rafters?.overhang.rake;
+  if (rake === undefined) return planes.x;
+  const over = inches(rake);
+  return [(p.grid.bents[0]?.at ?? planes.x[0]) - over, (p.grid.bents.at(-1)?.at ?? planes.x[1]) + over];
+}
+
 /** The rafters of `roof.rafters`, evenly between the rake rafters: `rafter@A.4`, numbered from bent 1. */
 export function placeRoofRafters(p: Placer): {
   readonly plane: SlopePlane;
@@ -238,8 +271,9 @@ function principalHead(p: Placer, member: Member, planes: RoofPlanes, plane: Slo
   if (planes.highRun !== undefined && overHigh)
     return planes.highRun + highPlateWidth(p, planes) + inches(member.overhang?.to ?? NO_LENGTH);
   if (!member.to) return planes.ridgeY === undefined ? undefined : Math.abs(planes.ridgeY - plane.outside);
-  const [carrier] = carriers;
-  return carrier && runTo(plane, carrier);
+  // of timbers that stand in both slopes, a purlin beam over each row of posts, the nearer one
+  const runs = carriers.map((t) => runTo(plane, t)).filter((run) => run > 0);
+  return runs.length > 0 ? Math.min(...runs) : undefined;
 }
 
 /**
@@ -278,14 +312,14 @@ function purlinRun(p: Placer, planes: RoofPlanes, plane: SlopePlane): number | u
 }
 
 /** From rake to rake; with an overhang, that far past the first and the last grid line. An end named inside ends there. */
-function alongRoof(p: Placer, { from, to, overhang }: Member, rakes: Interval): Interval | undefined {
+function alongRoof(p: Placer, { from, to, overhang }: Member, edges: Interval): Interval | undefined {
   const first = from ? p.line(from, "bent") : p.grid.bents[0];
   const last = to ? p.line(to, "bent") : p.grid.bents.at(-1);
   if (!first || !last) return undefined;
   const outer = { from: first === p.grid.bents[0], to: last === p.grid.bents.at(-1) };
   return [
-    overhang ? first.at - inches(overhang.from) : outer.from ? rakes[0] : first.at,
-    overhang ? last.at + inches(overhang.to) : outer.to ? rakes[1] : last.at,
+    overhang ? first.at - inches(overhang.from) : outer.from ? edges[0] : first.at,
+    overhang ? last.at + inches(overhang.to) : outer.to ? edges[1] : last.at,
   ];
 }
 
@@ -299,7 +333,7 @@ export function placePurlins(p: Placer, member: Member): Timber[] {
     return p.frame.roof
       ? withoutPlanes(p, member.path, member.name)
       : (p.missing(member.path, member.name, ["walls", "bents"]) ?? []);
-  const x = alongRoof(p, member, planes.x);
+  const x = alongRoof(p, member, rakes(p, planes));
   if (!x) return [];
   return planes.slopes.flatMap((plane) => {
     const topRun = purlinRun(p, planes, plane);

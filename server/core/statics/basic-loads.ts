@@ -133,10 +133,14 @@ function weightGaps({ timbers }: Model): LoadGap[] {
 
 /** Roof live load of each timber that carries roof: the more it carries, the less on each square foot. */
 function roofLivesOf(frame: Frame, strips: readonly Strip[]): StripLive[] {
+  const areas = new Map<string, number>();
+  for (const { slope, width, timber, from, to } of strips) {
+    const long = Math.max(0, Math.min(to, timber.span) - Math.max(from, 0));
+    areas.set(timber.id, (areas.get(timber.id) ?? 0) + (width * long * Math.cos(slope.angle)) / 144);
+  }
   return strips.map((strip) => {
-    const { slope, width, timber } = strip;
-    const area = (width * timber.span * Math.cos(slope.angle)) / 144;
-    return { strip, area, live: roofLive(area, pitchOf(frame, slope)) };
+    const area = areas.get(strip.timber.id) ?? 0;
+    return { strip, area, live: roofLive(area, pitchOf(frame, strip.slope)) };
   });
 }
 

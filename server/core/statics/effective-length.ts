@@ -20,6 +20,7 @@ import { groupBy } from "../collect.ts";
 import type { Model, Timber } from "../model/model.ts";
 import { isDiagonal, isUpright } from "../model/upright.ts";
 import { dot, type Vec3 } from "../model/vec.ts";
+import { deckCarriers } from "../roof/deck-carriers.ts";
 import { type Holds, heldPlaces, isHeldBesides, LEANS } from "./held-places.ts";
 import { type Contact, contactsOf, type Ground, type Support, supportsOf } from "./member-supports.ts";
 import type { TimberCuts } from "./net-section.ts";
@@ -235,14 +236,19 @@ function upAndDownGap(timber: Timber, supports: readonly Support[]): BucklingLen
   );
 }
 
-/** Boards or panels nailed to the roof's rafters, to its purlins, or to a floor's joists hold their upper edges. */
-function isDecked(model: Model, timber: Timber): boolean {
-  if (model.frame.floors.some((f) => f.deck && f.on?.text === timber.member)) return true;
+/**
+ * Boards or panels nailed to a floor's joists, and to what the roof's deck lies on, hold their upper edges: purlins, the
+ * roof's own rafters. Rafters under purlins do not touch the deck; principal rafters stand too far apart to count on it.
+ */
+function deckedTimbers(model: Model): ReadonlySet<Timber> {
+  const floored = new Set(model.frame.floors.flatMap((f) => (f.deck && f.on ? [f.on.text] : [])));
+  const joists = model.timbers.filter((t) => floored.has(t.member));
   const deck = model.frame.roof?.deck?.kind;
-  if (deck !== "boards" && deck !== "panels") return false;
-  const slopes = model.roof?.slopes ?? [];
-  const onRafters = slopes.some((s) => s.rafters.length > 0);
-  return onRafters ? slopes.some((s) => s.rafters.includes(timber)) : timber.kind === "purlin";
+  if (deck !== "boards" && deck !== "panels") return new Set(joists);
+  const nailed = (model.roof?.slopes ?? []).flatMap((slope) =>
+    deckCarriers(model, slope).filter((t) => t.kind === "purlin" || slope.rafters.includes(t)),
+  );
+  return new Set([...joists, ...nailed]);
 }
 
 /**
@@ -258,6 +264,7 @@ export function bucklingLengths(
 ): Map<string, TimberLengths> {
   const contacts = contactsOf(model);
   const lower = lowerBearings(cuts);
+  const onDeck = deckedTimbers(model);
   const x = uprightLengths(model, contacts, grounds, X, lower, leaningShare);
   const y = uprightLengths(model, contacts, grounds, Y, lower, leaningShare);
   const heldX = heldByUprights(model, contacts, grounds, X);
@@ -284,7 +291,7 @@ export function bucklingLengths(
       if (isDiagonal(t))
         return [t.id, { depth: along, width: along, unbraced: t.span, decked: false, supports: [] }];
       const supports = supportsOf(t, own, grounds);
-      const decked = isDecked(model, t);
+      const decked = onDeck.has(t);
       const gap = sidewaysGap(t, sideways, supports);
       return [
         t.id,

@@ -22,7 +22,7 @@ export function enclosureOfFrame(model: Model): FrameEnclosure {
   const slopes = model.roof?.slopes ?? [];
   if (slopes.length === 0 || faces.every((face) => !face.siding)) return { class: "open", faces, roof: 0 };
   const roof = slopes.reduce(
-    (sum, s) => sum + ((s.deckTo - s.deckFrom) * (s.run + s.eaveOverhang)) / Math.cos(s.angle) / 144,
+    (sum, s) => sum + ((s.deckTo - s.deckFrom) * (s.peakRun + s.eaveOverhang)) / Math.cos(s.angle) / 144,
     0,
   );
   const missing = Array.from({ length: SIDES - faces.length }, () => ({ gross: 1, openings: 1 }));

@@ -4,12 +4,12 @@
  */
 import type { Floor } from "../frame/frame.ts";
 import { atEnd, type DeadEnd, floorDead } from "../loads/dead.ts";
-import { halfExtent, type Interval } from "../model/box.ts";
+import { common, halfExtent, type Interval } from "../model/box.ts";
 import type { Model, Timber } from "../model/model.ts";
 import { dot, type Vec3 } from "../model/vec.ts";
 import { inches } from "../quantity/length.ts";
 import type { BasicLoad } from "./basic-loads.ts";
-import { common, halves, type LineLoad } from "./line-loads.ts";
+import { halves, type LineLoad } from "./line-loads.ts";
 import { type Holders, type Lane, laneOf, type Portion, partialLoads } from "./partial-loads.ts";
 
 /** What of a floor cannot be loaded as it is meant, or ends where boards may not. */

@@ -5,8 +5,8 @@
 
 import { type Interval, lengthOf } from "../model/box.ts";
 import type { Model, RoofSlope, Timber } from "../model/model.ts";
-import { along, dot, type Vec3 } from "../model/vec.ts";
-import { deckCarriers, upSlope } from "../roof/deck-carriers.ts";
+import { scale, type Vec3 } from "../model/vec.ts";
+import { type DeckField, deckFields, deckUp, footPlace, liesAlong } from "../roof/deck-carriers.ts";
 
 /** A load along a timber from one axial position to another, straight between its two ends. */
 export interface LineLoad {
@@ -18,7 +18,7 @@ export interface LineLoad {
   readonly endForce: Vec3;
 }
 
-/** Roof that one timber carries: square inches of slope per inch of its own length, and the slope it belongs to. */
+/** Roof that one timber carries over a stretch of its length: square inches of slope per inch, and the slope. */
 export interface Strip {
   readonly timber: Timber;
   readonly slope: RoofSlope;
@@ -26,9 +26,8 @@ export interface Strip {
   readonly width: number;
   /** what it carries from and to: x for what runs up the slope, inches up the slope from the plate’s outside face for purlins */
   readonly reach: Interval;
-  /** up the slope from the plate’s outside face to the roof’s peak, inches */
-  readonly peak: number;
-  /** axial position up to which the roof over it reaches: past a rafter's head to the middle of the ridge */
+  /** axial positions between which the roof lies over it: past a rafter's head to the middle of the ridge too */
+  readonly from: number;
   readonly to: number;
 }
 
@@ -41,59 +40,48 @@ export function halves(centers: readonly number[], low: number, high: number): I
   });
 }
 
-/** Length that two intervals have in common. */
-export function common(a: Interval, b: Interval): number {
-  return Math.max(0, Math.min(a[1], b[1]) - Math.max(a[0], b[0]));
-}
-
 /** y of a gable's peak, midway between its plates' outside faces. */
 export function ridgeLine(model: Model): number | undefined {
   const [a, b] = model.roof?.slopes ?? [];
   return a && b ? (a.plane.point[1] + b.plane.point[1]) / 2 : undefined;
 }
 
-/** Level, from the plate’s outside face to the roof’s peak: the middle of a gable, the upper edge of a shed’s run. */
-export function eaveToPeak(model: Model, slope: RoofSlope): number {
-  const middle = ridgeLine(model);
-  return middle === undefined ? slope.run : Math.abs(middle - slope.plane.point[1]);
-}
-
-function headOf(timber: Timber): Vec3 {
-  return along(timber.origin, timber.axis, timber.span);
-}
-
-/** Rafters carry by their spacing along the walls, purlins by theirs up the slope. */
-function stripsOf(model: Model, slope: RoofSlope): Strip[] {
-  const carriers = deckCarriers(model, slope);
-  const purlins = carriers.filter((t) => t.kind === "purlin");
-  const rafters = carriers.filter((t) => t.kind !== "purlin");
-  const middle = ridgeLine(model);
-  const peak = eaveToPeak(model, slope) / Math.cos(slope.angle);
-  if (rafters.length > 0) {
-    const sorted = [...rafters].sort((a, b) => a.origin[0] - b.origin[0]);
-    const own = halves(
-      sorted.map((t) => t.origin[0]),
-      slope.deckFrom,
-      slope.deckTo,
-    );
-    return sorted.map((timber, i) => {
-      const rest = middle === undefined ? 0 : Math.abs(middle - headOf(timber)[1]) / Math.cos(slope.angle);
-      const reach = own[i] ?? [0, 0];
-      return { timber, slope, width: lengthOf(reach), reach, peak, to: timber.span + rest };
-    });
-  }
-  const at = purlins.map((t) => upSlope(slope, t.origin));
-  const order = purlins.map((_, i) => i).sort((a, b) => (at[a] ?? 0) - (at[b] ?? 0));
+/** Every carrier of a field takes half the way to each neighbor, the outer ones up to the edge. */
+function stripsIn(slope: RoofSlope, { stretch, across, carriers }: DeckField): Strip[] {
+  const [low, high] = across;
+  // a carrier may stand past the edge and still bear on it with its side
+  const inside = (v: number): number => Math.min(high, Math.max(low, v));
   const own = halves(
-    order.map((i) => at[i] ?? 0),
-    -slope.eaveOverhang / Math.cos(slope.angle),
-    peak,
+    carriers.map(({ at }) => at),
+    low,
+    high,
   );
-  return order.flatMap((index, i) => {
-    const timber = purlins[index];
-    const reach = own[i] ?? [0, 0];
-    return timber ? [{ timber, slope, width: lengthOf(reach), reach, peak, to: timber.span }] : [];
+  return carriers.map(({ timber }, i) => {
+    const foot = footPlace(slope, timber);
+    const [start, end] = own[i] ?? [low, low];
+    const reach: Interval = [inside(start), inside(end)];
+    return { timber, slope, width: lengthOf(reach), reach, from: stretch[0] - foot, to: stretch[1] - foot };
   });
+}
+
+const alike = (a: Interval, b: Interval): boolean =>
+  Math.abs(a[0] - b[0]) < 1e-6 && Math.abs(a[1] - b[1]) < 1e-6;
+
+/** Strips of a slope; those of one timber that follow each other with the same reach are one. */
+function stripsOf(model: Model, slope: RoofSlope): Strip[] {
+  const strips: Strip[] = [];
+  const last = new Map<Timber, number>();
+  for (const strip of deckFields(model, slope).flatMap((field) => stripsIn(slope, field))) {
+    const at = last.get(strip.timber) ?? strips.length;
+    const before = strips[at];
+    if (before && Math.abs(before.to - strip.from) < 1e-6 && alike(before.reach, strip.reach)) {
+      strips[at] = { ...before, to: strip.to };
+    } else {
+      last.set(strip.timber, strips.length);
+      strips.push(strip);
+    }
+  }
+  return strips;
 }
 
 /** Every strip of every slope. */
@@ -109,32 +97,44 @@ export function ownWeight(timber: Timber, density: number): LineLoad {
   return { timber, from: 0, to: timber.span, startForce: down(w), endForce: down(w) };
 }
 
+/** A part of a slope: x along the walls, and inches up the slope from the plate’s outside face; all of it where one is missing. */
+export interface Patch {
+  readonly x?: Interval;
+  readonly up?: Interval;
+}
+
+const EVERYWHERE: Interval = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
+
+const overlap = (a: Interval, b: Interval): Interval => [Math.max(a[0], b[0]), Math.min(a[1], b[1])];
+
+/** @returns what a strip carries of a part of its slope; undefined for nothing */
+export function within(strip: Strip, { x = EVERYWHERE, up = EVERYWHERE }: Patch): Strip | undefined {
+  const [along, across] = liesAlong(strip.timber) ? [x, up] : [up, x];
+  const foot = footPlace(strip.slope, strip.timber);
+  const reach = overlap(strip.reach, across);
+  const [from, to] = overlap([strip.from, strip.to], [along[0] - foot, along[1] - foot]);
+  const width = lengthOf(reach);
+  return width > 1e-6 && to - from > 1e-6 ? { ...strip, width, reach, from, to } : undefined;
+}
+
+function evenly({ timber, from, to }: Strip, force: Vec3): LineLoad {
+  return { timber, from, to, startForce: force, endForce: force };
+}
+
 /** Dead load on a strip. @param psf of the sloped surface */
 export function onSlopeArea(strip: Strip, psf: number): LineLoad {
-  const w = (psf * strip.width) / 144;
-  return { timber: strip.timber, from: 0, to: strip.to, startForce: down(w), endForce: down(w) };
+  return evenly(strip, down((psf * strip.width) / 144));
 }
 
 /** Wind on a strip, square to the slope, positive onto it. @param psf */
-export function squareToSlope(strip: Strip, psf: number, from = 0, to = strip.to): LineLoad {
-  const w = (psf * strip.width) / 144;
-  const [nx, ny, nz] = strip.slope.plane.normal;
-  const f: Vec3 = [-nx * w, -ny * w, -nz * w];
-  return { timber: strip.timber, from, to, startForce: f, endForce: f };
-}
-
-/** Axial position of a rafter at a level run from the plate's outside face; 0 for one that begins inside of it. */
-function axialAtRun(strip: Strip, run: number): number {
-  const { timber, slope } = strip;
-  const inward = -Math.sign(slope.plane.normal[1]);
-  const start = inward * (timber.origin[1] - slope.plane.point[1]);
-  return Math.max(0, run - start) / Math.max(0.05, Math.abs(dot(timber.axis, [0, 1, 0])));
+export function squareToSlope(strip: Strip, psf: number): LineLoad {
+  return evenly(strip, scale(strip.slope.plane.normal, (-psf * strip.width) / 144));
 }
 
 /**
- * Snow or roof live load on a strip, psf of the level projection: one value between plate and ridge, one on the overhang,
- * and a drift from the ridge down. A purlin takes of each the part that lies over the roof it carries.
- * @param drift psf on top, over so many feet of level run from the ridge
+ * Snow or roof live load on a strip, psf of the level projection: one value between plate and peak, one on the overhang,
+ * and a drift from the peak down, at most to the eave. A purlin takes of each the part that lies over the roof it carries.
+ * @param drift psf on top, over so many feet of level run from the peak
  */
 export function onLevelArea(
   strip: Strip,
@@ -142,36 +142,22 @@ export function onLevelArea(
   overhang: number,
   drift?: { readonly psf: number; readonly width: number },
 ): LineLoad[] {
-  const { timber, slope, width } = strip;
+  const { slope } = strip;
   const flat = Math.cos(slope.angle);
-  const per = (psf: number): Vec3 => down((psf * width * flat) / 144);
-  if (timber.kind === "purlin") {
-    const tail = common(strip.reach, [Number.NEGATIVE_INFINITY, 0]);
-    const piled = drift ? drift.psf * common(strip.reach, driftReach(strip, drift.width)) : 0;
-    const psf = width > 0 ? (overhang * tail + span * (width - tail) + piled) / width : 0;
-    return [{ timber, from: 0, to: timber.span, startForce: per(psf), endForce: per(psf) }];
-  }
-  const seat = axialAtRun(strip, 0);
-  const loads: LineLoad[] = [
-    { timber, from: 0, to: seat, startForce: per(overhang), endForce: per(overhang) },
-    { timber, from: seat, to: strip.to, startForce: per(span), endForce: per(span) },
+  const [, peak] = deckUp(slope);
+  const layers = [
+    { psf: overhang, part: within(strip, { up: [Number.NEGATIVE_INFINITY, 0] }) },
+    { psf: span, part: within(strip, { up: [0, Number.POSITIVE_INFINITY] }) },
+    ...(drift && drift.psf > 0
+      ? [{ psf: drift.psf, part: within(strip, { up: [peak - (drift.width * 12) / flat, peak] }) }]
+      : []),
   ];
-  if (drift && drift.psf > 0) {
-    const start = Math.max(seat, strip.to - (drift.width * 12) / flat);
-    loads.push({
-      timber,
-      from: start,
-      to: strip.to,
-      startForce: per(drift.psf),
-      endForce: per(drift.psf),
-    });
-  }
-  return loads.filter((l) => l.to - l.from > 1e-6);
-}
-
-/** Up the slope, from where a drift of so many level feet begins to the ridge; it ends at the eave at the latest. */
-function driftReach({ slope, peak }: Strip, feet: number): Interval {
-  return [Math.max(0, peak - (feet * 12) / Math.cos(slope.angle)), peak];
+  const parts = layers.flatMap(({ psf, part }) =>
+    part ? [{ part, force: (psf * part.width * flat) / 144 }] : [],
+  );
+  // over a purlin they lie side by side, on the same stretch of it
+  if (liesAlong(strip.timber)) return [evenly(strip, down(parts.reduce((sum, { force }) => sum + force, 0)))];
+  return parts.map(({ part, force }) => evenly(part, down(force)));
 }
 
 /** Sum of forces of some loads, lb. */

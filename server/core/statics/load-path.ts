@@ -2,45 +2,80 @@
  * Where the load of a timber is from: the roof it carries, and what other timbers set down on it. Areas follow the
  * trade's rule of halves; forces are those of the analysis.
  */
+import { common } from "../model/box.ts";
 import type { Model, Timber } from "../model/model.ts";
-import { dot, sub, type Vec3 } from "../model/vec.ts";
+import type { Vec3 } from "../model/vec.ts";
 import { forceTable } from "./force-table.ts";
 import { endForce, forceOnFirst } from "./joint-forces.ts";
 import type { Strip } from "./line-loads.ts";
+import { contactsOf, supportBy } from "./member-supports.ts";
 import type { SolvedCase } from "./solve-frame.ts";
 
 const SQUARE_INCHES = 144;
 
-/** Where a timber rests on others, along its own axis, in order. */
-function restsOf(model: Model, timber: Timber): { readonly on: string; readonly at: number }[] {
-  return model.joints
-    .filter((j) => j.of.id === timber.id)
-    .map((j) => ({ on: j.into.id, at: dot(sub(j.meeting.point, timber.origin), timber.axis) }))
-    .sort((a, b) => a.at - b.at);
+/** Where a timber rests on another: axial positions on the one and on the other. */
+interface Rest {
+  readonly on: Timber;
+  readonly at: number;
+  readonly onAt: number;
+}
+
+/** What a timber carries of the roof, along its axis; from and to are one where another timber sets it down. */
+interface Area {
+  readonly from: number;
+  readonly to: number;
+  readonly squareInches: number;
+}
+
+/** Share of an area that lies between two axial positions. */
+function between({ from, to, squareInches }: Area, start: number, end: number): number {
+  if (to - from < 1e-9) return from >= start && from < end ? squareInches : 0;
+  return (squareInches * common([from, to], [start, end])) / (to - from);
+}
+
+/** What each rest of a timber takes: up to half the way to the next one, the outer ones all that lies past them. */
+function setDown(rests: readonly Rest[], areas: readonly Area[]): { rest: Rest; squareInches: number }[] {
+  return rests.map((rest, k) => {
+    const before = rests[k - 1];
+    const after = rests[k + 1];
+    const start = before ? (before.at + rest.at) / 2 : Number.NEGATIVE_INFINITY;
+    const end = after ? (rest.at + after.at) / 2 : Number.POSITIVE_INFINITY;
+    return { rest, squareInches: areas.reduce((sum, a) => sum + between(a, start, end), 0) };
+  });
 }
 
 /**
- * Roof that each timber carries, measured on the slope: a rafter's (or purlin's) own strip, and for what it rests on the
- * strip up to half the way to the next rest; the overhang goes to the rest beside it.
+ * Roof that each timber carries, measured on the slope: its own strips, and what purlins and rafters set down on it by the
+ * rule of halves: purlins on rafters or walls, rafters on plates and the ridge.
  * @returns ft² by timber id
  */
 export function roofAreas(model: Model, strips: readonly Strip[]): Map<string, number> {
-  const areas = new Map<string, number>();
-  const give = (id: string, squareInches: number): void => {
-    areas.set(id, (areas.get(id) ?? 0) + squareInches / SQUARE_INCHES);
+  const contacts = contactsOf(model);
+  const restsOf = (timber: Timber): Rest[] =>
+    (contacts.get(timber.id) ?? [])
+      .filter((contact) => supportBy(timber, contact))
+      .map(({ other, at, otherAt }) => ({ on: other, at, onAt: otherAt }));
+  const carried = new Map<Timber, Area[]>();
+  const give = (timber: Timber, area: Area): void => {
+    const own = carried.get(timber);
+    if (own) own.push(area);
+    else carried.set(timber, [area]);
   };
-  for (const { timber, width, to } of strips) {
-    give(timber.id, width * to);
-    const rests = restsOf(model, timber);
-    rests.forEach(({ on, at }, k) => {
-      const before = rests[k - 1];
-      const after = rests[k + 1];
-      const start = before ? (before.at + at) / 2 : 0;
-      const end = after ? (at + after.at) / 2 : to;
-      give(on, width * Math.max(0, end - start));
-    });
+  for (const { timber, width, from, to } of strips)
+    give(timber, { from, to, squareInches: width * (to - from) });
+  // purlins lie on rafters, never rafters on purlins: so rafters know all they carry when their turn comes
+  for (const kind of ["purlin", "rafter"] as const) {
+    for (const [timber, areas] of [...carried].filter(([t]) => t.kind === kind)) {
+      for (const { rest, squareInches } of setDown(restsOf(timber), areas))
+        if (squareInches > 0) give(rest.on, { from: rest.onAt, to: rest.onAt, squareInches });
+    }
   }
-  return areas;
+  return new Map(
+    [...carried].map(([timber, areas]) => [
+      timber.id,
+      areas.reduce((sum, { squareInches }) => sum + squareInches, 0) / SQUARE_INCHES,
+    ]),
+  );
 }
 
 /** Load that other timbers set down on one, under the combination in which it is most. */

@@ -87,7 +87,7 @@ function below(timber: Timber, point: Vec3): boolean {
 const SIDEWAYS_SCARF = "half-lap-scarf";
 
 /** What a contact does for the timber: holds it up, or nothing. */
-function supportBy(timber: Timber, contact: Contact): Support | undefined {
+export function supportBy(timber: Timber, contact: Contact): Support | undefined {
   const { other, joint, at, point } = contact;
   if (joint?.kind === SIDEWAYS_SCARF || isDiagonal(other)) return undefined;
   const place = joint?.id ?? other.id;

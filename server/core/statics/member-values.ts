@@ -4,12 +4,12 @@ import { type LateralStability, lateralStability } from "../members/bending.ts";
 import { type ColumnStability, columnStability, eulerStress } from "../members/compression.ts";
 import { repetitiveFactor } from "../members/factors.ts";
 import type { Interval } from "../model/box.ts";
+import { common } from "../model/box.ts";
 import type { Model, Timber } from "../model/model.ts";
 import { dot, type Vec3 } from "../model/vec.ts";
 import type { Factor } from "../sourced.ts";
 import type { TimberValues } from "../wood/stated-values.ts";
 import type { TimberLengths } from "./effective-length.ts";
-import { common } from "./line-loads.ts";
 import { isWet } from "./timber-wood.ts";
 
 /** Bending about one axis, by the sign of the moment: positive bends the side of +depth (or +z) into compression. */

@@ -6,11 +6,11 @@
  * span in turn, which leaves every two neighbors full at once (7.5.1 case 3) and the ends less or alone (cases 1 and 2);
  * with many spans the outer two alone; live loads on alternate spans too. So their number does not grow with the building.
  */
-import type { Interval } from "../model/box.ts";
+import { common, type Interval } from "../model/box.ts";
 import type { Model, Timber } from "../model/model.ts";
 import { add, dot, scale, sub, type Vec3 } from "../model/vec.ts";
 import type { BasicLoad } from "./basic-loads.ts";
-import { common, type LineLoad } from "./line-loads.ts";
+import type { LineLoad } from "./line-loads.ts";
 import { type Contact, contactsOf, type Ground, supportsOf } from "./member-supports.ts";
 
 export type LaneName = "walls" | "slope" | "joists" | "across-joists";

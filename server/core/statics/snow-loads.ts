@@ -8,7 +8,7 @@ import type { Model, RoofSlope, Timber } from "../model/model.ts";
 import { isSlippery } from "../roof/coverings.ts";
 import { deckCarriers } from "../roof/deck-carriers.ts";
 import type { BasicLoad, LoadChoice } from "./basic-loads.ts";
-import { eaveToPeak, type LineLoad, onLevelArea, type Strip } from "./line-loads.ts";
+import { type LineLoad, onLevelArea, type Strip } from "./line-loads.ts";
 
 /** The pitch as it was typed, so that limits on a pitch are compared as such; a derived one otherwise. */
 export function pitchOf(frame: Frame, slope: RoofSlope): Pitch {
@@ -40,7 +40,7 @@ function spansFreely(model: Model, slope: RoofSlope): boolean {
   const carriers = deckCarriers(model, slope);
   if (carriers.some((t) => t.kind === "purlin")) return false;
   const rafters = new Set(carriers.map((t) => t.id));
-  const run = eaveToPeak(model, slope);
+  const run = slope.peakRun;
   return !model.meetings.some(({ a, b, point }) => {
     const other = rafters.has(a.id) ? b : rafters.has(b.id) ? a : undefined;
     if (!other || !PROPS.has(other.kind)) return false;
@@ -57,7 +57,7 @@ function snowInput(model: Model, slope: RoofSlope): SnowInput | undefined {
   if (snow?.ground === undefined || !snow.exposure || !snow.thermal) return undefined;
   const slopes = model.roof?.slopes ?? [];
   const other = slopes.find((s) => s !== slope);
-  const feet = (s: RoofSlope): number => (eaveToPeak(model, s) + s.eaveOverhang) / 12;
+  const feet = (s: RoofSlope): number => (s.peakRun + s.eaveOverhang) / 12;
   return {
     edition: basis.loads,
     riskCategory: basis.riskCategory,

@@ -11,7 +11,7 @@ import { cross, dot, length, scale, unit, type Vec3 } from "../model/vec.ts";
 import { inches } from "../quantity/length.ts";
 import type { BasicLoad } from "./basic-loads.ts";
 import { enclosureOfFrame, type FrameEnclosure } from "./enclosure.ts";
-import { type LineLoad, ridgeLine, type Strip, totalOf } from "./line-loads.ts";
+import { type LineLoad, type Strip, totalOf } from "./line-loads.ts";
 import { overhangWind, planeOf, reachOf, risesToPlus, roofWind } from "./roof-wind.ts";
 import { onFace, topOf, type WallFace } from "./wall-faces.ts";
 
@@ -104,7 +104,7 @@ function leastOnRoof(
     .filter((s) => seen.includes(s.slope))
     .map((s) => {
       const force = scale(way, (psf * s.width * Math.sin(s.slope.angle)) / 144);
-      return { timber: s.timber, from: 0, to: s.to, startForce: force, endForce: force };
+      return { timber: s.timber, from: s.from, to: s.to, startForce: force, endForce: force };
     });
 }
 
@@ -184,11 +184,11 @@ interface Blown {
 }
 
 /** ft above the lowest ground: mean height of the roof, of a bare frame its top. */
-function heightOf(model: Model, slopes: readonly RoofSlope[], middle: number | undefined): number {
+function heightOf(model: Model, slopes: readonly RoofSlope[]): number {
   const grounds = model.piers.map((p) => p.groundLow);
   const base = grounds.length > 0 ? Math.min(...grounds) : 0;
   const heights = slopes.map((s) => {
-    const { run } = reachOf(s, middle);
+    const { run } = reachOf(s);
     const eaveZ = s.plane.point[2] - s.slope * s.eaveOverhang;
     return eaveZ + (s.slope * run) / 2;
   });
@@ -224,15 +224,14 @@ export function windLoads(model: Model, strips: readonly Strip[]): FrameWind | u
   const enclosure = enclosureOfFrame(model);
   const flow = flowOf(model, enclosure);
   if (!flow) return undefined;
-  const middle = ridgeLine(model);
-  const [first, second] = slopes.map((s) => planeOf(s, middle));
+  const [first, second] = slopes.map(planeOf);
   const plan = planOf(model);
   const wind = windCases({
     edition: basis.loads,
     speed: given.speed,
     exposure: given.exposure,
     planes: first ? (second ? [first, second] : [first]) : [],
-    meanHeight: heightOf(model, slopes, middle),
+    meanHeight: heightOf(model, slopes),
     length: slopes[0] ? (slopes[0].deckTo - slopes[0].deckFrom) / 12 : 0,
     enclosure: enclosure.class,
     flow,
@@ -252,7 +251,7 @@ export function windLoads(model: Model, strips: readonly Strip[]): FrameWind | u
       vertical: false,
       choice: { toward: c.toward, figure: c.figure },
       loads: [
-        ...roofWind(c, strips, slopes, middle),
+        ...roofWind(c, strips, slopes),
         ...overhangWind(c, strips, met.windward),
         ...wallWind(c, wind, toward, met),
         ...[...dragging(setting, toward), ...foremost(setting, c.toward)].flatMap(

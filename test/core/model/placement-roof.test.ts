@@ -269,6 +269,14 @@ describe("purlins", () => {
     expect(extent(", from: 2")).toEqual([120, 252]);
   });
 
+  test("reach the rake of the roof’s rafters past plates that end at the bents", () => {
+    const model = build({
+      members: { ...GABLE, purlin: "{kind: purlin, section: 4x3, spacing: 30 in}" },
+      roof: '{kind: gable, pitch: "12:12", rafters: {section: 4x6, seat: {kind: birds-mouth}, spacing: 24 in, overhang: {eave: 0, rake: 10 in}}}',
+    });
+    expect(boxOf(stick(model, "purlin@A.2")).x).toEqual([-10, 250]);
+  });
+
   test("along walls they lie like plates", () => {
     const model = gable({}, { purlin: "{kind: purlin, section: 4x6, walls: [A], top: 10 ft}" });
     expectBox(model, "purlin@A", [0, 240], [0, 4], [114, 120]);

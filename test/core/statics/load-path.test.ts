@@ -2,8 +2,10 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { buildModel } from "../../../server/core/model/build.ts";
+import type { Timber } from "../../../server/core/model/model.ts";
 import { computeResults } from "../../../server/core/results.ts";
 import { appliedTotal, bearingReactions, reactionTotal } from "../../../server/core/statics/balance.ts";
+import { basicLoads } from "../../../server/core/statics/basic-loads.ts";
 import { totalOf } from "../../../server/core/statics/line-loads.ts";
 import { broughtTo, roofAreas } from "../../../server/core/statics/load-path.ts";
 import { memberForces } from "../../../server/core/statics/member-forces.ts";
@@ -70,6 +72,34 @@ test("roof areas by the rule of halves: every square foot once on rafters, once 
   expect(sum(["rafter"])).toBeGreaterThan(100);
   expect(sum(["plate", "ridge"])).toBeCloseTo(sum(["rafter"]), 6);
   expect(sum(["post", "tie", "brace"])).toBe(0);
+});
+
+describe("purlins on principal rafters", () => {
+  const purlined = readFileSync("test/frames/purlins-on-principals.frame.yaml", "utf8");
+  const built = buildModel(readFrame(purlined).frame);
+  const { strips } = basicLoads(built);
+  const areas = roofAreas(built, strips);
+  const sum = (test: (t: Timber) => boolean): number =>
+    built.timbers.filter(test).reduce((s, { id }) => s + (areas.get(id) ?? 0), 0);
+  // 24 ft over the plates’ faces; plates 26 ft long with the overhangs of 12 in; 6:12
+  const roof = (24 * 26 * Math.sqrt(5)) / 2;
+
+  test.each([["purlin"], ["rafter"]])("every square foot once on each %s [derived]", (kind) => {
+    expect(sum((t) => t.kind === kind)).toBeCloseTo(roof, 6);
+  });
+
+  test("and once on plates and ridge [derived]", () => {
+    expect(sum((t) => t.kind === "plate" || t.kind === "ridge")).toBeCloseTo(roof, 6);
+  });
+
+  test("halves between the principals’ middles at 4, 144 and 284 in: 86, 140 and 86 in of 312 [derived]", () => {
+    for (const [bent, width] of [
+      ["1", 86],
+      ["2", 140],
+      ["3", 86],
+    ] as const)
+      expect(sum((t) => t.kind === "rafter" && t.bents[0] === bent) / roof).toBeCloseTo(width / 312, 9);
+  });
 });
 
 test("nothing is said of a timber that is not there", () => {

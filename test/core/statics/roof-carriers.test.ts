@@ -2,6 +2,7 @@
 import { describe, expect, test } from "vitest";
 import { bearingReactions } from "../../../server/core/statics/balance.ts";
 import { totalOf } from "../../../server/core/statics/line-loads.ts";
+import { memberBasis } from "../../../server/core/statics/member-results.ts";
 import { type Checked, checked } from "./members.ts";
 
 const PRINCIPAL = "  principal: {kind: rafter, section: 7x9, bents: [1, 2, 3], from: plate, to: ridge}\n";
@@ -83,6 +84,23 @@ describe.each([
     const snow = c.solution.loads.all.find((l) => l.kind === "S")!;
     const carriers = new Set(snow.loads.map((l) => l.timber.kind));
     expect([...carriers]).toEqual([members.includes("purlin") ? "purlin" : "rafter"]);
+  });
+});
+
+describe("who is held sideways by boards nailed to it", () => {
+  const decked = (members: string, own: string) => {
+    const c = checked(barn(members + RIDGE_KNEE).replace("  deck:", `${own}  deck:`));
+    const held = memberBasis(c.model, c.solution.hold, c.solution.cases).plans.filter(
+      (p) => p.lengths.decked,
+    );
+    return new Set(held.map((p) => p.timber.member));
+  };
+
+  test("the roof’s own rafters where they carry it, else the purlins over them [derived: what the deck touches]", () => {
+    expect(decked("", RAFTERS)).toEqual(new Set(["rafter"]));
+    expect(decked(PURLIN, RAFTERS)).toEqual(new Set(["purlin"]));
+    expect(decked(PRINCIPAL + PURLIN, "")).toEqual(new Set(["purlin"]));
+    expect(decked(PRINCIPAL, "")).toEqual(new Set());
   });
 });
 
