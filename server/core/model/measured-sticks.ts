@@ -1,0 +1,11 @@
+import type { Placer } from "./placer.ts";
+
+/** Reports sticks that an entry measures and does not have; entries that cannot be placed have their finding already. */
+export function reportMeasured(p: Placer): void {
+  for (const member of p.members.values()) {
+    const ids = p.sticks(member.name).map((stick) => stick.id);
+    if (ids.length === 0) continue;
+    for (const { stick } of member.measured ?? [])
+      if (stick && !ids.includes(stick.text)) p.unknown(stick, "stick", ids);
+  }
+}
