@@ -5,7 +5,9 @@ export function reportMeasured(p: Placer): void {
   for (const member of p.members.values()) {
     const ids = p.sticks(member.name).map((stick) => stick.id);
     if (ids.length === 0) continue;
-    for (const { stick } of member.measured ?? [])
-      if (stick && !ids.includes(stick.text)) p.unknown(stick, "stick", ids);
+    const named = (member.measured ?? []).flatMap(({ stick }) => stick ?? []);
+    // one that is measured already is not the one that was meant
+    const free = ids.filter((id) => named.every(({ text }) => text !== id));
+    for (const stick of named) if (!ids.includes(stick.text)) p.unknown(stick, "stick", free);
   }
 }

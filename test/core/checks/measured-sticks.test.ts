@@ -93,6 +93,11 @@ test("the fix makes the section one that every measured stick has inside it", ()
   expect(idsOf(mended)).not.toContain("stick-undersize");
 });
 
+test("a misspelt stick is renamed, and what was measured stays", () => {
+  const text = post("{post@A7: {width: 8 1/4 in, depth: 8 in}, post@A1: {width: 8 in, depth: 8 in}}");
+  expect(fixed(text, "unknown-id")).toContain("measured: {post@A2: {width: 8 1/4 in, depth: 8 in}, post@A1:");
+});
+
 test("of a turned timber, by its section’s own sides", () => {
   const text = post("{width: 5 3/4 in, depth: 8 in}", "section: 6x8, turned: true");
   expect(idsOf(text)).toContain("stick-undersize");

@@ -89,9 +89,8 @@ interface Stick extends Marked {
 /** The cuts on the real stick. A solid that lies past its ends or beside it takes nothing from it, and is not marked. */
 function onWood(cuts: readonly Cut[], { timber, measured, frame }: Stick): StickCut[] {
   return cuts.flatMap((cut) => {
+    if (extentOf(cut, "along") < NOTHING || extentOf(cut, "across") < NOTHING) return [];
     const [from, to] = cut.opening.along;
-    const [low, high] = cut.opening.across;
-    if (to - from < NOTHING || high - low < NOTHING) return [];
     const over = overFace(cut.face, surplusAt(measured, timber, (from + to) / 2), frame);
     return [{ ...cut, over }];
   });
@@ -99,6 +98,11 @@ function onWood(cuts: readonly Cut[], { timber, measured, frame }: Stick): Stick
 
 /** Narrower than this, no wood is cut. */
 const NOTHING = 1e-6;
+
+/** How far a cut reaches one way, at its opening and at its deepest together. */
+function extentOf({ opening, bottom = opening }: Cut, way: "along" | "across"): number {
+  return Math.max(opening[way][1], bottom[way][1]) - Math.min(opening[way][0], bottom[way][0]);
+}
 
 /** Holes across the grain; a peg along it is none of this stick's. */
 function holeOf(peg: Peg, draw: number, { spot }: Stick): PegHole[] {
