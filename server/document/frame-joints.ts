@@ -57,7 +57,13 @@ function readSpec(at: Cursor, kind: JointKindName): JointSpec {
     dovetail: readDovetail(at.at("dovetail")),
     seat: at.at("seat").size(),
     lap: at.at("lap").size(),
+    ...readRule(at),
   };
+}
+
+/** The square rule is usual and is not carried along. */
+export function readRule(at: Cursor): Pick<JointSpec, "rule"> {
+  return at.at("rule").choice(["square", "scribe"]) === "scribe" ? { rule: "scribe" } : {};
 }
 
 function readTenon(at: Cursor): TenonSpec | undefined {

@@ -3,6 +3,7 @@ import type { CeilingKind, CoveringKind, Roof } from "../core/frame/roof.ts";
 import { MOST_IN_SERIES } from "../core/model/series.ts";
 import { fromInches, type Length } from "../core/quantity/length.ts";
 import type { Cursor } from "./cursor.ts";
+import { readRule } from "./frame-joints.ts";
 
 const COVERINGS = [
   "standing-seam",
@@ -76,7 +77,12 @@ function readRafters(at: Cursor): Rafters | undefined {
     spacing: at.at("spacing").size(),
     count: at.at("count").count(2, MOST_IN_SERIES),
     layout: at.at("layout").choice(["even", "fixed"]) ?? "even",
-    seat: { path: seat.isMap ? seat.path : at.path, kind: "birds-mouth", seat: seat.at("length").size() },
+    seat: {
+      path: seat.isMap ? seat.path : at.path,
+      kind: "birds-mouth",
+      seat: seat.at("length").size(),
+      ...readRule(seat),
+    },
     head: readHead(at.at("head")),
     overhang: overhang ?? { path: at.path, eave: fromInches(0), rake: undefined, high: fromInches(0) },
     fasten: readFasteners(at),
@@ -99,6 +105,7 @@ function readHead(at: Cursor): Rafters["head"] {
     kind,
     into: at.at("into").ref(),
     housing: at.at("housing").gap(),
+    ...readRule(at),
     fasten: readFasteners(at),
   };
 }

@@ -94,6 +94,19 @@ describe("the frame schema", () => {
     expect(count).toBeGreaterThan(200);
   });
 
+  it("lets every joint be scribed, and every timber be measured", () => {
+    const kinds = (area: "joints" | "members"): readonly Schema[] => {
+      const entries = ROOT.properties?.[area]?.additionalProperties;
+      return typeof entries === "object" ? (entries.oneOf ?? []) : [];
+    };
+    expect(kinds("joints").length).toBeGreaterThan(5);
+    for (const kind of kinds("joints"))
+      expect(kind.properties?.rule?.enum, kind.description).toEqual(["square", "scribe"]);
+    expect(kinds("members").length).toBeGreaterThan(5);
+    for (const kind of kinds("members"))
+      expect(kind.properties?.measured?.properties?.width, kind.description).toBeDefined();
+  });
+
   it("names a source for every default, and a default that it accepts", () => {
     const defaults = ALL.filter(({ schema }) => schema.default !== undefined);
     expect(defaults.length).toBeGreaterThan(10);
@@ -133,7 +146,20 @@ describe("looking up a place", () => {
 
   it("knows which keys take lists", () => {
     expect([...LIST_KEYS].sort()).toEqual(
-      ["accept", "at", "bents", "between", "ends", "into", "logs", "of", "offset", "under", "walls"].sort(),
+      [
+        "accept",
+        "at",
+        "bents",
+        "between",
+        "ends",
+        "into",
+        "logs",
+        "measured",
+        "of",
+        "offset",
+        "under",
+        "walls",
+      ].sort(),
     );
     expect(KNOWN_KEYS.has("stand-off")).toBe(true);
   });

@@ -111,6 +111,28 @@ describe("a timber", () => {
     expect(Number(cells[3])).toBeCloseTo((2 * 6 * (length / 12)) / 12, 1);
   });
 
+  test("names its reference faces in one line", () => {
+    expect(over("\n  tie:")).toMatch(/\nReference faces: 1 looks outward, .*; 2 is the top\.\n/);
+    expect(over("\n  tie:", ROOFED.replace("bents: [1, 2], from: A", "bents: [1], from: A"))).toContain(
+      "\nReference faces: face 1 looks out of bent 1, face 2 is the top.\n",
+    );
+  });
+
+  test("left long to scribe: longer to cut by an inch at each end, and it says so", () => {
+    const cutLength = (text: string): string =>
+      / \| ([^|]*?) +\| /.exec(text.split("\n")[4] ?? "")?.[1] ?? "";
+    const scribed = ROOFED.replace("kind: brace-tenon,", "kind: brace-tenon, rule: scribe,");
+    expect(scribed).not.toBe(ROOFED);
+    const [was, now] = [over("\n  knee:"), over("\n  knee:", scribed)];
+    expect(was).not.toContain("scribe");
+    expect(now).toContain("with tenons and what is left long to scribe.");
+    const inch = (text: string): number => Number(/\((\d+) mm\)/.exec(cutLength(text))?.[1]) / 25.4;
+    expect(Math.abs(inch(now) - inch(was) - 2)).toBeLessThan(0.05);
+    const joint = over("\n  knee-ends", scribed);
+    expect(row(joint, "left long at this end")[2]).toBe("1 in");
+    expect(joint).toContain("scribed: hold it in its place, mark both timbers there, then cut");
+  });
+
   test("the same wherever it is named", () => {
     const whole = over("\n  tie:");
     expect(over("of: tie")).toBe(whole);

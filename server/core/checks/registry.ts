@@ -79,6 +79,9 @@ import { type AnyCheck, anyCheck } from "./run.ts";
 import { gradeAssumed } from "./timber/grade-assumed.ts";
 import { largerThanLogs } from "./timber/larger-than-logs.ts";
 import { longerThanMill } from "./timber/longer-than-mill.ts";
+import { measuredOffStick } from "./timber/measured-off-stick.ts";
+import { stickOversize } from "./timber/stick-oversize.ts";
+import { stickUndersize } from "./timber/stick-undersize.ts";
 
 export const CHECKS: readonly AnyCheck[] = [
   anyCheck(notAFrame),
@@ -111,6 +114,9 @@ export const CHECKS: readonly AnyCheck[] = [
   anyCheck(longerThanMill),
   anyCheck(largerThanLogs),
   anyCheck(gradeAssumed),
+  anyCheck(stickUndersize),
+  anyCheck(stickOversize),
+  anyCheck(measuredOffStick),
   anyCheck(siteValueMissing),
   anyCheck(siteLoadUnused),
   anyCheck(snowHeld),

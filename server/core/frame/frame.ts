@@ -4,6 +4,7 @@
  * Lengths are whole nanometres; loads psf; speeds mph; weights lb; angles degrees.
  */
 import type { Length } from "../quantity/length.ts";
+import type { Measured } from "./measured.ts";
 import type { Roof } from "./roof.ts";
 
 /** JSON Pointer (RFC 6901) into the file, keys as they are written. `''` is the whole file. */
@@ -230,6 +231,8 @@ export interface Member {
   readonly ends: readonly [EndPlace, EndPlace] | undefined;
   /** the stick that carries it like a gate leaf */
   readonly hungOn?: Ref;
+  /** what its real sticks measure; left out where none is measured */
+  readonly measured?: readonly Measured[];
 }
 
 export interface EndPlace {
@@ -287,6 +290,8 @@ export interface JointSpec {
   readonly seat: Length | undefined;
   /** laps and scarfs: length of the lap along the grain */
   readonly lap: Length | undefined;
+  /** laid out from the reference faces unless it says `scribe`: marked from the other timber in its place */
+  readonly rule?: "scribe";
 }
 
 export interface JointEntry extends JointSpec {

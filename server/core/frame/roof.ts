@@ -30,6 +30,7 @@ export interface Roof {
           readonly path: Pointer;
           readonly kind: "birds-mouth";
           readonly seat: Length | undefined;
+          readonly rule?: "scribe";
         };
         readonly head:
           | {
@@ -37,6 +38,7 @@ export interface Roof {
               readonly kind: "housed" | "birds-mouth";
               readonly into: Ref | undefined;
               readonly housing: Length | undefined;
+              readonly rule?: "scribe";
               /** what holds each in the ridge */
               readonly fasten: Fasteners | "unread" | undefined;
             }

@@ -175,6 +175,8 @@ export interface Joint {
   readonly solids: JointSolids;
   /** how far the joined timber runs past its shoulder, along its own axis */
   readonly extension: number;
+  /** inches that the joined timber keeps over its length until it is marked in its place; 0 by the square rule */
+  readonly scribe: number;
 }
 
 /** Everything a kind needs to size a joint. */

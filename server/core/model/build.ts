@@ -4,6 +4,7 @@ import type { Frame } from "../frame/frame.ts";
 import { inches } from "../quantity/length.ts";
 import { groundPlan } from "./ground.ts";
 import { jointsApart } from "./joints-apart.ts";
+import { reportMeasured } from "./measured-sticks.ts";
 import { findDoubles, findMeetings } from "./meetings.ts";
 import type { Meeting, Model, RoofModel, Timber } from "./model.ts";
 import { namesOf } from "./names.ts";
@@ -137,7 +138,8 @@ export function buildModel(frame: Frame): Model {
     pier.timber ? { ...pier, timber: endedOf(pier.timber) } : pier,
   );
   const sticks = groupBy(timbers, (t) => t.member);
-  // looked at before the placer's problems are read: it reports unknown names there
+  // looked at before the placer's problems are read: both report unknown names there
+  reportMeasured(p);
   const apart = jointsApart(frame, p, sticks, joints, met);
   return {
     frame,

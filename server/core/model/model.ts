@@ -49,7 +49,7 @@ export interface Timber {
   readonly span: number;
   readonly foot: EndPlane;
   readonly head: EndPlane;
-  /** true length of the stick to cut: from longest point to longest point, tenons included */
+  /** true length of the stick to cut: from longest point to longest point, tenons and what is left to scribe included */
   readonly length: number;
   readonly reference: ReferenceFaces;
   /** hollow of a curved brace: which long edge (sign on depthDir), radius and rise over the shoulder-to-shoulder chord */

@@ -252,7 +252,8 @@ export function placePrincipals(p: Placer, member: Member): Timber[] {
           ...(foot.plane ? { foot: foot.plane } : {}),
           width: section.width,
           depth: section.depth,
-          reference: { width: plane.inward === 1 ? sign : sign === 1 ? -1 : 1, depth: 1 },
+          // up the slope of the first wall the width axis runs against x
+          reference: { width: plane.inward === -1 ? sign : sign === 1 ? -1 : 1, depth: 1 },
         }),
       ];
     });

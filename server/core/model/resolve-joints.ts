@@ -7,6 +7,7 @@ import type { Frame, JointEntry, JointSpec, MemberKind, Pointer } from "../frame
 import { receivingFace } from "../joinery/face.ts";
 import type { Joint, JointEnd, JointPlace } from "../joinery/joint.ts";
 import { jointKindOf } from "../joinery/kinds/index.ts";
+import { scribeAllowance } from "../joinery/scribe.ts";
 import { closeness, matches } from "./joint-match.ts";
 import { isBracing, usualKind } from "./joint-usual.ts";
 import type { Meeting, Timber } from "./model.ts";
@@ -39,6 +40,10 @@ const bare = (kind: JointSpec["kind"]): JointSpec => ({
   seat: undefined,
   lap: undefined,
 });
+
+/** By which rule the roof's own seats or heads are laid out. */
+const ruleOf = (part: Pick<JointSpec, "rule"> | undefined): Pick<JointSpec, "rule"> =>
+  part?.rule ? { rule: part.rule } : {};
 
 /** Entry name of the sticks of `roof.rafters`. */
 const ROOF_RAFTER = "rafter";
@@ -126,7 +131,7 @@ function fromRoof(frame: Frame, m: Meeting): Chosen | undefined {
   const { head } = rafters;
   const named = head?.into !== undefined && closeness(head.into.text, side.into) > 0;
   if (side.end === "head" && (named || side.into.kind === "ridge")) {
-    const spec = { ...bare("housed"), housing: head?.housing };
+    const spec = { ...bare("housed"), housing: head?.housing, ...ruleOf(head) };
     return {
       side,
       spec,
@@ -137,7 +142,7 @@ function fromRoof(frame: Frame, m: Meeting): Chosen | undefined {
     };
   }
   if (sitsOn(side)) {
-    const spec = { ...bare("birds-mouth"), seat: rafters.seat.seat };
+    const spec = { ...bare("birds-mouth"), seat: rafters.seat.seat, ...ruleOf(rafters.seat) };
     return { side, spec, entry: undefined, path: rafters.seat.path, assumed: false, name: "rafter-seat" };
   }
   return undefined;
@@ -387,6 +392,7 @@ export function shapeJoint(
     sizes: shaped.sizes,
     solids: shaped.solids,
     extension: shaped.extension,
+    scribe: seat.spec.rule === "scribe" ? scribeAllowance(metric) : 0,
     shaped,
   };
 }

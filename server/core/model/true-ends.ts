@@ -1,6 +1,7 @@
 /** Gives timbers their true ends: shoulders from the joints, and the length of the stick with its tenons. */
 import { groupBy } from "../collect.ts";
 import type { Joint, ShapedJoint } from "../joinery/joint.ts";
+import { leftLong } from "../joinery/scribe.ts";
 import type { EndPlane, Timber } from "./model.ts";
 import { solidOf } from "./solid.ts";
 import { along, dot, sub, type Vec3 } from "./vec.ts";
@@ -30,11 +31,15 @@ function pointsOf(joint: Joint): Vec3[] {
   );
 }
 
-/** From the longest point at one end to the longest at the other, tenons included, along the grain. */
-function stickLength(timber: Timber, own: readonly Joint[]): number {
+/**
+ * From the longest point at the foot to the longest at the head, tenons included, along the grain.
+ * @param own the joints that the timber joins into others with
+ * @returns inches from the timber's origin
+ */
+export function stickExtent(timber: Timber, own: readonly Joint[]): readonly [number, number] {
   const points = [...solidOf(timber).corners, ...own.flatMap(pointsOf)];
   const at = points.map((p) => dot(sub(p, timber.origin), timber.axis));
-  return Math.max(...at) - Math.min(...at);
+  return [Math.min(...at), Math.max(...at)];
 }
 
 /** New end planes for each timber that a joint shortens or lengthens. */
@@ -56,7 +61,10 @@ export function trueEnds(timbers: readonly Timber[], joints: readonly Shaped[]):
   return new Map(
     timbers.map((t) => {
       const ended = withEnds(t, feet.get(t.id) ?? t.foot, heads.get(t.id) ?? t.head);
-      return [t.id, { ...ended, length: stickLength(ended, own.get(t.id) ?? []) }];
+      const mine = own.get(t.id) ?? [];
+      const [foot, head] = stickExtent(ended, mine);
+      const over = leftLong(mine);
+      return [t.id, { ...ended, length: head - foot + over.foot + over.head }];
     }),
   );
 }

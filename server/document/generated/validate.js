@@ -2,13 +2,13 @@
 "use strict";
 export const validate = validate52;
 
-const schema19 = {"$schema":"https://json-schema.org/draft/2020-12/schema","$id":"frame.schema.json","title":"Timber frame","$comment":"x-quantity: what a value measures. x-ref: what its words name. x-default-source: why the default is what it is.","description":"A small timber frame. Bents are numbered, walls lettered; x runs along the walls, y across the bents, z up.","type":"object","additionalProperties":false,"properties":{"frame":{"description":"What the frame is called, on every drawing.","type":"string","examples":["Cider-press pavilion"]},"format":{"description":"The version of this format.","type":"integer","const":1,"default":1,"x-default-source":"the only one so far","examples":[1]},"units":{"description":"What a bare number means. Any length may name its own unit.","type":"string","enum":["inch","mm"],"examples":["inch"],"default":"inch","x-default-source":"common practice"},"basis":{"description":"The rules it is judged by.","type":"object","additionalProperties":false,"properties":{"loads":{"description":"The load standard. The ground snow of 7-22 is at strength level and must not be mixed with 7-16.","type":"string","enum":["asce-7-16","asce-7-22"],"examples":["asce-7-16"]},"risk-category":{"description":"How much depends on it: i for farm and small storage buildings, ii for most others.","type":"string","enum":["i","ii","iii","iv"],"examples":["i"]}},"examples":["{loads: asce-7-16, risk-category: i}"]},"site":{"description":"What only the place can give.","type":"object","additionalProperties":false,"properties":{"snow":{"description":"The snow that the roof carries.","type":"object","additionalProperties":false,"properties":{"ground":{"description":"Ground snow load from the map of the load standard or the building office.","type":["string","number"],"x-quantity":"pressure","examples":["45 psf","2.2 kPa"]},"exposure":{"description":"How freely the wind blows over the roof.","type":"string","enum":["fully-exposed","partially-exposed","sheltered"],"examples":["fully-exposed"]},"thermal":{"description":"How warm the roof is below the snow: open to the air, closed but unheated, heated, over a cold ventilated loft, a freezer or a heated greenhouse.","type":"string","enum":["open","unheated","heated","cold-ventilated","freezer","greenhouse"],"examples":["open"]},"slides":{"description":"The covering sheds snow and nothing at the eaves holds it.","type":"boolean","examples":[true],"default":false,"x-default-source":"common practice"},"winter-wind":{"description":"Winter wind parameter W2 of the site, from the map of ASCE 7-22: the share of the winter in which the wind blows over 10 mph. Needed with asce-7-22 where snow drifts over the ridge: purlins, propped rafters, or over 20 ft from eave to ridge.","type":"number","exclusiveMinimum":0,"maximum":1,"examples":[0.45]}},"examples":["{ground: 45 psf, exposure: partially-exposed, thermal: open}"]},"wind":{"description":"The wind that the frame stands against.","type":"object","additionalProperties":false,"properties":{"speed":{"description":"Basic wind speed from the map for the risk category, three-second gust.","type":["string","number"],"x-quantity":"speed","examples":["107 mph"]},"exposure":{"description":"B: among trees and houses. C: open country. D: by open water.","type":"string","enum":["B","C","D"],"examples":["B"]},"flow":{"description":"Under an open roof: clear, or obstructed when goods are stacked over half of the opening.","type":"string","enum":["clear","obstructed"],"examples":["clear"]},"topography":{"description":"K_zt: how much a hill, ridge or bluff under the site speeds the wind up (ASCE 7 section 26.8); 1 on level or gently rolling ground.","type":"number","minimum":1,"maximum":4,"examples":[1.3],"default":1,"x-default-source":"level ground, common practice"}},"examples":["{speed: 107 mph, exposure: C, flow: clear}"]},"elevation":{"description":"How high the place lies above the sea: thin air pushes less (K_e, ASCE 7 section 26.9). Without it sea level is taken, which is never too little.","type":["string","number"],"x-quantity":"length","examples":["5200 ft"]},"frost-depth":{"description":"How deep the ground freezes.","type":["string","number"],"x-quantity":"length","examples":["32 in"]},"soil":{"description":"What the piers stand on.","type":"string","enum":["sand","gravel","clay","sedimentary-rock","bedrock"],"examples":["sand"]},"ground":{"description":"The height of the ground above the datum, by bent (2), by wall (B) or at a place (A3). A place's own key wins.","type":"object","additionalProperties":false,"patternProperties":{"^(?:[1-9][0-9]*|[A-Z](?:[1-9][0-9]*)?)$":{"description":"The height of the ground here.","type":["string","number"],"x-quantity":"length","examples":["-4 in"]}},"x-ref":["wall","bent","place"],"examples":["{1: 0, 2: -4 in, 3: -11 in}"]}}},"timber":{"description":"The classes of timber, each under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"description":"A class of timber.","type":"object","additionalProperties":false,"properties":{"species":{"$ref":"#/$defs/species"},"grade":{"description":"The grade. Own-sawn timber without a stamp counts as No. 2.","type":"string","x-ref":["grade"],"examples":["no-1","no-2","select-structural"]},"seasoning":{"description":"green: cut and joined wet. dry: 19 percent moisture or less.","type":"string","enum":["green","dry"],"examples":["green"],"default":"green","x-default-source":"common practice"},"surface":{"description":"rough: as sawn. planed: dressed to size.","type":"string","enum":["rough","planed"],"examples":["rough"],"default":"rough","x-default-source":"common practice"},"values":{"description":"Reference design values of your own, instead of the tabled ones.","type":"object","additionalProperties":false,"properties":{"Fb":{"description":"Bending stress (Fb).","type":["string","number"],"x-quantity":"stress","examples":["875 psi"]},"Ft":{"description":"Tension along the grain.","type":["string","number"],"x-quantity":"stress","examples":["450 psi"]},"Fv":{"description":"Shear along the grain.","type":["string","number"],"x-quantity":"stress","examples":["135 psi"]},"Fc-perp":{"description":"Compression across the grain.","type":["string","number"],"x-quantity":"stress","examples":["335 psi"]},"Fc":{"description":"Compression along the grain.","type":["string","number"],"x-quantity":"stress","examples":["900 psi"]},"E":{"description":"Modulus of elasticity.","type":["string","number"],"x-quantity":"stress","examples":["1100000 psi"]},"E-min":{"description":"Modulus of elasticity for stability.","type":["string","number"],"x-quantity":"stress","examples":["400000 psi"]},"G":{"description":"Specific gravity, ovendry.","type":"number","exclusiveMinimum":0,"maximum":1.5,"examples":[0.36]}},"examples":["{Fb: 875 psi}"],"minProperties":1},"because":{"description":"Where your own values come from.","type":"string","examples":["graded by a licensed grader, May 2027"]},"weight":{"description":"Weight of your own, instead of the usual one.","type":["string","number"],"x-quantity":"density","examples":["35 pcf"]}},"required":["species"],"examples":["{species: eastern-white-pine, grade: no-1, seasoning: green, surface: rough}"],"dependentRequired":{"values":["because"]}},"examples":["{frame: {species: eastern-white-pine, grade: no-1}}"],"minProperties":1},"mill":{"description":"What the saw and the logs can give.","type":"object","additionalProperties":false,"properties":{"longest-cut":{"description":"The longest timber the mill can saw.","type":["string","number"],"x-quantity":"length","examples":["21 ft"]},"kerf":{"description":"What the blade takes.","type":["string","number"],"x-quantity":"length","examples":["3/32 in"]},"logs":{"description":"The logs at hand.","type":"array","items":{"description":"Logs of one kind.","type":"object","additionalProperties":false,"properties":{"species":{"$ref":"#/$defs/species"},"small-end":{"description":"Diameter at the small end, inside the bark.","type":["string","number"],"x-quantity":"length","examples":["19 in"]},"length":{"description":"How long the logs are.","type":["string","number"],"x-quantity":"length","examples":["22 ft"]},"count":{"description":"How many logs of this kind.","type":"integer","minimum":1,"maximum":1000,"examples":[9]}},"required":["small-end","length","count"],"examples":["{species: eastern-white-pine, small-end: 19 in, length: 22 ft, count: 9}"]},"examples":["[{species: eastern-white-pine, small-end: 19 in, length: 22 ft, count: 9}]"]}}},"grid":{"description":"The lines everything is placed by.","type":"object","additionalProperties":false,"properties":{"walls":{"description":"The walls, lettered, each with its distance from the first.","type":"object","additionalProperties":false,"patternProperties":{"^[A-Z]$":{"$ref":"#/$defs/wallLine"}},"minProperties":1,"examples":["{A: 0, B: 13 ft}"]},"bents":{"description":"The bents, numbered, each with its distance from the first.","type":"object","additionalProperties":false,"patternProperties":{"^[1-9][0-9]*$":{"$ref":"#/$defs/bentLine"}},"minProperties":1,"examples":["{1: 0, 2: 9 ft, 3: 18 ft}"]},"levels":{"description":"Heights above the datum, each under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"description":"This height above the datum.","type":["string","number"],"x-quantity":"length","examples":["7 ft 10 in"]},"examples":["{pier-top: 8 in, tie-top: 7 ft 10 in, eave: 9 ft 4 in}"]}},"required":["walls","bents"],"examples":["{walls: {A: 0, B: 13 ft}, bents: {1: 0, 2: 9 ft}}"]},"members":{"description":"The timbers, each entry under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"$ref":"#/$defs/member"},"examples":["{post: {kind: post, section: 8x8, at: [A1, A2, B1, B2]}}"],"minProperties":1},"joints":{"description":"The joints, each entry under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"$ref":"#/$defs/joint"},"examples":["{post-head: {kind: mortise-and-tenon, of: post, into: plate}}"]},"roof":{"description":"The roof and what lies on it.","type":"object","required":["kind"],"discriminator":{"propertyName":"kind"},"oneOf":[{"$ref":"#/$defs/roof-gable"},{"$ref":"#/$defs/roof-shed"}]},"piers":{"description":"The piers, each entry under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"$ref":"#/$defs/pier"},"examples":["{all: {under: post, kind: tube, diameter: 16 in, depth: 50 in}}"]},"siding":{"description":"The walls that are closed, by the outer wall (A) or end bent (1) they stand on. A side that is not named is open. From the openings of each side follow the enclosure class of the load standard and the wind on walls and roof; the whole face of a named side catches wind, its openings too.","type":"object","additionalProperties":false,"patternProperties":{"^(?:[1-9][0-9]*|[A-Z])$":{"description":"One closed side. Without openings it is closed all over.","type":"object","additionalProperties":false,"properties":{"openings":{"description":"What stays open to the wind in a storm; doors and windows that will be shut do not count.","type":["string","number"],"x-quantity":"area","examples":["40 ft²","3.7 m²"]},"open":{"description":"The same as a share of the whole side, from 0 to 1, where no area is given.","type":"number","minimum":0,"maximum":1,"examples":[0.2]},"weight":{"description":"Weight of the siding, of its own face.","type":["string","number"],"x-quantity":"pressure","examples":["3 psf"],"default":"3 psf","x-default-source":"boards 1 in thick, ASCE 7 Table C3.1-1, from memory"}},"examples":["{openings: 40 ft²}"]}},"x-ref":["wall","bent"],"examples":["{A: {}, B: {openings: 40 ft²}, 1: {}}"]},"floors":{"description":"Floors, each under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"description":"A floor and what it carries.","type":"object","additionalProperties":false,"properties":{"on":{"description":"The row of joists or beams that carries it. Its boards run from edge to edge, over level timbers beside them too.","type":"string","x-ref":["member"],"examples":["joist"]},"live":{"description":"What people and goods weigh on it. ASCE 7 Table 4.3-1, from memory: sleeping rooms 30 psf, other rooms 40, an attic with little storage 20, light storage 125. It is taken without the reduction that large areas may have.","type":["string","number"],"x-quantity":"pressure","examples":["30 psf","40 psf"]},"deck":{"description":"What is walked on. Without it boards of 1 in are taken for the weight; that it holds the joists' upper edges and shares load among them counts only where it is named.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"boards, or structural panels.","type":"string","enum":["boards","panels"],"examples":["boards"]},"thickness":{"description":"How thick it is.","type":["string","number"],"x-quantity":"length","examples":["1 1/2 in"]}},"required":["kind"],"examples":["{kind: boards, thickness: 1 1/2 in}"]},"dead":{"description":"What everything that lies on the joists weighs, in place of the deck's own weight: with a ceiling or a second layer.","type":["string","number"],"x-quantity":"pressure","examples":["8 psf"]}},"required":["on","live"],"examples":["{on: joist, live: 30 psf}"]},"examples":["{loft: {on: joist, live: 30 psf}}"]},"crew":{"description":"Who and what lifts the timbers.","type":"object","additionalProperties":false,"properties":{"people":{"description":"How many people.","type":"integer","minimum":1,"maximum":200,"examples":[2]},"each":{"description":"What one person lifts.","type":["string","number"],"x-quantity":"force","examples":["80 lb"]},"machine":{"description":"A machine that helps.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"What kind of machine it is.","type":"string","enum":["forks","crane","hoist","gin-pole"],"examples":["forks"]},"limit":{"description":"The most it lifts.","type":["string","number"],"x-quantity":"force","examples":["1500 lb"]}},"required":["kind"],"examples":["{kind: forks, limit: 1500 lb}"]}},"examples":["{people: 2, each: 80 lb}"]},"prices":{"description":"What one of each costs, in your own money.","type":"object","additionalProperties":{"description":"The price of one.","type":"number","minimum":0,"examples":[7.1]},"examples":["{concrete-bag: 7.10, peg: 1.80}"]},"accept":{"description":"Findings that you accept, each with its reason. They stay listed in every report.","type":"array","items":{"description":"An accepted finding.","type":"object","additionalProperties":false,"properties":{"check":{"description":"The name of the check.","type":"string","x-ref":["check"],"examples":["post-slender"]},"at":{"description":"The stick, joint or pier it holds for. Without it: everywhere.","type":"string","x-ref":["stick"],"examples":["post@A2"]},"because":{"description":"Why it is acceptable.","type":"string","examples":["reviewed by the engineer, May 2027"]}},"required":["check","because"]},"examples":["[{check: post-slender, at: post@A2, because: \"reviewed by the engineer, May 2027\"}]"]}},"required":["grid","timber","members"],"$defs":{"fasteners":{"description":"Screws or nails.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Screws or nails.","type":"string","enum":["screws","nails"],"examples":["screws"]},"count":{"description":"For each rafter, at each place.","type":"integer","minimum":1,"maximum":24,"examples":[2]},"diameter":{"description":"How thick they are.","type":["string","number"],"x-quantity":"length","examples":["5/16 in"]},"length":{"description":"How long they are.","type":["string","number"],"x-quantity":"length","examples":["10 in"]}},"required":["kind","count"],"examples":["{kind: screws, count: 2, diameter: 5/16 in, length: 8 in}"]},"place":{"description":"A place of the grid: a wall and a bent (A1), or so far along a wall from bent 1 (B@4 ft 9 in).","type":"string","pattern":"^[A-Z](?:[1-9][0-9]*|@.+)$","x-quantity":"grid-place","x-ref":["place"],"examples":["A1","B@4 ft 9 in"]},"places":{"description":"Where it stands: one place of the grid or a list of them.","type":["string","array"],"pattern":"^[A-Z](?:[1-9][0-9]*|@.+)$","items":{"$ref":"#/$defs/place"},"minItems":1,"x-quantity":"grid-place","x-ref":["place"],"examples":["[A1, A2, B1, B2]"]},"walls":{"description":"The walls it runs along: one letter or a list.","type":["string","array"],"pattern":"^[A-Z]$","items":{"description":"A wall of the grid.","type":"string","pattern":"^[A-Z]$","x-ref":["wall"],"examples":["A"]},"minItems":1,"x-ref":["wall"],"examples":["[A, B]"]},"bents":{"description":"The bents it stands in: one number or a list.","type":["string","integer","array"],"pattern":"^[1-9][0-9]*$","minimum":1,"items":{"description":"A bent of the grid.","type":["string","integer"],"pattern":"^[1-9][0-9]*$","minimum":1,"x-ref":["bent"],"examples":[1]},"minItems":1,"x-ref":["bent"],"examples":["[1, 2, 3]"]},"timbers":{"description":"One timber or a list: the name of an entry (post), a kind, or a single stick (post@A1).","type":["string","array"],"items":{"description":"An entry, a kind or a single stick.","type":"string","x-ref":["member","stick","kind"],"examples":["post","post@A1"]},"minItems":1,"x-ref":["member","stick","kind"],"examples":["post","[knee, tie-knee]"]},"height":{"description":"A height: the name of a level, or a length above the datum.","type":["string","number"],"x-quantity":"height","examples":["eave","9 ft 4 in"],"x-ref":["level"]},"section":{"description":"Width by depth, actual sizes: 8x9 is 8 in wide and 9 in deep. Depth stands upright in a lying timber, lies across the bent in a post, and in their plane in braces and rafters. `2x8 nominal` is planed lumber.","type":["string","number"],"x-quantity":"section","examples":["8x9","5 1/2 x 7 1/4","2x8 nominal"]},"timberName":{"description":"The class of timber it is cut from, a name under `timber`. Without it, the first class that fits.","type":"string","x-ref":["class"],"examples":["frame"]},"species":{"description":"The wood: a species (white-oak) or a group of the lumber grades (eastern-hemlock-tamarack).","type":"string","x-ref":["species"],"examples":["eastern-white-pine","white-oak"]},"wallLine":{"description":"How far the wall stands from the first wall, across the bents.","type":["string","number","object"],"x-quantity":"length","additionalProperties":false,"properties":{"at":{"description":"How far it stands from the first line of the grid.","type":["string","number"],"x-quantity":"length","examples":["13 ft","9 ft"]},"reference":{"description":"Which face of the timbers lies on this line. Without it: the outside face in outer lines, the center in inner ones.","type":"string","enum":["center","outward","toward-1","toward-a"],"examples":["center"]}},"required":["at"],"examples":["13 ft","{at: 13 ft, reference: center}"]},"bentLine":{"description":"How far the bent stands from the first bent, along the walls.","type":["string","number","object"],"x-quantity":"length","additionalProperties":false,"properties":{"at":{"description":"How far it stands from the first line of the grid.","type":["string","number"],"x-quantity":"length","examples":["13 ft","9 ft"]},"reference":{"description":"Which face of the timbers lies on this line. Without it: the outside face in outer lines, the center in inner ones.","type":"string","enum":["center","outward","toward-1","toward-a"],"examples":["center"]}},"required":["at"],"examples":["9 ft","{at: 9 ft, reference: toward-1}"]},"from":{"description":"Where it starts: a wall or bent, a place, a level, or a timber by entry or kind (then at that timber's near face).","type":["string","integer"],"x-ref":["wall","bent","place","level","member","kind","pier-top"],"examples":["A","1","pier-top"]},"to":{"description":"Where it ends: a wall or bent, a place, a level, or a timber by entry or kind (then at that timber's near face).","type":["string","integer"],"x-ref":["wall","bent","place","level","member","kind"],"examples":["B","3","plate"]},"splice":{"description":"Divides a long timber in two, joined end to end.","type":"object","additionalProperties":false,"properties":{"at":{"description":"The grid line or place where the joint sits.","type":["string","integer"],"x-ref":["bent","wall","place"],"examples":["2"]},"kind":{"description":"The joint that holds the two lengths together.","type":"string","enum":["half-lap-scarf"],"examples":["half-lap-scarf"],"default":"half-lap-scarf","x-default-source":"common practice"}},"required":["at"],"examples":["{at: 2, kind: half-lap-scarf}"]},"memberOverhang":{"description":"How far it runs past its first and its last grid line.","type":["string","number","object"],"x-quantity":"length","additionalProperties":false,"properties":{"from":{"description":"Past its first grid line.","type":["string","number"],"x-quantity":"length","examples":["12 in"]},"to":{"description":"Past its last grid line.","type":["string","number"],"x-quantity":"length","examples":["12 in"]}},"examples":["12 in","{from: 12 in, to: 0}"]},"spacing":{"description":"The most allowed from center to center.","type":["string","number"],"x-quantity":"length","examples":["24 in","30 in"]},"count":{"description":"How many, instead of a spacing.","type":"integer","minimum":1,"maximum":500,"examples":[7]},"layout":{"description":"even: the same spacing throughout. fixed: exactly the spacing, the remainder in the last bay.","type":"string","enum":["even","fixed"],"examples":["even"],"default":"even","x-default-source":"common practice"},"face":{"description":"Across the thickness: flush with the reference faces of its timbers, or in the middle of them.","type":"string","enum":["reference","center"],"examples":["reference"],"default":"reference","x-default-source":"common practice"},"between":{"description":"The two timbers it stands between, by entry, kind or single stick.","type":"array","minItems":2,"maxItems":2,"items":{"description":"One of the two timbers.","type":"string","x-ref":["member","stick","kind"],"examples":["post"]},"x-ref":["member","stick","kind"],"examples":["[post, plate]"]},"leg":{"description":"Along each of the two timbers, from the inner corner of their housed faces to the far end of the brace's bearing.","type":["string","number"],"x-quantity":"length","examples":["36 in"]},"legs":{"description":"Unequal legs, each by the name of the timber it lies along.","type":"object","additionalProperties":{"description":"The leg along this timber.","type":["string","number"],"x-quantity":"length","examples":["54 in"]},"minProperties":2,"maxProperties":2,"x-ref":["member","kind"],"examples":["{post: 54 in, plate: 36 in}"]},"curve":{"description":"Hollows the long edge, the one away from the corner. What is left there is the depth less the rise.","type":"object","additionalProperties":false,"properties":{"radius":{"description":"The radius of the hollow edge.","type":["string","number"],"x-quantity":"length","examples":["100 in"]},"rise":{"description":"How deep the hollow is in its middle.","type":["string","number"],"x-quantity":"length","examples":["2 in"]}},"examples":["{radius: 100 in}"],"minProperties":1,"maxProperties":1},"above":{"description":"It sits above its upper timber instead of below.","type":"boolean","examples":[true],"default":false,"x-default-source":"common practice"},"turned":{"description":"Swaps width and depth: the timber is turned a quarter about its own axis.","type":"boolean","examples":[true],"default":false,"x-default-source":"common practice"},"ends":{"description":"Both ends placed by hand, for what the grid cannot say; `kind` then only says what the timber does.","type":"array","minItems":2,"maxItems":2,"items":{"$ref":"#/$defs/endPlace"},"examples":["[{at: A1, level: tie-top}, {at: A2, level: tie-top, offset: [0, 4 in, 0]}]"]},"hungOn":{"description":"The post that carries it like a gate leaf: the name of a single stick.","type":"string","x-ref":["stick"],"examples":["post@A1"]},"endPlace":{"description":"One end, placed by hand.","type":"object","additionalProperties":false,"properties":{"at":{"$ref":"#/$defs/place"},"level":{"$ref":"#/$defs/height"},"offset":{"description":"From there, along the walls, across the bents and upwards.","type":"array","minItems":3,"maxItems":3,"items":{"description":"An offset, negative the other way.","type":["string","number"],"x-quantity":"length","examples":["4 in","0"]},"examples":["[0, 4 in, 0]"]}},"examples":["{at: A1, level: tie-top}"]},"member-post":{"description":"An upright timber from the ground or a floor to what it carries.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"An upright timber from the ground or a floor to what it carries.","const":"post","examples":["post"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"at":{"$ref":"#/$defs/places"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-plate":{"description":"A lying timber on top of the posts that carries the rafters.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber on top of the posts that carries the rafters.","const":"plate","examples":["plate"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-sill":{"description":"A lying timber at the foot of the posts.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber at the foot of the posts.","const":"sill","examples":["sill"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-girt":{"description":"A lying timber between posts, below the plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber between posts, below the plate.","const":"girt","examples":["girt"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-tie":{"description":"A lying timber across a bent that holds the walls together.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber across a bent that holds the walls together.","const":"tie","examples":["tie"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-beam":{"description":"A lying timber that carries others.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber that carries others.","const":"beam","examples":["beam"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-joist":{"description":"One of a row of timbers that carry a floor.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"One of a row of timbers that carry a floor.","const":"joist","examples":["joist"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-purlin":{"description":"One of a row of timbers along the roof that carry the deck or the covering.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"One of a row of timbers along the roof that carry the deck or the covering.","const":"purlin","examples":["purlin"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-king-post":{"description":"The upright in the middle of a bent, from the tie to the ridge.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The upright in the middle of a bent, from the tie to the ridge.","const":"king-post","examples":["king-post"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"bents":{"$ref":"#/$defs/bents"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-strut":{"description":"A timber that props one timber from another: upright at a place of the grid, or slanting between two timbers.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A timber that props one timber from another: upright at a place of the grid, or slanting between two timbers.","const":"strut","examples":["strut"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"at":{"$ref":"#/$defs/places"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"between":{"$ref":"#/$defs/between"},"leg":{"$ref":"#/$defs/leg"},"legs":{"$ref":"#/$defs/legs"},"curve":{"$ref":"#/$defs/curve"},"above":{"$ref":"#/$defs/above"},"face":{"$ref":"#/$defs/face"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-brace":{"description":"A slanting timber in the corner of two others. One entry makes a brace at every corner where it fits.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A slanting timber in the corner of two others. One entry makes a brace at every corner where it fits.","const":"brace","examples":["brace"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"between":{"$ref":"#/$defs/between"},"leg":{"$ref":"#/$defs/leg"},"legs":{"$ref":"#/$defs/legs"},"curve":{"$ref":"#/$defs/curve"},"above":{"$ref":"#/$defs/above"},"face":{"$ref":"#/$defs/face"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section","between"]},"member-ridge":{"description":"The lying timber at the top, midway between the plates, that the rafters head into.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The lying timber at the top, midway between the plates, that the rafters head into.","const":"ridge","examples":["ridge"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"overhang":{"$ref":"#/$defs/memberOverhang"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-rafter":{"description":"A rafter that is a timber of its own, such as a principal rafter. Common rafters stand under `roof`.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A rafter that is a timber of its own, such as a principal rafter. Common rafters stand under `roof`.","const":"rafter","examples":["rafter"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"bents":{"$ref":"#/$defs/bents"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"overhang":{"$ref":"#/$defs/memberOverhang"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member":{"description":"A kind of timber. One entry may stand for many sticks.","type":"object","required":["kind"],"discriminator":{"propertyName":"kind"},"oneOf":[{"$ref":"#/$defs/member-post"},{"$ref":"#/$defs/member-plate"},{"$ref":"#/$defs/member-sill"},{"$ref":"#/$defs/member-girt"},{"$ref":"#/$defs/member-tie"},{"$ref":"#/$defs/member-beam"},{"$ref":"#/$defs/member-joist"},{"$ref":"#/$defs/member-purlin"},{"$ref":"#/$defs/member-king-post"},{"$ref":"#/$defs/member-strut"},{"$ref":"#/$defs/member-brace"},{"$ref":"#/$defs/member-ridge"},{"$ref":"#/$defs/member-rafter"}]},"tenon":{"description":"The tenon. It lies along the grain of the timber it enters.","type":"object","additionalProperties":false,"properties":{"thickness":{"description":"Between its cheeks.","type":["string","number"],"x-quantity":"length","examples":["2 in","1 1/2 in"]},"length":{"description":"From the shoulder to its end.","type":["string","number"],"x-quantity":"length","examples":["6 1/2 in"]},"width":{"description":"Across the grain of the mortised timber. Without it: full width, less 1 in at a timber's free end.","type":["string","number"],"x-quantity":"length","examples":["7 in"]},"set-in":{"description":"From the reference face of the mortised timber to the near cheek. Without it: 2 in, braces 1 1/2 in.","type":["string","number"],"x-quantity":"length","examples":["2 in"]},"through":{"description":"It goes right through and ends flush, or past it by `tail`.","type":"boolean","examples":[true],"default":false,"x-default-source":"common practice"}},"examples":["{thickness: 2 in, length: 6 1/2 in}"]},"housing":{"description":"How deep the whole end is let into the other timber.","type":["string","number"],"x-quantity":"length","examples":["1/2 in","3/4 in"]},"wedge":{"description":"The wedge that locks the joint.","type":"object","additionalProperties":false,"properties":{"species":{"$ref":"#/$defs/species"},"slope":{"description":"Its slope. Without it: 1 in 10.","type":["string","number"],"x-quantity":"pitch","examples":["1:10"]}},"examples":["{species: white-oak}"]},"tail":{"description":"How far a through tenon stands out past the far face.","type":["string","number"],"x-quantity":"length","examples":["4 in"]},"lap":{"description":"The length of the lap along the grain.","type":["string","number"],"x-quantity":"length","examples":["16 in"]},"onePeg":{"description":"The pegs that hold the tenon.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many pegs each joint has; 0 for a joint without pegs.","type":"integer","minimum":0,"maximum":24,"examples":[2],"default":1,"x-default-source":"common practice"},"diameter":{"description":"How thick the pegs are.","type":["string","number"],"x-quantity":"length","examples":["3/4 in","1 in"]},"draw":{"description":"How far the hole in the tenon is set toward the shoulder, so that the peg pulls the joint tight.","type":["string","number"],"x-quantity":"length","examples":["1/8 in","3/32 in"]}},"examples":["{count: 2, diameter: 3/4 in}"]},"twoPegs":{"description":"The pegs that hold the tenon.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many pegs each joint has; 0 for a joint without pegs.","type":"integer","minimum":0,"maximum":24,"examples":[2],"default":2,"x-default-source":"common practice"},"diameter":{"description":"How thick the pegs are.","type":["string","number"],"x-quantity":"length","examples":["3/4 in","1 in"]},"draw":{"description":"How far the hole in the tenon is set toward the shoulder, so that the peg pulls the joint tight.","type":["string","number"],"x-quantity":"length","examples":["1/8 in","3/32 in"]}},"examples":["{count: 2, diameter: 3/4 in}"]},"fourPegs":{"description":"The pegs that hold the tenon.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many pegs each joint has; 0 for a joint without pegs.","type":"integer","minimum":0,"maximum":24,"examples":[2],"default":4,"x-default-source":"common practice"},"diameter":{"description":"How thick the pegs are.","type":["string","number"],"x-quantity":"length","examples":["3/4 in","1 in"]},"draw":{"description":"How far the hole in the tenon is set toward the shoulder, so that the peg pulls the joint tight.","type":["string","number"],"x-quantity":"length","examples":["1/8 in","3/32 in"]}},"examples":["{count: 2, diameter: 3/4 in}"]},"joint-mortise-and-tenon":{"description":"A tenon in a mortise, held by pegs.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A tenon in a mortise, held by pegs.","const":"mortise-and-tenon","examples":["mortise-and-tenon"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"},"tenon":{"$ref":"#/$defs/tenon"},"pegs":{"$ref":"#/$defs/twoPegs"},"tail":{"$ref":"#/$defs/tail"},"wedge":{"$ref":"#/$defs/wedge"}},"required":["kind","of","into"]},"joint-wedged-half-dovetail":{"description":"A through tenon, level on top and cut up below, that drops into its mortise and is locked by a wedge above.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A through tenon, level on top and cut up below, that drops into its mortise and is locked by a wedge above.","const":"wedged-half-dovetail","examples":["wedged-half-dovetail"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"},"tenon":{"$ref":"#/$defs/tenon"},"drop":{"description":"How far the lower edge is cut up at the shoulder, and how far the timber drops as it goes in.","type":["string","number"],"x-quantity":"length","examples":["1 1/4 in"]},"wedge":{"$ref":"#/$defs/wedge"},"pegs":{"$ref":"#/$defs/twoPegs"},"tail":{"$ref":"#/$defs/tail"}},"required":["kind","of","into"]},"joint-brace-tenon":{"description":"The tenon at each end of a brace.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The tenon at each end of a brace.","const":"brace-tenon","examples":["brace-tenon"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"},"tenon":{"$ref":"#/$defs/tenon"},"pegs":{"$ref":"#/$defs/onePeg"}},"required":["kind","of","into"]},"joint-birds-mouth":{"description":"A notch in a rafter that sits on the plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A notch in a rafter that sits on the plate.","const":"birds-mouth","examples":["birds-mouth"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"seat":{"description":"The level cut of the notch.","type":["string","number"],"x-quantity":"length","examples":["3 1/2 in"]}},"required":["kind","of","into"]},"joint-housed":{"description":"The whole end let into the other timber.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The whole end let into the other timber.","const":"housed","examples":["housed"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"}},"required":["kind","of","into"]},"joint-housed-dovetail":{"description":"A dovetail at the end of a joist that drops into a housing.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A dovetail at the end of a joist that drops into a housing.","const":"housed-dovetail","examples":["housed-dovetail"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"},"dovetail":{"description":"The dovetail.","type":"object","additionalProperties":false,"properties":{"length":{"description":"How far it reaches into the beam.","type":["string","number"],"x-quantity":"length","examples":["3 in"]},"depth":{"description":"How deep the dovetail is cut.","type":["string","number"],"x-quantity":"length","examples":["3 in"]},"flare":{"description":"How much it widens on each side.","type":["string","number"],"x-quantity":"length","examples":["1/2 in"]}},"examples":["{length: 3 in, depth: 3 in, flare: 1/2 in}"]}},"required":["kind","of","into"]},"joint-pocket":{"description":"A joist's end that drops into a pocket open at the top.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A joist's end that drops into a pocket open at the top.","const":"pocket","examples":["pocket"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"}},"required":["kind","of","into"]},"joint-corner-half-lap":{"description":"Two timbers that cross at a corner, each cut away by half.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Two timbers that cross at a corner, each cut away by half.","const":"corner-half-lap","examples":["corner-half-lap"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"lap":{"$ref":"#/$defs/lap"},"pegs":{"$ref":"#/$defs/onePeg"}},"required":["kind","of","into"]},"joint-half-lap-scarf":{"description":"Two lengths of a timber lapped end to end.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Two lengths of a timber lapped end to end.","const":"half-lap-scarf","examples":["half-lap-scarf"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"lap":{"$ref":"#/$defs/lap"},"pegs":{"$ref":"#/$defs/fourPegs"}},"required":["kind","of","into"]},"joint":{"description":"A joint, at every place where its timbers meet.","type":"object","required":["kind"],"discriminator":{"propertyName":"kind"},"oneOf":[{"$ref":"#/$defs/joint-mortise-and-tenon"},{"$ref":"#/$defs/joint-wedged-half-dovetail"},{"$ref":"#/$defs/joint-brace-tenon"},{"$ref":"#/$defs/joint-birds-mouth"},{"$ref":"#/$defs/joint-housed"},{"$ref":"#/$defs/joint-housed-dovetail"},{"$ref":"#/$defs/joint-pocket"},{"$ref":"#/$defs/joint-corner-half-lap"},{"$ref":"#/$defs/joint-half-lap-scarf"}]},"rafters":{"description":"The common rafters of the roof.","type":"object","additionalProperties":false,"properties":{"section":{"$ref":"#/$defs/section"},"timber":{"$ref":"#/$defs/timberName"},"spacing":{"description":"The most allowed from center to center; divided evenly between the rake rafters.","type":["string","number"],"x-quantity":"length","examples":["30 in","24 in"]},"count":{"description":"How many on each slope, instead of a spacing.","type":"integer","minimum":2,"maximum":500,"examples":[8]},"layout":{"description":"even: the same spacing throughout. fixed: exactly the spacing, the remainder in the last bay.","type":"string","enum":["even","fixed"],"examples":["even"],"default":"even","x-default-source":"common practice"},"seat":{"description":"How the rafters sit on the plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A bird's mouth: a level seat and a plumb cut on the plate's outside face.","type":"string","enum":["birds-mouth"],"examples":["birds-mouth"],"default":"birds-mouth","x-default-source":"common practice"},"length":{"description":"The level seat. Without it: the largest quarter inch that stays within a quarter of the rafter's depth.","type":["string","number"],"x-quantity":"length","examples":["3 1/2 in"]}},"required":["kind"],"examples":["{kind: birds-mouth}"]},"head":{"description":"How the rafters meet the ridge or the high plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"housed: let into the ridge, open on top. birds-mouth: on the high plate of a shed roof.","type":"string","enum":["housed","birds-mouth"],"examples":["housed"]},"into":{"description":"The timber that receives them.","type":"string","x-ref":["member"],"examples":["ridge"]},"housing":{"description":"How deep they are let in.","type":["string","number"],"x-quantity":"length","examples":["1/2 in"],"default":"1/2 in","x-default-source":"common practice"},"fasten":{"$ref":"#/$defs/fasteners","description":"What holds each rafter in the ridge: screws from its top edge into the ridge, slanting at 45° across the ridge's grain, or toe-nails."}},"required":["kind"],"examples":["{kind: housed, into: ridge}"]},"overhang":{"description":"How far the roof stands out.","type":"object","additionalProperties":false,"properties":{"eave":{"description":"Level, from the plate's outside face to the rafter's outer tip.","type":["string","number"],"x-quantity":"length","examples":["18 in"]},"rake":{"description":"From the end bent's outer face to the deck's edge.","type":["string","number"],"x-quantity":"length","examples":["12 in"]},"high":{"description":"At the high side of a shed roof.","type":["string","number"],"x-quantity":"length","examples":["12 in"]}},"examples":["{eave: 18 in, rake: 12 in}"]},"fasten":{"$ref":"#/$defs/fasteners","description":"What holds each rafter down on the plate.","examples":["{kind: screws, count: 2, diameter: 5/16 in, length: 10 in}"]}},"required":["section"],"examples":["{section: 3x7, spacing: 30 in}"]},"deck":{"description":"What lies on the rafters.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"boards across the rafters, structural panels, or purlins with gaps between.","type":"string","enum":["boards","panels","purlins"],"examples":["boards"]},"thickness":{"description":"How thick it is.","type":["string","number"],"x-quantity":"length","examples":["1 in"]},"spacing":{"description":"Of purlins, from center to center.","type":["string","number"],"x-quantity":"length","examples":["24 in"]},"laid":{"description":"How boards lie: straight across the rafters, or diagonally at 45°. Diagonal boards, like structural panels, brace the plane of the roof.","type":"string","enum":["across","diagonal"],"default":"across","x-default-source":"common practice","examples":["diagonal"]}},"required":["kind"],"examples":["{kind: boards, thickness: 1 in}"]},"covering":{"description":"What keeps the rain out.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Which covering it is.","type":"string","enum":["standing-seam","ribbed-steel","corrugated-steel","asphalt-shingles","wood-shingles","wood-shakes","slate","clay-tile","roll-roofing"],"examples":["standing-seam"]},"coverage":{"description":"The width that one sheet covers.","type":["string","number"],"x-quantity":"length","examples":["16 in","36 in"]},"weight":{"description":"Its weight on the slope, where yours differs from the usual one.","type":["string","number"],"x-quantity":"pressure","examples":["1.5 psf"]}},"required":["kind"],"examples":["{kind: standing-seam, coverage: 16 in}"]},"ceiling":{"description":"What lines the rafters below: it hangs on them, and decides how far they may bend. Without it, a roof over a heated or cooled room counts as lined with something other than plaster, any other as bare.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Plaster, which cracks first; plasterboard (gypsum board); boards; or none, where rafters and deck stay bare.","type":"string","enum":["plaster","plasterboard","boards","none"],"examples":["boards"]},"weight":{"description":"Its weight on the slope, with what lies on it, where yours differs from the usual one.","type":["string","number"],"x-quantity":"pressure","examples":["4 psf"]}},"required":["kind"],"examples":["{kind: boards}"]},"pitch":{"description":"Rise over run, or an angle.","type":["string","number"],"x-quantity":"pitch","examples":["7:12","30 deg"]},"roof-gable":{"description":"Two slopes that meet at a ridge.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Two slopes that meet at a ridge.","const":"gable","examples":["gable"]},"pitch":{"$ref":"#/$defs/pitch"},"rafters":{"$ref":"#/$defs/rafters"},"deck":{"$ref":"#/$defs/deck"},"covering":{"$ref":"#/$defs/covering"},"ceiling":{"$ref":"#/$defs/ceiling"}},"required":["kind","pitch"]},"roof-shed":{"description":"One slope, from a high wall to a low one.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"One slope, from a high wall to a low one.","const":"shed","examples":["shed"]},"pitch":{"$ref":"#/$defs/pitch"},"high":{"description":"The wall whose plate is higher.","type":"string","pattern":"^[A-Z]$","x-ref":["wall"],"examples":["A"]},"rafters":{"$ref":"#/$defs/rafters"},"deck":{"$ref":"#/$defs/deck"},"covering":{"$ref":"#/$defs/covering"},"ceiling":{"$ref":"#/$defs/ceiling"}},"required":["kind","high"]},"under":{"description":"The timber it carries: an entry, a kind or a single stick, or a list of them.","type":["string","array"],"items":{"description":"One of the timbers.","type":"string","x-ref":["member","stick","kind"],"examples":["post"]},"minItems":1,"x-ref":["member","stick","kind"],"examples":["post"]},"pierDepth":{"description":"From the lowest ground that touches it to its own bottom; a footing lies below that.","type":["string","number"],"x-quantity":"length","examples":["50 in"]},"lateral":{"description":"Soil resistance sideways: the tabled value, or the doubled one where half an inch of movement at the ground does no harm (IBC 1806.3.4).","type":"string","enum":["single","doubled"],"examples":["single"],"default":"single","x-default-source":"common practice"},"anchor":{"description":"What ties the post to the pier.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A strap cast into the concrete, a post base bolted to it, or a dowel.","type":"string","enum":["embedded-strap","post-base","dowel"],"examples":["embedded-strap"]},"stand-off":{"description":"The gap between concrete and end grain.","type":["string","number"],"x-quantity":"length","examples":["1 in"]}},"required":["kind"],"examples":["{kind: embedded-strap, stand-off: 1 in}"]},"rebar":{"description":"Upright bars in the pier.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many bars stand in the pier.","type":"integer","minimum":1,"maximum":24,"examples":[3]},"size":{"description":"Bar number, in eighths of an inch.","type":"integer","minimum":3,"examples":[4],"maximum":11}},"required":["count","size"],"examples":["{count: 3, size: 4}"]},"pier-tube":{"description":"A round concrete pier cast in a tube.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A round concrete pier cast in a tube.","const":"tube","examples":["tube"]},"diameter":{"description":"Inside diameter of the tube.","type":["string","number"],"x-quantity":"length","examples":["16 in"]},"under":{"$ref":"#/$defs/under"},"at":{"$ref":"#/$defs/places"},"depth":{"$ref":"#/$defs/pierDepth"},"top":{"$ref":"#/$defs/height","description":"The height of its top: a level or a length above the datum.","examples":["pier-top"]},"lateral":{"$ref":"#/$defs/lateral"},"anchor":{"$ref":"#/$defs/anchor"},"rebar":{"$ref":"#/$defs/rebar"},"footing":{"description":"A wider footing below.","type":"object","additionalProperties":false,"properties":{"diameter":{"description":"How wide it is.","type":["string","number"],"x-quantity":"length","examples":["24 in"]},"thickness":{"description":"How thick it is.","type":["string","number"],"x-quantity":"length","examples":["12 in"]}},"required":["diameter","thickness"],"examples":["{diameter: 24 in, thickness: 12 in}"]}},"required":["kind","diameter"]},"pier-pad":{"description":"A square concrete pad.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A square concrete pad.","const":"pad","examples":["pad"]},"width":{"description":"The side of the square.","type":["string","number"],"x-quantity":"length","examples":["24 in"]},"under":{"$ref":"#/$defs/under"},"at":{"$ref":"#/$defs/places"},"depth":{"$ref":"#/$defs/pierDepth"},"top":{"$ref":"#/$defs/height","description":"The height of its top: a level or a length above the datum.","examples":["pier-top"]},"lateral":{"$ref":"#/$defs/lateral"},"anchor":{"$ref":"#/$defs/anchor"},"rebar":{"$ref":"#/$defs/rebar"}},"required":["kind","width"]},"pier":{"description":"A pier under a post or a beam.","type":"object","required":["kind"],"discriminator":{"propertyName":"kind"},"oneOf":[{"$ref":"#/$defs/pier-tube"},{"$ref":"#/$defs/pier-pad"}]}}};
+const schema19 = {"$schema":"https://json-schema.org/draft/2020-12/schema","$id":"frame.schema.json","title":"Timber frame","$comment":"x-quantity: what a value measures. x-ref: what its words name. x-default-source: why the default is what it is.","description":"A small timber frame. Bents are numbered, walls lettered; x runs along the walls, y across the bents, z up.","type":"object","additionalProperties":false,"properties":{"frame":{"description":"What the frame is called, on every drawing.","type":"string","examples":["Cider-press pavilion"]},"format":{"description":"The version of this format.","type":"integer","const":1,"default":1,"x-default-source":"the only one so far","examples":[1]},"units":{"description":"What a bare number means. Any length may name its own unit.","type":"string","enum":["inch","mm"],"examples":["inch"],"default":"inch","x-default-source":"common practice"},"basis":{"description":"The rules it is judged by.","type":"object","additionalProperties":false,"properties":{"loads":{"description":"The load standard. The ground snow of 7-22 is at strength level and must not be mixed with 7-16.","type":"string","enum":["asce-7-16","asce-7-22"],"examples":["asce-7-16"]},"risk-category":{"description":"How much depends on it: i for farm and small storage buildings, ii for most others.","type":"string","enum":["i","ii","iii","iv"],"examples":["i"]}},"examples":["{loads: asce-7-16, risk-category: i}"]},"site":{"description":"What only the place can give.","type":"object","additionalProperties":false,"properties":{"snow":{"description":"The snow that the roof carries.","type":"object","additionalProperties":false,"properties":{"ground":{"description":"Ground snow load from the map of the load standard or the building office.","type":["string","number"],"x-quantity":"pressure","examples":["45 psf","2.2 kPa"]},"exposure":{"description":"How freely the wind blows over the roof.","type":"string","enum":["fully-exposed","partially-exposed","sheltered"],"examples":["fully-exposed"]},"thermal":{"description":"How warm the roof is below the snow: open to the air, closed but unheated, heated, over a cold ventilated loft, a freezer or a heated greenhouse.","type":"string","enum":["open","unheated","heated","cold-ventilated","freezer","greenhouse"],"examples":["open"]},"slides":{"description":"The covering sheds snow and nothing at the eaves holds it.","type":"boolean","examples":[true],"default":false,"x-default-source":"common practice"},"winter-wind":{"description":"Winter wind parameter W2 of the site, from the map of ASCE 7-22: the share of the winter in which the wind blows over 10 mph. Needed with asce-7-22 where snow drifts over the ridge: purlins, propped rafters, or over 20 ft from eave to ridge.","type":"number","exclusiveMinimum":0,"maximum":1,"examples":[0.45]}},"examples":["{ground: 45 psf, exposure: partially-exposed, thermal: open}"]},"wind":{"description":"The wind that the frame stands against.","type":"object","additionalProperties":false,"properties":{"speed":{"description":"Basic wind speed from the map for the risk category, three-second gust.","type":["string","number"],"x-quantity":"speed","examples":["107 mph"]},"exposure":{"description":"B: among trees and houses. C: open country. D: by open water.","type":"string","enum":["B","C","D"],"examples":["B"]},"flow":{"description":"Under an open roof: clear, or obstructed when goods are stacked over half of the opening.","type":"string","enum":["clear","obstructed"],"examples":["clear"]},"topography":{"description":"K_zt: how much a hill, ridge or bluff under the site speeds the wind up (ASCE 7 section 26.8); 1 on level or gently rolling ground.","type":"number","minimum":1,"maximum":4,"examples":[1.3],"default":1,"x-default-source":"level ground, common practice"}},"examples":["{speed: 107 mph, exposure: C, flow: clear}"]},"elevation":{"description":"How high the place lies above the sea: thin air pushes less (K_e, ASCE 7 section 26.9). Without it sea level is taken, which is never too little.","type":["string","number"],"x-quantity":"length","examples":["5200 ft"]},"frost-depth":{"description":"How deep the ground freezes.","type":["string","number"],"x-quantity":"length","examples":["32 in"]},"soil":{"description":"What the piers stand on.","type":"string","enum":["sand","gravel","clay","sedimentary-rock","bedrock"],"examples":["sand"]},"ground":{"description":"The height of the ground above the datum, by bent (2), by wall (B) or at a place (A3). A place's own key wins.","type":"object","additionalProperties":false,"patternProperties":{"^(?:[1-9][0-9]*|[A-Z](?:[1-9][0-9]*)?)$":{"description":"The height of the ground here.","type":["string","number"],"x-quantity":"length","examples":["-4 in"]}},"x-ref":["wall","bent","place"],"examples":["{1: 0, 2: -4 in, 3: -11 in}"]}}},"timber":{"description":"The classes of timber, each under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"description":"A class of timber.","type":"object","additionalProperties":false,"properties":{"species":{"$ref":"#/$defs/species"},"grade":{"description":"The grade. Own-sawn timber without a stamp counts as No. 2.","type":"string","x-ref":["grade"],"examples":["no-1","no-2","select-structural"]},"seasoning":{"description":"green: cut and joined wet. dry: 19 percent moisture or less.","type":"string","enum":["green","dry"],"examples":["green"],"default":"green","x-default-source":"common practice"},"surface":{"description":"rough: as sawn. planed: dressed to size.","type":"string","enum":["rough","planed"],"examples":["rough"],"default":"rough","x-default-source":"common practice"},"values":{"description":"Reference design values of your own, instead of the tabled ones.","type":"object","additionalProperties":false,"properties":{"Fb":{"description":"Bending stress (Fb).","type":["string","number"],"x-quantity":"stress","examples":["875 psi"]},"Ft":{"description":"Tension along the grain.","type":["string","number"],"x-quantity":"stress","examples":["450 psi"]},"Fv":{"description":"Shear along the grain.","type":["string","number"],"x-quantity":"stress","examples":["135 psi"]},"Fc-perp":{"description":"Compression across the grain.","type":["string","number"],"x-quantity":"stress","examples":["335 psi"]},"Fc":{"description":"Compression along the grain.","type":["string","number"],"x-quantity":"stress","examples":["900 psi"]},"E":{"description":"Modulus of elasticity.","type":["string","number"],"x-quantity":"stress","examples":["1100000 psi"]},"E-min":{"description":"Modulus of elasticity for stability.","type":["string","number"],"x-quantity":"stress","examples":["400000 psi"]},"G":{"description":"Specific gravity, ovendry.","type":"number","exclusiveMinimum":0,"maximum":1.5,"examples":[0.36]}},"examples":["{Fb: 875 psi}"],"minProperties":1},"because":{"description":"Where your own values come from.","type":"string","examples":["graded by a licensed grader, May 2027"]},"weight":{"description":"Weight of your own, instead of the usual one.","type":["string","number"],"x-quantity":"density","examples":["35 pcf"]}},"required":["species"],"examples":["{species: eastern-white-pine, grade: no-1, seasoning: green, surface: rough}"],"dependentRequired":{"values":["because"]}},"examples":["{frame: {species: eastern-white-pine, grade: no-1}}"],"minProperties":1},"mill":{"description":"What the saw and the logs can give.","type":"object","additionalProperties":false,"properties":{"longest-cut":{"description":"The longest timber the mill can saw.","type":["string","number"],"x-quantity":"length","examples":["21 ft"]},"kerf":{"description":"What the blade takes.","type":["string","number"],"x-quantity":"length","examples":["3/32 in"]},"logs":{"description":"The logs at hand.","type":"array","items":{"description":"Logs of one kind.","type":"object","additionalProperties":false,"properties":{"species":{"$ref":"#/$defs/species"},"small-end":{"description":"Diameter at the small end, inside the bark.","type":["string","number"],"x-quantity":"length","examples":["19 in"]},"length":{"description":"How long the logs are.","type":["string","number"],"x-quantity":"length","examples":["22 ft"]},"count":{"description":"How many logs of this kind.","type":"integer","minimum":1,"maximum":1000,"examples":[9]}},"required":["small-end","length","count"],"examples":["{species: eastern-white-pine, small-end: 19 in, length: 22 ft, count: 9}"]},"examples":["[{species: eastern-white-pine, small-end: 19 in, length: 22 ft, count: 9}]"]}}},"grid":{"description":"The lines everything is placed by.","type":"object","additionalProperties":false,"properties":{"walls":{"description":"The walls, lettered, each with its distance from the first.","type":"object","additionalProperties":false,"patternProperties":{"^[A-Z]$":{"$ref":"#/$defs/wallLine"}},"minProperties":1,"examples":["{A: 0, B: 13 ft}"]},"bents":{"description":"The bents, numbered, each with its distance from the first.","type":"object","additionalProperties":false,"patternProperties":{"^[1-9][0-9]*$":{"$ref":"#/$defs/bentLine"}},"minProperties":1,"examples":["{1: 0, 2: 9 ft, 3: 18 ft}"]},"levels":{"description":"Heights above the datum, each under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"description":"This height above the datum.","type":["string","number"],"x-quantity":"length","examples":["7 ft 10 in"]},"examples":["{pier-top: 8 in, tie-top: 7 ft 10 in, eave: 9 ft 4 in}"]}},"required":["walls","bents"],"examples":["{walls: {A: 0, B: 13 ft}, bents: {1: 0, 2: 9 ft}}"]},"members":{"description":"The timbers, each entry under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"$ref":"#/$defs/member"},"examples":["{post: {kind: post, section: 8x8, at: [A1, A2, B1, B2]}}"],"minProperties":1},"joints":{"description":"The joints, each entry under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"$ref":"#/$defs/joint"},"examples":["{post-head: {kind: mortise-and-tenon, of: post, into: plate}}"]},"roof":{"description":"The roof and what lies on it.","type":"object","required":["kind"],"discriminator":{"propertyName":"kind"},"oneOf":[{"$ref":"#/$defs/roof-gable"},{"$ref":"#/$defs/roof-shed"}]},"piers":{"description":"The piers, each entry under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"$ref":"#/$defs/pier"},"examples":["{all: {under: post, kind: tube, diameter: 16 in, depth: 50 in}}"]},"siding":{"description":"The walls that are closed, by the outer wall (A) or end bent (1) they stand on. A side that is not named is open. From the openings of each side follow the enclosure class of the load standard and the wind on walls and roof; the whole face of a named side catches wind, its openings too.","type":"object","additionalProperties":false,"patternProperties":{"^(?:[1-9][0-9]*|[A-Z])$":{"description":"One closed side. Without openings it is closed all over.","type":"object","additionalProperties":false,"properties":{"openings":{"description":"What stays open to the wind in a storm; doors and windows that will be shut do not count.","type":["string","number"],"x-quantity":"area","examples":["40 ft²","3.7 m²"]},"open":{"description":"The same as a share of the whole side, from 0 to 1, where no area is given.","type":"number","minimum":0,"maximum":1,"examples":[0.2]},"weight":{"description":"Weight of the siding, of its own face.","type":["string","number"],"x-quantity":"pressure","examples":["3 psf"],"default":"3 psf","x-default-source":"boards 1 in thick, ASCE 7 Table C3.1-1, from memory"}},"examples":["{openings: 40 ft²}"]}},"x-ref":["wall","bent"],"examples":["{A: {}, B: {openings: 40 ft²}, 1: {}}"]},"floors":{"description":"Floors, each under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"description":"A floor and what it carries.","type":"object","additionalProperties":false,"properties":{"on":{"description":"The row of joists or beams that carries it. Its boards run from edge to edge, over level timbers beside them too.","type":"string","x-ref":["member"],"examples":["joist"]},"live":{"description":"What people and goods weigh on it. ASCE 7 Table 4.3-1, from memory: sleeping rooms 30 psf, other rooms 40, an attic with little storage 20, light storage 125. It is taken without the reduction that large areas may have.","type":["string","number"],"x-quantity":"pressure","examples":["30 psf","40 psf"]},"deck":{"description":"What is walked on. Without it boards of 1 in are taken for the weight; that it holds the joists' upper edges and shares load among them counts only where it is named.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"boards, or structural panels.","type":"string","enum":["boards","panels"],"examples":["boards"]},"thickness":{"description":"How thick it is.","type":["string","number"],"x-quantity":"length","examples":["1 1/2 in"]}},"required":["kind"],"examples":["{kind: boards, thickness: 1 1/2 in}"]},"dead":{"description":"What everything that lies on the joists weighs, in place of the deck's own weight: with a ceiling or a second layer.","type":["string","number"],"x-quantity":"pressure","examples":["8 psf"]}},"required":["on","live"],"examples":["{on: joist, live: 30 psf}"]},"examples":["{loft: {on: joist, live: 30 psf}}"]},"crew":{"description":"Who and what lifts the timbers.","type":"object","additionalProperties":false,"properties":{"people":{"description":"How many people.","type":"integer","minimum":1,"maximum":200,"examples":[2]},"each":{"description":"What one person lifts.","type":["string","number"],"x-quantity":"force","examples":["80 lb"]},"machine":{"description":"A machine that helps.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"What kind of machine it is.","type":"string","enum":["forks","crane","hoist","gin-pole"],"examples":["forks"]},"limit":{"description":"The most it lifts.","type":["string","number"],"x-quantity":"force","examples":["1500 lb"]}},"required":["kind"],"examples":["{kind: forks, limit: 1500 lb}"]}},"examples":["{people: 2, each: 80 lb}"]},"prices":{"description":"What one of each costs, in your own money.","type":"object","additionalProperties":{"description":"The price of one.","type":"number","minimum":0,"examples":[7.1]},"examples":["{concrete-bag: 7.10, peg: 1.80}"]},"accept":{"description":"Findings that you accept, each with its reason. They stay listed in every report.","type":"array","items":{"description":"An accepted finding.","type":"object","additionalProperties":false,"properties":{"check":{"description":"The name of the check.","type":"string","x-ref":["check"],"examples":["post-slender"]},"at":{"description":"The stick, joint or pier it holds for. Without it: everywhere.","type":"string","x-ref":["stick"],"examples":["post@A2"]},"because":{"description":"Why it is acceptable.","type":"string","examples":["reviewed by the engineer, May 2027"]}},"required":["check","because"]},"examples":["[{check: post-slender, at: post@A2, because: \"reviewed by the engineer, May 2027\"}]"]}},"required":["grid","timber","members"],"$defs":{"fasteners":{"description":"Screws or nails.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Screws or nails.","type":"string","enum":["screws","nails"],"examples":["screws"]},"count":{"description":"For each rafter, at each place.","type":"integer","minimum":1,"maximum":24,"examples":[2]},"diameter":{"description":"How thick they are.","type":["string","number"],"x-quantity":"length","examples":["5/16 in"]},"length":{"description":"How long they are.","type":["string","number"],"x-quantity":"length","examples":["10 in"]}},"required":["kind","count"],"examples":["{kind: screws, count: 2, diameter: 5/16 in, length: 8 in}"]},"place":{"description":"A place of the grid: a wall and a bent (A1), or so far along a wall from bent 1 (B@4 ft 9 in).","type":"string","pattern":"^[A-Z](?:[1-9][0-9]*|@.+)$","x-quantity":"grid-place","x-ref":["place"],"examples":["A1","B@4 ft 9 in"]},"places":{"description":"Where it stands: one place of the grid or a list of them.","type":["string","array"],"pattern":"^[A-Z](?:[1-9][0-9]*|@.+)$","items":{"$ref":"#/$defs/place"},"minItems":1,"x-quantity":"grid-place","x-ref":["place"],"examples":["[A1, A2, B1, B2]"]},"walls":{"description":"The walls it runs along: one letter or a list.","type":["string","array"],"pattern":"^[A-Z]$","items":{"description":"A wall of the grid.","type":"string","pattern":"^[A-Z]$","x-ref":["wall"],"examples":["A"]},"minItems":1,"x-ref":["wall"],"examples":["[A, B]"]},"bents":{"description":"The bents it stands in: one number or a list.","type":["string","integer","array"],"pattern":"^[1-9][0-9]*$","minimum":1,"items":{"description":"A bent of the grid.","type":["string","integer"],"pattern":"^[1-9][0-9]*$","minimum":1,"x-ref":["bent"],"examples":[1]},"minItems":1,"x-ref":["bent"],"examples":["[1, 2, 3]"]},"timbers":{"description":"One timber or a list: the name of an entry (post), a kind, or a single stick (post@A1).","type":["string","array"],"items":{"description":"An entry, a kind or a single stick.","type":"string","x-ref":["member","stick","kind"],"examples":["post","post@A1"]},"minItems":1,"x-ref":["member","stick","kind"],"examples":["post","[knee, tie-knee]"]},"height":{"description":"A height: the name of a level, or a length above the datum.","type":["string","number"],"x-quantity":"height","examples":["eave","9 ft 4 in"],"x-ref":["level"]},"section":{"description":"Width by depth, actual sizes: 8x9 is 8 in wide and 9 in deep. Depth stands upright in a lying timber, lies across the bent in a post, and in their plane in braces and rafters. `2x8 nominal` is planed lumber.","type":["string","number"],"x-quantity":"section","examples":["8x9","5 1/2 x 7 1/4","2x8 nominal"]},"timberName":{"description":"The class of timber it is cut from, a name under `timber`. Without it, the first class that fits.","type":"string","x-ref":["class"],"examples":["frame"]},"species":{"description":"The wood: a species (white-oak) or a group of the lumber grades (eastern-hemlock-tamarack).","type":"string","x-ref":["species"],"examples":["eastern-white-pine","white-oak"]},"wallLine":{"description":"How far the wall stands from the first wall, across the bents.","type":["string","number","object"],"x-quantity":"length","additionalProperties":false,"properties":{"at":{"description":"How far it stands from the first line of the grid.","type":["string","number"],"x-quantity":"length","examples":["13 ft","9 ft"]},"reference":{"description":"Which face of the timbers lies on this line. Without it: the outside face in outer lines, the center in inner ones.","type":"string","enum":["center","outward","toward-1","toward-a"],"examples":["center"]}},"required":["at"],"examples":["13 ft","{at: 13 ft, reference: center}"]},"bentLine":{"description":"How far the bent stands from the first bent, along the walls.","type":["string","number","object"],"x-quantity":"length","additionalProperties":false,"properties":{"at":{"description":"How far it stands from the first line of the grid.","type":["string","number"],"x-quantity":"length","examples":["13 ft","9 ft"]},"reference":{"description":"Which face of the timbers lies on this line. Without it: the outside face in outer lines, the center in inner ones.","type":"string","enum":["center","outward","toward-1","toward-a"],"examples":["center"]}},"required":["at"],"examples":["9 ft","{at: 9 ft, reference: toward-1}"]},"from":{"description":"Where it starts: a wall or bent, a place, a level, or a timber by entry or kind (then at that timber's near face).","type":["string","integer"],"x-ref":["wall","bent","place","level","member","kind","pier-top"],"examples":["A","1","pier-top"]},"to":{"description":"Where it ends: a wall or bent, a place, a level, or a timber by entry or kind (then at that timber's near face).","type":["string","integer"],"x-ref":["wall","bent","place","level","member","kind"],"examples":["B","3","plate"]},"measured":{"description":"What a rough stick really measures: for every stick of the entry, or by stick (post@A1: …); at one place or a list of places along it. Housings reach down to the perfect timber inside it.","type":["object","array"],"additionalProperties":false,"properties":{"width":{"$ref":"#/$defs/measuredWidth"},"depth":{"$ref":"#/$defs/measuredDepth"},"at":{"$ref":"#/$defs/measuredAt"}},"patternProperties":{"^[\\p{L}][\\p{L}\\p{N}_-]*@.+$":{"$ref":"#/$defs/measuredStick"}},"dependentRequired":{"width":["depth"],"depth":["width"],"at":["width","depth"]},"items":{"$ref":"#/$defs/measuredPlace"},"examples":["{width: 8 3/16 in, depth: 8 1/8 in}"]},"measuredStick":{"description":"What this stick really measures, at one place or a list of places along it.","type":["object","array"],"additionalProperties":false,"properties":{"width":{"$ref":"#/$defs/measuredWidth"},"depth":{"$ref":"#/$defs/measuredDepth"},"at":{"$ref":"#/$defs/measuredAt"}},"dependentRequired":{"width":["depth"],"depth":["width"],"at":["width","depth"]},"items":{"$ref":"#/$defs/measuredPlace"},"examples":["{width: 8 3/16 in, depth: 8 1/8 in}"]},"measuredPlace":{"description":"What the stick measures at one place.","type":"object","additionalProperties":false,"properties":{"width":{"$ref":"#/$defs/measuredWidth"},"depth":{"$ref":"#/$defs/measuredDepth"},"at":{"$ref":"#/$defs/measuredAt"}},"required":["width","depth","at"],"examples":["{width: 8 3/16 in, depth: 8 1/8 in, at: 4 ft}"]},"measuredWidth":{"description":"Its real width, as `section` counts it.","type":["string","number"],"x-quantity":"length","examples":["8 3/16 in"]},"measuredDepth":{"description":"Its real depth, as `section` counts it.","type":["string","number"],"x-quantity":"length","examples":["9 15/16 in"]},"measuredAt":{"description":"How far from the foot, or from the end at bent 1 or wall A, it was measured; between two places the size runs straight. Without it: all along.","type":["string","number"],"x-quantity":"length","examples":["4 ft"]},"splice":{"description":"Divides a long timber in two, joined end to end.","type":"object","additionalProperties":false,"properties":{"at":{"description":"The grid line or place where the joint sits.","type":["string","integer"],"x-ref":["bent","wall","place"],"examples":["2"]},"kind":{"description":"The joint that holds the two lengths together.","type":"string","enum":["half-lap-scarf"],"examples":["half-lap-scarf"],"default":"half-lap-scarf","x-default-source":"common practice"}},"required":["at"],"examples":["{at: 2, kind: half-lap-scarf}"]},"memberOverhang":{"description":"How far it runs past its first and its last grid line.","type":["string","number","object"],"x-quantity":"length","additionalProperties":false,"properties":{"from":{"description":"Past its first grid line.","type":["string","number"],"x-quantity":"length","examples":["12 in"]},"to":{"description":"Past its last grid line.","type":["string","number"],"x-quantity":"length","examples":["12 in"]}},"examples":["12 in","{from: 12 in, to: 0}"]},"spacing":{"description":"The most allowed from center to center.","type":["string","number"],"x-quantity":"length","examples":["24 in","30 in"]},"count":{"description":"How many, instead of a spacing.","type":"integer","minimum":1,"maximum":500,"examples":[7]},"layout":{"description":"even: the same spacing throughout. fixed: exactly the spacing, the remainder in the last bay.","type":"string","enum":["even","fixed"],"examples":["even"],"default":"even","x-default-source":"common practice"},"face":{"description":"Across the thickness: flush with the reference faces of its timbers, or in the middle of them.","type":"string","enum":["reference","center"],"examples":["reference"],"default":"reference","x-default-source":"common practice"},"between":{"description":"The two timbers it stands between, by entry, kind or single stick.","type":"array","minItems":2,"maxItems":2,"items":{"description":"One of the two timbers.","type":"string","x-ref":["member","stick","kind"],"examples":["post"]},"x-ref":["member","stick","kind"],"examples":["[post, plate]"]},"leg":{"description":"Along each of the two timbers, from the inner corner of their housed faces to the far end of the brace's bearing.","type":["string","number"],"x-quantity":"length","examples":["36 in"]},"legs":{"description":"Unequal legs, each by the name of the timber it lies along.","type":"object","additionalProperties":{"description":"The leg along this timber.","type":["string","number"],"x-quantity":"length","examples":["54 in"]},"minProperties":2,"maxProperties":2,"x-ref":["member","kind"],"examples":["{post: 54 in, plate: 36 in}"]},"curve":{"description":"Hollows the long edge, the one away from the corner. What is left there is the depth less the rise.","type":"object","additionalProperties":false,"properties":{"radius":{"description":"The radius of the hollow edge.","type":["string","number"],"x-quantity":"length","examples":["100 in"]},"rise":{"description":"How deep the hollow is in its middle.","type":["string","number"],"x-quantity":"length","examples":["2 in"]}},"examples":["{radius: 100 in}"],"minProperties":1,"maxProperties":1},"above":{"description":"It sits above its upper timber instead of below.","type":"boolean","examples":[true],"default":false,"x-default-source":"common practice"},"turned":{"description":"Swaps width and depth: the timber is turned a quarter about its own axis.","type":"boolean","examples":[true],"default":false,"x-default-source":"common practice"},"ends":{"description":"Both ends placed by hand, for what the grid cannot say; `kind` then only says what the timber does.","type":"array","minItems":2,"maxItems":2,"items":{"$ref":"#/$defs/endPlace"},"examples":["[{at: A1, level: tie-top}, {at: A2, level: tie-top, offset: [0, 4 in, 0]}]"]},"hungOn":{"description":"The post that carries it like a gate leaf: the name of a single stick.","type":"string","x-ref":["stick"],"examples":["post@A1"]},"endPlace":{"description":"One end, placed by hand.","type":"object","additionalProperties":false,"properties":{"at":{"$ref":"#/$defs/place"},"level":{"$ref":"#/$defs/height"},"offset":{"description":"From there, along the walls, across the bents and upwards.","type":"array","minItems":3,"maxItems":3,"items":{"description":"An offset, negative the other way.","type":["string","number"],"x-quantity":"length","examples":["4 in","0"]},"examples":["[0, 4 in, 0]"]}},"examples":["{at: A1, level: tie-top}"]},"member-post":{"description":"An upright timber from the ground or a floor to what it carries.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"An upright timber from the ground or a floor to what it carries.","const":"post","examples":["post"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"measured":{"$ref":"#/$defs/measured"},"at":{"$ref":"#/$defs/places"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-plate":{"description":"A lying timber on top of the posts that carries the rafters.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber on top of the posts that carries the rafters.","const":"plate","examples":["plate"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"measured":{"$ref":"#/$defs/measured"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-sill":{"description":"A lying timber at the foot of the posts.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber at the foot of the posts.","const":"sill","examples":["sill"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"measured":{"$ref":"#/$defs/measured"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-girt":{"description":"A lying timber between posts, below the plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber between posts, below the plate.","const":"girt","examples":["girt"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"measured":{"$ref":"#/$defs/measured"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-tie":{"description":"A lying timber across a bent that holds the walls together.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber across a bent that holds the walls together.","const":"tie","examples":["tie"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"measured":{"$ref":"#/$defs/measured"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-beam":{"description":"A lying timber that carries others.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber that carries others.","const":"beam","examples":["beam"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"measured":{"$ref":"#/$defs/measured"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-joist":{"description":"One of a row of timbers that carry a floor.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"One of a row of timbers that carry a floor.","const":"joist","examples":["joist"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"measured":{"$ref":"#/$defs/measured"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-purlin":{"description":"One of a row of timbers along the roof that carry the deck or the covering.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"One of a row of timbers along the roof that carry the deck or the covering.","const":"purlin","examples":["purlin"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"measured":{"$ref":"#/$defs/measured"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-king-post":{"description":"The upright in the middle of a bent, from the tie to the ridge.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The upright in the middle of a bent, from the tie to the ridge.","const":"king-post","examples":["king-post"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"measured":{"$ref":"#/$defs/measured"},"bents":{"$ref":"#/$defs/bents"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-strut":{"description":"A timber that props one timber from another: upright at a place of the grid, or slanting between two timbers.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A timber that props one timber from another: upright at a place of the grid, or slanting between two timbers.","const":"strut","examples":["strut"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"measured":{"$ref":"#/$defs/measured"},"at":{"$ref":"#/$defs/places"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"between":{"$ref":"#/$defs/between"},"leg":{"$ref":"#/$defs/leg"},"legs":{"$ref":"#/$defs/legs"},"curve":{"$ref":"#/$defs/curve"},"above":{"$ref":"#/$defs/above"},"face":{"$ref":"#/$defs/face"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-brace":{"description":"A slanting timber in the corner of two others. One entry makes a brace at every corner where it fits.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A slanting timber in the corner of two others. One entry makes a brace at every corner where it fits.","const":"brace","examples":["brace"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"measured":{"$ref":"#/$defs/measured"},"between":{"$ref":"#/$defs/between"},"leg":{"$ref":"#/$defs/leg"},"legs":{"$ref":"#/$defs/legs"},"curve":{"$ref":"#/$defs/curve"},"above":{"$ref":"#/$defs/above"},"face":{"$ref":"#/$defs/face"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section","between"]},"member-ridge":{"description":"The lying timber at the top, midway between the plates, that the rafters head into.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The lying timber at the top, midway between the plates, that the rafters head into.","const":"ridge","examples":["ridge"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"measured":{"$ref":"#/$defs/measured"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"overhang":{"$ref":"#/$defs/memberOverhang"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-rafter":{"description":"A rafter that is a timber of its own, such as a principal rafter. Common rafters stand under `roof`.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A rafter that is a timber of its own, such as a principal rafter. Common rafters stand under `roof`.","const":"rafter","examples":["rafter"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"measured":{"$ref":"#/$defs/measured"},"bents":{"$ref":"#/$defs/bents"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"overhang":{"$ref":"#/$defs/memberOverhang"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member":{"description":"A kind of timber. One entry may stand for many sticks.","type":"object","required":["kind"],"discriminator":{"propertyName":"kind"},"oneOf":[{"$ref":"#/$defs/member-post"},{"$ref":"#/$defs/member-plate"},{"$ref":"#/$defs/member-sill"},{"$ref":"#/$defs/member-girt"},{"$ref":"#/$defs/member-tie"},{"$ref":"#/$defs/member-beam"},{"$ref":"#/$defs/member-joist"},{"$ref":"#/$defs/member-purlin"},{"$ref":"#/$defs/member-king-post"},{"$ref":"#/$defs/member-strut"},{"$ref":"#/$defs/member-brace"},{"$ref":"#/$defs/member-ridge"},{"$ref":"#/$defs/member-rafter"}]},"rule":{"description":"square: laid out from the reference faces, without seeing the other timber. scribe: left long and marked from the other timber in its place.","type":"string","enum":["square","scribe"],"examples":["scribe"],"default":"square","x-default-source":"common practice"},"tenon":{"description":"The tenon. It lies along the grain of the timber it enters.","type":"object","additionalProperties":false,"properties":{"thickness":{"description":"Between its cheeks.","type":["string","number"],"x-quantity":"length","examples":["2 in","1 1/2 in"]},"length":{"description":"From the shoulder to its end.","type":["string","number"],"x-quantity":"length","examples":["6 1/2 in"]},"width":{"description":"Across the grain of the mortised timber. Without it: full width, less 1 in at a timber's free end.","type":["string","number"],"x-quantity":"length","examples":["7 in"]},"set-in":{"description":"From the reference face of the mortised timber to the near cheek. Without it: 2 in, braces 1 1/2 in.","type":["string","number"],"x-quantity":"length","examples":["2 in"]},"through":{"description":"It goes right through and ends flush, or past it by `tail`.","type":"boolean","examples":[true],"default":false,"x-default-source":"common practice"}},"examples":["{thickness: 2 in, length: 6 1/2 in}"]},"housing":{"description":"How deep the whole end is let into the other timber.","type":["string","number"],"x-quantity":"length","examples":["1/2 in","3/4 in"]},"wedge":{"description":"The wedge that locks the joint.","type":"object","additionalProperties":false,"properties":{"species":{"$ref":"#/$defs/species"},"slope":{"description":"Its slope. Without it: 1 in 10.","type":["string","number"],"x-quantity":"pitch","examples":["1:10"]}},"examples":["{species: white-oak}"]},"tail":{"description":"How far a through tenon stands out past the far face.","type":["string","number"],"x-quantity":"length","examples":["4 in"]},"lap":{"description":"The length of the lap along the grain.","type":["string","number"],"x-quantity":"length","examples":["16 in"]},"onePeg":{"description":"The pegs that hold the tenon.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many pegs each joint has; 0 for a joint without pegs.","type":"integer","minimum":0,"maximum":24,"examples":[2],"default":1,"x-default-source":"common practice"},"diameter":{"description":"How thick the pegs are.","type":["string","number"],"x-quantity":"length","examples":["3/4 in","1 in"]},"draw":{"description":"How far the hole in the tenon is set toward the shoulder, so that the peg pulls the joint tight.","type":["string","number"],"x-quantity":"length","examples":["1/8 in","3/32 in"]}},"examples":["{count: 2, diameter: 3/4 in}"]},"twoPegs":{"description":"The pegs that hold the tenon.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many pegs each joint has; 0 for a joint without pegs.","type":"integer","minimum":0,"maximum":24,"examples":[2],"default":2,"x-default-source":"common practice"},"diameter":{"description":"How thick the pegs are.","type":["string","number"],"x-quantity":"length","examples":["3/4 in","1 in"]},"draw":{"description":"How far the hole in the tenon is set toward the shoulder, so that the peg pulls the joint tight.","type":["string","number"],"x-quantity":"length","examples":["1/8 in","3/32 in"]}},"examples":["{count: 2, diameter: 3/4 in}"]},"fourPegs":{"description":"The pegs that hold the tenon.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many pegs each joint has; 0 for a joint without pegs.","type":"integer","minimum":0,"maximum":24,"examples":[2],"default":4,"x-default-source":"common practice"},"diameter":{"description":"How thick the pegs are.","type":["string","number"],"x-quantity":"length","examples":["3/4 in","1 in"]},"draw":{"description":"How far the hole in the tenon is set toward the shoulder, so that the peg pulls the joint tight.","type":["string","number"],"x-quantity":"length","examples":["1/8 in","3/32 in"]}},"examples":["{count: 2, diameter: 3/4 in}"]},"joint-mortise-and-tenon":{"description":"A tenon in a mortise, held by pegs.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A tenon in a mortise, held by pegs.","const":"mortise-and-tenon","examples":["mortise-and-tenon"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"rule":{"$ref":"#/$defs/rule"},"housing":{"$ref":"#/$defs/housing"},"tenon":{"$ref":"#/$defs/tenon"},"pegs":{"$ref":"#/$defs/twoPegs"},"tail":{"$ref":"#/$defs/tail"},"wedge":{"$ref":"#/$defs/wedge"}},"required":["kind","of","into"]},"joint-wedged-half-dovetail":{"description":"A through tenon, level on top and cut up below, that drops into its mortise and is locked by a wedge above.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A through tenon, level on top and cut up below, that drops into its mortise and is locked by a wedge above.","const":"wedged-half-dovetail","examples":["wedged-half-dovetail"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"rule":{"$ref":"#/$defs/rule"},"housing":{"$ref":"#/$defs/housing"},"tenon":{"$ref":"#/$defs/tenon"},"drop":{"description":"How far the lower edge is cut up at the shoulder, and how far the timber drops as it goes in.","type":["string","number"],"x-quantity":"length","examples":["1 1/4 in"]},"wedge":{"$ref":"#/$defs/wedge"},"pegs":{"$ref":"#/$defs/twoPegs"},"tail":{"$ref":"#/$defs/tail"}},"required":["kind","of","into"]},"joint-brace-tenon":{"description":"The tenon at each end of a brace.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The tenon at each end of a brace.","const":"brace-tenon","examples":["brace-tenon"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"rule":{"$ref":"#/$defs/rule"},"housing":{"$ref":"#/$defs/housing"},"tenon":{"$ref":"#/$defs/tenon"},"pegs":{"$ref":"#/$defs/onePeg"}},"required":["kind","of","into"]},"joint-birds-mouth":{"description":"A notch in a rafter that sits on the plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A notch in a rafter that sits on the plate.","const":"birds-mouth","examples":["birds-mouth"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"rule":{"$ref":"#/$defs/rule"},"seat":{"description":"The level cut of the notch.","type":["string","number"],"x-quantity":"length","examples":["3 1/2 in"]}},"required":["kind","of","into"]},"joint-housed":{"description":"The whole end let into the other timber.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The whole end let into the other timber.","const":"housed","examples":["housed"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"rule":{"$ref":"#/$defs/rule"},"housing":{"$ref":"#/$defs/housing"}},"required":["kind","of","into"]},"joint-housed-dovetail":{"description":"A dovetail at the end of a joist that drops into a housing.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A dovetail at the end of a joist that drops into a housing.","const":"housed-dovetail","examples":["housed-dovetail"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"rule":{"$ref":"#/$defs/rule"},"housing":{"$ref":"#/$defs/housing"},"dovetail":{"description":"The dovetail.","type":"object","additionalProperties":false,"properties":{"length":{"description":"How far it reaches into the beam.","type":["string","number"],"x-quantity":"length","examples":["3 in"]},"depth":{"description":"How deep the dovetail is cut.","type":["string","number"],"x-quantity":"length","examples":["3 in"]},"flare":{"description":"How much it widens on each side.","type":["string","number"],"x-quantity":"length","examples":["1/2 in"]}},"examples":["{length: 3 in, depth: 3 in, flare: 1/2 in}"]}},"required":["kind","of","into"]},"joint-pocket":{"description":"A joist's end that drops into a pocket open at the top.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A joist's end that drops into a pocket open at the top.","const":"pocket","examples":["pocket"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"rule":{"$ref":"#/$defs/rule"},"housing":{"$ref":"#/$defs/housing"}},"required":["kind","of","into"]},"joint-corner-half-lap":{"description":"Two timbers that cross at a corner, each cut away by half.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Two timbers that cross at a corner, each cut away by half.","const":"corner-half-lap","examples":["corner-half-lap"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"rule":{"$ref":"#/$defs/rule"},"lap":{"$ref":"#/$defs/lap"},"pegs":{"$ref":"#/$defs/onePeg"}},"required":["kind","of","into"]},"joint-half-lap-scarf":{"description":"Two lengths of a timber lapped end to end.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Two lengths of a timber lapped end to end.","const":"half-lap-scarf","examples":["half-lap-scarf"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"rule":{"$ref":"#/$defs/rule"},"lap":{"$ref":"#/$defs/lap"},"pegs":{"$ref":"#/$defs/fourPegs"}},"required":["kind","of","into"]},"joint":{"description":"A joint, at every place where its timbers meet.","type":"object","required":["kind"],"discriminator":{"propertyName":"kind"},"oneOf":[{"$ref":"#/$defs/joint-mortise-and-tenon"},{"$ref":"#/$defs/joint-wedged-half-dovetail"},{"$ref":"#/$defs/joint-brace-tenon"},{"$ref":"#/$defs/joint-birds-mouth"},{"$ref":"#/$defs/joint-housed"},{"$ref":"#/$defs/joint-housed-dovetail"},{"$ref":"#/$defs/joint-pocket"},{"$ref":"#/$defs/joint-corner-half-lap"},{"$ref":"#/$defs/joint-half-lap-scarf"}]},"rafters":{"description":"The common rafters of the roof.","type":"object","additionalProperties":false,"properties":{"section":{"$ref":"#/$defs/section"},"timber":{"$ref":"#/$defs/timberName"},"spacing":{"description":"The most allowed from center to center; divided evenly between the rake rafters.","type":["string","number"],"x-quantity":"length","examples":["30 in","24 in"]},"count":{"description":"How many on each slope, instead of a spacing.","type":"integer","minimum":2,"maximum":500,"examples":[8]},"layout":{"description":"even: the same spacing throughout. fixed: exactly the spacing, the remainder in the last bay.","type":"string","enum":["even","fixed"],"examples":["even"],"default":"even","x-default-source":"common practice"},"seat":{"description":"How the rafters sit on the plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A bird's mouth: a level seat and a plumb cut on the plate's outside face.","type":"string","enum":["birds-mouth"],"examples":["birds-mouth"],"default":"birds-mouth","x-default-source":"common practice"},"length":{"description":"The level seat. Without it: the largest quarter inch that stays within a quarter of the rafter's depth.","type":["string","number"],"x-quantity":"length","examples":["3 1/2 in"]},"rule":{"$ref":"#/$defs/rule"}},"required":["kind"],"examples":["{kind: birds-mouth}"]},"head":{"description":"How the rafters meet the ridge or the high plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"housed: let into the ridge, open on top. birds-mouth: on the high plate of a shed roof.","type":"string","enum":["housed","birds-mouth"],"examples":["housed"]},"into":{"description":"The timber that receives them.","type":"string","x-ref":["member"],"examples":["ridge"]},"housing":{"description":"How deep they are let in.","type":["string","number"],"x-quantity":"length","examples":["1/2 in"],"default":"1/2 in","x-default-source":"common practice"},"rule":{"$ref":"#/$defs/rule"},"fasten":{"$ref":"#/$defs/fasteners","description":"What holds each rafter in the ridge: screws from its top edge into the ridge, slanting at 45° across the ridge's grain, or toe-nails."}},"required":["kind"],"examples":["{kind: housed, into: ridge}"]},"overhang":{"description":"How far the roof stands out.","type":"object","additionalProperties":false,"properties":{"eave":{"description":"Level, from the plate's outside face to the rafter's outer tip.","type":["string","number"],"x-quantity":"length","examples":["18 in"]},"rake":{"description":"From the end bent's outer face to the deck's edge.","type":["string","number"],"x-quantity":"length","examples":["12 in"]},"high":{"description":"At the high side of a shed roof.","type":["string","number"],"x-quantity":"length","examples":["12 in"]}},"examples":["{eave: 18 in, rake: 12 in}"]},"fasten":{"$ref":"#/$defs/fasteners","description":"What holds each rafter down on the plate.","examples":["{kind: screws, count: 2, diameter: 5/16 in, length: 10 in}"]}},"required":["section"],"examples":["{section: 3x7, spacing: 30 in}"]},"deck":{"description":"What lies on the rafters.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"boards across the rafters, structural panels, or purlins with gaps between.","type":"string","enum":["boards","panels","purlins"],"examples":["boards"]},"thickness":{"description":"How thick it is.","type":["string","number"],"x-quantity":"length","examples":["1 in"]},"spacing":{"description":"Of purlins, from center to center.","type":["string","number"],"x-quantity":"length","examples":["24 in"]},"laid":{"description":"How boards lie: straight across the rafters, or diagonally at 45°. Diagonal boards, like structural panels, brace the plane of the roof.","type":"string","enum":["across","diagonal"],"default":"across","x-default-source":"common practice","examples":["diagonal"]}},"required":["kind"],"examples":["{kind: boards, thickness: 1 in}"]},"covering":{"description":"What keeps the rain out.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Which covering it is.","type":"string","enum":["standing-seam","ribbed-steel","corrugated-steel","asphalt-shingles","wood-shingles","wood-shakes","slate","clay-tile","roll-roofing"],"examples":["standing-seam"]},"coverage":{"description":"The width that one sheet covers.","type":["string","number"],"x-quantity":"length","examples":["16 in","36 in"]},"weight":{"description":"Its weight on the slope, where yours differs from the usual one.","type":["string","number"],"x-quantity":"pressure","examples":["1.5 psf"]}},"required":["kind"],"examples":["{kind: standing-seam, coverage: 16 in}"]},"ceiling":{"description":"What lines the rafters below: it hangs on them, and decides how far they may bend. Without it, a roof over a heated or cooled room counts as lined with something other than plaster, any other as bare.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Plaster, which cracks first; plasterboard (gypsum board); boards; or none, where rafters and deck stay bare.","type":"string","enum":["plaster","plasterboard","boards","none"],"examples":["boards"]},"weight":{"description":"Its weight on the slope, with what lies on it, where yours differs from the usual one.","type":["string","number"],"x-quantity":"pressure","examples":["4 psf"]}},"required":["kind"],"examples":["{kind: boards}"]},"pitch":{"description":"Rise over run, or an angle.","type":["string","number"],"x-quantity":"pitch","examples":["7:12","30 deg"]},"roof-gable":{"description":"Two slopes that meet at a ridge.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Two slopes that meet at a ridge.","const":"gable","examples":["gable"]},"pitch":{"$ref":"#/$defs/pitch"},"rafters":{"$ref":"#/$defs/rafters"},"deck":{"$ref":"#/$defs/deck"},"covering":{"$ref":"#/$defs/covering"},"ceiling":{"$ref":"#/$defs/ceiling"}},"required":["kind","pitch"]},"roof-shed":{"description":"One slope, from a high wall to a low one.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"One slope, from a high wall to a low one.","const":"shed","examples":["shed"]},"pitch":{"$ref":"#/$defs/pitch"},"high":{"description":"The wall whose plate is higher.","type":"string","pattern":"^[A-Z]$","x-ref":["wall"],"examples":["A"]},"rafters":{"$ref":"#/$defs/rafters"},"deck":{"$ref":"#/$defs/deck"},"covering":{"$ref":"#/$defs/covering"},"ceiling":{"$ref":"#/$defs/ceiling"}},"required":["kind","high"]},"under":{"description":"The timber it carries: an entry, a kind or a single stick, or a list of them.","type":["string","array"],"items":{"description":"One of the timbers.","type":"string","x-ref":["member","stick","kind"],"examples":["post"]},"minItems":1,"x-ref":["member","stick","kind"],"examples":["post"]},"pierDepth":{"description":"From the lowest ground that touches it to its own bottom; a footing lies below that.","type":["string","number"],"x-quantity":"length","examples":["50 in"]},"lateral":{"description":"Soil resistance sideways: the tabled value, or the doubled one where half an inch of movement at the ground does no harm (IBC 1806.3.4).","type":"string","enum":["single","doubled"],"examples":["single"],"default":"single","x-default-source":"common practice"},"anchor":{"description":"What ties the post to the pier.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A strap cast into the concrete, a post base bolted to it, or a dowel.","type":"string","enum":["embedded-strap","post-base","dowel"],"examples":["embedded-strap"]},"stand-off":{"description":"The gap between concrete and end grain.","type":["string","number"],"x-quantity":"length","examples":["1 in"]}},"required":["kind"],"examples":["{kind: embedded-strap, stand-off: 1 in}"]},"rebar":{"description":"Upright bars in the pier.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many bars stand in the pier.","type":"integer","minimum":1,"maximum":24,"examples":[3]},"size":{"description":"Bar number, in eighths of an inch.","type":"integer","minimum":3,"examples":[4],"maximum":11}},"required":["count","size"],"examples":["{count: 3, size: 4}"]},"pier-tube":{"description":"A round concrete pier cast in a tube.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A round concrete pier cast in a tube.","const":"tube","examples":["tube"]},"diameter":{"description":"Inside diameter of the tube.","type":["string","number"],"x-quantity":"length","examples":["16 in"]},"under":{"$ref":"#/$defs/under"},"at":{"$ref":"#/$defs/places"},"depth":{"$ref":"#/$defs/pierDepth"},"top":{"$ref":"#/$defs/height","description":"The height of its top: a level or a length above the datum.","examples":["pier-top"]},"lateral":{"$ref":"#/$defs/lateral"},"anchor":{"$ref":"#/$defs/anchor"},"rebar":{"$ref":"#/$defs/rebar"},"footing":{"description":"A wider footing below.","type":"object","additionalProperties":false,"properties":{"diameter":{"description":"How wide it is.","type":["string","number"],"x-quantity":"length","examples":["24 in"]},"thickness":{"description":"How thick it is.","type":["string","number"],"x-quantity":"length","examples":["12 in"]}},"required":["diameter","thickness"],"examples":["{diameter: 24 in, thickness: 12 in}"]}},"required":["kind","diameter"]},"pier-pad":{"description":"A square concrete pad.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A square concrete pad.","const":"pad","examples":["pad"]},"width":{"description":"The side of the square.","type":["string","number"],"x-quantity":"length","examples":["24 in"]},"under":{"$ref":"#/$defs/under"},"at":{"$ref":"#/$defs/places"},"depth":{"$ref":"#/$defs/pierDepth"},"top":{"$ref":"#/$defs/height","description":"The height of its top: a level or a length above the datum.","examples":["pier-top"]},"lateral":{"$ref":"#/$defs/lateral"},"anchor":{"$ref":"#/$defs/anchor"},"rebar":{"$ref":"#/$defs/rebar"}},"required":["kind","width"]},"pier":{"description":"A pier under a post or a beam.","type":"object","required":["kind"],"discriminator":{"propertyName":"kind"},"oneOf":[{"$ref":"#/$defs/pier-tube"},{"$ref":"#/$defs/pier-pad"}]}}};
 const func1 = Object.prototype.hasOwnProperty;
 const pattern3 = new RegExp("^(?:[1-9][0-9]*|[A-Z](?:[1-9][0-9]*)?)$", "u");
 const pattern5 = new RegExp("^[\\p{L}][\\p{L}\\p{N}_-]*$", "u");
 const pattern6 = new RegExp("^[A-Z]$", "u");
 const pattern8 = new RegExp("^[1-9][0-9]*$", "u");
-const pattern21 = new RegExp("^(?:[1-9][0-9]*|[A-Z])$", "u");
+const pattern23 = new RegExp("^(?:[1-9][0-9]*|[A-Z])$", "u");
 const schema20 = {"description":"The wood: a species (white-oak) or a group of the lumber grades (eastern-hemlock-tamarack).","type":"string","x-ref":["species"],"examples":["eastern-white-pine","white-oak"]};
 
 function validate53(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
@@ -211,7 +211,7 @@ return errors === 0;
 validate58.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
 const schema23 = {"description":"A kind of timber. One entry may stand for many sticks.","type":"object","required":["kind"],"discriminator":{"propertyName":"kind"},"oneOf":[{"$ref":"#/$defs/member-post"},{"$ref":"#/$defs/member-plate"},{"$ref":"#/$defs/member-sill"},{"$ref":"#/$defs/member-girt"},{"$ref":"#/$defs/member-tie"},{"$ref":"#/$defs/member-beam"},{"$ref":"#/$defs/member-joist"},{"$ref":"#/$defs/member-purlin"},{"$ref":"#/$defs/member-king-post"},{"$ref":"#/$defs/member-strut"},{"$ref":"#/$defs/member-brace"},{"$ref":"#/$defs/member-ridge"},{"$ref":"#/$defs/member-rafter"}]};
-const schema24 = {"description":"An upright timber from the ground or a floor to what it carries.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"An upright timber from the ground or a floor to what it carries.","const":"post","examples":["post"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"at":{"$ref":"#/$defs/places"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]};
+const schema24 = {"description":"An upright timber from the ground or a floor to what it carries.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"An upright timber from the ground or a floor to what it carries.","const":"post","examples":["post"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"measured":{"$ref":"#/$defs/measured"},"at":{"$ref":"#/$defs/places"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]};
 const schema25 = {"description":"Width by depth, actual sizes: 8x9 is 8 in wide and 9 in deep. Depth stands upright in a lying timber, lies across the bent in a post, and in their plane in braces and rafters. `2x8 nominal` is planed lumber.","type":["string","number"],"x-quantity":"section","examples":["8x9","5 1/2 x 7 1/4","2x8 nominal"]};
 
 function validate62(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
@@ -293,9 +293,89 @@ return errors === 0;
 }
 validate66.evaluated = {"dynamicProps":false,"dynamicItems":false};
 
-const schema28 = {"description":"Where it stands: one place of the grid or a list of them.","type":["string","array"],"pattern":"^[A-Z](?:[1-9][0-9]*|@.+)$","items":{"$ref":"#/$defs/place"},"minItems":1,"x-quantity":"grid-place","x-ref":["place"],"examples":["[A1, A2, B1, B2]"]};
-const pattern12 = new RegExp("^[A-Z](?:[1-9][0-9]*|@.+)$", "u");
-const schema29 = {"description":"A place of the grid: a wall and a bent (A1), or so far along a wall from bent 1 (B@4 ft 9 in).","type":"string","pattern":"^[A-Z](?:[1-9][0-9]*|@.+)$","x-quantity":"grid-place","x-ref":["place"],"examples":["A1","B@4 ft 9 in"]};
+const schema28 = {"description":"What a rough stick really measures: for every stick of the entry, or by stick (post@A1: …); at one place or a list of places along it. Housings reach down to the perfect timber inside it.","type":["object","array"],"additionalProperties":false,"properties":{"width":{"$ref":"#/$defs/measuredWidth"},"depth":{"$ref":"#/$defs/measuredDepth"},"at":{"$ref":"#/$defs/measuredAt"}},"patternProperties":{"^[\\p{L}][\\p{L}\\p{N}_-]*@.+$":{"$ref":"#/$defs/measuredStick"}},"dependentRequired":{"width":["depth"],"depth":["width"],"at":["width","depth"]},"items":{"$ref":"#/$defs/measuredPlace"},"examples":["{width: 8 3/16 in, depth: 8 1/8 in}"]};
+const schema29 = {"description":"What the stick measures at one place.","type":"object","additionalProperties":false,"properties":{"width":{"$ref":"#/$defs/measuredWidth"},"depth":{"$ref":"#/$defs/measuredDepth"},"at":{"$ref":"#/$defs/measuredAt"}},"required":["width","depth","at"],"examples":["{width: 8 3/16 in, depth: 8 1/8 in, at: 4 ft}"]};
+const schema30 = {"description":"Its real width, as `section` counts it.","type":["string","number"],"x-quantity":"length","examples":["8 3/16 in"]};
+
+function validate70(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate70.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if((typeof data !== "string") && (!((typeof data == "number") && (isFinite(data))))){
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema30.type}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+validate70.errors = vErrors;
+return errors === 0;
+}
+validate70.evaluated = {"dynamicProps":false,"dynamicItems":false};
+
+const schema31 = {"description":"Its real depth, as `section` counts it.","type":["string","number"],"x-quantity":"length","examples":["9 15/16 in"]};
+
+function validate72(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate72.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if((typeof data !== "string") && (!((typeof data == "number") && (isFinite(data))))){
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema31.type}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+validate72.errors = vErrors;
+return errors === 0;
+}
+validate72.evaluated = {"dynamicProps":false,"dynamicItems":false};
+
+const schema32 = {"description":"How far from the foot, or from the end at bent 1 or wall A, it was measured; between two places the size runs straight. Without it: all along.","type":["string","number"],"x-quantity":"length","examples":["4 ft"]};
+
+function validate74(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate74.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if((typeof data !== "string") && (!((typeof data == "number") && (isFinite(data))))){
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema32.type}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+validate74.errors = vErrors;
+return errors === 0;
+}
+validate74.evaluated = {"dynamicProps":false,"dynamicItems":false};
+
 
 function validate69(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
@@ -307,8 +387,359 @@ evaluated0.props = undefined;
 if(evaluated0.dynamicItems){
 evaluated0.items = undefined;
 }
+if(data && typeof data == "object" && !Array.isArray(data)){
+if(data.width === undefined){
+const err0 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "width"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+if(data.depth === undefined){
+const err1 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "depth"}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+if(data.at === undefined){
+const err2 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "at"}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+for(const key0 in data){
+if(!(((key0 === "width") || (key0 === "depth")) || (key0 === "at"))){
+const err3 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+}
+if(data.width !== undefined){
+if(!(validate70(data.width, {instancePath:instancePath+"/width",parentData:data,parentDataProperty:"width",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate70.errors : vErrors.concat(validate70.errors);
+errors = vErrors.length;
+}
+}
+if(data.depth !== undefined){
+if(!(validate72(data.depth, {instancePath:instancePath+"/depth",parentData:data,parentDataProperty:"depth",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate72.errors : vErrors.concat(validate72.errors);
+errors = vErrors.length;
+}
+}
+if(data.at !== undefined){
+if(!(validate74(data.at, {instancePath:instancePath+"/at",parentData:data,parentDataProperty:"at",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err4 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+validate69.errors = vErrors;
+return errors === 0;
+}
+validate69.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+
+const schema33 = {"description":"What this stick really measures, at one place or a list of places along it.","type":["object","array"],"additionalProperties":false,"properties":{"width":{"$ref":"#/$defs/measuredWidth"},"depth":{"$ref":"#/$defs/measuredDepth"},"at":{"$ref":"#/$defs/measuredAt"}},"dependentRequired":{"width":["depth"],"depth":["width"],"at":["width","depth"]},"items":{"$ref":"#/$defs/measuredPlace"},"examples":["{width: 8 3/16 in, depth: 8 1/8 in}"]};
+
+function validate80(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate80.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(!data || typeof data != "object"){
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema33.type}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+if(Array.isArray(data)){
+const len0 = data.length;
+for(let i0=0; i0<len0; i0++){
+if(!(validate69(data[i0], {instancePath:instancePath+"/" + i0,parentData:data,parentDataProperty:i0,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate69.errors : vErrors.concat(validate69.errors);
+errors = vErrors.length;
+}
+}
+}
+if(data && typeof data == "object" && !Array.isArray(data)){
+for(const key0 in data){
+if(!(((key0 === "width") || (key0 === "depth")) || (key0 === "at"))){
+const err1 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+}
+if(data.width !== undefined){
+if(!(validate70(data.width, {instancePath:instancePath+"/width",parentData:data,parentDataProperty:"width",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate70.errors : vErrors.concat(validate70.errors);
+errors = vErrors.length;
+}
+}
+if(data.depth !== undefined){
+if(!(validate72(data.depth, {instancePath:instancePath+"/depth",parentData:data,parentDataProperty:"depth",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate72.errors : vErrors.concat(validate72.errors);
+errors = vErrors.length;
+}
+}
+if(data.at !== undefined){
+if(!(validate74(data.at, {instancePath:instancePath+"/at",parentData:data,parentDataProperty:"at",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors);
+errors = vErrors.length;
+}
+}
+if(data.width !== undefined){
+if(data.depth === undefined){
+const err2 = {instancePath,schemaPath:"#/dependentRequired",keyword:"dependentRequired",params:{property: "width",
+    missingProperty: "depth",
+    depsCount: 1,
+    deps: "depth"}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+}
+if(data.depth !== undefined){
+if(data.width === undefined){
+const err3 = {instancePath,schemaPath:"#/dependentRequired",keyword:"dependentRequired",params:{property: "depth",
+    missingProperty: "width",
+    depsCount: 1,
+    deps: "width"}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+}
+if(data.at !== undefined){
+if(data.width === undefined){
+const err4 = {instancePath,schemaPath:"#/dependentRequired",keyword:"dependentRequired",params:{property: "at",
+    missingProperty: "width",
+    depsCount: 2,
+    deps: "width, depth"}};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+if(data.depth === undefined){
+const err5 = {instancePath,schemaPath:"#/dependentRequired",keyword:"dependentRequired",params:{property: "at",
+    missingProperty: "depth",
+    depsCount: 2,
+    deps: "width, depth"}};
+if(vErrors === null){
+vErrors = [err5];
+}
+else {
+vErrors.push(err5);
+}
+errors++;
+}
+}
+}
+validate80.errors = vErrors;
+return errors === 0;
+}
+validate80.evaluated = {"props":true,"items":true,"dynamicProps":false,"dynamicItems":false};
+
+const pattern12 = new RegExp("^[\\p{L}][\\p{L}\\p{N}_-]*@.+$", "u");
+
+function validate68(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate68.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(!data || typeof data != "object"){
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema28.type}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+if(Array.isArray(data)){
+const len0 = data.length;
+for(let i0=0; i0<len0; i0++){
+if(!(validate69(data[i0], {instancePath:instancePath+"/" + i0,parentData:data,parentDataProperty:i0,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate69.errors : vErrors.concat(validate69.errors);
+errors = vErrors.length;
+}
+}
+}
+if(data && typeof data == "object" && !Array.isArray(data)){
+for(const key0 in data){
+if(!((((key0 === "width") || (key0 === "depth")) || (key0 === "at")) || (pattern12.test(key0)))){
+const err1 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+}
+if(data.width !== undefined){
+if(!(validate70(data.width, {instancePath:instancePath+"/width",parentData:data,parentDataProperty:"width",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate70.errors : vErrors.concat(validate70.errors);
+errors = vErrors.length;
+}
+}
+if(data.depth !== undefined){
+if(!(validate72(data.depth, {instancePath:instancePath+"/depth",parentData:data,parentDataProperty:"depth",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate72.errors : vErrors.concat(validate72.errors);
+errors = vErrors.length;
+}
+}
+if(data.at !== undefined){
+if(!(validate74(data.at, {instancePath:instancePath+"/at",parentData:data,parentDataProperty:"at",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors);
+errors = vErrors.length;
+}
+}
+for(const key1 in data){
+if(pattern12.test(key1)){
+if(!(validate80(data[key1], {instancePath:instancePath+"/" + key1.replace(/~/g, "~0").replace(/\//g, "~1"),parentData:data,parentDataProperty:key1,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate80.errors : vErrors.concat(validate80.errors);
+errors = vErrors.length;
+}
+}
+}
+if(data.width !== undefined){
+if(data.depth === undefined){
+const err2 = {instancePath,schemaPath:"#/dependentRequired",keyword:"dependentRequired",params:{property: "width",
+    missingProperty: "depth",
+    depsCount: 1,
+    deps: "depth"}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+}
+if(data.depth !== undefined){
+if(data.width === undefined){
+const err3 = {instancePath,schemaPath:"#/dependentRequired",keyword:"dependentRequired",params:{property: "depth",
+    missingProperty: "width",
+    depsCount: 1,
+    deps: "width"}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+}
+if(data.at !== undefined){
+if(data.width === undefined){
+const err4 = {instancePath,schemaPath:"#/dependentRequired",keyword:"dependentRequired",params:{property: "at",
+    missingProperty: "width",
+    depsCount: 2,
+    deps: "width, depth"}};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+if(data.depth === undefined){
+const err5 = {instancePath,schemaPath:"#/dependentRequired",keyword:"dependentRequired",params:{property: "at",
+    missingProperty: "depth",
+    depsCount: 2,
+    deps: "width, depth"}};
+if(vErrors === null){
+vErrors = [err5];
+}
+else {
+vErrors.push(err5);
+}
+errors++;
+}
+}
+}
+validate68.errors = vErrors;
+return errors === 0;
+}
+validate68.evaluated = {"props":true,"items":true,"dynamicProps":false,"dynamicItems":false};
+
+const schema34 = {"description":"Where it stands: one place of the grid or a list of them.","type":["string","array"],"pattern":"^[A-Z](?:[1-9][0-9]*|@.+)$","items":{"$ref":"#/$defs/place"},"minItems":1,"x-quantity":"grid-place","x-ref":["place"],"examples":["[A1, A2, B1, B2]"]};
+const pattern14 = new RegExp("^[A-Z](?:[1-9][0-9]*|@.+)$", "u");
+const schema35 = {"description":"A place of the grid: a wall and a bent (A1), or so far along a wall from bent 1 (B@4 ft 9 in).","type":"string","pattern":"^[A-Z](?:[1-9][0-9]*|@.+)$","x-quantity":"grid-place","x-ref":["place"],"examples":["A1","B@4 ft 9 in"]};
+
+function validate88(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate88.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
 if(typeof data === "string"){
-if(!pattern12.test(data)){
+if(!pattern14.test(data)){
 const err0 = {instancePath,schemaPath:"#/pattern",keyword:"pattern",params:{pattern: "^[A-Z](?:[1-9][0-9]*|@.+)$"}};
 if(vErrors === null){
 vErrors = [err0];
@@ -329,16 +760,16 @@ vErrors.push(err1);
 }
 errors++;
 }
-validate69.errors = vErrors;
+validate88.errors = vErrors;
 return errors === 0;
 }
-validate69.evaluated = {"dynamicProps":false,"dynamicItems":false};
+validate88.evaluated = {"dynamicProps":false,"dynamicItems":false};
 
 
-function validate68(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate87(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate68.evaluated;
+const evaluated0 = validate87.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -346,7 +777,7 @@ if(evaluated0.dynamicItems){
 evaluated0.items = undefined;
 }
 if((typeof data !== "string") && (!(Array.isArray(data)))){
-const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema28.type}};
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema34.type}};
 if(vErrors === null){
 vErrors = [err0];
 }
@@ -356,7 +787,7 @@ vErrors.push(err0);
 errors++;
 }
 if(typeof data === "string"){
-if(!pattern12.test(data)){
+if(!pattern14.test(data)){
 const err1 = {instancePath,schemaPath:"#/pattern",keyword:"pattern",params:{pattern: "^[A-Z](?:[1-9][0-9]*|@.+)$"}};
 if(vErrors === null){
 vErrors = [err1];
@@ -380,23 +811,23 @@ errors++;
 }
 const len0 = data.length;
 for(let i0=0; i0<len0; i0++){
-if(!(validate69(data[i0], {instancePath:instancePath+"/" + i0,parentData:data,parentDataProperty:i0,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate69.errors : vErrors.concat(validate69.errors);
+if(!(validate88(data[i0], {instancePath:instancePath+"/" + i0,parentData:data,parentDataProperty:i0,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate88.errors : vErrors.concat(validate88.errors);
 errors = vErrors.length;
 }
 }
 }
-validate68.errors = vErrors;
+validate87.errors = vErrors;
 return errors === 0;
 }
-validate68.evaluated = {"items":true,"dynamicProps":false,"dynamicItems":false};
+validate87.evaluated = {"items":true,"dynamicProps":false,"dynamicItems":false};
 
-const schema30 = {"description":"Where it starts: a wall or bent, a place, a level, or a timber by entry or kind (then at that timber's near face).","type":["string","integer"],"x-ref":["wall","bent","place","level","member","kind","pier-top"],"examples":["A","1","pier-top"]};
+const schema36 = {"description":"Where it starts: a wall or bent, a place, a level, or a timber by entry or kind (then at that timber's near face).","type":["string","integer"],"x-ref":["wall","bent","place","level","member","kind","pier-top"],"examples":["A","1","pier-top"]};
 
-function validate72(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate91(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate72.evaluated;
+const evaluated0 = validate91.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -404,7 +835,7 @@ if(evaluated0.dynamicItems){
 evaluated0.items = undefined;
 }
 if((typeof data !== "string") && (!(((typeof data == "number") && (!(data % 1) && !isNaN(data))) && (isFinite(data))))){
-const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema30.type}};
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema36.type}};
 if(vErrors === null){
 vErrors = [err0];
 }
@@ -413,17 +844,17 @@ vErrors.push(err0);
 }
 errors++;
 }
-validate72.errors = vErrors;
+validate91.errors = vErrors;
 return errors === 0;
 }
-validate72.evaluated = {"dynamicProps":false,"dynamicItems":false};
+validate91.evaluated = {"dynamicProps":false,"dynamicItems":false};
 
-const schema31 = {"description":"Where it ends: a wall or bent, a place, a level, or a timber by entry or kind (then at that timber's near face).","type":["string","integer"],"x-ref":["wall","bent","place","level","member","kind"],"examples":["B","3","plate"]};
+const schema37 = {"description":"Where it ends: a wall or bent, a place, a level, or a timber by entry or kind (then at that timber's near face).","type":["string","integer"],"x-ref":["wall","bent","place","level","member","kind"],"examples":["B","3","plate"]};
 
-function validate74(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate93(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate74.evaluated;
+const evaluated0 = validate93.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -431,7 +862,7 @@ if(evaluated0.dynamicItems){
 evaluated0.items = undefined;
 }
 if((typeof data !== "string") && (!(((typeof data == "number") && (!(data % 1) && !isNaN(data))) && (isFinite(data))))){
-const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema31.type}};
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema37.type}};
 if(vErrors === null){
 vErrors = [err0];
 }
@@ -440,19 +871,19 @@ vErrors.push(err0);
 }
 errors++;
 }
-validate74.errors = vErrors;
+validate93.errors = vErrors;
 return errors === 0;
 }
-validate74.evaluated = {"dynamicProps":false,"dynamicItems":false};
+validate93.evaluated = {"dynamicProps":false,"dynamicItems":false};
 
-const schema32 = {"description":"Both ends placed by hand, for what the grid cannot say; `kind` then only says what the timber does.","type":"array","minItems":2,"maxItems":2,"items":{"$ref":"#/$defs/endPlace"},"examples":["[{at: A1, level: tie-top}, {at: A2, level: tie-top, offset: [0, 4 in, 0]}]"]};
-const schema33 = {"description":"One end, placed by hand.","type":"object","additionalProperties":false,"properties":{"at":{"$ref":"#/$defs/place"},"level":{"$ref":"#/$defs/height"},"offset":{"description":"From there, along the walls, across the bents and upwards.","type":"array","minItems":3,"maxItems":3,"items":{"description":"An offset, negative the other way.","type":["string","number"],"x-quantity":"length","examples":["4 in","0"]},"examples":["[0, 4 in, 0]"]}},"examples":["{at: A1, level: tie-top}"]};
-const schema34 = {"description":"A height: the name of a level, or a length above the datum.","type":["string","number"],"x-quantity":"height","examples":["eave","9 ft 4 in"],"x-ref":["level"]};
+const schema38 = {"description":"Both ends placed by hand, for what the grid cannot say; `kind` then only says what the timber does.","type":"array","minItems":2,"maxItems":2,"items":{"$ref":"#/$defs/endPlace"},"examples":["[{at: A1, level: tie-top}, {at: A2, level: tie-top, offset: [0, 4 in, 0]}]"]};
+const schema39 = {"description":"One end, placed by hand.","type":"object","additionalProperties":false,"properties":{"at":{"$ref":"#/$defs/place"},"level":{"$ref":"#/$defs/height"},"offset":{"description":"From there, along the walls, across the bents and upwards.","type":"array","minItems":3,"maxItems":3,"items":{"description":"An offset, negative the other way.","type":["string","number"],"x-quantity":"length","examples":["4 in","0"]},"examples":["[0, 4 in, 0]"]}},"examples":["{at: A1, level: tie-top}"]};
+const schema40 = {"description":"A height: the name of a level, or a length above the datum.","type":["string","number"],"x-quantity":"height","examples":["eave","9 ft 4 in"],"x-ref":["level"]};
 
-function validate79(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate98(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate79.evaluated;
+const evaluated0 = validate98.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -460,7 +891,7 @@ if(evaluated0.dynamicItems){
 evaluated0.items = undefined;
 }
 if((typeof data !== "string") && (!((typeof data == "number") && (isFinite(data))))){
-const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema34.type}};
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema40.type}};
 if(vErrors === null){
 vErrors = [err0];
 }
@@ -469,16 +900,16 @@ vErrors.push(err0);
 }
 errors++;
 }
-validate79.errors = vErrors;
+validate98.errors = vErrors;
 return errors === 0;
 }
-validate79.evaluated = {"dynamicProps":false,"dynamicItems":false};
+validate98.evaluated = {"dynamicProps":false,"dynamicItems":false};
 
 
-function validate77(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate96(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate77.evaluated;
+const evaluated0 = validate96.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -499,14 +930,14 @@ errors++;
 }
 }
 if(data.at !== undefined){
-if(!(validate69(data.at, {instancePath:instancePath+"/at",parentData:data,parentDataProperty:"at",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate69.errors : vErrors.concat(validate69.errors);
+if(!(validate88(data.at, {instancePath:instancePath+"/at",parentData:data,parentDataProperty:"at",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate88.errors : vErrors.concat(validate88.errors);
 errors = vErrors.length;
 }
 }
 if(data.level !== undefined){
-if(!(validate79(data.level, {instancePath:instancePath+"/level",parentData:data,parentDataProperty:"level",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors);
+if(!(validate98(data.level, {instancePath:instancePath+"/level",parentData:data,parentDataProperty:"level",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors);
 errors = vErrors.length;
 }
 }
@@ -537,7 +968,7 @@ const len0 = data2.length;
 for(let i0=0; i0<len0; i0++){
 let data3 = data2[i0];
 if((typeof data3 !== "string") && (!((typeof data3 == "number") && (isFinite(data3))))){
-const err3 = {instancePath:instancePath+"/offset/" + i0,schemaPath:"#/properties/offset/items/type",keyword:"type",params:{type: schema33.properties.offset.items.type}};
+const err3 = {instancePath:instancePath+"/offset/" + i0,schemaPath:"#/properties/offset/items/type",keyword:"type",params:{type: schema39.properties.offset.items.type}};
 if(vErrors === null){
 vErrors = [err3];
 }
@@ -570,16 +1001,16 @@ vErrors.push(err5);
 }
 errors++;
 }
-validate77.errors = vErrors;
+validate96.errors = vErrors;
 return errors === 0;
 }
-validate77.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate96.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
 
-function validate76(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate95(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate76.evaluated;
+const evaluated0 = validate95.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -609,8 +1040,8 @@ errors++;
 }
 const len0 = data.length;
 for(let i0=0; i0<len0; i0++){
-if(!(validate77(data[i0], {instancePath:instancePath+"/" + i0,parentData:data,parentDataProperty:i0,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate77.errors : vErrors.concat(validate77.errors);
+if(!(validate96(data[i0], {instancePath:instancePath+"/" + i0,parentData:data,parentDataProperty:i0,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate96.errors : vErrors.concat(validate96.errors);
 errors = vErrors.length;
 }
 }
@@ -625,17 +1056,17 @@ vErrors.push(err2);
 }
 errors++;
 }
-validate76.errors = vErrors;
+validate95.errors = vErrors;
 return errors === 0;
 }
-validate76.evaluated = {"items":true,"dynamicProps":false,"dynamicItems":false};
+validate95.evaluated = {"items":true,"dynamicProps":false,"dynamicItems":false};
 
-const schema35 = {"description":"The post that carries it like a gate leaf: the name of a single stick.","type":"string","x-ref":["stick"],"examples":["post@A1"]};
+const schema41 = {"description":"The post that carries it like a gate leaf: the name of a single stick.","type":"string","x-ref":["stick"],"examples":["post@A1"]};
 
-function validate83(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate102(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate83.evaluated;
+const evaluated0 = validate102.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -652,10 +1083,10 @@ vErrors.push(err0);
 }
 errors++;
 }
-validate83.errors = vErrors;
+validate102.errors = vErrors;
 return errors === 0;
 }
-validate83.evaluated = {"dynamicProps":false,"dynamicItems":false};
+validate102.evaluated = {"dynamicProps":false,"dynamicItems":false};
 
 
 function validate61(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
@@ -731,33 +1162,39 @@ vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.error
 errors = vErrors.length;
 }
 }
-if(data.at !== undefined){
-if(!(validate68(data.at, {instancePath:instancePath+"/at",parentData:data,parentDataProperty:"at",rootData,dynamicAnchors}))){
+if(data.measured !== undefined){
+if(!(validate68(data.measured, {instancePath:instancePath+"/measured",parentData:data,parentDataProperty:"measured",rootData,dynamicAnchors}))){
 vErrors = vErrors === null ? validate68.errors : vErrors.concat(validate68.errors);
 errors = vErrors.length;
 }
 }
+if(data.at !== undefined){
+if(!(validate87(data.at, {instancePath:instancePath+"/at",parentData:data,parentDataProperty:"at",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate87.errors : vErrors.concat(validate87.errors);
+errors = vErrors.length;
+}
+}
 if(data.from !== undefined){
-if(!(validate72(data.from, {instancePath:instancePath+"/from",parentData:data,parentDataProperty:"from",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate72.errors : vErrors.concat(validate72.errors);
+if(!(validate91(data.from, {instancePath:instancePath+"/from",parentData:data,parentDataProperty:"from",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate91.errors : vErrors.concat(validate91.errors);
 errors = vErrors.length;
 }
 }
 if(data.to !== undefined){
-if(!(validate74(data.to, {instancePath:instancePath+"/to",parentData:data,parentDataProperty:"to",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors);
+if(!(validate93(data.to, {instancePath:instancePath+"/to",parentData:data,parentDataProperty:"to",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors);
 errors = vErrors.length;
 }
 }
 if(data.ends !== undefined){
-if(!(validate76(data.ends, {instancePath:instancePath+"/ends",parentData:data,parentDataProperty:"ends",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors);
+if(!(validate95(data.ends, {instancePath:instancePath+"/ends",parentData:data,parentDataProperty:"ends",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors);
 errors = vErrors.length;
 }
 }
 if(data["hung-on"] !== undefined){
-if(!(validate83(data["hung-on"], {instancePath:instancePath+"/hung-on",parentData:data,parentDataProperty:"hung-on",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate83.errors : vErrors.concat(validate83.errors);
+if(!(validate102(data["hung-on"], {instancePath:instancePath+"/hung-on",parentData:data,parentDataProperty:"hung-on",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate102.errors : vErrors.concat(validate102.errors);
 errors = vErrors.length;
 }
 }
@@ -777,13 +1214,13 @@ return errors === 0;
 }
 validate61.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-const schema36 = {"description":"A lying timber on top of the posts that carries the rafters.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber on top of the posts that carries the rafters.","const":"plate","examples":["plate"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]};
-const schema37 = {"description":"The walls it runs along: one letter or a list.","type":["string","array"],"pattern":"^[A-Z]$","items":{"description":"A wall of the grid.","type":"string","pattern":"^[A-Z]$","x-ref":["wall"],"examples":["A"]},"minItems":1,"x-ref":["wall"],"examples":["[A, B]"]};
+const schema42 = {"description":"A lying timber on top of the posts that carries the rafters.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber on top of the posts that carries the rafters.","const":"plate","examples":["plate"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"measured":{"$ref":"#/$defs/measured"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]};
+const schema43 = {"description":"The walls it runs along: one letter or a list.","type":["string","array"],"pattern":"^[A-Z]$","items":{"description":"A wall of the grid.","type":"string","pattern":"^[A-Z]$","x-ref":["wall"],"examples":["A"]},"minItems":1,"x-ref":["wall"],"examples":["[A, B]"]};
 
-function validate89(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate109(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate89.evaluated;
+const evaluated0 = validate109.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -791,7 +1228,7 @@ if(evaluated0.dynamicItems){
 evaluated0.items = undefined;
 }
 if((typeof data !== "string") && (!(Array.isArray(data)))){
-const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema37.type}};
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema43.type}};
 if(vErrors === null){
 vErrors = [err0];
 }
@@ -850,17 +1287,17 @@ errors++;
 }
 }
 }
-validate89.errors = vErrors;
+validate109.errors = vErrors;
 return errors === 0;
 }
-validate89.evaluated = {"items":true,"dynamicProps":false,"dynamicItems":false};
+validate109.evaluated = {"items":true,"dynamicProps":false,"dynamicItems":false};
 
-const schema38 = {"description":"The bents it stands in: one number or a list.","type":["string","integer","array"],"pattern":"^[1-9][0-9]*$","minimum":1,"items":{"description":"A bent of the grid.","type":["string","integer"],"pattern":"^[1-9][0-9]*$","minimum":1,"x-ref":["bent"],"examples":[1]},"minItems":1,"x-ref":["bent"],"examples":["[1, 2, 3]"]};
+const schema44 = {"description":"The bents it stands in: one number or a list.","type":["string","integer","array"],"pattern":"^[1-9][0-9]*$","minimum":1,"items":{"description":"A bent of the grid.","type":["string","integer"],"pattern":"^[1-9][0-9]*$","minimum":1,"x-ref":["bent"],"examples":[1]},"minItems":1,"x-ref":["bent"],"examples":["[1, 2, 3]"]};
 
-function validate91(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate111(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate91.evaluated;
+const evaluated0 = validate111.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -868,7 +1305,7 @@ if(evaluated0.dynamicItems){
 evaluated0.items = undefined;
 }
 if(((typeof data !== "string") && (!(((typeof data == "number") && (!(data % 1) && !isNaN(data))) && (isFinite(data))))) && (!(Array.isArray(data)))){
-const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema38.type}};
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema44.type}};
 if(vErrors === null){
 vErrors = [err0];
 }
@@ -916,7 +1353,7 @@ const len0 = data.length;
 for(let i0=0; i0<len0; i0++){
 let data0 = data[i0];
 if((typeof data0 !== "string") && (!(((typeof data0 == "number") && (!(data0 % 1) && !isNaN(data0))) && (isFinite(data0))))){
-const err4 = {instancePath:instancePath+"/" + i0,schemaPath:"#/items/type",keyword:"type",params:{type: schema38.items.type}};
+const err4 = {instancePath:instancePath+"/" + i0,schemaPath:"#/items/type",keyword:"type",params:{type: schema44.items.type}};
 if(vErrors === null){
 vErrors = [err4];
 }
@@ -951,17 +1388,17 @@ errors++;
 }
 }
 }
-validate91.errors = vErrors;
+validate111.errors = vErrors;
 return errors === 0;
 }
-validate91.evaluated = {"items":true,"dynamicProps":false,"dynamicItems":false};
+validate111.evaluated = {"items":true,"dynamicProps":false,"dynamicItems":false};
 
-const schema39 = {"description":"The two timbers it stands between, by entry, kind or single stick.","type":"array","minItems":2,"maxItems":2,"items":{"description":"One of the two timbers.","type":"string","x-ref":["member","stick","kind"],"examples":["post"]},"x-ref":["member","stick","kind"],"examples":["[post, plate]"]};
+const schema45 = {"description":"The two timbers it stands between, by entry, kind or single stick.","type":"array","minItems":2,"maxItems":2,"items":{"description":"One of the two timbers.","type":"string","x-ref":["member","stick","kind"],"examples":["post"]},"x-ref":["member","stick","kind"],"examples":["[post, plate]"]};
 
-function validate93(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate113(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate93.evaluated;
+const evaluated0 = validate113.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -1013,17 +1450,17 @@ vErrors.push(err3);
 }
 errors++;
 }
-validate93.errors = vErrors;
+validate113.errors = vErrors;
 return errors === 0;
 }
-validate93.evaluated = {"items":true,"dynamicProps":false,"dynamicItems":false};
+validate113.evaluated = {"items":true,"dynamicProps":false,"dynamicItems":false};
 
-const schema40 = {"description":"How far it runs past its first and its last grid line.","type":["string","number","object"],"x-quantity":"length","additionalProperties":false,"properties":{"from":{"description":"Past its first grid line.","type":["string","number"],"x-quantity":"length","examples":["12 in"]},"to":{"description":"Past its last grid line.","type":["string","number"],"x-quantity":"length","examples":["12 in"]}},"examples":["12 in","{from: 12 in, to: 0}"]};
+const schema46 = {"description":"How far it runs past its first and its last grid line.","type":["string","number","object"],"x-quantity":"length","additionalProperties":false,"properties":{"from":{"description":"Past its first grid line.","type":["string","number"],"x-quantity":"length","examples":["12 in"]},"to":{"description":"Past its last grid line.","type":["string","number"],"x-quantity":"length","examples":["12 in"]}},"examples":["12 in","{from: 12 in, to: 0}"]};
 
-function validate99(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate119(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate99.evaluated;
+const evaluated0 = validate119.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -1031,7 +1468,7 @@ if(evaluated0.dynamicItems){
 evaluated0.items = undefined;
 }
 if(((typeof data !== "string") && (!((typeof data == "number") && (isFinite(data))))) && (!(data && typeof data == "object" && !Array.isArray(data)))){
-const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema40.type}};
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema46.type}};
 if(vErrors === null){
 vErrors = [err0];
 }
@@ -1056,7 +1493,7 @@ errors++;
 if(data.from !== undefined){
 let data0 = data.from;
 if((typeof data0 !== "string") && (!((typeof data0 == "number") && (isFinite(data0))))){
-const err2 = {instancePath:instancePath+"/from",schemaPath:"#/properties/from/type",keyword:"type",params:{type: schema40.properties.from.type}};
+const err2 = {instancePath:instancePath+"/from",schemaPath:"#/properties/from/type",keyword:"type",params:{type: schema46.properties.from.type}};
 if(vErrors === null){
 vErrors = [err2];
 }
@@ -1069,7 +1506,7 @@ errors++;
 if(data.to !== undefined){
 let data1 = data.to;
 if((typeof data1 !== "string") && (!((typeof data1 == "number") && (isFinite(data1))))){
-const err3 = {instancePath:instancePath+"/to",schemaPath:"#/properties/to/type",keyword:"type",params:{type: schema40.properties.to.type}};
+const err3 = {instancePath:instancePath+"/to",schemaPath:"#/properties/to/type",keyword:"type",params:{type: schema46.properties.to.type}};
 if(vErrors === null){
 vErrors = [err3];
 }
@@ -1080,17 +1517,17 @@ errors++;
 }
 }
 }
-validate99.errors = vErrors;
+validate119.errors = vErrors;
 return errors === 0;
 }
-validate99.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate119.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-const schema41 = {"description":"The most allowed from center to center.","type":["string","number"],"x-quantity":"length","examples":["24 in","30 in"]};
+const schema47 = {"description":"The most allowed from center to center.","type":["string","number"],"x-quantity":"length","examples":["24 in","30 in"]};
 
-function validate101(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate121(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate101.evaluated;
+const evaluated0 = validate121.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -1098,7 +1535,7 @@ if(evaluated0.dynamicItems){
 evaluated0.items = undefined;
 }
 if((typeof data !== "string") && (!((typeof data == "number") && (isFinite(data))))){
-const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema41.type}};
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema47.type}};
 if(vErrors === null){
 vErrors = [err0];
 }
@@ -1107,17 +1544,17 @@ vErrors.push(err0);
 }
 errors++;
 }
-validate101.errors = vErrors;
+validate121.errors = vErrors;
 return errors === 0;
 }
-validate101.evaluated = {"dynamicProps":false,"dynamicItems":false};
+validate121.evaluated = {"dynamicProps":false,"dynamicItems":false};
 
-const schema42 = {"description":"How many, instead of a spacing.","type":"integer","minimum":1,"maximum":500,"examples":[7]};
+const schema48 = {"description":"How many, instead of a spacing.","type":"integer","minimum":1,"maximum":500,"examples":[7]};
 
-function validate103(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate123(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate103.evaluated;
+const evaluated0 = validate123.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -1156,17 +1593,17 @@ vErrors.push(err2);
 errors++;
 }
 }
-validate103.errors = vErrors;
+validate123.errors = vErrors;
 return errors === 0;
 }
-validate103.evaluated = {"dynamicProps":false,"dynamicItems":false};
+validate123.evaluated = {"dynamicProps":false,"dynamicItems":false};
 
-const schema43 = {"description":"even: the same spacing throughout. fixed: exactly the spacing, the remainder in the last bay.","type":"string","enum":["even","fixed"],"examples":["even"],"default":"even","x-default-source":"common practice"};
+const schema49 = {"description":"even: the same spacing throughout. fixed: exactly the spacing, the remainder in the last bay.","type":"string","enum":["even","fixed"],"examples":["even"],"default":"even","x-default-source":"common practice"};
 
-function validate105(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate125(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate105.evaluated;
+const evaluated0 = validate125.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -1184,7 +1621,7 @@ vErrors.push(err0);
 errors++;
 }
 if(!((data === "even") || (data === "fixed"))){
-const err1 = {instancePath,schemaPath:"#/enum",keyword:"enum",params:{allowedValues: schema43.enum}};
+const err1 = {instancePath,schemaPath:"#/enum",keyword:"enum",params:{allowedValues: schema49.enum}};
 if(vErrors === null){
 vErrors = [err1];
 }
@@ -1193,17 +1630,17 @@ vErrors.push(err1);
 }
 errors++;
 }
-validate105.errors = vErrors;
+validate125.errors = vErrors;
 return errors === 0;
 }
-validate105.evaluated = {"dynamicProps":false,"dynamicItems":false};
+validate125.evaluated = {"dynamicProps":false,"dynamicItems":false};
 
-const schema44 = {"description":"Divides a long timber in two, joined end to end.","type":"object","additionalProperties":false,"properties":{"at":{"description":"The grid line or place where the joint sits.","type":["string","integer"],"x-ref":["bent","wall","place"],"examples":["2"]},"kind":{"description":"The joint that holds the two lengths together.","type":"string","enum":["half-lap-scarf"],"examples":["half-lap-scarf"],"default":"half-lap-scarf","x-default-source":"common practice"}},"required":["at"],"examples":["{at: 2, kind: half-lap-scarf}"]};
+const schema50 = {"description":"Divides a long timber in two, joined end to end.","type":"object","additionalProperties":false,"properties":{"at":{"description":"The grid line or place where the joint sits.","type":["string","integer"],"x-ref":["bent","wall","place"],"examples":["2"]},"kind":{"description":"The joint that holds the two lengths together.","type":"string","enum":["half-lap-scarf"],"examples":["half-lap-scarf"],"default":"half-lap-scarf","x-default-source":"common practice"}},"required":["at"],"examples":["{at: 2, kind: half-lap-scarf}"]};
 
-function validate107(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate127(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate107.evaluated;
+const evaluated0 = validate127.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -1236,7 +1673,7 @@ errors++;
 if(data.at !== undefined){
 let data0 = data.at;
 if((typeof data0 !== "string") && (!(((typeof data0 == "number") && (!(data0 % 1) && !isNaN(data0))) && (isFinite(data0))))){
-const err2 = {instancePath:instancePath+"/at",schemaPath:"#/properties/at/type",keyword:"type",params:{type: schema44.properties.at.type}};
+const err2 = {instancePath:instancePath+"/at",schemaPath:"#/properties/at/type",keyword:"type",params:{type: schema50.properties.at.type}};
 if(vErrors === null){
 vErrors = [err2];
 }
@@ -1259,7 +1696,7 @@ vErrors.push(err3);
 errors++;
 }
 if(!(data1 === "half-lap-scarf")){
-const err4 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/enum",keyword:"enum",params:{allowedValues: schema44.properties.kind.enum}};
+const err4 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/enum",keyword:"enum",params:{allowedValues: schema50.properties.kind.enum}};
 if(vErrors === null){
 vErrors = [err4];
 }
@@ -1280,16 +1717,16 @@ vErrors.push(err5);
 }
 errors++;
 }
-validate107.errors = vErrors;
+validate127.errors = vErrors;
 return errors === 0;
 }
-validate107.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate127.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
 
-function validate85(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate104(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate85.evaluated;
+const evaluated0 = validate104.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -1318,7 +1755,7 @@ vErrors.push(err1);
 errors++;
 }
 for(const key0 in data){
-if(!(func1.call(schema36.properties, key0))){
+if(!(func1.call(schema42.properties, key0))){
 const err2 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
 if(vErrors === null){
 vErrors = [err2];
@@ -1359,262 +1796,93 @@ vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.error
 errors = vErrors.length;
 }
 }
+if(data.measured !== undefined){
+if(!(validate68(data.measured, {instancePath:instancePath+"/measured",parentData:data,parentDataProperty:"measured",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate68.errors : vErrors.concat(validate68.errors);
+errors = vErrors.length;
+}
+}
 if(data.walls !== undefined){
-if(!(validate89(data.walls, {instancePath:instancePath+"/walls",parentData:data,parentDataProperty:"walls",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors);
+if(!(validate109(data.walls, {instancePath:instancePath+"/walls",parentData:data,parentDataProperty:"walls",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate109.errors : vErrors.concat(validate109.errors);
 errors = vErrors.length;
 }
 }
 if(data.bents !== undefined){
-if(!(validate91(data.bents, {instancePath:instancePath+"/bents",parentData:data,parentDataProperty:"bents",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate91.errors : vErrors.concat(validate91.errors);
+if(!(validate111(data.bents, {instancePath:instancePath+"/bents",parentData:data,parentDataProperty:"bents",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors);
 errors = vErrors.length;
 }
 }
 if(data.between !== undefined){
-if(!(validate93(data.between, {instancePath:instancePath+"/between",parentData:data,parentDataProperty:"between",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors);
+if(!(validate113(data.between, {instancePath:instancePath+"/between",parentData:data,parentDataProperty:"between",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate113.errors : vErrors.concat(validate113.errors);
 errors = vErrors.length;
 }
 }
 if(data.from !== undefined){
-if(!(validate72(data.from, {instancePath:instancePath+"/from",parentData:data,parentDataProperty:"from",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate72.errors : vErrors.concat(validate72.errors);
-errors = vErrors.length;
-}
-}
-if(data.to !== undefined){
-if(!(validate74(data.to, {instancePath:instancePath+"/to",parentData:data,parentDataProperty:"to",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors);
-errors = vErrors.length;
-}
-}
-if(data.top !== undefined){
-if(!(validate79(data.top, {instancePath:instancePath+"/top",parentData:data,parentDataProperty:"top",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors);
-errors = vErrors.length;
-}
-}
-if(data.bottom !== undefined){
-if(!(validate79(data.bottom, {instancePath:instancePath+"/bottom",parentData:data,parentDataProperty:"bottom",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors);
-errors = vErrors.length;
-}
-}
-if(data.overhang !== undefined){
-if(!(validate99(data.overhang, {instancePath:instancePath+"/overhang",parentData:data,parentDataProperty:"overhang",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate99.errors : vErrors.concat(validate99.errors);
-errors = vErrors.length;
-}
-}
-if(data.spacing !== undefined){
-if(!(validate101(data.spacing, {instancePath:instancePath+"/spacing",parentData:data,parentDataProperty:"spacing",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors);
-errors = vErrors.length;
-}
-}
-if(data.count !== undefined){
-if(!(validate103(data.count, {instancePath:instancePath+"/count",parentData:data,parentDataProperty:"count",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate103.errors : vErrors.concat(validate103.errors);
-errors = vErrors.length;
-}
-}
-if(data.layout !== undefined){
-if(!(validate105(data.layout, {instancePath:instancePath+"/layout",parentData:data,parentDataProperty:"layout",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate105.errors : vErrors.concat(validate105.errors);
-errors = vErrors.length;
-}
-}
-if(data.splice !== undefined){
-if(!(validate107(data.splice, {instancePath:instancePath+"/splice",parentData:data,parentDataProperty:"splice",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate107.errors : vErrors.concat(validate107.errors);
-errors = vErrors.length;
-}
-}
-if(data.ends !== undefined){
-if(!(validate76(data.ends, {instancePath:instancePath+"/ends",parentData:data,parentDataProperty:"ends",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors);
-errors = vErrors.length;
-}
-}
-if(data["hung-on"] !== undefined){
-if(!(validate83(data["hung-on"], {instancePath:instancePath+"/hung-on",parentData:data,parentDataProperty:"hung-on",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate83.errors : vErrors.concat(validate83.errors);
-errors = vErrors.length;
-}
-}
-}
-else {
-const err4 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
-if(vErrors === null){
-vErrors = [err4];
-}
-else {
-vErrors.push(err4);
-}
-errors++;
-}
-validate85.errors = vErrors;
-return errors === 0;
-}
-validate85.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
-
-const schema45 = {"description":"A lying timber at the foot of the posts.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber at the foot of the posts.","const":"sill","examples":["sill"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]};
-
-function validate111(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
-let vErrors = null;
-let errors = 0;
-const evaluated0 = validate111.evaluated;
-if(evaluated0.dynamicProps){
-evaluated0.props = undefined;
-}
-if(evaluated0.dynamicItems){
-evaluated0.items = undefined;
-}
-if(data && typeof data == "object" && !Array.isArray(data)){
-if(data.kind === undefined){
-const err0 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "kind"}};
-if(vErrors === null){
-vErrors = [err0];
-}
-else {
-vErrors.push(err0);
-}
-errors++;
-}
-if(data.section === undefined){
-const err1 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "section"}};
-if(vErrors === null){
-vErrors = [err1];
-}
-else {
-vErrors.push(err1);
-}
-errors++;
-}
-for(const key0 in data){
-if(!(func1.call(schema45.properties, key0))){
-const err2 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
-if(vErrors === null){
-vErrors = [err2];
-}
-else {
-vErrors.push(err2);
-}
-errors++;
-}
-}
-if(data.kind !== undefined){
-if("sill" !== data.kind){
-const err3 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/const",keyword:"const",params:{allowedValue: "sill"}};
-if(vErrors === null){
-vErrors = [err3];
-}
-else {
-vErrors.push(err3);
-}
-errors++;
-}
-}
-if(data.section !== undefined){
-if(!(validate62(data.section, {instancePath:instancePath+"/section",parentData:data,parentDataProperty:"section",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate62.errors : vErrors.concat(validate62.errors);
-errors = vErrors.length;
-}
-}
-if(data.turned !== undefined){
-if(!(validate64(data.turned, {instancePath:instancePath+"/turned",parentData:data,parentDataProperty:"turned",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate64.errors : vErrors.concat(validate64.errors);
-errors = vErrors.length;
-}
-}
-if(data.timber !== undefined){
-if(!(validate66(data.timber, {instancePath:instancePath+"/timber",parentData:data,parentDataProperty:"timber",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors);
-errors = vErrors.length;
-}
-}
-if(data.walls !== undefined){
-if(!(validate89(data.walls, {instancePath:instancePath+"/walls",parentData:data,parentDataProperty:"walls",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors);
-errors = vErrors.length;
-}
-}
-if(data.bents !== undefined){
-if(!(validate91(data.bents, {instancePath:instancePath+"/bents",parentData:data,parentDataProperty:"bents",rootData,dynamicAnchors}))){
+if(!(validate91(data.from, {instancePath:instancePath+"/from",parentData:data,parentDataProperty:"from",rootData,dynamicAnchors}))){
 vErrors = vErrors === null ? validate91.errors : vErrors.concat(validate91.errors);
 errors = vErrors.length;
 }
 }
-if(data.between !== undefined){
-if(!(validate93(data.between, {instancePath:instancePath+"/between",parentData:data,parentDataProperty:"between",rootData,dynamicAnchors}))){
+if(data.to !== undefined){
+if(!(validate93(data.to, {instancePath:instancePath+"/to",parentData:data,parentDataProperty:"to",rootData,dynamicAnchors}))){
 vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors);
 errors = vErrors.length;
 }
 }
-if(data.from !== undefined){
-if(!(validate72(data.from, {instancePath:instancePath+"/from",parentData:data,parentDataProperty:"from",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate72.errors : vErrors.concat(validate72.errors);
-errors = vErrors.length;
-}
-}
-if(data.to !== undefined){
-if(!(validate74(data.to, {instancePath:instancePath+"/to",parentData:data,parentDataProperty:"to",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors);
-errors = vErrors.length;
-}
-}
 if(data.top !== undefined){
-if(!(validate79(data.top, {instancePath:instancePath+"/top",parentData:data,parentDataProperty:"top",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors);
+if(!(validate98(data.top, {instancePath:instancePath+"/top",parentData:data,parentDataProperty:"top",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors);
 errors = vErrors.length;
 }
 }
 if(data.bottom !== undefined){
-if(!(validate79(data.bottom, {instancePath:instancePath+"/bottom",parentData:data,parentDataProperty:"bottom",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors);
+if(!(validate98(data.bottom, {instancePath:instancePath+"/bottom",parentData:data,parentDataProperty:"bottom",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors);
 errors = vErrors.length;
 }
 }
 if(data.overhang !== undefined){
-if(!(validate99(data.overhang, {instancePath:instancePath+"/overhang",parentData:data,parentDataProperty:"overhang",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate99.errors : vErrors.concat(validate99.errors);
+if(!(validate119(data.overhang, {instancePath:instancePath+"/overhang",parentData:data,parentDataProperty:"overhang",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors);
 errors = vErrors.length;
 }
 }
 if(data.spacing !== undefined){
-if(!(validate101(data.spacing, {instancePath:instancePath+"/spacing",parentData:data,parentDataProperty:"spacing",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors);
+if(!(validate121(data.spacing, {instancePath:instancePath+"/spacing",parentData:data,parentDataProperty:"spacing",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate121.errors : vErrors.concat(validate121.errors);
 errors = vErrors.length;
 }
 }
 if(data.count !== undefined){
-if(!(validate103(data.count, {instancePath:instancePath+"/count",parentData:data,parentDataProperty:"count",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate103.errors : vErrors.concat(validate103.errors);
+if(!(validate123(data.count, {instancePath:instancePath+"/count",parentData:data,parentDataProperty:"count",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors);
 errors = vErrors.length;
 }
 }
 if(data.layout !== undefined){
-if(!(validate105(data.layout, {instancePath:instancePath+"/layout",parentData:data,parentDataProperty:"layout",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate105.errors : vErrors.concat(validate105.errors);
+if(!(validate125(data.layout, {instancePath:instancePath+"/layout",parentData:data,parentDataProperty:"layout",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate125.errors : vErrors.concat(validate125.errors);
 errors = vErrors.length;
 }
 }
 if(data.splice !== undefined){
-if(!(validate107(data.splice, {instancePath:instancePath+"/splice",parentData:data,parentDataProperty:"splice",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate107.errors : vErrors.concat(validate107.errors);
+if(!(validate127(data.splice, {instancePath:instancePath+"/splice",parentData:data,parentDataProperty:"splice",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate127.errors : vErrors.concat(validate127.errors);
 errors = vErrors.length;
 }
 }
 if(data.ends !== undefined){
-if(!(validate76(data.ends, {instancePath:instancePath+"/ends",parentData:data,parentDataProperty:"ends",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors);
+if(!(validate95(data.ends, {instancePath:instancePath+"/ends",parentData:data,parentDataProperty:"ends",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors);
 errors = vErrors.length;
 }
 }
 if(data["hung-on"] !== undefined){
-if(!(validate83(data["hung-on"], {instancePath:instancePath+"/hung-on",parentData:data,parentDataProperty:"hung-on",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate83.errors : vErrors.concat(validate83.errors);
+if(!(validate102(data["hung-on"], {instancePath:instancePath+"/hung-on",parentData:data,parentDataProperty:"hung-on",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate102.errors : vErrors.concat(validate102.errors);
 errors = vErrors.length;
 }
 }
@@ -1629,886 +1897,17 @@ vErrors.push(err4);
 }
 errors++;
 }
-validate111.errors = vErrors;
+validate104.errors = vErrors;
 return errors === 0;
 }
-validate111.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate104.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-const schema46 = {"description":"A lying timber between posts, below the plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber between posts, below the plate.","const":"girt","examples":["girt"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]};
+const schema51 = {"description":"A lying timber at the foot of the posts.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber at the foot of the posts.","const":"sill","examples":["sill"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"measured":{"$ref":"#/$defs/measured"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]};
 
-function validate129(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate131(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate129.evaluated;
-if(evaluated0.dynamicProps){
-evaluated0.props = undefined;
-}
-if(evaluated0.dynamicItems){
-evaluated0.items = undefined;
-}
-if(data && typeof data == "object" && !Array.isArray(data)){
-if(data.kind === undefined){
-const err0 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "kind"}};
-if(vErrors === null){
-vErrors = [err0];
-}
-else {
-vErrors.push(err0);
-}
-errors++;
-}
-if(data.section === undefined){
-const err1 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "section"}};
-if(vErrors === null){
-vErrors = [err1];
-}
-else {
-vErrors.push(err1);
-}
-errors++;
-}
-for(const key0 in data){
-if(!(func1.call(schema46.properties, key0))){
-const err2 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
-if(vErrors === null){
-vErrors = [err2];
-}
-else {
-vErrors.push(err2);
-}
-errors++;
-}
-}
-if(data.kind !== undefined){
-if("girt" !== data.kind){
-const err3 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/const",keyword:"const",params:{allowedValue: "girt"}};
-if(vErrors === null){
-vErrors = [err3];
-}
-else {
-vErrors.push(err3);
-}
-errors++;
-}
-}
-if(data.section !== undefined){
-if(!(validate62(data.section, {instancePath:instancePath+"/section",parentData:data,parentDataProperty:"section",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate62.errors : vErrors.concat(validate62.errors);
-errors = vErrors.length;
-}
-}
-if(data.turned !== undefined){
-if(!(validate64(data.turned, {instancePath:instancePath+"/turned",parentData:data,parentDataProperty:"turned",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate64.errors : vErrors.concat(validate64.errors);
-errors = vErrors.length;
-}
-}
-if(data.timber !== undefined){
-if(!(validate66(data.timber, {instancePath:instancePath+"/timber",parentData:data,parentDataProperty:"timber",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors);
-errors = vErrors.length;
-}
-}
-if(data.walls !== undefined){
-if(!(validate89(data.walls, {instancePath:instancePath+"/walls",parentData:data,parentDataProperty:"walls",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors);
-errors = vErrors.length;
-}
-}
-if(data.bents !== undefined){
-if(!(validate91(data.bents, {instancePath:instancePath+"/bents",parentData:data,parentDataProperty:"bents",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate91.errors : vErrors.concat(validate91.errors);
-errors = vErrors.length;
-}
-}
-if(data.between !== undefined){
-if(!(validate93(data.between, {instancePath:instancePath+"/between",parentData:data,parentDataProperty:"between",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors);
-errors = vErrors.length;
-}
-}
-if(data.from !== undefined){
-if(!(validate72(data.from, {instancePath:instancePath+"/from",parentData:data,parentDataProperty:"from",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate72.errors : vErrors.concat(validate72.errors);
-errors = vErrors.length;
-}
-}
-if(data.to !== undefined){
-if(!(validate74(data.to, {instancePath:instancePath+"/to",parentData:data,parentDataProperty:"to",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors);
-errors = vErrors.length;
-}
-}
-if(data.top !== undefined){
-if(!(validate79(data.top, {instancePath:instancePath+"/top",parentData:data,parentDataProperty:"top",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors);
-errors = vErrors.length;
-}
-}
-if(data.bottom !== undefined){
-if(!(validate79(data.bottom, {instancePath:instancePath+"/bottom",parentData:data,parentDataProperty:"bottom",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors);
-errors = vErrors.length;
-}
-}
-if(data.overhang !== undefined){
-if(!(validate99(data.overhang, {instancePath:instancePath+"/overhang",parentData:data,parentDataProperty:"overhang",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate99.errors : vErrors.concat(validate99.errors);
-errors = vErrors.length;
-}
-}
-if(data.spacing !== undefined){
-if(!(validate101(data.spacing, {instancePath:instancePath+"/spacing",parentData:data,parentDataProperty:"spacing",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors);
-errors = vErrors.length;
-}
-}
-if(data.count !== undefined){
-if(!(validate103(data.count, {instancePath:instancePath+"/count",parentData:data,parentDataProperty:"count",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate103.errors : vErrors.concat(validate103.errors);
-errors = vErrors.length;
-}
-}
-if(data.layout !== undefined){
-if(!(validate105(data.layout, {instancePath:instancePath+"/layout",parentData:data,parentDataProperty:"layout",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate105.errors : vErrors.concat(validate105.errors);
-errors = vErrors.length;
-}
-}
-if(data.splice !== undefined){
-if(!(validate107(data.splice, {instancePath:instancePath+"/splice",parentData:data,parentDataProperty:"splice",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate107.errors : vErrors.concat(validate107.errors);
-errors = vErrors.length;
-}
-}
-if(data.ends !== undefined){
-if(!(validate76(data.ends, {instancePath:instancePath+"/ends",parentData:data,parentDataProperty:"ends",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors);
-errors = vErrors.length;
-}
-}
-if(data["hung-on"] !== undefined){
-if(!(validate83(data["hung-on"], {instancePath:instancePath+"/hung-on",parentData:data,parentDataProperty:"hung-on",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate83.errors : vErrors.concat(validate83.errors);
-errors = vErrors.length;
-}
-}
-}
-else {
-const err4 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
-if(vErrors === null){
-vErrors = [err4];
-}
-else {
-vErrors.push(err4);
-}
-errors++;
-}
-validate129.errors = vErrors;
-return errors === 0;
-}
-validate129.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
-
-const schema47 = {"description":"A lying timber across a bent that holds the walls together.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber across a bent that holds the walls together.","const":"tie","examples":["tie"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]};
-
-function validate147(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
-let vErrors = null;
-let errors = 0;
-const evaluated0 = validate147.evaluated;
-if(evaluated0.dynamicProps){
-evaluated0.props = undefined;
-}
-if(evaluated0.dynamicItems){
-evaluated0.items = undefined;
-}
-if(data && typeof data == "object" && !Array.isArray(data)){
-if(data.kind === undefined){
-const err0 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "kind"}};
-if(vErrors === null){
-vErrors = [err0];
-}
-else {
-vErrors.push(err0);
-}
-errors++;
-}
-if(data.section === undefined){
-const err1 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "section"}};
-if(vErrors === null){
-vErrors = [err1];
-}
-else {
-vErrors.push(err1);
-}
-errors++;
-}
-for(const key0 in data){
-if(!(func1.call(schema47.properties, key0))){
-const err2 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
-if(vErrors === null){
-vErrors = [err2];
-}
-else {
-vErrors.push(err2);
-}
-errors++;
-}
-}
-if(data.kind !== undefined){
-if("tie" !== data.kind){
-const err3 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/const",keyword:"const",params:{allowedValue: "tie"}};
-if(vErrors === null){
-vErrors = [err3];
-}
-else {
-vErrors.push(err3);
-}
-errors++;
-}
-}
-if(data.section !== undefined){
-if(!(validate62(data.section, {instancePath:instancePath+"/section",parentData:data,parentDataProperty:"section",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate62.errors : vErrors.concat(validate62.errors);
-errors = vErrors.length;
-}
-}
-if(data.turned !== undefined){
-if(!(validate64(data.turned, {instancePath:instancePath+"/turned",parentData:data,parentDataProperty:"turned",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate64.errors : vErrors.concat(validate64.errors);
-errors = vErrors.length;
-}
-}
-if(data.timber !== undefined){
-if(!(validate66(data.timber, {instancePath:instancePath+"/timber",parentData:data,parentDataProperty:"timber",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors);
-errors = vErrors.length;
-}
-}
-if(data.walls !== undefined){
-if(!(validate89(data.walls, {instancePath:instancePath+"/walls",parentData:data,parentDataProperty:"walls",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors);
-errors = vErrors.length;
-}
-}
-if(data.bents !== undefined){
-if(!(validate91(data.bents, {instancePath:instancePath+"/bents",parentData:data,parentDataProperty:"bents",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate91.errors : vErrors.concat(validate91.errors);
-errors = vErrors.length;
-}
-}
-if(data.between !== undefined){
-if(!(validate93(data.between, {instancePath:instancePath+"/between",parentData:data,parentDataProperty:"between",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors);
-errors = vErrors.length;
-}
-}
-if(data.from !== undefined){
-if(!(validate72(data.from, {instancePath:instancePath+"/from",parentData:data,parentDataProperty:"from",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate72.errors : vErrors.concat(validate72.errors);
-errors = vErrors.length;
-}
-}
-if(data.to !== undefined){
-if(!(validate74(data.to, {instancePath:instancePath+"/to",parentData:data,parentDataProperty:"to",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors);
-errors = vErrors.length;
-}
-}
-if(data.top !== undefined){
-if(!(validate79(data.top, {instancePath:instancePath+"/top",parentData:data,parentDataProperty:"top",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors);
-errors = vErrors.length;
-}
-}
-if(data.bottom !== undefined){
-if(!(validate79(data.bottom, {instancePath:instancePath+"/bottom",parentData:data,parentDataProperty:"bottom",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors);
-errors = vErrors.length;
-}
-}
-if(data.overhang !== undefined){
-if(!(validate99(data.overhang, {instancePath:instancePath+"/overhang",parentData:data,parentDataProperty:"overhang",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate99.errors : vErrors.concat(validate99.errors);
-errors = vErrors.length;
-}
-}
-if(data.spacing !== undefined){
-if(!(validate101(data.spacing, {instancePath:instancePath+"/spacing",parentData:data,parentDataProperty:"spacing",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors);
-errors = vErrors.length;
-}
-}
-if(data.count !== undefined){
-if(!(validate103(data.count, {instancePath:instancePath+"/count",parentData:data,parentDataProperty:"count",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate103.errors : vErrors.concat(validate103.errors);
-errors = vErrors.length;
-}
-}
-if(data.layout !== undefined){
-if(!(validate105(data.layout, {instancePath:instancePath+"/layout",parentData:data,parentDataProperty:"layout",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate105.errors : vErrors.concat(validate105.errors);
-errors = vErrors.length;
-}
-}
-if(data.splice !== undefined){
-if(!(validate107(data.splice, {instancePath:instancePath+"/splice",parentData:data,parentDataProperty:"splice",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate107.errors : vErrors.concat(validate107.errors);
-errors = vErrors.length;
-}
-}
-if(data.ends !== undefined){
-if(!(validate76(data.ends, {instancePath:instancePath+"/ends",parentData:data,parentDataProperty:"ends",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors);
-errors = vErrors.length;
-}
-}
-if(data["hung-on"] !== undefined){
-if(!(validate83(data["hung-on"], {instancePath:instancePath+"/hung-on",parentData:data,parentDataProperty:"hung-on",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate83.errors : vErrors.concat(validate83.errors);
-errors = vErrors.length;
-}
-}
-}
-else {
-const err4 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
-if(vErrors === null){
-vErrors = [err4];
-}
-else {
-vErrors.push(err4);
-}
-errors++;
-}
-validate147.errors = vErrors;
-return errors === 0;
-}
-validate147.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
-
-const schema48 = {"description":"A lying timber that carries others.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber that carries others.","const":"beam","examples":["beam"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]};
-
-function validate165(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
-let vErrors = null;
-let errors = 0;
-const evaluated0 = validate165.evaluated;
-if(evaluated0.dynamicProps){
-evaluated0.props = undefined;
-}
-if(evaluated0.dynamicItems){
-evaluated0.items = undefined;
-}
-if(data && typeof data == "object" && !Array.isArray(data)){
-if(data.kind === undefined){
-const err0 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "kind"}};
-if(vErrors === null){
-vErrors = [err0];
-}
-else {
-vErrors.push(err0);
-}
-errors++;
-}
-if(data.section === undefined){
-const err1 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "section"}};
-if(vErrors === null){
-vErrors = [err1];
-}
-else {
-vErrors.push(err1);
-}
-errors++;
-}
-for(const key0 in data){
-if(!(func1.call(schema48.properties, key0))){
-const err2 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
-if(vErrors === null){
-vErrors = [err2];
-}
-else {
-vErrors.push(err2);
-}
-errors++;
-}
-}
-if(data.kind !== undefined){
-if("beam" !== data.kind){
-const err3 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/const",keyword:"const",params:{allowedValue: "beam"}};
-if(vErrors === null){
-vErrors = [err3];
-}
-else {
-vErrors.push(err3);
-}
-errors++;
-}
-}
-if(data.section !== undefined){
-if(!(validate62(data.section, {instancePath:instancePath+"/section",parentData:data,parentDataProperty:"section",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate62.errors : vErrors.concat(validate62.errors);
-errors = vErrors.length;
-}
-}
-if(data.turned !== undefined){
-if(!(validate64(data.turned, {instancePath:instancePath+"/turned",parentData:data,parentDataProperty:"turned",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate64.errors : vErrors.concat(validate64.errors);
-errors = vErrors.length;
-}
-}
-if(data.timber !== undefined){
-if(!(validate66(data.timber, {instancePath:instancePath+"/timber",parentData:data,parentDataProperty:"timber",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors);
-errors = vErrors.length;
-}
-}
-if(data.walls !== undefined){
-if(!(validate89(data.walls, {instancePath:instancePath+"/walls",parentData:data,parentDataProperty:"walls",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors);
-errors = vErrors.length;
-}
-}
-if(data.bents !== undefined){
-if(!(validate91(data.bents, {instancePath:instancePath+"/bents",parentData:data,parentDataProperty:"bents",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate91.errors : vErrors.concat(validate91.errors);
-errors = vErrors.length;
-}
-}
-if(data.between !== undefined){
-if(!(validate93(data.between, {instancePath:instancePath+"/between",parentData:data,parentDataProperty:"between",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors);
-errors = vErrors.length;
-}
-}
-if(data.from !== undefined){
-if(!(validate72(data.from, {instancePath:instancePath+"/from",parentData:data,parentDataProperty:"from",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate72.errors : vErrors.concat(validate72.errors);
-errors = vErrors.length;
-}
-}
-if(data.to !== undefined){
-if(!(validate74(data.to, {instancePath:instancePath+"/to",parentData:data,parentDataProperty:"to",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors);
-errors = vErrors.length;
-}
-}
-if(data.top !== undefined){
-if(!(validate79(data.top, {instancePath:instancePath+"/top",parentData:data,parentDataProperty:"top",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors);
-errors = vErrors.length;
-}
-}
-if(data.bottom !== undefined){
-if(!(validate79(data.bottom, {instancePath:instancePath+"/bottom",parentData:data,parentDataProperty:"bottom",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors);
-errors = vErrors.length;
-}
-}
-if(data.overhang !== undefined){
-if(!(validate99(data.overhang, {instancePath:instancePath+"/overhang",parentData:data,parentDataProperty:"overhang",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate99.errors : vErrors.concat(validate99.errors);
-errors = vErrors.length;
-}
-}
-if(data.spacing !== undefined){
-if(!(validate101(data.spacing, {instancePath:instancePath+"/spacing",parentData:data,parentDataProperty:"spacing",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors);
-errors = vErrors.length;
-}
-}
-if(data.count !== undefined){
-if(!(validate103(data.count, {instancePath:instancePath+"/count",parentData:data,parentDataProperty:"count",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate103.errors : vErrors.concat(validate103.errors);
-errors = vErrors.length;
-}
-}
-if(data.layout !== undefined){
-if(!(validate105(data.layout, {instancePath:instancePath+"/layout",parentData:data,parentDataProperty:"layout",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate105.errors : vErrors.concat(validate105.errors);
-errors = vErrors.length;
-}
-}
-if(data.splice !== undefined){
-if(!(validate107(data.splice, {instancePath:instancePath+"/splice",parentData:data,parentDataProperty:"splice",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate107.errors : vErrors.concat(validate107.errors);
-errors = vErrors.length;
-}
-}
-if(data.ends !== undefined){
-if(!(validate76(data.ends, {instancePath:instancePath+"/ends",parentData:data,parentDataProperty:"ends",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors);
-errors = vErrors.length;
-}
-}
-if(data["hung-on"] !== undefined){
-if(!(validate83(data["hung-on"], {instancePath:instancePath+"/hung-on",parentData:data,parentDataProperty:"hung-on",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate83.errors : vErrors.concat(validate83.errors);
-errors = vErrors.length;
-}
-}
-}
-else {
-const err4 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
-if(vErrors === null){
-vErrors = [err4];
-}
-else {
-vErrors.push(err4);
-}
-errors++;
-}
-validate165.errors = vErrors;
-return errors === 0;
-}
-validate165.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
-
-const schema49 = {"description":"One of a row of timbers that carry a floor.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"One of a row of timbers that carry a floor.","const":"joist","examples":["joist"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]};
-
-function validate183(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
-let vErrors = null;
-let errors = 0;
-const evaluated0 = validate183.evaluated;
-if(evaluated0.dynamicProps){
-evaluated0.props = undefined;
-}
-if(evaluated0.dynamicItems){
-evaluated0.items = undefined;
-}
-if(data && typeof data == "object" && !Array.isArray(data)){
-if(data.kind === undefined){
-const err0 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "kind"}};
-if(vErrors === null){
-vErrors = [err0];
-}
-else {
-vErrors.push(err0);
-}
-errors++;
-}
-if(data.section === undefined){
-const err1 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "section"}};
-if(vErrors === null){
-vErrors = [err1];
-}
-else {
-vErrors.push(err1);
-}
-errors++;
-}
-for(const key0 in data){
-if(!(func1.call(schema49.properties, key0))){
-const err2 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
-if(vErrors === null){
-vErrors = [err2];
-}
-else {
-vErrors.push(err2);
-}
-errors++;
-}
-}
-if(data.kind !== undefined){
-if("joist" !== data.kind){
-const err3 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/const",keyword:"const",params:{allowedValue: "joist"}};
-if(vErrors === null){
-vErrors = [err3];
-}
-else {
-vErrors.push(err3);
-}
-errors++;
-}
-}
-if(data.section !== undefined){
-if(!(validate62(data.section, {instancePath:instancePath+"/section",parentData:data,parentDataProperty:"section",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate62.errors : vErrors.concat(validate62.errors);
-errors = vErrors.length;
-}
-}
-if(data.turned !== undefined){
-if(!(validate64(data.turned, {instancePath:instancePath+"/turned",parentData:data,parentDataProperty:"turned",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate64.errors : vErrors.concat(validate64.errors);
-errors = vErrors.length;
-}
-}
-if(data.timber !== undefined){
-if(!(validate66(data.timber, {instancePath:instancePath+"/timber",parentData:data,parentDataProperty:"timber",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors);
-errors = vErrors.length;
-}
-}
-if(data.walls !== undefined){
-if(!(validate89(data.walls, {instancePath:instancePath+"/walls",parentData:data,parentDataProperty:"walls",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors);
-errors = vErrors.length;
-}
-}
-if(data.bents !== undefined){
-if(!(validate91(data.bents, {instancePath:instancePath+"/bents",parentData:data,parentDataProperty:"bents",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate91.errors : vErrors.concat(validate91.errors);
-errors = vErrors.length;
-}
-}
-if(data.between !== undefined){
-if(!(validate93(data.between, {instancePath:instancePath+"/between",parentData:data,parentDataProperty:"between",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors);
-errors = vErrors.length;
-}
-}
-if(data.from !== undefined){
-if(!(validate72(data.from, {instancePath:instancePath+"/from",parentData:data,parentDataProperty:"from",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate72.errors : vErrors.concat(validate72.errors);
-errors = vErrors.length;
-}
-}
-if(data.to !== undefined){
-if(!(validate74(data.to, {instancePath:instancePath+"/to",parentData:data,parentDataProperty:"to",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors);
-errors = vErrors.length;
-}
-}
-if(data.top !== undefined){
-if(!(validate79(data.top, {instancePath:instancePath+"/top",parentData:data,parentDataProperty:"top",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors);
-errors = vErrors.length;
-}
-}
-if(data.bottom !== undefined){
-if(!(validate79(data.bottom, {instancePath:instancePath+"/bottom",parentData:data,parentDataProperty:"bottom",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors);
-errors = vErrors.length;
-}
-}
-if(data.overhang !== undefined){
-if(!(validate99(data.overhang, {instancePath:instancePath+"/overhang",parentData:data,parentDataProperty:"overhang",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate99.errors : vErrors.concat(validate99.errors);
-errors = vErrors.length;
-}
-}
-if(data.spacing !== undefined){
-if(!(validate101(data.spacing, {instancePath:instancePath+"/spacing",parentData:data,parentDataProperty:"spacing",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors);
-errors = vErrors.length;
-}
-}
-if(data.count !== undefined){
-if(!(validate103(data.count, {instancePath:instancePath+"/count",parentData:data,parentDataProperty:"count",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate103.errors : vErrors.concat(validate103.errors);
-errors = vErrors.length;
-}
-}
-if(data.layout !== undefined){
-if(!(validate105(data.layout, {instancePath:instancePath+"/layout",parentData:data,parentDataProperty:"layout",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate105.errors : vErrors.concat(validate105.errors);
-errors = vErrors.length;
-}
-}
-if(data.splice !== undefined){
-if(!(validate107(data.splice, {instancePath:instancePath+"/splice",parentData:data,parentDataProperty:"splice",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate107.errors : vErrors.concat(validate107.errors);
-errors = vErrors.length;
-}
-}
-if(data.ends !== undefined){
-if(!(validate76(data.ends, {instancePath:instancePath+"/ends",parentData:data,parentDataProperty:"ends",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors);
-errors = vErrors.length;
-}
-}
-if(data["hung-on"] !== undefined){
-if(!(validate83(data["hung-on"], {instancePath:instancePath+"/hung-on",parentData:data,parentDataProperty:"hung-on",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate83.errors : vErrors.concat(validate83.errors);
-errors = vErrors.length;
-}
-}
-}
-else {
-const err4 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
-if(vErrors === null){
-vErrors = [err4];
-}
-else {
-vErrors.push(err4);
-}
-errors++;
-}
-validate183.errors = vErrors;
-return errors === 0;
-}
-validate183.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
-
-const schema50 = {"description":"One of a row of timbers along the roof that carry the deck or the covering.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"One of a row of timbers along the roof that carry the deck or the covering.","const":"purlin","examples":["purlin"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]};
-
-function validate201(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
-let vErrors = null;
-let errors = 0;
-const evaluated0 = validate201.evaluated;
-if(evaluated0.dynamicProps){
-evaluated0.props = undefined;
-}
-if(evaluated0.dynamicItems){
-evaluated0.items = undefined;
-}
-if(data && typeof data == "object" && !Array.isArray(data)){
-if(data.kind === undefined){
-const err0 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "kind"}};
-if(vErrors === null){
-vErrors = [err0];
-}
-else {
-vErrors.push(err0);
-}
-errors++;
-}
-if(data.section === undefined){
-const err1 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "section"}};
-if(vErrors === null){
-vErrors = [err1];
-}
-else {
-vErrors.push(err1);
-}
-errors++;
-}
-for(const key0 in data){
-if(!(func1.call(schema50.properties, key0))){
-const err2 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
-if(vErrors === null){
-vErrors = [err2];
-}
-else {
-vErrors.push(err2);
-}
-errors++;
-}
-}
-if(data.kind !== undefined){
-if("purlin" !== data.kind){
-const err3 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/const",keyword:"const",params:{allowedValue: "purlin"}};
-if(vErrors === null){
-vErrors = [err3];
-}
-else {
-vErrors.push(err3);
-}
-errors++;
-}
-}
-if(data.section !== undefined){
-if(!(validate62(data.section, {instancePath:instancePath+"/section",parentData:data,parentDataProperty:"section",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate62.errors : vErrors.concat(validate62.errors);
-errors = vErrors.length;
-}
-}
-if(data.turned !== undefined){
-if(!(validate64(data.turned, {instancePath:instancePath+"/turned",parentData:data,parentDataProperty:"turned",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate64.errors : vErrors.concat(validate64.errors);
-errors = vErrors.length;
-}
-}
-if(data.timber !== undefined){
-if(!(validate66(data.timber, {instancePath:instancePath+"/timber",parentData:data,parentDataProperty:"timber",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors);
-errors = vErrors.length;
-}
-}
-if(data.walls !== undefined){
-if(!(validate89(data.walls, {instancePath:instancePath+"/walls",parentData:data,parentDataProperty:"walls",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate89.errors : vErrors.concat(validate89.errors);
-errors = vErrors.length;
-}
-}
-if(data.bents !== undefined){
-if(!(validate91(data.bents, {instancePath:instancePath+"/bents",parentData:data,parentDataProperty:"bents",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate91.errors : vErrors.concat(validate91.errors);
-errors = vErrors.length;
-}
-}
-if(data.from !== undefined){
-if(!(validate72(data.from, {instancePath:instancePath+"/from",parentData:data,parentDataProperty:"from",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate72.errors : vErrors.concat(validate72.errors);
-errors = vErrors.length;
-}
-}
-if(data.to !== undefined){
-if(!(validate74(data.to, {instancePath:instancePath+"/to",parentData:data,parentDataProperty:"to",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors);
-errors = vErrors.length;
-}
-}
-if(data.top !== undefined){
-if(!(validate79(data.top, {instancePath:instancePath+"/top",parentData:data,parentDataProperty:"top",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors);
-errors = vErrors.length;
-}
-}
-if(data.bottom !== undefined){
-if(!(validate79(data.bottom, {instancePath:instancePath+"/bottom",parentData:data,parentDataProperty:"bottom",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors);
-errors = vErrors.length;
-}
-}
-if(data.overhang !== undefined){
-if(!(validate99(data.overhang, {instancePath:instancePath+"/overhang",parentData:data,parentDataProperty:"overhang",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate99.errors : vErrors.concat(validate99.errors);
-errors = vErrors.length;
-}
-}
-if(data.spacing !== undefined){
-if(!(validate101(data.spacing, {instancePath:instancePath+"/spacing",parentData:data,parentDataProperty:"spacing",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate101.errors : vErrors.concat(validate101.errors);
-errors = vErrors.length;
-}
-}
-if(data.count !== undefined){
-if(!(validate103(data.count, {instancePath:instancePath+"/count",parentData:data,parentDataProperty:"count",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate103.errors : vErrors.concat(validate103.errors);
-errors = vErrors.length;
-}
-}
-if(data.layout !== undefined){
-if(!(validate105(data.layout, {instancePath:instancePath+"/layout",parentData:data,parentDataProperty:"layout",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate105.errors : vErrors.concat(validate105.errors);
-errors = vErrors.length;
-}
-}
-if(data.splice !== undefined){
-if(!(validate107(data.splice, {instancePath:instancePath+"/splice",parentData:data,parentDataProperty:"splice",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate107.errors : vErrors.concat(validate107.errors);
-errors = vErrors.length;
-}
-}
-if(data.ends !== undefined){
-if(!(validate76(data.ends, {instancePath:instancePath+"/ends",parentData:data,parentDataProperty:"ends",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors);
-errors = vErrors.length;
-}
-}
-if(data["hung-on"] !== undefined){
-if(!(validate83(data["hung-on"], {instancePath:instancePath+"/hung-on",parentData:data,parentDataProperty:"hung-on",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate83.errors : vErrors.concat(validate83.errors);
-errors = vErrors.length;
-}
-}
-}
-else {
-const err4 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
-if(vErrors === null){
-vErrors = [err4];
-}
-else {
-vErrors.push(err4);
-}
-errors++;
-}
-validate201.errors = vErrors;
-return errors === 0;
-}
-validate201.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
-
-const schema51 = {"description":"The upright in the middle of a bent, from the tie to the ridge.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The upright in the middle of a bent, from the tie to the ridge.","const":"king-post","examples":["king-post"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"bents":{"$ref":"#/$defs/bents"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]};
-
-function validate218(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
-let vErrors = null;
-let errors = 0;
-const evaluated0 = validate218.evaluated;
+const evaluated0 = validate131.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -2549,6 +1948,1086 @@ errors++;
 }
 }
 if(data.kind !== undefined){
+if("sill" !== data.kind){
+const err3 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/const",keyword:"const",params:{allowedValue: "sill"}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+}
+if(data.section !== undefined){
+if(!(validate62(data.section, {instancePath:instancePath+"/section",parentData:data,parentDataProperty:"section",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate62.errors : vErrors.concat(validate62.errors);
+errors = vErrors.length;
+}
+}
+if(data.turned !== undefined){
+if(!(validate64(data.turned, {instancePath:instancePath+"/turned",parentData:data,parentDataProperty:"turned",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate64.errors : vErrors.concat(validate64.errors);
+errors = vErrors.length;
+}
+}
+if(data.timber !== undefined){
+if(!(validate66(data.timber, {instancePath:instancePath+"/timber",parentData:data,parentDataProperty:"timber",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors);
+errors = vErrors.length;
+}
+}
+if(data.measured !== undefined){
+if(!(validate68(data.measured, {instancePath:instancePath+"/measured",parentData:data,parentDataProperty:"measured",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate68.errors : vErrors.concat(validate68.errors);
+errors = vErrors.length;
+}
+}
+if(data.walls !== undefined){
+if(!(validate109(data.walls, {instancePath:instancePath+"/walls",parentData:data,parentDataProperty:"walls",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate109.errors : vErrors.concat(validate109.errors);
+errors = vErrors.length;
+}
+}
+if(data.bents !== undefined){
+if(!(validate111(data.bents, {instancePath:instancePath+"/bents",parentData:data,parentDataProperty:"bents",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors);
+errors = vErrors.length;
+}
+}
+if(data.between !== undefined){
+if(!(validate113(data.between, {instancePath:instancePath+"/between",parentData:data,parentDataProperty:"between",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate113.errors : vErrors.concat(validate113.errors);
+errors = vErrors.length;
+}
+}
+if(data.from !== undefined){
+if(!(validate91(data.from, {instancePath:instancePath+"/from",parentData:data,parentDataProperty:"from",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate91.errors : vErrors.concat(validate91.errors);
+errors = vErrors.length;
+}
+}
+if(data.to !== undefined){
+if(!(validate93(data.to, {instancePath:instancePath+"/to",parentData:data,parentDataProperty:"to",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors);
+errors = vErrors.length;
+}
+}
+if(data.top !== undefined){
+if(!(validate98(data.top, {instancePath:instancePath+"/top",parentData:data,parentDataProperty:"top",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors);
+errors = vErrors.length;
+}
+}
+if(data.bottom !== undefined){
+if(!(validate98(data.bottom, {instancePath:instancePath+"/bottom",parentData:data,parentDataProperty:"bottom",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors);
+errors = vErrors.length;
+}
+}
+if(data.overhang !== undefined){
+if(!(validate119(data.overhang, {instancePath:instancePath+"/overhang",parentData:data,parentDataProperty:"overhang",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors);
+errors = vErrors.length;
+}
+}
+if(data.spacing !== undefined){
+if(!(validate121(data.spacing, {instancePath:instancePath+"/spacing",parentData:data,parentDataProperty:"spacing",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate121.errors : vErrors.concat(validate121.errors);
+errors = vErrors.length;
+}
+}
+if(data.count !== undefined){
+if(!(validate123(data.count, {instancePath:instancePath+"/count",parentData:data,parentDataProperty:"count",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors);
+errors = vErrors.length;
+}
+}
+if(data.layout !== undefined){
+if(!(validate125(data.layout, {instancePath:instancePath+"/layout",parentData:data,parentDataProperty:"layout",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate125.errors : vErrors.concat(validate125.errors);
+errors = vErrors.length;
+}
+}
+if(data.splice !== undefined){
+if(!(validate127(data.splice, {instancePath:instancePath+"/splice",parentData:data,parentDataProperty:"splice",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate127.errors : vErrors.concat(validate127.errors);
+errors = vErrors.length;
+}
+}
+if(data.ends !== undefined){
+if(!(validate95(data.ends, {instancePath:instancePath+"/ends",parentData:data,parentDataProperty:"ends",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors);
+errors = vErrors.length;
+}
+}
+if(data["hung-on"] !== undefined){
+if(!(validate102(data["hung-on"], {instancePath:instancePath+"/hung-on",parentData:data,parentDataProperty:"hung-on",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate102.errors : vErrors.concat(validate102.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err4 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+validate131.errors = vErrors;
+return errors === 0;
+}
+validate131.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+
+const schema52 = {"description":"A lying timber between posts, below the plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber between posts, below the plate.","const":"girt","examples":["girt"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"measured":{"$ref":"#/$defs/measured"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]};
+
+function validate150(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate150.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(data && typeof data == "object" && !Array.isArray(data)){
+if(data.kind === undefined){
+const err0 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "kind"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+if(data.section === undefined){
+const err1 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "section"}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+for(const key0 in data){
+if(!(func1.call(schema52.properties, key0))){
+const err2 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+}
+if(data.kind !== undefined){
+if("girt" !== data.kind){
+const err3 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/const",keyword:"const",params:{allowedValue: "girt"}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+}
+if(data.section !== undefined){
+if(!(validate62(data.section, {instancePath:instancePath+"/section",parentData:data,parentDataProperty:"section",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate62.errors : vErrors.concat(validate62.errors);
+errors = vErrors.length;
+}
+}
+if(data.turned !== undefined){
+if(!(validate64(data.turned, {instancePath:instancePath+"/turned",parentData:data,parentDataProperty:"turned",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate64.errors : vErrors.concat(validate64.errors);
+errors = vErrors.length;
+}
+}
+if(data.timber !== undefined){
+if(!(validate66(data.timber, {instancePath:instancePath+"/timber",parentData:data,parentDataProperty:"timber",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors);
+errors = vErrors.length;
+}
+}
+if(data.measured !== undefined){
+if(!(validate68(data.measured, {instancePath:instancePath+"/measured",parentData:data,parentDataProperty:"measured",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate68.errors : vErrors.concat(validate68.errors);
+errors = vErrors.length;
+}
+}
+if(data.walls !== undefined){
+if(!(validate109(data.walls, {instancePath:instancePath+"/walls",parentData:data,parentDataProperty:"walls",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate109.errors : vErrors.concat(validate109.errors);
+errors = vErrors.length;
+}
+}
+if(data.bents !== undefined){
+if(!(validate111(data.bents, {instancePath:instancePath+"/bents",parentData:data,parentDataProperty:"bents",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors);
+errors = vErrors.length;
+}
+}
+if(data.between !== undefined){
+if(!(validate113(data.between, {instancePath:instancePath+"/between",parentData:data,parentDataProperty:"between",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate113.errors : vErrors.concat(validate113.errors);
+errors = vErrors.length;
+}
+}
+if(data.from !== undefined){
+if(!(validate91(data.from, {instancePath:instancePath+"/from",parentData:data,parentDataProperty:"from",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate91.errors : vErrors.concat(validate91.errors);
+errors = vErrors.length;
+}
+}
+if(data.to !== undefined){
+if(!(validate93(data.to, {instancePath:instancePath+"/to",parentData:data,parentDataProperty:"to",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors);
+errors = vErrors.length;
+}
+}
+if(data.top !== undefined){
+if(!(validate98(data.top, {instancePath:instancePath+"/top",parentData:data,parentDataProperty:"top",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors);
+errors = vErrors.length;
+}
+}
+if(data.bottom !== undefined){
+if(!(validate98(data.bottom, {instancePath:instancePath+"/bottom",parentData:data,parentDataProperty:"bottom",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors);
+errors = vErrors.length;
+}
+}
+if(data.overhang !== undefined){
+if(!(validate119(data.overhang, {instancePath:instancePath+"/overhang",parentData:data,parentDataProperty:"overhang",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors);
+errors = vErrors.length;
+}
+}
+if(data.spacing !== undefined){
+if(!(validate121(data.spacing, {instancePath:instancePath+"/spacing",parentData:data,parentDataProperty:"spacing",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate121.errors : vErrors.concat(validate121.errors);
+errors = vErrors.length;
+}
+}
+if(data.count !== undefined){
+if(!(validate123(data.count, {instancePath:instancePath+"/count",parentData:data,parentDataProperty:"count",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors);
+errors = vErrors.length;
+}
+}
+if(data.layout !== undefined){
+if(!(validate125(data.layout, {instancePath:instancePath+"/layout",parentData:data,parentDataProperty:"layout",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate125.errors : vErrors.concat(validate125.errors);
+errors = vErrors.length;
+}
+}
+if(data.splice !== undefined){
+if(!(validate127(data.splice, {instancePath:instancePath+"/splice",parentData:data,parentDataProperty:"splice",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate127.errors : vErrors.concat(validate127.errors);
+errors = vErrors.length;
+}
+}
+if(data.ends !== undefined){
+if(!(validate95(data.ends, {instancePath:instancePath+"/ends",parentData:data,parentDataProperty:"ends",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors);
+errors = vErrors.length;
+}
+}
+if(data["hung-on"] !== undefined){
+if(!(validate102(data["hung-on"], {instancePath:instancePath+"/hung-on",parentData:data,parentDataProperty:"hung-on",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate102.errors : vErrors.concat(validate102.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err4 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+validate150.errors = vErrors;
+return errors === 0;
+}
+validate150.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+
+const schema53 = {"description":"A lying timber across a bent that holds the walls together.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber across a bent that holds the walls together.","const":"tie","examples":["tie"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"measured":{"$ref":"#/$defs/measured"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]};
+
+function validate169(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate169.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(data && typeof data == "object" && !Array.isArray(data)){
+if(data.kind === undefined){
+const err0 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "kind"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+if(data.section === undefined){
+const err1 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "section"}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+for(const key0 in data){
+if(!(func1.call(schema53.properties, key0))){
+const err2 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+}
+if(data.kind !== undefined){
+if("tie" !== data.kind){
+const err3 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/const",keyword:"const",params:{allowedValue: "tie"}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+}
+if(data.section !== undefined){
+if(!(validate62(data.section, {instancePath:instancePath+"/section",parentData:data,parentDataProperty:"section",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate62.errors : vErrors.concat(validate62.errors);
+errors = vErrors.length;
+}
+}
+if(data.turned !== undefined){
+if(!(validate64(data.turned, {instancePath:instancePath+"/turned",parentData:data,parentDataProperty:"turned",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate64.errors : vErrors.concat(validate64.errors);
+errors = vErrors.length;
+}
+}
+if(data.timber !== undefined){
+if(!(validate66(data.timber, {instancePath:instancePath+"/timber",parentData:data,parentDataProperty:"timber",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors);
+errors = vErrors.length;
+}
+}
+if(data.measured !== undefined){
+if(!(validate68(data.measured, {instancePath:instancePath+"/measured",parentData:data,parentDataProperty:"measured",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate68.errors : vErrors.concat(validate68.errors);
+errors = vErrors.length;
+}
+}
+if(data.walls !== undefined){
+if(!(validate109(data.walls, {instancePath:instancePath+"/walls",parentData:data,parentDataProperty:"walls",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate109.errors : vErrors.concat(validate109.errors);
+errors = vErrors.length;
+}
+}
+if(data.bents !== undefined){
+if(!(validate111(data.bents, {instancePath:instancePath+"/bents",parentData:data,parentDataProperty:"bents",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors);
+errors = vErrors.length;
+}
+}
+if(data.between !== undefined){
+if(!(validate113(data.between, {instancePath:instancePath+"/between",parentData:data,parentDataProperty:"between",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate113.errors : vErrors.concat(validate113.errors);
+errors = vErrors.length;
+}
+}
+if(data.from !== undefined){
+if(!(validate91(data.from, {instancePath:instancePath+"/from",parentData:data,parentDataProperty:"from",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate91.errors : vErrors.concat(validate91.errors);
+errors = vErrors.length;
+}
+}
+if(data.to !== undefined){
+if(!(validate93(data.to, {instancePath:instancePath+"/to",parentData:data,parentDataProperty:"to",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors);
+errors = vErrors.length;
+}
+}
+if(data.top !== undefined){
+if(!(validate98(data.top, {instancePath:instancePath+"/top",parentData:data,parentDataProperty:"top",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors);
+errors = vErrors.length;
+}
+}
+if(data.bottom !== undefined){
+if(!(validate98(data.bottom, {instancePath:instancePath+"/bottom",parentData:data,parentDataProperty:"bottom",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors);
+errors = vErrors.length;
+}
+}
+if(data.overhang !== undefined){
+if(!(validate119(data.overhang, {instancePath:instancePath+"/overhang",parentData:data,parentDataProperty:"overhang",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors);
+errors = vErrors.length;
+}
+}
+if(data.spacing !== undefined){
+if(!(validate121(data.spacing, {instancePath:instancePath+"/spacing",parentData:data,parentDataProperty:"spacing",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate121.errors : vErrors.concat(validate121.errors);
+errors = vErrors.length;
+}
+}
+if(data.count !== undefined){
+if(!(validate123(data.count, {instancePath:instancePath+"/count",parentData:data,parentDataProperty:"count",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors);
+errors = vErrors.length;
+}
+}
+if(data.layout !== undefined){
+if(!(validate125(data.layout, {instancePath:instancePath+"/layout",parentData:data,parentDataProperty:"layout",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate125.errors : vErrors.concat(validate125.errors);
+errors = vErrors.length;
+}
+}
+if(data.splice !== undefined){
+if(!(validate127(data.splice, {instancePath:instancePath+"/splice",parentData:data,parentDataProperty:"splice",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate127.errors : vErrors.concat(validate127.errors);
+errors = vErrors.length;
+}
+}
+if(data.ends !== undefined){
+if(!(validate95(data.ends, {instancePath:instancePath+"/ends",parentData:data,parentDataProperty:"ends",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors);
+errors = vErrors.length;
+}
+}
+if(data["hung-on"] !== undefined){
+if(!(validate102(data["hung-on"], {instancePath:instancePath+"/hung-on",parentData:data,parentDataProperty:"hung-on",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate102.errors : vErrors.concat(validate102.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err4 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+validate169.errors = vErrors;
+return errors === 0;
+}
+validate169.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+
+const schema54 = {"description":"A lying timber that carries others.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber that carries others.","const":"beam","examples":["beam"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"measured":{"$ref":"#/$defs/measured"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]};
+
+function validate188(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate188.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(data && typeof data == "object" && !Array.isArray(data)){
+if(data.kind === undefined){
+const err0 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "kind"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+if(data.section === undefined){
+const err1 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "section"}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+for(const key0 in data){
+if(!(func1.call(schema54.properties, key0))){
+const err2 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+}
+if(data.kind !== undefined){
+if("beam" !== data.kind){
+const err3 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/const",keyword:"const",params:{allowedValue: "beam"}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+}
+if(data.section !== undefined){
+if(!(validate62(data.section, {instancePath:instancePath+"/section",parentData:data,parentDataProperty:"section",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate62.errors : vErrors.concat(validate62.errors);
+errors = vErrors.length;
+}
+}
+if(data.turned !== undefined){
+if(!(validate64(data.turned, {instancePath:instancePath+"/turned",parentData:data,parentDataProperty:"turned",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate64.errors : vErrors.concat(validate64.errors);
+errors = vErrors.length;
+}
+}
+if(data.timber !== undefined){
+if(!(validate66(data.timber, {instancePath:instancePath+"/timber",parentData:data,parentDataProperty:"timber",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors);
+errors = vErrors.length;
+}
+}
+if(data.measured !== undefined){
+if(!(validate68(data.measured, {instancePath:instancePath+"/measured",parentData:data,parentDataProperty:"measured",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate68.errors : vErrors.concat(validate68.errors);
+errors = vErrors.length;
+}
+}
+if(data.walls !== undefined){
+if(!(validate109(data.walls, {instancePath:instancePath+"/walls",parentData:data,parentDataProperty:"walls",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate109.errors : vErrors.concat(validate109.errors);
+errors = vErrors.length;
+}
+}
+if(data.bents !== undefined){
+if(!(validate111(data.bents, {instancePath:instancePath+"/bents",parentData:data,parentDataProperty:"bents",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors);
+errors = vErrors.length;
+}
+}
+if(data.between !== undefined){
+if(!(validate113(data.between, {instancePath:instancePath+"/between",parentData:data,parentDataProperty:"between",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate113.errors : vErrors.concat(validate113.errors);
+errors = vErrors.length;
+}
+}
+if(data.from !== undefined){
+if(!(validate91(data.from, {instancePath:instancePath+"/from",parentData:data,parentDataProperty:"from",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate91.errors : vErrors.concat(validate91.errors);
+errors = vErrors.length;
+}
+}
+if(data.to !== undefined){
+if(!(validate93(data.to, {instancePath:instancePath+"/to",parentData:data,parentDataProperty:"to",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors);
+errors = vErrors.length;
+}
+}
+if(data.top !== undefined){
+if(!(validate98(data.top, {instancePath:instancePath+"/top",parentData:data,parentDataProperty:"top",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors);
+errors = vErrors.length;
+}
+}
+if(data.bottom !== undefined){
+if(!(validate98(data.bottom, {instancePath:instancePath+"/bottom",parentData:data,parentDataProperty:"bottom",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors);
+errors = vErrors.length;
+}
+}
+if(data.overhang !== undefined){
+if(!(validate119(data.overhang, {instancePath:instancePath+"/overhang",parentData:data,parentDataProperty:"overhang",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors);
+errors = vErrors.length;
+}
+}
+if(data.spacing !== undefined){
+if(!(validate121(data.spacing, {instancePath:instancePath+"/spacing",parentData:data,parentDataProperty:"spacing",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate121.errors : vErrors.concat(validate121.errors);
+errors = vErrors.length;
+}
+}
+if(data.count !== undefined){
+if(!(validate123(data.count, {instancePath:instancePath+"/count",parentData:data,parentDataProperty:"count",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors);
+errors = vErrors.length;
+}
+}
+if(data.layout !== undefined){
+if(!(validate125(data.layout, {instancePath:instancePath+"/layout",parentData:data,parentDataProperty:"layout",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate125.errors : vErrors.concat(validate125.errors);
+errors = vErrors.length;
+}
+}
+if(data.splice !== undefined){
+if(!(validate127(data.splice, {instancePath:instancePath+"/splice",parentData:data,parentDataProperty:"splice",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate127.errors : vErrors.concat(validate127.errors);
+errors = vErrors.length;
+}
+}
+if(data.ends !== undefined){
+if(!(validate95(data.ends, {instancePath:instancePath+"/ends",parentData:data,parentDataProperty:"ends",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors);
+errors = vErrors.length;
+}
+}
+if(data["hung-on"] !== undefined){
+if(!(validate102(data["hung-on"], {instancePath:instancePath+"/hung-on",parentData:data,parentDataProperty:"hung-on",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate102.errors : vErrors.concat(validate102.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err4 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+validate188.errors = vErrors;
+return errors === 0;
+}
+validate188.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+
+const schema55 = {"description":"One of a row of timbers that carry a floor.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"One of a row of timbers that carry a floor.","const":"joist","examples":["joist"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"measured":{"$ref":"#/$defs/measured"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]};
+
+function validate207(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate207.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(data && typeof data == "object" && !Array.isArray(data)){
+if(data.kind === undefined){
+const err0 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "kind"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+if(data.section === undefined){
+const err1 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "section"}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+for(const key0 in data){
+if(!(func1.call(schema55.properties, key0))){
+const err2 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+}
+if(data.kind !== undefined){
+if("joist" !== data.kind){
+const err3 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/const",keyword:"const",params:{allowedValue: "joist"}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+}
+if(data.section !== undefined){
+if(!(validate62(data.section, {instancePath:instancePath+"/section",parentData:data,parentDataProperty:"section",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate62.errors : vErrors.concat(validate62.errors);
+errors = vErrors.length;
+}
+}
+if(data.turned !== undefined){
+if(!(validate64(data.turned, {instancePath:instancePath+"/turned",parentData:data,parentDataProperty:"turned",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate64.errors : vErrors.concat(validate64.errors);
+errors = vErrors.length;
+}
+}
+if(data.timber !== undefined){
+if(!(validate66(data.timber, {instancePath:instancePath+"/timber",parentData:data,parentDataProperty:"timber",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors);
+errors = vErrors.length;
+}
+}
+if(data.measured !== undefined){
+if(!(validate68(data.measured, {instancePath:instancePath+"/measured",parentData:data,parentDataProperty:"measured",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate68.errors : vErrors.concat(validate68.errors);
+errors = vErrors.length;
+}
+}
+if(data.walls !== undefined){
+if(!(validate109(data.walls, {instancePath:instancePath+"/walls",parentData:data,parentDataProperty:"walls",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate109.errors : vErrors.concat(validate109.errors);
+errors = vErrors.length;
+}
+}
+if(data.bents !== undefined){
+if(!(validate111(data.bents, {instancePath:instancePath+"/bents",parentData:data,parentDataProperty:"bents",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors);
+errors = vErrors.length;
+}
+}
+if(data.between !== undefined){
+if(!(validate113(data.between, {instancePath:instancePath+"/between",parentData:data,parentDataProperty:"between",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate113.errors : vErrors.concat(validate113.errors);
+errors = vErrors.length;
+}
+}
+if(data.from !== undefined){
+if(!(validate91(data.from, {instancePath:instancePath+"/from",parentData:data,parentDataProperty:"from",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate91.errors : vErrors.concat(validate91.errors);
+errors = vErrors.length;
+}
+}
+if(data.to !== undefined){
+if(!(validate93(data.to, {instancePath:instancePath+"/to",parentData:data,parentDataProperty:"to",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors);
+errors = vErrors.length;
+}
+}
+if(data.top !== undefined){
+if(!(validate98(data.top, {instancePath:instancePath+"/top",parentData:data,parentDataProperty:"top",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors);
+errors = vErrors.length;
+}
+}
+if(data.bottom !== undefined){
+if(!(validate98(data.bottom, {instancePath:instancePath+"/bottom",parentData:data,parentDataProperty:"bottom",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors);
+errors = vErrors.length;
+}
+}
+if(data.overhang !== undefined){
+if(!(validate119(data.overhang, {instancePath:instancePath+"/overhang",parentData:data,parentDataProperty:"overhang",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors);
+errors = vErrors.length;
+}
+}
+if(data.spacing !== undefined){
+if(!(validate121(data.spacing, {instancePath:instancePath+"/spacing",parentData:data,parentDataProperty:"spacing",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate121.errors : vErrors.concat(validate121.errors);
+errors = vErrors.length;
+}
+}
+if(data.count !== undefined){
+if(!(validate123(data.count, {instancePath:instancePath+"/count",parentData:data,parentDataProperty:"count",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors);
+errors = vErrors.length;
+}
+}
+if(data.layout !== undefined){
+if(!(validate125(data.layout, {instancePath:instancePath+"/layout",parentData:data,parentDataProperty:"layout",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate125.errors : vErrors.concat(validate125.errors);
+errors = vErrors.length;
+}
+}
+if(data.splice !== undefined){
+if(!(validate127(data.splice, {instancePath:instancePath+"/splice",parentData:data,parentDataProperty:"splice",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate127.errors : vErrors.concat(validate127.errors);
+errors = vErrors.length;
+}
+}
+if(data.ends !== undefined){
+if(!(validate95(data.ends, {instancePath:instancePath+"/ends",parentData:data,parentDataProperty:"ends",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors);
+errors = vErrors.length;
+}
+}
+if(data["hung-on"] !== undefined){
+if(!(validate102(data["hung-on"], {instancePath:instancePath+"/hung-on",parentData:data,parentDataProperty:"hung-on",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate102.errors : vErrors.concat(validate102.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err4 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+validate207.errors = vErrors;
+return errors === 0;
+}
+validate207.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+
+const schema56 = {"description":"One of a row of timbers along the roof that carry the deck or the covering.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"One of a row of timbers along the roof that carry the deck or the covering.","const":"purlin","examples":["purlin"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"measured":{"$ref":"#/$defs/measured"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]};
+
+function validate226(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate226.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(data && typeof data == "object" && !Array.isArray(data)){
+if(data.kind === undefined){
+const err0 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "kind"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+if(data.section === undefined){
+const err1 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "section"}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+for(const key0 in data){
+if(!(func1.call(schema56.properties, key0))){
+const err2 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+}
+if(data.kind !== undefined){
+if("purlin" !== data.kind){
+const err3 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/const",keyword:"const",params:{allowedValue: "purlin"}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+}
+if(data.section !== undefined){
+if(!(validate62(data.section, {instancePath:instancePath+"/section",parentData:data,parentDataProperty:"section",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate62.errors : vErrors.concat(validate62.errors);
+errors = vErrors.length;
+}
+}
+if(data.turned !== undefined){
+if(!(validate64(data.turned, {instancePath:instancePath+"/turned",parentData:data,parentDataProperty:"turned",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate64.errors : vErrors.concat(validate64.errors);
+errors = vErrors.length;
+}
+}
+if(data.timber !== undefined){
+if(!(validate66(data.timber, {instancePath:instancePath+"/timber",parentData:data,parentDataProperty:"timber",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.errors);
+errors = vErrors.length;
+}
+}
+if(data.measured !== undefined){
+if(!(validate68(data.measured, {instancePath:instancePath+"/measured",parentData:data,parentDataProperty:"measured",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate68.errors : vErrors.concat(validate68.errors);
+errors = vErrors.length;
+}
+}
+if(data.walls !== undefined){
+if(!(validate109(data.walls, {instancePath:instancePath+"/walls",parentData:data,parentDataProperty:"walls",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate109.errors : vErrors.concat(validate109.errors);
+errors = vErrors.length;
+}
+}
+if(data.bents !== undefined){
+if(!(validate111(data.bents, {instancePath:instancePath+"/bents",parentData:data,parentDataProperty:"bents",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors);
+errors = vErrors.length;
+}
+}
+if(data.from !== undefined){
+if(!(validate91(data.from, {instancePath:instancePath+"/from",parentData:data,parentDataProperty:"from",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate91.errors : vErrors.concat(validate91.errors);
+errors = vErrors.length;
+}
+}
+if(data.to !== undefined){
+if(!(validate93(data.to, {instancePath:instancePath+"/to",parentData:data,parentDataProperty:"to",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors);
+errors = vErrors.length;
+}
+}
+if(data.top !== undefined){
+if(!(validate98(data.top, {instancePath:instancePath+"/top",parentData:data,parentDataProperty:"top",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors);
+errors = vErrors.length;
+}
+}
+if(data.bottom !== undefined){
+if(!(validate98(data.bottom, {instancePath:instancePath+"/bottom",parentData:data,parentDataProperty:"bottom",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors);
+errors = vErrors.length;
+}
+}
+if(data.overhang !== undefined){
+if(!(validate119(data.overhang, {instancePath:instancePath+"/overhang",parentData:data,parentDataProperty:"overhang",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors);
+errors = vErrors.length;
+}
+}
+if(data.spacing !== undefined){
+if(!(validate121(data.spacing, {instancePath:instancePath+"/spacing",parentData:data,parentDataProperty:"spacing",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate121.errors : vErrors.concat(validate121.errors);
+errors = vErrors.length;
+}
+}
+if(data.count !== undefined){
+if(!(validate123(data.count, {instancePath:instancePath+"/count",parentData:data,parentDataProperty:"count",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors);
+errors = vErrors.length;
+}
+}
+if(data.layout !== undefined){
+if(!(validate125(data.layout, {instancePath:instancePath+"/layout",parentData:data,parentDataProperty:"layout",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate125.errors : vErrors.concat(validate125.errors);
+errors = vErrors.length;
+}
+}
+if(data.splice !== undefined){
+if(!(validate127(data.splice, {instancePath:instancePath+"/splice",parentData:data,parentDataProperty:"splice",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate127.errors : vErrors.concat(validate127.errors);
+errors = vErrors.length;
+}
+}
+if(data.ends !== undefined){
+if(!(validate95(data.ends, {instancePath:instancePath+"/ends",parentData:data,parentDataProperty:"ends",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors);
+errors = vErrors.length;
+}
+}
+if(data["hung-on"] !== undefined){
+if(!(validate102(data["hung-on"], {instancePath:instancePath+"/hung-on",parentData:data,parentDataProperty:"hung-on",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate102.errors : vErrors.concat(validate102.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err4 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+validate226.errors = vErrors;
+return errors === 0;
+}
+validate226.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+
+const schema57 = {"description":"The upright in the middle of a bent, from the tie to the ridge.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The upright in the middle of a bent, from the tie to the ridge.","const":"king-post","examples":["king-post"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"measured":{"$ref":"#/$defs/measured"},"bents":{"$ref":"#/$defs/bents"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]};
+
+function validate244(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate244.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(data && typeof data == "object" && !Array.isArray(data)){
+if(data.kind === undefined){
+const err0 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "kind"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+if(data.section === undefined){
+const err1 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "section"}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+for(const key0 in data){
+if(!(func1.call(schema57.properties, key0))){
+const err2 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+}
+if(data.kind !== undefined){
 if("king-post" !== data.kind){
 const err3 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/const",keyword:"const",params:{allowedValue: "king-post"}};
 if(vErrors === null){
@@ -2578,33 +3057,39 @@ vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.error
 errors = vErrors.length;
 }
 }
+if(data.measured !== undefined){
+if(!(validate68(data.measured, {instancePath:instancePath+"/measured",parentData:data,parentDataProperty:"measured",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate68.errors : vErrors.concat(validate68.errors);
+errors = vErrors.length;
+}
+}
 if(data.bents !== undefined){
-if(!(validate91(data.bents, {instancePath:instancePath+"/bents",parentData:data,parentDataProperty:"bents",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate91.errors : vErrors.concat(validate91.errors);
+if(!(validate111(data.bents, {instancePath:instancePath+"/bents",parentData:data,parentDataProperty:"bents",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors);
 errors = vErrors.length;
 }
 }
 if(data.from !== undefined){
-if(!(validate72(data.from, {instancePath:instancePath+"/from",parentData:data,parentDataProperty:"from",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate72.errors : vErrors.concat(validate72.errors);
+if(!(validate91(data.from, {instancePath:instancePath+"/from",parentData:data,parentDataProperty:"from",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate91.errors : vErrors.concat(validate91.errors);
 errors = vErrors.length;
 }
 }
 if(data.to !== undefined){
-if(!(validate74(data.to, {instancePath:instancePath+"/to",parentData:data,parentDataProperty:"to",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors);
+if(!(validate93(data.to, {instancePath:instancePath+"/to",parentData:data,parentDataProperty:"to",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors);
 errors = vErrors.length;
 }
 }
 if(data.ends !== undefined){
-if(!(validate76(data.ends, {instancePath:instancePath+"/ends",parentData:data,parentDataProperty:"ends",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors);
+if(!(validate95(data.ends, {instancePath:instancePath+"/ends",parentData:data,parentDataProperty:"ends",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors);
 errors = vErrors.length;
 }
 }
 if(data["hung-on"] !== undefined){
-if(!(validate83(data["hung-on"], {instancePath:instancePath+"/hung-on",parentData:data,parentDataProperty:"hung-on",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate83.errors : vErrors.concat(validate83.errors);
+if(!(validate102(data["hung-on"], {instancePath:instancePath+"/hung-on",parentData:data,parentDataProperty:"hung-on",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate102.errors : vErrors.concat(validate102.errors);
 errors = vErrors.length;
 }
 }
@@ -2619,18 +3104,18 @@ vErrors.push(err4);
 }
 errors++;
 }
-validate218.errors = vErrors;
+validate244.errors = vErrors;
 return errors === 0;
 }
-validate218.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate244.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-const schema52 = {"description":"A timber that props one timber from another: upright at a place of the grid, or slanting between two timbers.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A timber that props one timber from another: upright at a place of the grid, or slanting between two timbers.","const":"strut","examples":["strut"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"at":{"$ref":"#/$defs/places"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"between":{"$ref":"#/$defs/between"},"leg":{"$ref":"#/$defs/leg"},"legs":{"$ref":"#/$defs/legs"},"curve":{"$ref":"#/$defs/curve"},"above":{"$ref":"#/$defs/above"},"face":{"$ref":"#/$defs/face"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]};
-const schema53 = {"description":"Along each of the two timbers, from the inner corner of their housed faces to the far end of the brace's bearing.","type":["string","number"],"x-quantity":"length","examples":["36 in"]};
+const schema58 = {"description":"A timber that props one timber from another: upright at a place of the grid, or slanting between two timbers.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A timber that props one timber from another: upright at a place of the grid, or slanting between two timbers.","const":"strut","examples":["strut"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"measured":{"$ref":"#/$defs/measured"},"at":{"$ref":"#/$defs/places"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"between":{"$ref":"#/$defs/between"},"leg":{"$ref":"#/$defs/leg"},"legs":{"$ref":"#/$defs/legs"},"curve":{"$ref":"#/$defs/curve"},"above":{"$ref":"#/$defs/above"},"face":{"$ref":"#/$defs/face"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]};
+const schema59 = {"description":"Along each of the two timbers, from the inner corner of their housed faces to the far end of the brace's bearing.","type":["string","number"],"x-quantity":"length","examples":["36 in"]};
 
-function validate235(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate263(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate235.evaluated;
+const evaluated0 = validate263.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -2638,7 +3123,7 @@ if(evaluated0.dynamicItems){
 evaluated0.items = undefined;
 }
 if((typeof data !== "string") && (!((typeof data == "number") && (isFinite(data))))){
-const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema53.type}};
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema59.type}};
 if(vErrors === null){
 vErrors = [err0];
 }
@@ -2647,17 +3132,17 @@ vErrors.push(err0);
 }
 errors++;
 }
-validate235.errors = vErrors;
+validate263.errors = vErrors;
 return errors === 0;
 }
-validate235.evaluated = {"dynamicProps":false,"dynamicItems":false};
+validate263.evaluated = {"dynamicProps":false,"dynamicItems":false};
 
-const schema54 = {"description":"Unequal legs, each by the name of the timber it lies along.","type":"object","additionalProperties":{"description":"The leg along this timber.","type":["string","number"],"x-quantity":"length","examples":["54 in"]},"minProperties":2,"maxProperties":2,"x-ref":["member","kind"],"examples":["{post: 54 in, plate: 36 in}"]};
+const schema60 = {"description":"Unequal legs, each by the name of the timber it lies along.","type":"object","additionalProperties":{"description":"The leg along this timber.","type":["string","number"],"x-quantity":"length","examples":["54 in"]},"minProperties":2,"maxProperties":2,"x-ref":["member","kind"],"examples":["{post: 54 in, plate: 36 in}"]};
 
-function validate237(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate265(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate237.evaluated;
+const evaluated0 = validate265.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -2688,7 +3173,7 @@ errors++;
 for(const key0 in data){
 let data0 = data[key0];
 if((typeof data0 !== "string") && (!((typeof data0 == "number") && (isFinite(data0))))){
-const err2 = {instancePath:instancePath+"/" + key0.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/additionalProperties/type",keyword:"type",params:{type: schema54.additionalProperties.type}};
+const err2 = {instancePath:instancePath+"/" + key0.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/additionalProperties/type",keyword:"type",params:{type: schema60.additionalProperties.type}};
 if(vErrors === null){
 vErrors = [err2];
 }
@@ -2709,17 +3194,17 @@ vErrors.push(err3);
 }
 errors++;
 }
-validate237.errors = vErrors;
+validate265.errors = vErrors;
 return errors === 0;
 }
-validate237.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate265.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-const schema55 = {"description":"Hollows the long edge, the one away from the corner. What is left there is the depth less the rise.","type":"object","additionalProperties":false,"properties":{"radius":{"description":"The radius of the hollow edge.","type":["string","number"],"x-quantity":"length","examples":["100 in"]},"rise":{"description":"How deep the hollow is in its middle.","type":["string","number"],"x-quantity":"length","examples":["2 in"]}},"examples":["{radius: 100 in}"],"minProperties":1,"maxProperties":1};
+const schema61 = {"description":"Hollows the long edge, the one away from the corner. What is left there is the depth less the rise.","type":"object","additionalProperties":false,"properties":{"radius":{"description":"The radius of the hollow edge.","type":["string","number"],"x-quantity":"length","examples":["100 in"]},"rise":{"description":"How deep the hollow is in its middle.","type":["string","number"],"x-quantity":"length","examples":["2 in"]}},"examples":["{radius: 100 in}"],"minProperties":1,"maxProperties":1};
 
-function validate239(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate267(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate239.evaluated;
+const evaluated0 = validate267.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -2762,7 +3247,7 @@ errors++;
 if(data.radius !== undefined){
 let data0 = data.radius;
 if((typeof data0 !== "string") && (!((typeof data0 == "number") && (isFinite(data0))))){
-const err3 = {instancePath:instancePath+"/radius",schemaPath:"#/properties/radius/type",keyword:"type",params:{type: schema55.properties.radius.type}};
+const err3 = {instancePath:instancePath+"/radius",schemaPath:"#/properties/radius/type",keyword:"type",params:{type: schema61.properties.radius.type}};
 if(vErrors === null){
 vErrors = [err3];
 }
@@ -2775,7 +3260,7 @@ errors++;
 if(data.rise !== undefined){
 let data1 = data.rise;
 if((typeof data1 !== "string") && (!((typeof data1 == "number") && (isFinite(data1))))){
-const err4 = {instancePath:instancePath+"/rise",schemaPath:"#/properties/rise/type",keyword:"type",params:{type: schema55.properties.rise.type}};
+const err4 = {instancePath:instancePath+"/rise",schemaPath:"#/properties/rise/type",keyword:"type",params:{type: schema61.properties.rise.type}};
 if(vErrors === null){
 vErrors = [err4];
 }
@@ -2796,17 +3281,17 @@ vErrors.push(err5);
 }
 errors++;
 }
-validate239.errors = vErrors;
+validate267.errors = vErrors;
 return errors === 0;
 }
-validate239.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate267.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-const schema56 = {"description":"It sits above its upper timber instead of below.","type":"boolean","examples":[true],"default":false,"x-default-source":"common practice"};
+const schema62 = {"description":"It sits above its upper timber instead of below.","type":"boolean","examples":[true],"default":false,"x-default-source":"common practice"};
 
-function validate241(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate269(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate241.evaluated;
+const evaluated0 = validate269.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -2823,17 +3308,17 @@ vErrors.push(err0);
 }
 errors++;
 }
-validate241.errors = vErrors;
+validate269.errors = vErrors;
 return errors === 0;
 }
-validate241.evaluated = {"dynamicProps":false,"dynamicItems":false};
+validate269.evaluated = {"dynamicProps":false,"dynamicItems":false};
 
-const schema57 = {"description":"Across the thickness: flush with the reference faces of its timbers, or in the middle of them.","type":"string","enum":["reference","center"],"examples":["reference"],"default":"reference","x-default-source":"common practice"};
+const schema63 = {"description":"Across the thickness: flush with the reference faces of its timbers, or in the middle of them.","type":"string","enum":["reference","center"],"examples":["reference"],"default":"reference","x-default-source":"common practice"};
 
-function validate243(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate271(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate243.evaluated;
+const evaluated0 = validate271.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -2851,7 +3336,7 @@ vErrors.push(err0);
 errors++;
 }
 if(!((data === "reference") || (data === "center"))){
-const err1 = {instancePath,schemaPath:"#/enum",keyword:"enum",params:{allowedValues: schema57.enum}};
+const err1 = {instancePath,schemaPath:"#/enum",keyword:"enum",params:{allowedValues: schema63.enum}};
 if(vErrors === null){
 vErrors = [err1];
 }
@@ -2860,16 +3345,16 @@ vErrors.push(err1);
 }
 errors++;
 }
-validate243.errors = vErrors;
+validate271.errors = vErrors;
 return errors === 0;
 }
-validate243.evaluated = {"dynamicProps":false,"dynamicItems":false};
+validate271.evaluated = {"dynamicProps":false,"dynamicItems":false};
 
 
-function validate227(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate254(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate227.evaluated;
+const evaluated0 = validate254.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -2898,7 +3383,7 @@ vErrors.push(err1);
 errors++;
 }
 for(const key0 in data){
-if(!(func1.call(schema52.properties, key0))){
+if(!(func1.call(schema58.properties, key0))){
 const err2 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
 if(vErrors === null){
 vErrors = [err2];
@@ -2939,69 +3424,75 @@ vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.error
 errors = vErrors.length;
 }
 }
-if(data.at !== undefined){
-if(!(validate68(data.at, {instancePath:instancePath+"/at",parentData:data,parentDataProperty:"at",rootData,dynamicAnchors}))){
+if(data.measured !== undefined){
+if(!(validate68(data.measured, {instancePath:instancePath+"/measured",parentData:data,parentDataProperty:"measured",rootData,dynamicAnchors}))){
 vErrors = vErrors === null ? validate68.errors : vErrors.concat(validate68.errors);
 errors = vErrors.length;
 }
 }
+if(data.at !== undefined){
+if(!(validate87(data.at, {instancePath:instancePath+"/at",parentData:data,parentDataProperty:"at",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate87.errors : vErrors.concat(validate87.errors);
+errors = vErrors.length;
+}
+}
 if(data.from !== undefined){
-if(!(validate72(data.from, {instancePath:instancePath+"/from",parentData:data,parentDataProperty:"from",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate72.errors : vErrors.concat(validate72.errors);
+if(!(validate91(data.from, {instancePath:instancePath+"/from",parentData:data,parentDataProperty:"from",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate91.errors : vErrors.concat(validate91.errors);
 errors = vErrors.length;
 }
 }
 if(data.to !== undefined){
-if(!(validate74(data.to, {instancePath:instancePath+"/to",parentData:data,parentDataProperty:"to",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors);
-errors = vErrors.length;
-}
-}
-if(data.between !== undefined){
-if(!(validate93(data.between, {instancePath:instancePath+"/between",parentData:data,parentDataProperty:"between",rootData,dynamicAnchors}))){
+if(!(validate93(data.to, {instancePath:instancePath+"/to",parentData:data,parentDataProperty:"to",rootData,dynamicAnchors}))){
 vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors);
 errors = vErrors.length;
 }
 }
+if(data.between !== undefined){
+if(!(validate113(data.between, {instancePath:instancePath+"/between",parentData:data,parentDataProperty:"between",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate113.errors : vErrors.concat(validate113.errors);
+errors = vErrors.length;
+}
+}
 if(data.leg !== undefined){
-if(!(validate235(data.leg, {instancePath:instancePath+"/leg",parentData:data,parentDataProperty:"leg",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate235.errors : vErrors.concat(validate235.errors);
+if(!(validate263(data.leg, {instancePath:instancePath+"/leg",parentData:data,parentDataProperty:"leg",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate263.errors : vErrors.concat(validate263.errors);
 errors = vErrors.length;
 }
 }
 if(data.legs !== undefined){
-if(!(validate237(data.legs, {instancePath:instancePath+"/legs",parentData:data,parentDataProperty:"legs",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate237.errors : vErrors.concat(validate237.errors);
+if(!(validate265(data.legs, {instancePath:instancePath+"/legs",parentData:data,parentDataProperty:"legs",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate265.errors : vErrors.concat(validate265.errors);
 errors = vErrors.length;
 }
 }
 if(data.curve !== undefined){
-if(!(validate239(data.curve, {instancePath:instancePath+"/curve",parentData:data,parentDataProperty:"curve",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate239.errors : vErrors.concat(validate239.errors);
+if(!(validate267(data.curve, {instancePath:instancePath+"/curve",parentData:data,parentDataProperty:"curve",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate267.errors : vErrors.concat(validate267.errors);
 errors = vErrors.length;
 }
 }
 if(data.above !== undefined){
-if(!(validate241(data.above, {instancePath:instancePath+"/above",parentData:data,parentDataProperty:"above",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate241.errors : vErrors.concat(validate241.errors);
+if(!(validate269(data.above, {instancePath:instancePath+"/above",parentData:data,parentDataProperty:"above",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate269.errors : vErrors.concat(validate269.errors);
 errors = vErrors.length;
 }
 }
 if(data.face !== undefined){
-if(!(validate243(data.face, {instancePath:instancePath+"/face",parentData:data,parentDataProperty:"face",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate243.errors : vErrors.concat(validate243.errors);
+if(!(validate271(data.face, {instancePath:instancePath+"/face",parentData:data,parentDataProperty:"face",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate271.errors : vErrors.concat(validate271.errors);
 errors = vErrors.length;
 }
 }
 if(data.ends !== undefined){
-if(!(validate76(data.ends, {instancePath:instancePath+"/ends",parentData:data,parentDataProperty:"ends",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors);
+if(!(validate95(data.ends, {instancePath:instancePath+"/ends",parentData:data,parentDataProperty:"ends",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors);
 errors = vErrors.length;
 }
 }
 if(data["hung-on"] !== undefined){
-if(!(validate83(data["hung-on"], {instancePath:instancePath+"/hung-on",parentData:data,parentDataProperty:"hung-on",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate83.errors : vErrors.concat(validate83.errors);
+if(!(validate102(data["hung-on"], {instancePath:instancePath+"/hung-on",parentData:data,parentDataProperty:"hung-on",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate102.errors : vErrors.concat(validate102.errors);
 errors = vErrors.length;
 }
 }
@@ -3016,17 +3507,17 @@ vErrors.push(err4);
 }
 errors++;
 }
-validate227.errors = vErrors;
+validate254.errors = vErrors;
 return errors === 0;
 }
-validate227.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate254.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-const schema58 = {"description":"A slanting timber in the corner of two others. One entry makes a brace at every corner where it fits.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A slanting timber in the corner of two others. One entry makes a brace at every corner where it fits.","const":"brace","examples":["brace"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"between":{"$ref":"#/$defs/between"},"leg":{"$ref":"#/$defs/leg"},"legs":{"$ref":"#/$defs/legs"},"curve":{"$ref":"#/$defs/curve"},"above":{"$ref":"#/$defs/above"},"face":{"$ref":"#/$defs/face"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section","between"]};
+const schema64 = {"description":"A slanting timber in the corner of two others. One entry makes a brace at every corner where it fits.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A slanting timber in the corner of two others. One entry makes a brace at every corner where it fits.","const":"brace","examples":["brace"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"measured":{"$ref":"#/$defs/measured"},"between":{"$ref":"#/$defs/between"},"leg":{"$ref":"#/$defs/leg"},"legs":{"$ref":"#/$defs/legs"},"curve":{"$ref":"#/$defs/curve"},"above":{"$ref":"#/$defs/above"},"face":{"$ref":"#/$defs/face"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section","between"]};
 
-function validate247(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate275(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate247.evaluated;
+const evaluated0 = validate275.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -3065,7 +3556,7 @@ vErrors.push(err2);
 errors++;
 }
 for(const key0 in data){
-if(!(func1.call(schema58.properties, key0))){
+if(!(func1.call(schema64.properties, key0))){
 const err3 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
 if(vErrors === null){
 vErrors = [err3];
@@ -3106,51 +3597,57 @@ vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.error
 errors = vErrors.length;
 }
 }
+if(data.measured !== undefined){
+if(!(validate68(data.measured, {instancePath:instancePath+"/measured",parentData:data,parentDataProperty:"measured",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate68.errors : vErrors.concat(validate68.errors);
+errors = vErrors.length;
+}
+}
 if(data.between !== undefined){
-if(!(validate93(data.between, {instancePath:instancePath+"/between",parentData:data,parentDataProperty:"between",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors);
+if(!(validate113(data.between, {instancePath:instancePath+"/between",parentData:data,parentDataProperty:"between",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate113.errors : vErrors.concat(validate113.errors);
 errors = vErrors.length;
 }
 }
 if(data.leg !== undefined){
-if(!(validate235(data.leg, {instancePath:instancePath+"/leg",parentData:data,parentDataProperty:"leg",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate235.errors : vErrors.concat(validate235.errors);
+if(!(validate263(data.leg, {instancePath:instancePath+"/leg",parentData:data,parentDataProperty:"leg",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate263.errors : vErrors.concat(validate263.errors);
 errors = vErrors.length;
 }
 }
 if(data.legs !== undefined){
-if(!(validate237(data.legs, {instancePath:instancePath+"/legs",parentData:data,parentDataProperty:"legs",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate237.errors : vErrors.concat(validate237.errors);
+if(!(validate265(data.legs, {instancePath:instancePath+"/legs",parentData:data,parentDataProperty:"legs",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate265.errors : vErrors.concat(validate265.errors);
 errors = vErrors.length;
 }
 }
 if(data.curve !== undefined){
-if(!(validate239(data.curve, {instancePath:instancePath+"/curve",parentData:data,parentDataProperty:"curve",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate239.errors : vErrors.concat(validate239.errors);
+if(!(validate267(data.curve, {instancePath:instancePath+"/curve",parentData:data,parentDataProperty:"curve",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate267.errors : vErrors.concat(validate267.errors);
 errors = vErrors.length;
 }
 }
 if(data.above !== undefined){
-if(!(validate241(data.above, {instancePath:instancePath+"/above",parentData:data,parentDataProperty:"above",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate241.errors : vErrors.concat(validate241.errors);
+if(!(validate269(data.above, {instancePath:instancePath+"/above",parentData:data,parentDataProperty:"above",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate269.errors : vErrors.concat(validate269.errors);
 errors = vErrors.length;
 }
 }
 if(data.face !== undefined){
-if(!(validate243(data.face, {instancePath:instancePath+"/face",parentData:data,parentDataProperty:"face",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate243.errors : vErrors.concat(validate243.errors);
+if(!(validate271(data.face, {instancePath:instancePath+"/face",parentData:data,parentDataProperty:"face",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate271.errors : vErrors.concat(validate271.errors);
 errors = vErrors.length;
 }
 }
 if(data.ends !== undefined){
-if(!(validate76(data.ends, {instancePath:instancePath+"/ends",parentData:data,parentDataProperty:"ends",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors);
+if(!(validate95(data.ends, {instancePath:instancePath+"/ends",parentData:data,parentDataProperty:"ends",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors);
 errors = vErrors.length;
 }
 }
 if(data["hung-on"] !== undefined){
-if(!(validate83(data["hung-on"], {instancePath:instancePath+"/hung-on",parentData:data,parentDataProperty:"hung-on",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate83.errors : vErrors.concat(validate83.errors);
+if(!(validate102(data["hung-on"], {instancePath:instancePath+"/hung-on",parentData:data,parentDataProperty:"hung-on",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate102.errors : vErrors.concat(validate102.errors);
 errors = vErrors.length;
 }
 }
@@ -3165,17 +3662,17 @@ vErrors.push(err5);
 }
 errors++;
 }
-validate247.errors = vErrors;
+validate275.errors = vErrors;
 return errors === 0;
 }
-validate247.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate275.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-const schema59 = {"description":"The lying timber at the top, midway between the plates, that the rafters head into.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The lying timber at the top, midway between the plates, that the rafters head into.","const":"ridge","examples":["ridge"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"overhang":{"$ref":"#/$defs/memberOverhang"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]};
+const schema65 = {"description":"The lying timber at the top, midway between the plates, that the rafters head into.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The lying timber at the top, midway between the plates, that the rafters head into.","const":"ridge","examples":["ridge"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"measured":{"$ref":"#/$defs/measured"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"overhang":{"$ref":"#/$defs/memberOverhang"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]};
 
-function validate259(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate288(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate259.evaluated;
+const evaluated0 = validate288.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -3204,7 +3701,7 @@ vErrors.push(err1);
 errors++;
 }
 for(const key0 in data){
-if(!(func1.call(schema59.properties, key0))){
+if(!(func1.call(schema65.properties, key0))){
 const err2 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
 if(vErrors === null){
 vErrors = [err2];
@@ -3245,33 +3742,39 @@ vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.error
 errors = vErrors.length;
 }
 }
+if(data.measured !== undefined){
+if(!(validate68(data.measured, {instancePath:instancePath+"/measured",parentData:data,parentDataProperty:"measured",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate68.errors : vErrors.concat(validate68.errors);
+errors = vErrors.length;
+}
+}
 if(data.from !== undefined){
-if(!(validate72(data.from, {instancePath:instancePath+"/from",parentData:data,parentDataProperty:"from",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate72.errors : vErrors.concat(validate72.errors);
+if(!(validate91(data.from, {instancePath:instancePath+"/from",parentData:data,parentDataProperty:"from",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate91.errors : vErrors.concat(validate91.errors);
 errors = vErrors.length;
 }
 }
 if(data.to !== undefined){
-if(!(validate74(data.to, {instancePath:instancePath+"/to",parentData:data,parentDataProperty:"to",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors);
+if(!(validate93(data.to, {instancePath:instancePath+"/to",parentData:data,parentDataProperty:"to",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors);
 errors = vErrors.length;
 }
 }
 if(data.overhang !== undefined){
-if(!(validate99(data.overhang, {instancePath:instancePath+"/overhang",parentData:data,parentDataProperty:"overhang",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate99.errors : vErrors.concat(validate99.errors);
+if(!(validate119(data.overhang, {instancePath:instancePath+"/overhang",parentData:data,parentDataProperty:"overhang",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors);
 errors = vErrors.length;
 }
 }
 if(data.ends !== undefined){
-if(!(validate76(data.ends, {instancePath:instancePath+"/ends",parentData:data,parentDataProperty:"ends",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors);
+if(!(validate95(data.ends, {instancePath:instancePath+"/ends",parentData:data,parentDataProperty:"ends",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors);
 errors = vErrors.length;
 }
 }
 if(data["hung-on"] !== undefined){
-if(!(validate83(data["hung-on"], {instancePath:instancePath+"/hung-on",parentData:data,parentDataProperty:"hung-on",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate83.errors : vErrors.concat(validate83.errors);
+if(!(validate102(data["hung-on"], {instancePath:instancePath+"/hung-on",parentData:data,parentDataProperty:"hung-on",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate102.errors : vErrors.concat(validate102.errors);
 errors = vErrors.length;
 }
 }
@@ -3286,17 +3789,17 @@ vErrors.push(err4);
 }
 errors++;
 }
-validate259.errors = vErrors;
+validate288.errors = vErrors;
 return errors === 0;
 }
-validate259.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate288.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-const schema60 = {"description":"A rafter that is a timber of its own, such as a principal rafter. Common rafters stand under `roof`.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A rafter that is a timber of its own, such as a principal rafter. Common rafters stand under `roof`.","const":"rafter","examples":["rafter"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"bents":{"$ref":"#/$defs/bents"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"overhang":{"$ref":"#/$defs/memberOverhang"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]};
+const schema66 = {"description":"A rafter that is a timber of its own, such as a principal rafter. Common rafters stand under `roof`.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A rafter that is a timber of its own, such as a principal rafter. Common rafters stand under `roof`.","const":"rafter","examples":["rafter"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"measured":{"$ref":"#/$defs/measured"},"bents":{"$ref":"#/$defs/bents"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"overhang":{"$ref":"#/$defs/memberOverhang"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]};
 
-function validate268(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate298(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate268.evaluated;
+const evaluated0 = validate298.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -3325,7 +3828,7 @@ vErrors.push(err1);
 errors++;
 }
 for(const key0 in data){
-if(!(func1.call(schema60.properties, key0))){
+if(!(func1.call(schema66.properties, key0))){
 const err2 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
 if(vErrors === null){
 vErrors = [err2];
@@ -3366,39 +3869,45 @@ vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.error
 errors = vErrors.length;
 }
 }
+if(data.measured !== undefined){
+if(!(validate68(data.measured, {instancePath:instancePath+"/measured",parentData:data,parentDataProperty:"measured",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate68.errors : vErrors.concat(validate68.errors);
+errors = vErrors.length;
+}
+}
 if(data.bents !== undefined){
-if(!(validate91(data.bents, {instancePath:instancePath+"/bents",parentData:data,parentDataProperty:"bents",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate91.errors : vErrors.concat(validate91.errors);
+if(!(validate111(data.bents, {instancePath:instancePath+"/bents",parentData:data,parentDataProperty:"bents",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors);
 errors = vErrors.length;
 }
 }
 if(data.from !== undefined){
-if(!(validate72(data.from, {instancePath:instancePath+"/from",parentData:data,parentDataProperty:"from",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate72.errors : vErrors.concat(validate72.errors);
+if(!(validate91(data.from, {instancePath:instancePath+"/from",parentData:data,parentDataProperty:"from",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate91.errors : vErrors.concat(validate91.errors);
 errors = vErrors.length;
 }
 }
 if(data.to !== undefined){
-if(!(validate74(data.to, {instancePath:instancePath+"/to",parentData:data,parentDataProperty:"to",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors);
+if(!(validate93(data.to, {instancePath:instancePath+"/to",parentData:data,parentDataProperty:"to",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate93.errors : vErrors.concat(validate93.errors);
 errors = vErrors.length;
 }
 }
 if(data.overhang !== undefined){
-if(!(validate99(data.overhang, {instancePath:instancePath+"/overhang",parentData:data,parentDataProperty:"overhang",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate99.errors : vErrors.concat(validate99.errors);
+if(!(validate119(data.overhang, {instancePath:instancePath+"/overhang",parentData:data,parentDataProperty:"overhang",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate119.errors : vErrors.concat(validate119.errors);
 errors = vErrors.length;
 }
 }
 if(data.ends !== undefined){
-if(!(validate76(data.ends, {instancePath:instancePath+"/ends",parentData:data,parentDataProperty:"ends",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate76.errors : vErrors.concat(validate76.errors);
+if(!(validate95(data.ends, {instancePath:instancePath+"/ends",parentData:data,parentDataProperty:"ends",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate95.errors : vErrors.concat(validate95.errors);
 errors = vErrors.length;
 }
 }
 if(data["hung-on"] !== undefined){
-if(!(validate83(data["hung-on"], {instancePath:instancePath+"/hung-on",parentData:data,parentDataProperty:"hung-on",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate83.errors : vErrors.concat(validate83.errors);
+if(!(validate102(data["hung-on"], {instancePath:instancePath+"/hung-on",parentData:data,parentDataProperty:"hung-on",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate102.errors : vErrors.concat(validate102.errors);
 errors = vErrors.length;
 }
 }
@@ -3413,10 +3922,10 @@ vErrors.push(err4);
 }
 errors++;
 }
-validate268.errors = vErrors;
+validate298.errors = vErrors;
 return errors === 0;
 }
-validate268.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate298.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
 
 function validate60(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
@@ -3450,8 +3959,8 @@ errors = vErrors.length;
 var props0 = true;
 }
 else if(tag0 === "plate"){
-if(!(validate85(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate85.errors : vErrors.concat(validate85.errors);
+if(!(validate104(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate104.errors : vErrors.concat(validate104.errors);
 errors = vErrors.length;
 }
 if(props0 !== true){
@@ -3459,8 +3968,8 @@ props0 = true;
 }
 }
 else if(tag0 === "sill"){
-if(!(validate111(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate111.errors : vErrors.concat(validate111.errors);
+if(!(validate131(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate131.errors : vErrors.concat(validate131.errors);
 errors = vErrors.length;
 }
 if(props0 !== true){
@@ -3468,8 +3977,8 @@ props0 = true;
 }
 }
 else if(tag0 === "girt"){
-if(!(validate129(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate129.errors : vErrors.concat(validate129.errors);
+if(!(validate150(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate150.errors : vErrors.concat(validate150.errors);
 errors = vErrors.length;
 }
 if(props0 !== true){
@@ -3477,8 +3986,8 @@ props0 = true;
 }
 }
 else if(tag0 === "tie"){
-if(!(validate147(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate147.errors : vErrors.concat(validate147.errors);
+if(!(validate169(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate169.errors : vErrors.concat(validate169.errors);
 errors = vErrors.length;
 }
 if(props0 !== true){
@@ -3486,8 +3995,8 @@ props0 = true;
 }
 }
 else if(tag0 === "beam"){
-if(!(validate165(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate165.errors : vErrors.concat(validate165.errors);
+if(!(validate188(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate188.errors : vErrors.concat(validate188.errors);
 errors = vErrors.length;
 }
 if(props0 !== true){
@@ -3495,8 +4004,8 @@ props0 = true;
 }
 }
 else if(tag0 === "joist"){
-if(!(validate183(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate183.errors : vErrors.concat(validate183.errors);
+if(!(validate207(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate207.errors : vErrors.concat(validate207.errors);
 errors = vErrors.length;
 }
 if(props0 !== true){
@@ -3504,8 +4013,8 @@ props0 = true;
 }
 }
 else if(tag0 === "purlin"){
-if(!(validate201(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate201.errors : vErrors.concat(validate201.errors);
+if(!(validate226(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate226.errors : vErrors.concat(validate226.errors);
 errors = vErrors.length;
 }
 if(props0 !== true){
@@ -3513,8 +4022,8 @@ props0 = true;
 }
 }
 else if(tag0 === "king-post"){
-if(!(validate218(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate218.errors : vErrors.concat(validate218.errors);
+if(!(validate244(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate244.errors : vErrors.concat(validate244.errors);
 errors = vErrors.length;
 }
 if(props0 !== true){
@@ -3522,8 +4031,8 @@ props0 = true;
 }
 }
 else if(tag0 === "strut"){
-if(!(validate227(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate227.errors : vErrors.concat(validate227.errors);
+if(!(validate254(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate254.errors : vErrors.concat(validate254.errors);
 errors = vErrors.length;
 }
 if(props0 !== true){
@@ -3531,8 +4040,8 @@ props0 = true;
 }
 }
 else if(tag0 === "brace"){
-if(!(validate247(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate247.errors : vErrors.concat(validate247.errors);
+if(!(validate275(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate275.errors : vErrors.concat(validate275.errors);
 errors = vErrors.length;
 }
 if(props0 !== true){
@@ -3540,8 +4049,8 @@ props0 = true;
 }
 }
 else if(tag0 === "ridge"){
-if(!(validate259(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate259.errors : vErrors.concat(validate259.errors);
+if(!(validate288(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate288.errors : vErrors.concat(validate288.errors);
 errors = vErrors.length;
 }
 if(props0 !== true){
@@ -3549,8 +4058,8 @@ props0 = true;
 }
 }
 else if(tag0 === "rafter"){
-if(!(validate268(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate268.errors : vErrors.concat(validate268.errors);
+if(!(validate298(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate298.errors : vErrors.concat(validate298.errors);
 errors = vErrors.length;
 }
 if(props0 !== true){
@@ -3595,14 +4104,14 @@ return errors === 0;
 }
 validate60.evaluated = {"dynamicProps":true,"dynamicItems":false};
 
-const schema61 = {"description":"A joint, at every place where its timbers meet.","type":"object","required":["kind"],"discriminator":{"propertyName":"kind"},"oneOf":[{"$ref":"#/$defs/joint-mortise-and-tenon"},{"$ref":"#/$defs/joint-wedged-half-dovetail"},{"$ref":"#/$defs/joint-brace-tenon"},{"$ref":"#/$defs/joint-birds-mouth"},{"$ref":"#/$defs/joint-housed"},{"$ref":"#/$defs/joint-housed-dovetail"},{"$ref":"#/$defs/joint-pocket"},{"$ref":"#/$defs/joint-corner-half-lap"},{"$ref":"#/$defs/joint-half-lap-scarf"}]};
-const schema62 = {"description":"A tenon in a mortise, held by pegs.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A tenon in a mortise, held by pegs.","const":"mortise-and-tenon","examples":["mortise-and-tenon"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"},"tenon":{"$ref":"#/$defs/tenon"},"pegs":{"$ref":"#/$defs/twoPegs"},"tail":{"$ref":"#/$defs/tail"},"wedge":{"$ref":"#/$defs/wedge"}},"required":["kind","of","into"]};
-const schema63 = {"description":"One timber or a list: the name of an entry (post), a kind, or a single stick (post@A1).","type":["string","array"],"items":{"description":"An entry, a kind or a single stick.","type":"string","x-ref":["member","stick","kind"],"examples":["post","post@A1"]},"minItems":1,"x-ref":["member","stick","kind"],"examples":["post","[knee, tie-knee]"]};
+const schema67 = {"description":"A joint, at every place where its timbers meet.","type":"object","required":["kind"],"discriminator":{"propertyName":"kind"},"oneOf":[{"$ref":"#/$defs/joint-mortise-and-tenon"},{"$ref":"#/$defs/joint-wedged-half-dovetail"},{"$ref":"#/$defs/joint-brace-tenon"},{"$ref":"#/$defs/joint-birds-mouth"},{"$ref":"#/$defs/joint-housed"},{"$ref":"#/$defs/joint-housed-dovetail"},{"$ref":"#/$defs/joint-pocket"},{"$ref":"#/$defs/joint-corner-half-lap"},{"$ref":"#/$defs/joint-half-lap-scarf"}]};
+const schema68 = {"description":"A tenon in a mortise, held by pegs.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A tenon in a mortise, held by pegs.","const":"mortise-and-tenon","examples":["mortise-and-tenon"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"rule":{"$ref":"#/$defs/rule"},"housing":{"$ref":"#/$defs/housing"},"tenon":{"$ref":"#/$defs/tenon"},"pegs":{"$ref":"#/$defs/twoPegs"},"tail":{"$ref":"#/$defs/tail"},"wedge":{"$ref":"#/$defs/wedge"}},"required":["kind","of","into"]};
+const schema69 = {"description":"One timber or a list: the name of an entry (post), a kind, or a single stick (post@A1).","type":["string","array"],"items":{"description":"An entry, a kind or a single stick.","type":"string","x-ref":["member","stick","kind"],"examples":["post","post@A1"]},"minItems":1,"x-ref":["member","stick","kind"],"examples":["post","[knee, tie-knee]"]};
 
-function validate294(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate325(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate294.evaluated;
+const evaluated0 = validate325.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -3610,7 +4119,7 @@ if(evaluated0.dynamicItems){
 evaluated0.items = undefined;
 }
 if((typeof data !== "string") && (!(Array.isArray(data)))){
-const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema63.type}};
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema69.type}};
 if(vErrors === null){
 vErrors = [err0];
 }
@@ -3644,25 +4153,25 @@ errors++;
 }
 }
 }
-validate294.errors = vErrors;
+validate325.errors = vErrors;
 return errors === 0;
 }
-validate294.evaluated = {"items":true,"dynamicProps":false,"dynamicItems":false};
+validate325.evaluated = {"items":true,"dynamicProps":false,"dynamicItems":false};
 
-const schema64 = {"description":"How deep the whole end is let into the other timber.","type":["string","number"],"x-quantity":"length","examples":["1/2 in","3/4 in"]};
+const schema70 = {"description":"square: laid out from the reference faces, without seeing the other timber. scribe: left long and marked from the other timber in its place.","type":"string","enum":["square","scribe"],"examples":["scribe"],"default":"square","x-default-source":"common practice"};
 
-function validate297(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate328(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate297.evaluated;
+const evaluated0 = validate328.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
 if(evaluated0.dynamicItems){
 evaluated0.items = undefined;
 }
-if((typeof data !== "string") && (!((typeof data == "number") && (isFinite(data))))){
-const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema64.type}};
+if(typeof data !== "string"){
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "string"}};
 if(vErrors === null){
 vErrors = [err0];
 }
@@ -3671,17 +4180,54 @@ vErrors.push(err0);
 }
 errors++;
 }
-validate297.errors = vErrors;
+if(!((data === "square") || (data === "scribe"))){
+const err1 = {instancePath,schemaPath:"#/enum",keyword:"enum",params:{allowedValues: schema70.enum}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+validate328.errors = vErrors;
 return errors === 0;
 }
-validate297.evaluated = {"dynamicProps":false,"dynamicItems":false};
+validate328.evaluated = {"dynamicProps":false,"dynamicItems":false};
 
-const schema65 = {"description":"The tenon. It lies along the grain of the timber it enters.","type":"object","additionalProperties":false,"properties":{"thickness":{"description":"Between its cheeks.","type":["string","number"],"x-quantity":"length","examples":["2 in","1 1/2 in"]},"length":{"description":"From the shoulder to its end.","type":["string","number"],"x-quantity":"length","examples":["6 1/2 in"]},"width":{"description":"Across the grain of the mortised timber. Without it: full width, less 1 in at a timber's free end.","type":["string","number"],"x-quantity":"length","examples":["7 in"]},"set-in":{"description":"From the reference face of the mortised timber to the near cheek. Without it: 2 in, braces 1 1/2 in.","type":["string","number"],"x-quantity":"length","examples":["2 in"]},"through":{"description":"It goes right through and ends flush, or past it by `tail`.","type":"boolean","examples":[true],"default":false,"x-default-source":"common practice"}},"examples":["{thickness: 2 in, length: 6 1/2 in}"]};
+const schema71 = {"description":"How deep the whole end is let into the other timber.","type":["string","number"],"x-quantity":"length","examples":["1/2 in","3/4 in"]};
 
-function validate299(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate330(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate299.evaluated;
+const evaluated0 = validate330.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if((typeof data !== "string") && (!((typeof data == "number") && (isFinite(data))))){
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema71.type}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+validate330.errors = vErrors;
+return errors === 0;
+}
+validate330.evaluated = {"dynamicProps":false,"dynamicItems":false};
+
+const schema72 = {"description":"The tenon. It lies along the grain of the timber it enters.","type":"object","additionalProperties":false,"properties":{"thickness":{"description":"Between its cheeks.","type":["string","number"],"x-quantity":"length","examples":["2 in","1 1/2 in"]},"length":{"description":"From the shoulder to its end.","type":["string","number"],"x-quantity":"length","examples":["6 1/2 in"]},"width":{"description":"Across the grain of the mortised timber. Without it: full width, less 1 in at a timber's free end.","type":["string","number"],"x-quantity":"length","examples":["7 in"]},"set-in":{"description":"From the reference face of the mortised timber to the near cheek. Without it: 2 in, braces 1 1/2 in.","type":["string","number"],"x-quantity":"length","examples":["2 in"]},"through":{"description":"It goes right through and ends flush, or past it by `tail`.","type":"boolean","examples":[true],"default":false,"x-default-source":"common practice"}},"examples":["{thickness: 2 in, length: 6 1/2 in}"]};
+
+function validate332(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate332.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -3704,7 +4250,7 @@ errors++;
 if(data.thickness !== undefined){
 let data0 = data.thickness;
 if((typeof data0 !== "string") && (!((typeof data0 == "number") && (isFinite(data0))))){
-const err1 = {instancePath:instancePath+"/thickness",schemaPath:"#/properties/thickness/type",keyword:"type",params:{type: schema65.properties.thickness.type}};
+const err1 = {instancePath:instancePath+"/thickness",schemaPath:"#/properties/thickness/type",keyword:"type",params:{type: schema72.properties.thickness.type}};
 if(vErrors === null){
 vErrors = [err1];
 }
@@ -3717,7 +4263,7 @@ errors++;
 if(data.length !== undefined){
 let data1 = data.length;
 if((typeof data1 !== "string") && (!((typeof data1 == "number") && (isFinite(data1))))){
-const err2 = {instancePath:instancePath+"/length",schemaPath:"#/properties/length/type",keyword:"type",params:{type: schema65.properties.length.type}};
+const err2 = {instancePath:instancePath+"/length",schemaPath:"#/properties/length/type",keyword:"type",params:{type: schema72.properties.length.type}};
 if(vErrors === null){
 vErrors = [err2];
 }
@@ -3730,7 +4276,7 @@ errors++;
 if(data.width !== undefined){
 let data2 = data.width;
 if((typeof data2 !== "string") && (!((typeof data2 == "number") && (isFinite(data2))))){
-const err3 = {instancePath:instancePath+"/width",schemaPath:"#/properties/width/type",keyword:"type",params:{type: schema65.properties.width.type}};
+const err3 = {instancePath:instancePath+"/width",schemaPath:"#/properties/width/type",keyword:"type",params:{type: schema72.properties.width.type}};
 if(vErrors === null){
 vErrors = [err3];
 }
@@ -3743,7 +4289,7 @@ errors++;
 if(data["set-in"] !== undefined){
 let data3 = data["set-in"];
 if((typeof data3 !== "string") && (!((typeof data3 == "number") && (isFinite(data3))))){
-const err4 = {instancePath:instancePath+"/set-in",schemaPath:"#/properties/set-in/type",keyword:"type",params:{type: schema65.properties["set-in"].type}};
+const err4 = {instancePath:instancePath+"/set-in",schemaPath:"#/properties/set-in/type",keyword:"type",params:{type: schema72.properties["set-in"].type}};
 if(vErrors === null){
 vErrors = [err4];
 }
@@ -3776,17 +4322,17 @@ vErrors.push(err6);
 }
 errors++;
 }
-validate299.errors = vErrors;
+validate332.errors = vErrors;
 return errors === 0;
 }
-validate299.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate332.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-const schema66 = {"description":"The pegs that hold the tenon.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many pegs each joint has; 0 for a joint without pegs.","type":"integer","minimum":0,"maximum":24,"examples":[2],"default":2,"x-default-source":"common practice"},"diameter":{"description":"How thick the pegs are.","type":["string","number"],"x-quantity":"length","examples":["3/4 in","1 in"]},"draw":{"description":"How far the hole in the tenon is set toward the shoulder, so that the peg pulls the joint tight.","type":["string","number"],"x-quantity":"length","examples":["1/8 in","3/32 in"]}},"examples":["{count: 2, diameter: 3/4 in}"]};
+const schema73 = {"description":"The pegs that hold the tenon.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many pegs each joint has; 0 for a joint without pegs.","type":"integer","minimum":0,"maximum":24,"examples":[2],"default":2,"x-default-source":"common practice"},"diameter":{"description":"How thick the pegs are.","type":["string","number"],"x-quantity":"length","examples":["3/4 in","1 in"]},"draw":{"description":"How far the hole in the tenon is set toward the shoulder, so that the peg pulls the joint tight.","type":["string","number"],"x-quantity":"length","examples":["1/8 in","3/32 in"]}},"examples":["{count: 2, diameter: 3/4 in}"]};
 
-function validate301(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate334(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate301.evaluated;
+const evaluated0 = validate334.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -3844,7 +4390,7 @@ errors++;
 if(data.diameter !== undefined){
 let data1 = data.diameter;
 if((typeof data1 !== "string") && (!((typeof data1 == "number") && (isFinite(data1))))){
-const err4 = {instancePath:instancePath+"/diameter",schemaPath:"#/properties/diameter/type",keyword:"type",params:{type: schema66.properties.diameter.type}};
+const err4 = {instancePath:instancePath+"/diameter",schemaPath:"#/properties/diameter/type",keyword:"type",params:{type: schema73.properties.diameter.type}};
 if(vErrors === null){
 vErrors = [err4];
 }
@@ -3857,7 +4403,7 @@ errors++;
 if(data.draw !== undefined){
 let data2 = data.draw;
 if((typeof data2 !== "string") && (!((typeof data2 == "number") && (isFinite(data2))))){
-const err5 = {instancePath:instancePath+"/draw",schemaPath:"#/properties/draw/type",keyword:"type",params:{type: schema66.properties.draw.type}};
+const err5 = {instancePath:instancePath+"/draw",schemaPath:"#/properties/draw/type",keyword:"type",params:{type: schema73.properties.draw.type}};
 if(vErrors === null){
 vErrors = [err5];
 }
@@ -3878,17 +4424,17 @@ vErrors.push(err6);
 }
 errors++;
 }
-validate301.errors = vErrors;
+validate334.errors = vErrors;
 return errors === 0;
 }
-validate301.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate334.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-const schema67 = {"description":"How far a through tenon stands out past the far face.","type":["string","number"],"x-quantity":"length","examples":["4 in"]};
+const schema74 = {"description":"How far a through tenon stands out past the far face.","type":["string","number"],"x-quantity":"length","examples":["4 in"]};
 
-function validate303(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate336(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate303.evaluated;
+const evaluated0 = validate336.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -3896,7 +4442,7 @@ if(evaluated0.dynamicItems){
 evaluated0.items = undefined;
 }
 if((typeof data !== "string") && (!((typeof data == "number") && (isFinite(data))))){
-const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema67.type}};
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema74.type}};
 if(vErrors === null){
 vErrors = [err0];
 }
@@ -3905,17 +4451,17 @@ vErrors.push(err0);
 }
 errors++;
 }
-validate303.errors = vErrors;
+validate336.errors = vErrors;
 return errors === 0;
 }
-validate303.evaluated = {"dynamicProps":false,"dynamicItems":false};
+validate336.evaluated = {"dynamicProps":false,"dynamicItems":false};
 
-const schema68 = {"description":"The wedge that locks the joint.","type":"object","additionalProperties":false,"properties":{"species":{"$ref":"#/$defs/species"},"slope":{"description":"Its slope. Without it: 1 in 10.","type":["string","number"],"x-quantity":"pitch","examples":["1:10"]}},"examples":["{species: white-oak}"]};
+const schema75 = {"description":"The wedge that locks the joint.","type":"object","additionalProperties":false,"properties":{"species":{"$ref":"#/$defs/species"},"slope":{"description":"Its slope. Without it: 1 in 10.","type":["string","number"],"x-quantity":"pitch","examples":["1:10"]}},"examples":["{species: white-oak}"]};
 
-function validate305(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate338(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate305.evaluated;
+const evaluated0 = validate338.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -3944,7 +4490,7 @@ errors = vErrors.length;
 if(data.slope !== undefined){
 let data1 = data.slope;
 if((typeof data1 !== "string") && (!((typeof data1 == "number") && (isFinite(data1))))){
-const err1 = {instancePath:instancePath+"/slope",schemaPath:"#/properties/slope/type",keyword:"type",params:{type: schema68.properties.slope.type}};
+const err1 = {instancePath:instancePath+"/slope",schemaPath:"#/properties/slope/type",keyword:"type",params:{type: schema75.properties.slope.type}};
 if(vErrors === null){
 vErrors = [err1];
 }
@@ -3965,16 +4511,16 @@ vErrors.push(err2);
 }
 errors++;
 }
-validate305.errors = vErrors;
+validate338.errors = vErrors;
 return errors === 0;
 }
-validate305.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate338.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
 
-function validate293(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate324(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate293.evaluated;
+const evaluated0 = validate324.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -4013,7 +4559,7 @@ vErrors.push(err2);
 errors++;
 }
 for(const key0 in data){
-if(!((((((((key0 === "kind") || (key0 === "of")) || (key0 === "into")) || (key0 === "housing")) || (key0 === "tenon")) || (key0 === "pegs")) || (key0 === "tail")) || (key0 === "wedge"))){
+if(!(func1.call(schema68.properties, key0))){
 const err3 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
 if(vErrors === null){
 vErrors = [err3];
@@ -4037,44 +4583,50 @@ errors++;
 }
 }
 if(data.of !== undefined){
-if(!(validate294(data.of, {instancePath:instancePath+"/of",parentData:data,parentDataProperty:"of",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate294.errors : vErrors.concat(validate294.errors);
+if(!(validate325(data.of, {instancePath:instancePath+"/of",parentData:data,parentDataProperty:"of",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate325.errors : vErrors.concat(validate325.errors);
 errors = vErrors.length;
 }
 }
 if(data.into !== undefined){
-if(!(validate294(data.into, {instancePath:instancePath+"/into",parentData:data,parentDataProperty:"into",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate294.errors : vErrors.concat(validate294.errors);
+if(!(validate325(data.into, {instancePath:instancePath+"/into",parentData:data,parentDataProperty:"into",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate325.errors : vErrors.concat(validate325.errors);
+errors = vErrors.length;
+}
+}
+if(data.rule !== undefined){
+if(!(validate328(data.rule, {instancePath:instancePath+"/rule",parentData:data,parentDataProperty:"rule",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate328.errors : vErrors.concat(validate328.errors);
 errors = vErrors.length;
 }
 }
 if(data.housing !== undefined){
-if(!(validate297(data.housing, {instancePath:instancePath+"/housing",parentData:data,parentDataProperty:"housing",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate297.errors : vErrors.concat(validate297.errors);
+if(!(validate330(data.housing, {instancePath:instancePath+"/housing",parentData:data,parentDataProperty:"housing",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate330.errors : vErrors.concat(validate330.errors);
 errors = vErrors.length;
 }
 }
 if(data.tenon !== undefined){
-if(!(validate299(data.tenon, {instancePath:instancePath+"/tenon",parentData:data,parentDataProperty:"tenon",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate299.errors : vErrors.concat(validate299.errors);
+if(!(validate332(data.tenon, {instancePath:instancePath+"/tenon",parentData:data,parentDataProperty:"tenon",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate332.errors : vErrors.concat(validate332.errors);
 errors = vErrors.length;
 }
 }
 if(data.pegs !== undefined){
-if(!(validate301(data.pegs, {instancePath:instancePath+"/pegs",parentData:data,parentDataProperty:"pegs",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate301.errors : vErrors.concat(validate301.errors);
+if(!(validate334(data.pegs, {instancePath:instancePath+"/pegs",parentData:data,parentDataProperty:"pegs",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate334.errors : vErrors.concat(validate334.errors);
 errors = vErrors.length;
 }
 }
 if(data.tail !== undefined){
-if(!(validate303(data.tail, {instancePath:instancePath+"/tail",parentData:data,parentDataProperty:"tail",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate303.errors : vErrors.concat(validate303.errors);
+if(!(validate336(data.tail, {instancePath:instancePath+"/tail",parentData:data,parentDataProperty:"tail",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate336.errors : vErrors.concat(validate336.errors);
 errors = vErrors.length;
 }
 }
 if(data.wedge !== undefined){
-if(!(validate305(data.wedge, {instancePath:instancePath+"/wedge",parentData:data,parentDataProperty:"wedge",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate305.errors : vErrors.concat(validate305.errors);
+if(!(validate338(data.wedge, {instancePath:instancePath+"/wedge",parentData:data,parentDataProperty:"wedge",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate338.errors : vErrors.concat(validate338.errors);
 errors = vErrors.length;
 }
 }
@@ -4089,17 +4641,17 @@ vErrors.push(err5);
 }
 errors++;
 }
-validate293.errors = vErrors;
+validate324.errors = vErrors;
 return errors === 0;
 }
-validate293.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate324.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-const schema69 = {"description":"A through tenon, level on top and cut up below, that drops into its mortise and is locked by a wedge above.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A through tenon, level on top and cut up below, that drops into its mortise and is locked by a wedge above.","const":"wedged-half-dovetail","examples":["wedged-half-dovetail"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"},"tenon":{"$ref":"#/$defs/tenon"},"drop":{"description":"How far the lower edge is cut up at the shoulder, and how far the timber drops as it goes in.","type":["string","number"],"x-quantity":"length","examples":["1 1/4 in"]},"wedge":{"$ref":"#/$defs/wedge"},"pegs":{"$ref":"#/$defs/twoPegs"},"tail":{"$ref":"#/$defs/tail"}},"required":["kind","of","into"]};
+const schema76 = {"description":"A through tenon, level on top and cut up below, that drops into its mortise and is locked by a wedge above.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A through tenon, level on top and cut up below, that drops into its mortise and is locked by a wedge above.","const":"wedged-half-dovetail","examples":["wedged-half-dovetail"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"rule":{"$ref":"#/$defs/rule"},"housing":{"$ref":"#/$defs/housing"},"tenon":{"$ref":"#/$defs/tenon"},"drop":{"description":"How far the lower edge is cut up at the shoulder, and how far the timber drops as it goes in.","type":["string","number"],"x-quantity":"length","examples":["1 1/4 in"]},"wedge":{"$ref":"#/$defs/wedge"},"pegs":{"$ref":"#/$defs/twoPegs"},"tail":{"$ref":"#/$defs/tail"}},"required":["kind","of","into"]};
 
-function validate308(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate341(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate308.evaluated;
+const evaluated0 = validate341.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -4138,7 +4690,7 @@ vErrors.push(err2);
 errors++;
 }
 for(const key0 in data){
-if(!(func1.call(schema69.properties, key0))){
+if(!(func1.call(schema76.properties, key0))){
 const err3 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
 if(vErrors === null){
 vErrors = [err3];
@@ -4162,33 +4714,39 @@ errors++;
 }
 }
 if(data.of !== undefined){
-if(!(validate294(data.of, {instancePath:instancePath+"/of",parentData:data,parentDataProperty:"of",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate294.errors : vErrors.concat(validate294.errors);
+if(!(validate325(data.of, {instancePath:instancePath+"/of",parentData:data,parentDataProperty:"of",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate325.errors : vErrors.concat(validate325.errors);
 errors = vErrors.length;
 }
 }
 if(data.into !== undefined){
-if(!(validate294(data.into, {instancePath:instancePath+"/into",parentData:data,parentDataProperty:"into",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate294.errors : vErrors.concat(validate294.errors);
+if(!(validate325(data.into, {instancePath:instancePath+"/into",parentData:data,parentDataProperty:"into",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate325.errors : vErrors.concat(validate325.errors);
+errors = vErrors.length;
+}
+}
+if(data.rule !== undefined){
+if(!(validate328(data.rule, {instancePath:instancePath+"/rule",parentData:data,parentDataProperty:"rule",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate328.errors : vErrors.concat(validate328.errors);
 errors = vErrors.length;
 }
 }
 if(data.housing !== undefined){
-if(!(validate297(data.housing, {instancePath:instancePath+"/housing",parentData:data,parentDataProperty:"housing",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate297.errors : vErrors.concat(validate297.errors);
+if(!(validate330(data.housing, {instancePath:instancePath+"/housing",parentData:data,parentDataProperty:"housing",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate330.errors : vErrors.concat(validate330.errors);
 errors = vErrors.length;
 }
 }
 if(data.tenon !== undefined){
-if(!(validate299(data.tenon, {instancePath:instancePath+"/tenon",parentData:data,parentDataProperty:"tenon",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate299.errors : vErrors.concat(validate299.errors);
+if(!(validate332(data.tenon, {instancePath:instancePath+"/tenon",parentData:data,parentDataProperty:"tenon",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate332.errors : vErrors.concat(validate332.errors);
 errors = vErrors.length;
 }
 }
 if(data.drop !== undefined){
-let data5 = data.drop;
-if((typeof data5 !== "string") && (!((typeof data5 == "number") && (isFinite(data5))))){
-const err5 = {instancePath:instancePath+"/drop",schemaPath:"#/properties/drop/type",keyword:"type",params:{type: schema69.properties.drop.type}};
+let data6 = data.drop;
+if((typeof data6 !== "string") && (!((typeof data6 == "number") && (isFinite(data6))))){
+const err5 = {instancePath:instancePath+"/drop",schemaPath:"#/properties/drop/type",keyword:"type",params:{type: schema76.properties.drop.type}};
 if(vErrors === null){
 vErrors = [err5];
 }
@@ -4199,20 +4757,20 @@ errors++;
 }
 }
 if(data.wedge !== undefined){
-if(!(validate305(data.wedge, {instancePath:instancePath+"/wedge",parentData:data,parentDataProperty:"wedge",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate305.errors : vErrors.concat(validate305.errors);
+if(!(validate338(data.wedge, {instancePath:instancePath+"/wedge",parentData:data,parentDataProperty:"wedge",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate338.errors : vErrors.concat(validate338.errors);
 errors = vErrors.length;
 }
 }
 if(data.pegs !== undefined){
-if(!(validate301(data.pegs, {instancePath:instancePath+"/pegs",parentData:data,parentDataProperty:"pegs",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate301.errors : vErrors.concat(validate301.errors);
+if(!(validate334(data.pegs, {instancePath:instancePath+"/pegs",parentData:data,parentDataProperty:"pegs",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate334.errors : vErrors.concat(validate334.errors);
 errors = vErrors.length;
 }
 }
 if(data.tail !== undefined){
-if(!(validate303(data.tail, {instancePath:instancePath+"/tail",parentData:data,parentDataProperty:"tail",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate303.errors : vErrors.concat(validate303.errors);
+if(!(validate336(data.tail, {instancePath:instancePath+"/tail",parentData:data,parentDataProperty:"tail",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate336.errors : vErrors.concat(validate336.errors);
 errors = vErrors.length;
 }
 }
@@ -4227,18 +4785,18 @@ vErrors.push(err6);
 }
 errors++;
 }
-validate308.errors = vErrors;
+validate341.errors = vErrors;
 return errors === 0;
 }
-validate308.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate341.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-const schema70 = {"description":"The tenon at each end of a brace.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The tenon at each end of a brace.","const":"brace-tenon","examples":["brace-tenon"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"},"tenon":{"$ref":"#/$defs/tenon"},"pegs":{"$ref":"#/$defs/onePeg"}},"required":["kind","of","into"]};
-const schema71 = {"description":"The pegs that hold the tenon.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many pegs each joint has; 0 for a joint without pegs.","type":"integer","minimum":0,"maximum":24,"examples":[2],"default":1,"x-default-source":"common practice"},"diameter":{"description":"How thick the pegs are.","type":["string","number"],"x-quantity":"length","examples":["3/4 in","1 in"]},"draw":{"description":"How far the hole in the tenon is set toward the shoulder, so that the peg pulls the joint tight.","type":["string","number"],"x-quantity":"length","examples":["1/8 in","3/32 in"]}},"examples":["{count: 2, diameter: 3/4 in}"]};
+const schema77 = {"description":"The tenon at each end of a brace.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The tenon at each end of a brace.","const":"brace-tenon","examples":["brace-tenon"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"rule":{"$ref":"#/$defs/rule"},"housing":{"$ref":"#/$defs/housing"},"tenon":{"$ref":"#/$defs/tenon"},"pegs":{"$ref":"#/$defs/onePeg"}},"required":["kind","of","into"]};
+const schema78 = {"description":"The pegs that hold the tenon.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many pegs each joint has; 0 for a joint without pegs.","type":"integer","minimum":0,"maximum":24,"examples":[2],"default":1,"x-default-source":"common practice"},"diameter":{"description":"How thick the pegs are.","type":["string","number"],"x-quantity":"length","examples":["3/4 in","1 in"]},"draw":{"description":"How far the hole in the tenon is set toward the shoulder, so that the peg pulls the joint tight.","type":["string","number"],"x-quantity":"length","examples":["1/8 in","3/32 in"]}},"examples":["{count: 2, diameter: 3/4 in}"]};
 
-function validate321(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate356(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate321.evaluated;
+const evaluated0 = validate356.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -4296,7 +4854,7 @@ errors++;
 if(data.diameter !== undefined){
 let data1 = data.diameter;
 if((typeof data1 !== "string") && (!((typeof data1 == "number") && (isFinite(data1))))){
-const err4 = {instancePath:instancePath+"/diameter",schemaPath:"#/properties/diameter/type",keyword:"type",params:{type: schema71.properties.diameter.type}};
+const err4 = {instancePath:instancePath+"/diameter",schemaPath:"#/properties/diameter/type",keyword:"type",params:{type: schema78.properties.diameter.type}};
 if(vErrors === null){
 vErrors = [err4];
 }
@@ -4309,7 +4867,7 @@ errors++;
 if(data.draw !== undefined){
 let data2 = data.draw;
 if((typeof data2 !== "string") && (!((typeof data2 == "number") && (isFinite(data2))))){
-const err5 = {instancePath:instancePath+"/draw",schemaPath:"#/properties/draw/type",keyword:"type",params:{type: schema71.properties.draw.type}};
+const err5 = {instancePath:instancePath+"/draw",schemaPath:"#/properties/draw/type",keyword:"type",params:{type: schema78.properties.draw.type}};
 if(vErrors === null){
 vErrors = [err5];
 }
@@ -4330,16 +4888,16 @@ vErrors.push(err6);
 }
 errors++;
 }
-validate321.errors = vErrors;
+validate356.errors = vErrors;
 return errors === 0;
 }
-validate321.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate356.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
 
-function validate316(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate350(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate316.evaluated;
+const evaluated0 = validate350.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -4378,7 +4936,7 @@ vErrors.push(err2);
 errors++;
 }
 for(const key0 in data){
-if(!((((((key0 === "kind") || (key0 === "of")) || (key0 === "into")) || (key0 === "housing")) || (key0 === "tenon")) || (key0 === "pegs"))){
+if(!(((((((key0 === "kind") || (key0 === "of")) || (key0 === "into")) || (key0 === "rule")) || (key0 === "housing")) || (key0 === "tenon")) || (key0 === "pegs"))){
 const err3 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
 if(vErrors === null){
 vErrors = [err3];
@@ -4402,32 +4960,38 @@ errors++;
 }
 }
 if(data.of !== undefined){
-if(!(validate294(data.of, {instancePath:instancePath+"/of",parentData:data,parentDataProperty:"of",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate294.errors : vErrors.concat(validate294.errors);
+if(!(validate325(data.of, {instancePath:instancePath+"/of",parentData:data,parentDataProperty:"of",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate325.errors : vErrors.concat(validate325.errors);
 errors = vErrors.length;
 }
 }
 if(data.into !== undefined){
-if(!(validate294(data.into, {instancePath:instancePath+"/into",parentData:data,parentDataProperty:"into",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate294.errors : vErrors.concat(validate294.errors);
+if(!(validate325(data.into, {instancePath:instancePath+"/into",parentData:data,parentDataProperty:"into",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate325.errors : vErrors.concat(validate325.errors);
+errors = vErrors.length;
+}
+}
+if(data.rule !== undefined){
+if(!(validate328(data.rule, {instancePath:instancePath+"/rule",parentData:data,parentDataProperty:"rule",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate328.errors : vErrors.concat(validate328.errors);
 errors = vErrors.length;
 }
 }
 if(data.housing !== undefined){
-if(!(validate297(data.housing, {instancePath:instancePath+"/housing",parentData:data,parentDataProperty:"housing",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate297.errors : vErrors.concat(validate297.errors);
+if(!(validate330(data.housing, {instancePath:instancePath+"/housing",parentData:data,parentDataProperty:"housing",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate330.errors : vErrors.concat(validate330.errors);
 errors = vErrors.length;
 }
 }
 if(data.tenon !== undefined){
-if(!(validate299(data.tenon, {instancePath:instancePath+"/tenon",parentData:data,parentDataProperty:"tenon",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate299.errors : vErrors.concat(validate299.errors);
+if(!(validate332(data.tenon, {instancePath:instancePath+"/tenon",parentData:data,parentDataProperty:"tenon",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate332.errors : vErrors.concat(validate332.errors);
 errors = vErrors.length;
 }
 }
 if(data.pegs !== undefined){
-if(!(validate321(data.pegs, {instancePath:instancePath+"/pegs",parentData:data,parentDataProperty:"pegs",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate321.errors : vErrors.concat(validate321.errors);
+if(!(validate356(data.pegs, {instancePath:instancePath+"/pegs",parentData:data,parentDataProperty:"pegs",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate356.errors : vErrors.concat(validate356.errors);
 errors = vErrors.length;
 }
 }
@@ -4442,17 +5006,17 @@ vErrors.push(err5);
 }
 errors++;
 }
-validate316.errors = vErrors;
+validate350.errors = vErrors;
 return errors === 0;
 }
-validate316.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate350.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-const schema72 = {"description":"A notch in a rafter that sits on the plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A notch in a rafter that sits on the plate.","const":"birds-mouth","examples":["birds-mouth"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"seat":{"description":"The level cut of the notch.","type":["string","number"],"x-quantity":"length","examples":["3 1/2 in"]}},"required":["kind","of","into"]};
+const schema79 = {"description":"A notch in a rafter that sits on the plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A notch in a rafter that sits on the plate.","const":"birds-mouth","examples":["birds-mouth"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"rule":{"$ref":"#/$defs/rule"},"seat":{"description":"The level cut of the notch.","type":["string","number"],"x-quantity":"length","examples":["3 1/2 in"]}},"required":["kind","of","into"]};
 
-function validate323(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate358(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate323.evaluated;
+const evaluated0 = validate358.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -4491,7 +5055,7 @@ vErrors.push(err2);
 errors++;
 }
 for(const key0 in data){
-if(!((((key0 === "kind") || (key0 === "of")) || (key0 === "into")) || (key0 === "seat"))){
+if(!(((((key0 === "kind") || (key0 === "of")) || (key0 === "into")) || (key0 === "rule")) || (key0 === "seat"))){
 const err3 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
 if(vErrors === null){
 vErrors = [err3];
@@ -4515,21 +5079,27 @@ errors++;
 }
 }
 if(data.of !== undefined){
-if(!(validate294(data.of, {instancePath:instancePath+"/of",parentData:data,parentDataProperty:"of",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate294.errors : vErrors.concat(validate294.errors);
+if(!(validate325(data.of, {instancePath:instancePath+"/of",parentData:data,parentDataProperty:"of",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate325.errors : vErrors.concat(validate325.errors);
 errors = vErrors.length;
 }
 }
 if(data.into !== undefined){
-if(!(validate294(data.into, {instancePath:instancePath+"/into",parentData:data,parentDataProperty:"into",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate294.errors : vErrors.concat(validate294.errors);
+if(!(validate325(data.into, {instancePath:instancePath+"/into",parentData:data,parentDataProperty:"into",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate325.errors : vErrors.concat(validate325.errors);
+errors = vErrors.length;
+}
+}
+if(data.rule !== undefined){
+if(!(validate328(data.rule, {instancePath:instancePath+"/rule",parentData:data,parentDataProperty:"rule",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate328.errors : vErrors.concat(validate328.errors);
 errors = vErrors.length;
 }
 }
 if(data.seat !== undefined){
-let data3 = data.seat;
-if((typeof data3 !== "string") && (!((typeof data3 == "number") && (isFinite(data3))))){
-const err5 = {instancePath:instancePath+"/seat",schemaPath:"#/properties/seat/type",keyword:"type",params:{type: schema72.properties.seat.type}};
+let data4 = data.seat;
+if((typeof data4 !== "string") && (!((typeof data4 == "number") && (isFinite(data4))))){
+const err5 = {instancePath:instancePath+"/seat",schemaPath:"#/properties/seat/type",keyword:"type",params:{type: schema79.properties.seat.type}};
 if(vErrors === null){
 vErrors = [err5];
 }
@@ -4550,17 +5120,17 @@ vErrors.push(err6);
 }
 errors++;
 }
-validate323.errors = vErrors;
+validate358.errors = vErrors;
 return errors === 0;
 }
-validate323.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate358.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-const schema73 = {"description":"The whole end let into the other timber.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The whole end let into the other timber.","const":"housed","examples":["housed"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"}},"required":["kind","of","into"]};
+const schema80 = {"description":"The whole end let into the other timber.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The whole end let into the other timber.","const":"housed","examples":["housed"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"rule":{"$ref":"#/$defs/rule"},"housing":{"$ref":"#/$defs/housing"}},"required":["kind","of","into"]};
 
-function validate326(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate362(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate326.evaluated;
+const evaluated0 = validate362.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -4599,7 +5169,7 @@ vErrors.push(err2);
 errors++;
 }
 for(const key0 in data){
-if(!((((key0 === "kind") || (key0 === "of")) || (key0 === "into")) || (key0 === "housing"))){
+if(!(((((key0 === "kind") || (key0 === "of")) || (key0 === "into")) || (key0 === "rule")) || (key0 === "housing"))){
 const err3 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
 if(vErrors === null){
 vErrors = [err3];
@@ -4623,20 +5193,26 @@ errors++;
 }
 }
 if(data.of !== undefined){
-if(!(validate294(data.of, {instancePath:instancePath+"/of",parentData:data,parentDataProperty:"of",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate294.errors : vErrors.concat(validate294.errors);
+if(!(validate325(data.of, {instancePath:instancePath+"/of",parentData:data,parentDataProperty:"of",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate325.errors : vErrors.concat(validate325.errors);
 errors = vErrors.length;
 }
 }
 if(data.into !== undefined){
-if(!(validate294(data.into, {instancePath:instancePath+"/into",parentData:data,parentDataProperty:"into",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate294.errors : vErrors.concat(validate294.errors);
+if(!(validate325(data.into, {instancePath:instancePath+"/into",parentData:data,parentDataProperty:"into",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate325.errors : vErrors.concat(validate325.errors);
+errors = vErrors.length;
+}
+}
+if(data.rule !== undefined){
+if(!(validate328(data.rule, {instancePath:instancePath+"/rule",parentData:data,parentDataProperty:"rule",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate328.errors : vErrors.concat(validate328.errors);
 errors = vErrors.length;
 }
 }
 if(data.housing !== undefined){
-if(!(validate297(data.housing, {instancePath:instancePath+"/housing",parentData:data,parentDataProperty:"housing",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate297.errors : vErrors.concat(validate297.errors);
+if(!(validate330(data.housing, {instancePath:instancePath+"/housing",parentData:data,parentDataProperty:"housing",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate330.errors : vErrors.concat(validate330.errors);
 errors = vErrors.length;
 }
 }
@@ -4651,17 +5227,17 @@ vErrors.push(err5);
 }
 errors++;
 }
-validate326.errors = vErrors;
+validate362.errors = vErrors;
 return errors === 0;
 }
-validate326.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate362.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-const schema74 = {"description":"A dovetail at the end of a joist that drops into a housing.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A dovetail at the end of a joist that drops into a housing.","const":"housed-dovetail","examples":["housed-dovetail"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"},"dovetail":{"description":"The dovetail.","type":"object","additionalProperties":false,"properties":{"length":{"description":"How far it reaches into the beam.","type":["string","number"],"x-quantity":"length","examples":["3 in"]},"depth":{"description":"How deep the dovetail is cut.","type":["string","number"],"x-quantity":"length","examples":["3 in"]},"flare":{"description":"How much it widens on each side.","type":["string","number"],"x-quantity":"length","examples":["1/2 in"]}},"examples":["{length: 3 in, depth: 3 in, flare: 1/2 in}"]}},"required":["kind","of","into"]};
+const schema81 = {"description":"A dovetail at the end of a joist that drops into a housing.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A dovetail at the end of a joist that drops into a housing.","const":"housed-dovetail","examples":["housed-dovetail"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"rule":{"$ref":"#/$defs/rule"},"housing":{"$ref":"#/$defs/housing"},"dovetail":{"description":"The dovetail.","type":"object","additionalProperties":false,"properties":{"length":{"description":"How far it reaches into the beam.","type":["string","number"],"x-quantity":"length","examples":["3 in"]},"depth":{"description":"How deep the dovetail is cut.","type":["string","number"],"x-quantity":"length","examples":["3 in"]},"flare":{"description":"How much it widens on each side.","type":["string","number"],"x-quantity":"length","examples":["1/2 in"]}},"examples":["{length: 3 in, depth: 3 in, flare: 1/2 in}"]}},"required":["kind","of","into"]};
 
-function validate330(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate367(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate330.evaluated;
+const evaluated0 = validate367.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -4700,7 +5276,7 @@ vErrors.push(err2);
 errors++;
 }
 for(const key0 in data){
-if(!(((((key0 === "kind") || (key0 === "of")) || (key0 === "into")) || (key0 === "housing")) || (key0 === "dovetail"))){
+if(!((((((key0 === "kind") || (key0 === "of")) || (key0 === "into")) || (key0 === "rule")) || (key0 === "housing")) || (key0 === "dovetail"))){
 const err3 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
 if(vErrors === null){
 vErrors = [err3];
@@ -4724,27 +5300,33 @@ errors++;
 }
 }
 if(data.of !== undefined){
-if(!(validate294(data.of, {instancePath:instancePath+"/of",parentData:data,parentDataProperty:"of",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate294.errors : vErrors.concat(validate294.errors);
+if(!(validate325(data.of, {instancePath:instancePath+"/of",parentData:data,parentDataProperty:"of",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate325.errors : vErrors.concat(validate325.errors);
 errors = vErrors.length;
 }
 }
 if(data.into !== undefined){
-if(!(validate294(data.into, {instancePath:instancePath+"/into",parentData:data,parentDataProperty:"into",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate294.errors : vErrors.concat(validate294.errors);
+if(!(validate325(data.into, {instancePath:instancePath+"/into",parentData:data,parentDataProperty:"into",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate325.errors : vErrors.concat(validate325.errors);
+errors = vErrors.length;
+}
+}
+if(data.rule !== undefined){
+if(!(validate328(data.rule, {instancePath:instancePath+"/rule",parentData:data,parentDataProperty:"rule",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate328.errors : vErrors.concat(validate328.errors);
 errors = vErrors.length;
 }
 }
 if(data.housing !== undefined){
-if(!(validate297(data.housing, {instancePath:instancePath+"/housing",parentData:data,parentDataProperty:"housing",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate297.errors : vErrors.concat(validate297.errors);
+if(!(validate330(data.housing, {instancePath:instancePath+"/housing",parentData:data,parentDataProperty:"housing",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate330.errors : vErrors.concat(validate330.errors);
 errors = vErrors.length;
 }
 }
 if(data.dovetail !== undefined){
-let data4 = data.dovetail;
-if(data4 && typeof data4 == "object" && !Array.isArray(data4)){
-for(const key1 in data4){
+let data5 = data.dovetail;
+if(data5 && typeof data5 == "object" && !Array.isArray(data5)){
+for(const key1 in data5){
 if(!(((key1 === "length") || (key1 === "depth")) || (key1 === "flare"))){
 const err5 = {instancePath:instancePath+"/dovetail",schemaPath:"#/properties/dovetail/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key1}};
 if(vErrors === null){
@@ -4756,10 +5338,10 @@ vErrors.push(err5);
 errors++;
 }
 }
-if(data4.length !== undefined){
-let data5 = data4.length;
-if((typeof data5 !== "string") && (!((typeof data5 == "number") && (isFinite(data5))))){
-const err6 = {instancePath:instancePath+"/dovetail/length",schemaPath:"#/properties/dovetail/properties/length/type",keyword:"type",params:{type: schema74.properties.dovetail.properties.length.type}};
+if(data5.length !== undefined){
+let data6 = data5.length;
+if((typeof data6 !== "string") && (!((typeof data6 == "number") && (isFinite(data6))))){
+const err6 = {instancePath:instancePath+"/dovetail/length",schemaPath:"#/properties/dovetail/properties/length/type",keyword:"type",params:{type: schema81.properties.dovetail.properties.length.type}};
 if(vErrors === null){
 vErrors = [err6];
 }
@@ -4769,10 +5351,10 @@ vErrors.push(err6);
 errors++;
 }
 }
-if(data4.depth !== undefined){
-let data6 = data4.depth;
-if((typeof data6 !== "string") && (!((typeof data6 == "number") && (isFinite(data6))))){
-const err7 = {instancePath:instancePath+"/dovetail/depth",schemaPath:"#/properties/dovetail/properties/depth/type",keyword:"type",params:{type: schema74.properties.dovetail.properties.depth.type}};
+if(data5.depth !== undefined){
+let data7 = data5.depth;
+if((typeof data7 !== "string") && (!((typeof data7 == "number") && (isFinite(data7))))){
+const err7 = {instancePath:instancePath+"/dovetail/depth",schemaPath:"#/properties/dovetail/properties/depth/type",keyword:"type",params:{type: schema81.properties.dovetail.properties.depth.type}};
 if(vErrors === null){
 vErrors = [err7];
 }
@@ -4782,10 +5364,10 @@ vErrors.push(err7);
 errors++;
 }
 }
-if(data4.flare !== undefined){
-let data7 = data4.flare;
-if((typeof data7 !== "string") && (!((typeof data7 == "number") && (isFinite(data7))))){
-const err8 = {instancePath:instancePath+"/dovetail/flare",schemaPath:"#/properties/dovetail/properties/flare/type",keyword:"type",params:{type: schema74.properties.dovetail.properties.flare.type}};
+if(data5.flare !== undefined){
+let data8 = data5.flare;
+if((typeof data8 !== "string") && (!((typeof data8 == "number") && (isFinite(data8))))){
+const err8 = {instancePath:instancePath+"/dovetail/flare",schemaPath:"#/properties/dovetail/properties/flare/type",keyword:"type",params:{type: schema81.properties.dovetail.properties.flare.type}};
 if(vErrors === null){
 vErrors = [err8];
 }
@@ -4818,17 +5400,17 @@ vErrors.push(err10);
 }
 errors++;
 }
-validate330.errors = vErrors;
+validate367.errors = vErrors;
 return errors === 0;
 }
-validate330.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate367.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-const schema75 = {"description":"A joist's end that drops into a pocket open at the top.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A joist's end that drops into a pocket open at the top.","const":"pocket","examples":["pocket"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"}},"required":["kind","of","into"]};
+const schema82 = {"description":"A joist's end that drops into a pocket open at the top.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A joist's end that drops into a pocket open at the top.","const":"pocket","examples":["pocket"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"rule":{"$ref":"#/$defs/rule"},"housing":{"$ref":"#/$defs/housing"}},"required":["kind","of","into"]};
 
-function validate334(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate372(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate334.evaluated;
+const evaluated0 = validate372.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -4867,7 +5449,7 @@ vErrors.push(err2);
 errors++;
 }
 for(const key0 in data){
-if(!((((key0 === "kind") || (key0 === "of")) || (key0 === "into")) || (key0 === "housing"))){
+if(!(((((key0 === "kind") || (key0 === "of")) || (key0 === "into")) || (key0 === "rule")) || (key0 === "housing"))){
 const err3 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
 if(vErrors === null){
 vErrors = [err3];
@@ -4891,20 +5473,26 @@ errors++;
 }
 }
 if(data.of !== undefined){
-if(!(validate294(data.of, {instancePath:instancePath+"/of",parentData:data,parentDataProperty:"of",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate294.errors : vErrors.concat(validate294.errors);
+if(!(validate325(data.of, {instancePath:instancePath+"/of",parentData:data,parentDataProperty:"of",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate325.errors : vErrors.concat(validate325.errors);
 errors = vErrors.length;
 }
 }
 if(data.into !== undefined){
-if(!(validate294(data.into, {instancePath:instancePath+"/into",parentData:data,parentDataProperty:"into",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate294.errors : vErrors.concat(validate294.errors);
+if(!(validate325(data.into, {instancePath:instancePath+"/into",parentData:data,parentDataProperty:"into",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate325.errors : vErrors.concat(validate325.errors);
+errors = vErrors.length;
+}
+}
+if(data.rule !== undefined){
+if(!(validate328(data.rule, {instancePath:instancePath+"/rule",parentData:data,parentDataProperty:"rule",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate328.errors : vErrors.concat(validate328.errors);
 errors = vErrors.length;
 }
 }
 if(data.housing !== undefined){
-if(!(validate297(data.housing, {instancePath:instancePath+"/housing",parentData:data,parentDataProperty:"housing",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate297.errors : vErrors.concat(validate297.errors);
+if(!(validate330(data.housing, {instancePath:instancePath+"/housing",parentData:data,parentDataProperty:"housing",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate330.errors : vErrors.concat(validate330.errors);
 errors = vErrors.length;
 }
 }
@@ -4919,18 +5507,18 @@ vErrors.push(err5);
 }
 errors++;
 }
-validate334.errors = vErrors;
+validate372.errors = vErrors;
 return errors === 0;
 }
-validate334.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate372.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-const schema76 = {"description":"Two timbers that cross at a corner, each cut away by half.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Two timbers that cross at a corner, each cut away by half.","const":"corner-half-lap","examples":["corner-half-lap"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"lap":{"$ref":"#/$defs/lap"},"pegs":{"$ref":"#/$defs/onePeg"}},"required":["kind","of","into"]};
-const schema77 = {"description":"The length of the lap along the grain.","type":["string","number"],"x-quantity":"length","examples":["16 in"]};
+const schema83 = {"description":"Two timbers that cross at a corner, each cut away by half.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Two timbers that cross at a corner, each cut away by half.","const":"corner-half-lap","examples":["corner-half-lap"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"rule":{"$ref":"#/$defs/rule"},"lap":{"$ref":"#/$defs/lap"},"pegs":{"$ref":"#/$defs/onePeg"}},"required":["kind","of","into"]};
+const schema84 = {"description":"The length of the lap along the grain.","type":["string","number"],"x-quantity":"length","examples":["16 in"]};
 
-function validate341(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate381(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate341.evaluated;
+const evaluated0 = validate381.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -4938,7 +5526,7 @@ if(evaluated0.dynamicItems){
 evaluated0.items = undefined;
 }
 if((typeof data !== "string") && (!((typeof data == "number") && (isFinite(data))))){
-const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema77.type}};
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema84.type}};
 if(vErrors === null){
 vErrors = [err0];
 }
@@ -4947,16 +5535,16 @@ vErrors.push(err0);
 }
 errors++;
 }
-validate341.errors = vErrors;
+validate381.errors = vErrors;
 return errors === 0;
 }
-validate341.evaluated = {"dynamicProps":false,"dynamicItems":false};
+validate381.evaluated = {"dynamicProps":false,"dynamicItems":false};
 
 
-function validate338(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate377(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate338.evaluated;
+const evaluated0 = validate377.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -4995,7 +5583,7 @@ vErrors.push(err2);
 errors++;
 }
 for(const key0 in data){
-if(!(((((key0 === "kind") || (key0 === "of")) || (key0 === "into")) || (key0 === "lap")) || (key0 === "pegs"))){
+if(!((((((key0 === "kind") || (key0 === "of")) || (key0 === "into")) || (key0 === "rule")) || (key0 === "lap")) || (key0 === "pegs"))){
 const err3 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
 if(vErrors === null){
 vErrors = [err3];
@@ -5019,26 +5607,32 @@ errors++;
 }
 }
 if(data.of !== undefined){
-if(!(validate294(data.of, {instancePath:instancePath+"/of",parentData:data,parentDataProperty:"of",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate294.errors : vErrors.concat(validate294.errors);
+if(!(validate325(data.of, {instancePath:instancePath+"/of",parentData:data,parentDataProperty:"of",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate325.errors : vErrors.concat(validate325.errors);
 errors = vErrors.length;
 }
 }
 if(data.into !== undefined){
-if(!(validate294(data.into, {instancePath:instancePath+"/into",parentData:data,parentDataProperty:"into",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate294.errors : vErrors.concat(validate294.errors);
+if(!(validate325(data.into, {instancePath:instancePath+"/into",parentData:data,parentDataProperty:"into",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate325.errors : vErrors.concat(validate325.errors);
+errors = vErrors.length;
+}
+}
+if(data.rule !== undefined){
+if(!(validate328(data.rule, {instancePath:instancePath+"/rule",parentData:data,parentDataProperty:"rule",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate328.errors : vErrors.concat(validate328.errors);
 errors = vErrors.length;
 }
 }
 if(data.lap !== undefined){
-if(!(validate341(data.lap, {instancePath:instancePath+"/lap",parentData:data,parentDataProperty:"lap",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate341.errors : vErrors.concat(validate341.errors);
+if(!(validate381(data.lap, {instancePath:instancePath+"/lap",parentData:data,parentDataProperty:"lap",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate381.errors : vErrors.concat(validate381.errors);
 errors = vErrors.length;
 }
 }
 if(data.pegs !== undefined){
-if(!(validate321(data.pegs, {instancePath:instancePath+"/pegs",parentData:data,parentDataProperty:"pegs",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate321.errors : vErrors.concat(validate321.errors);
+if(!(validate356(data.pegs, {instancePath:instancePath+"/pegs",parentData:data,parentDataProperty:"pegs",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate356.errors : vErrors.concat(validate356.errors);
 errors = vErrors.length;
 }
 }
@@ -5053,18 +5647,18 @@ vErrors.push(err5);
 }
 errors++;
 }
-validate338.errors = vErrors;
+validate377.errors = vErrors;
 return errors === 0;
 }
-validate338.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate377.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-const schema78 = {"description":"Two lengths of a timber lapped end to end.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Two lengths of a timber lapped end to end.","const":"half-lap-scarf","examples":["half-lap-scarf"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"lap":{"$ref":"#/$defs/lap"},"pegs":{"$ref":"#/$defs/fourPegs"}},"required":["kind","of","into"]};
-const schema79 = {"description":"The pegs that hold the tenon.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many pegs each joint has; 0 for a joint without pegs.","type":"integer","minimum":0,"maximum":24,"examples":[2],"default":4,"x-default-source":"common practice"},"diameter":{"description":"How thick the pegs are.","type":["string","number"],"x-quantity":"length","examples":["3/4 in","1 in"]},"draw":{"description":"How far the hole in the tenon is set toward the shoulder, so that the peg pulls the joint tight.","type":["string","number"],"x-quantity":"length","examples":["1/8 in","3/32 in"]}},"examples":["{count: 2, diameter: 3/4 in}"]};
+const schema85 = {"description":"Two lengths of a timber lapped end to end.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Two lengths of a timber lapped end to end.","const":"half-lap-scarf","examples":["half-lap-scarf"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"rule":{"$ref":"#/$defs/rule"},"lap":{"$ref":"#/$defs/lap"},"pegs":{"$ref":"#/$defs/fourPegs"}},"required":["kind","of","into"]};
+const schema86 = {"description":"The pegs that hold the tenon.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many pegs each joint has; 0 for a joint without pegs.","type":"integer","minimum":0,"maximum":24,"examples":[2],"default":4,"x-default-source":"common practice"},"diameter":{"description":"How thick the pegs are.","type":["string","number"],"x-quantity":"length","examples":["3/4 in","1 in"]},"draw":{"description":"How far the hole in the tenon is set toward the shoulder, so that the peg pulls the joint tight.","type":["string","number"],"x-quantity":"length","examples":["1/8 in","3/32 in"]}},"examples":["{count: 2, diameter: 3/4 in}"]};
 
-function validate348(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate389(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate348.evaluated;
+const evaluated0 = validate389.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -5122,7 +5716,7 @@ errors++;
 if(data.diameter !== undefined){
 let data1 = data.diameter;
 if((typeof data1 !== "string") && (!((typeof data1 == "number") && (isFinite(data1))))){
-const err4 = {instancePath:instancePath+"/diameter",schemaPath:"#/properties/diameter/type",keyword:"type",params:{type: schema79.properties.diameter.type}};
+const err4 = {instancePath:instancePath+"/diameter",schemaPath:"#/properties/diameter/type",keyword:"type",params:{type: schema86.properties.diameter.type}};
 if(vErrors === null){
 vErrors = [err4];
 }
@@ -5135,7 +5729,7 @@ errors++;
 if(data.draw !== undefined){
 let data2 = data.draw;
 if((typeof data2 !== "string") && (!((typeof data2 == "number") && (isFinite(data2))))){
-const err5 = {instancePath:instancePath+"/draw",schemaPath:"#/properties/draw/type",keyword:"type",params:{type: schema79.properties.draw.type}};
+const err5 = {instancePath:instancePath+"/draw",schemaPath:"#/properties/draw/type",keyword:"type",params:{type: schema86.properties.draw.type}};
 if(vErrors === null){
 vErrors = [err5];
 }
@@ -5156,16 +5750,16 @@ vErrors.push(err6);
 }
 errors++;
 }
-validate348.errors = vErrors;
+validate389.errors = vErrors;
 return errors === 0;
 }
-validate348.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate389.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
 
-function validate344(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate384(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate344.evaluated;
+const evaluated0 = validate384.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -5204,7 +5798,7 @@ vErrors.push(err2);
 errors++;
 }
 for(const key0 in data){
-if(!(((((key0 === "kind") || (key0 === "of")) || (key0 === "into")) || (key0 === "lap")) || (key0 === "pegs"))){
+if(!((((((key0 === "kind") || (key0 === "of")) || (key0 === "into")) || (key0 === "rule")) || (key0 === "lap")) || (key0 === "pegs"))){
 const err3 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
 if(vErrors === null){
 vErrors = [err3];
@@ -5228,26 +5822,32 @@ errors++;
 }
 }
 if(data.of !== undefined){
-if(!(validate294(data.of, {instancePath:instancePath+"/of",parentData:data,parentDataProperty:"of",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate294.errors : vErrors.concat(validate294.errors);
+if(!(validate325(data.of, {instancePath:instancePath+"/of",parentData:data,parentDataProperty:"of",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate325.errors : vErrors.concat(validate325.errors);
 errors = vErrors.length;
 }
 }
 if(data.into !== undefined){
-if(!(validate294(data.into, {instancePath:instancePath+"/into",parentData:data,parentDataProperty:"into",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate294.errors : vErrors.concat(validate294.errors);
+if(!(validate325(data.into, {instancePath:instancePath+"/into",parentData:data,parentDataProperty:"into",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate325.errors : vErrors.concat(validate325.errors);
+errors = vErrors.length;
+}
+}
+if(data.rule !== undefined){
+if(!(validate328(data.rule, {instancePath:instancePath+"/rule",parentData:data,parentDataProperty:"rule",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate328.errors : vErrors.concat(validate328.errors);
 errors = vErrors.length;
 }
 }
 if(data.lap !== undefined){
-if(!(validate341(data.lap, {instancePath:instancePath+"/lap",parentData:data,parentDataProperty:"lap",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate341.errors : vErrors.concat(validate341.errors);
+if(!(validate381(data.lap, {instancePath:instancePath+"/lap",parentData:data,parentDataProperty:"lap",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate381.errors : vErrors.concat(validate381.errors);
 errors = vErrors.length;
 }
 }
 if(data.pegs !== undefined){
-if(!(validate348(data.pegs, {instancePath:instancePath+"/pegs",parentData:data,parentDataProperty:"pegs",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate348.errors : vErrors.concat(validate348.errors);
+if(!(validate389(data.pegs, {instancePath:instancePath+"/pegs",parentData:data,parentDataProperty:"pegs",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate389.errors : vErrors.concat(validate389.errors);
 errors = vErrors.length;
 }
 }
@@ -5262,16 +5862,16 @@ vErrors.push(err5);
 }
 errors++;
 }
-validate344.errors = vErrors;
+validate384.errors = vErrors;
 return errors === 0;
 }
-validate344.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate384.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
 
-function validate292(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate323(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate292.evaluated;
+const evaluated0 = validate323.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -5292,15 +5892,15 @@ errors++;
 const tag0 = data.kind;
 if(typeof tag0 == "string"){
 if(tag0 === "mortise-and-tenon"){
-if(!(validate293(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate293.errors : vErrors.concat(validate293.errors);
+if(!(validate324(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate324.errors : vErrors.concat(validate324.errors);
 errors = vErrors.length;
 }
 var props0 = true;
 }
 else if(tag0 === "wedged-half-dovetail"){
-if(!(validate308(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate308.errors : vErrors.concat(validate308.errors);
+if(!(validate341(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate341.errors : vErrors.concat(validate341.errors);
 errors = vErrors.length;
 }
 if(props0 !== true){
@@ -5308,8 +5908,8 @@ props0 = true;
 }
 }
 else if(tag0 === "brace-tenon"){
-if(!(validate316(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate316.errors : vErrors.concat(validate316.errors);
+if(!(validate350(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate350.errors : vErrors.concat(validate350.errors);
 errors = vErrors.length;
 }
 if(props0 !== true){
@@ -5317,8 +5917,8 @@ props0 = true;
 }
 }
 else if(tag0 === "birds-mouth"){
-if(!(validate323(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate323.errors : vErrors.concat(validate323.errors);
+if(!(validate358(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate358.errors : vErrors.concat(validate358.errors);
 errors = vErrors.length;
 }
 if(props0 !== true){
@@ -5326,8 +5926,8 @@ props0 = true;
 }
 }
 else if(tag0 === "housed"){
-if(!(validate326(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate326.errors : vErrors.concat(validate326.errors);
+if(!(validate362(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate362.errors : vErrors.concat(validate362.errors);
 errors = vErrors.length;
 }
 if(props0 !== true){
@@ -5335,8 +5935,8 @@ props0 = true;
 }
 }
 else if(tag0 === "housed-dovetail"){
-if(!(validate330(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate330.errors : vErrors.concat(validate330.errors);
+if(!(validate367(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate367.errors : vErrors.concat(validate367.errors);
 errors = vErrors.length;
 }
 if(props0 !== true){
@@ -5344,8 +5944,8 @@ props0 = true;
 }
 }
 else if(tag0 === "pocket"){
-if(!(validate334(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate334.errors : vErrors.concat(validate334.errors);
+if(!(validate372(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate372.errors : vErrors.concat(validate372.errors);
 errors = vErrors.length;
 }
 if(props0 !== true){
@@ -5353,8 +5953,8 @@ props0 = true;
 }
 }
 else if(tag0 === "corner-half-lap"){
-if(!(validate338(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate338.errors : vErrors.concat(validate338.errors);
+if(!(validate377(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate377.errors : vErrors.concat(validate377.errors);
 errors = vErrors.length;
 }
 if(props0 !== true){
@@ -5362,8 +5962,8 @@ props0 = true;
 }
 }
 else if(tag0 === "half-lap-scarf"){
-if(!(validate344(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate344.errors : vErrors.concat(validate344.errors);
+if(!(validate384(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate384.errors : vErrors.concat(validate384.errors);
 errors = vErrors.length;
 }
 if(props0 !== true){
@@ -5402,19 +6002,19 @@ vErrors.push(err3);
 }
 errors++;
 }
-validate292.errors = vErrors;
+validate323.errors = vErrors;
 evaluated0.props = props0;
 return errors === 0;
 }
-validate292.evaluated = {"dynamicProps":true,"dynamicItems":false};
+validate323.evaluated = {"dynamicProps":true,"dynamicItems":false};
 
-const schema80 = {"description":"Two slopes that meet at a ridge.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Two slopes that meet at a ridge.","const":"gable","examples":["gable"]},"pitch":{"$ref":"#/$defs/pitch"},"rafters":{"$ref":"#/$defs/rafters"},"deck":{"$ref":"#/$defs/deck"},"covering":{"$ref":"#/$defs/covering"},"ceiling":{"$ref":"#/$defs/ceiling"}},"required":["kind","pitch"]};
-const schema81 = {"description":"Rise over run, or an angle.","type":["string","number"],"x-quantity":"pitch","examples":["7:12","30 deg"]};
+const schema87 = {"description":"Two slopes that meet at a ridge.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Two slopes that meet at a ridge.","const":"gable","examples":["gable"]},"pitch":{"$ref":"#/$defs/pitch"},"rafters":{"$ref":"#/$defs/rafters"},"deck":{"$ref":"#/$defs/deck"},"covering":{"$ref":"#/$defs/covering"},"ceiling":{"$ref":"#/$defs/ceiling"}},"required":["kind","pitch"]};
+const schema88 = {"description":"Rise over run, or an angle.","type":["string","number"],"x-quantity":"pitch","examples":["7:12","30 deg"]};
 
-function validate361(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate402(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate361.evaluated;
+const evaluated0 = validate402.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -5422,7 +6022,7 @@ if(evaluated0.dynamicItems){
 evaluated0.items = undefined;
 }
 if((typeof data !== "string") && (!((typeof data == "number") && (isFinite(data))))){
-const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema81.type}};
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema88.type}};
 if(vErrors === null){
 vErrors = [err0];
 }
@@ -5431,18 +6031,18 @@ vErrors.push(err0);
 }
 errors++;
 }
-validate361.errors = vErrors;
+validate402.errors = vErrors;
 return errors === 0;
 }
-validate361.evaluated = {"dynamicProps":false,"dynamicItems":false};
+validate402.evaluated = {"dynamicProps":false,"dynamicItems":false};
 
-const schema82 = {"description":"The common rafters of the roof.","type":"object","additionalProperties":false,"properties":{"section":{"$ref":"#/$defs/section"},"timber":{"$ref":"#/$defs/timberName"},"spacing":{"description":"The most allowed from center to center; divided evenly between the rake rafters.","type":["string","number"],"x-quantity":"length","examples":["30 in","24 in"]},"count":{"description":"How many on each slope, instead of a spacing.","type":"integer","minimum":2,"maximum":500,"examples":[8]},"layout":{"description":"even: the same spacing throughout. fixed: exactly the spacing, the remainder in the last bay.","type":"string","enum":["even","fixed"],"examples":["even"],"default":"even","x-default-source":"common practice"},"seat":{"description":"How the rafters sit on the plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A bird's mouth: a level seat and a plumb cut on the plate's outside face.","type":"string","enum":["birds-mouth"],"examples":["birds-mouth"],"default":"birds-mouth","x-default-source":"common practice"},"length":{"description":"The level seat. Without it: the largest quarter inch that stays within a quarter of the rafter's depth.","type":["string","number"],"x-quantity":"length","examples":["3 1/2 in"]}},"required":["kind"],"examples":["{kind: birds-mouth}"]},"head":{"description":"How the rafters meet the ridge or the high plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"housed: let into the ridge, open on top. birds-mouth: on the high plate of a shed roof.","type":"string","enum":["housed","birds-mouth"],"examples":["housed"]},"into":{"description":"The timber that receives them.","type":"string","x-ref":["member"],"examples":["ridge"]},"housing":{"description":"How deep they are let in.","type":["string","number"],"x-quantity":"length","examples":["1/2 in"],"default":"1/2 in","x-default-source":"common practice"},"fasten":{"$ref":"#/$defs/fasteners","description":"What holds each rafter in the ridge: screws from its top edge into the ridge, slanting at 45° across the ridge's grain, or toe-nails."}},"required":["kind"],"examples":["{kind: housed, into: ridge}"]},"overhang":{"description":"How far the roof stands out.","type":"object","additionalProperties":false,"properties":{"eave":{"description":"Level, from the plate's outside face to the rafter's outer tip.","type":["string","number"],"x-quantity":"length","examples":["18 in"]},"rake":{"description":"From the end bent's outer face to the deck's edge.","type":["string","number"],"x-quantity":"length","examples":["12 in"]},"high":{"description":"At the high side of a shed roof.","type":["string","number"],"x-quantity":"length","examples":["12 in"]}},"examples":["{eave: 18 in, rake: 12 in}"]},"fasten":{"$ref":"#/$defs/fasteners","description":"What holds each rafter down on the plate.","examples":["{kind: screws, count: 2, diameter: 5/16 in, length: 10 in}"]}},"required":["section"],"examples":["{section: 3x7, spacing: 30 in}"]};
-const schema83 = {"description":"Screws or nails.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Screws or nails.","type":"string","enum":["screws","nails"],"examples":["screws"]},"count":{"description":"For each rafter, at each place.","type":"integer","minimum":1,"maximum":24,"examples":[2]},"diameter":{"description":"How thick they are.","type":["string","number"],"x-quantity":"length","examples":["5/16 in"]},"length":{"description":"How long they are.","type":["string","number"],"x-quantity":"length","examples":["10 in"]}},"required":["kind","count"],"examples":["{kind: screws, count: 2, diameter: 5/16 in, length: 8 in}"]};
+const schema89 = {"description":"The common rafters of the roof.","type":"object","additionalProperties":false,"properties":{"section":{"$ref":"#/$defs/section"},"timber":{"$ref":"#/$defs/timberName"},"spacing":{"description":"The most allowed from center to center; divided evenly between the rake rafters.","type":["string","number"],"x-quantity":"length","examples":["30 in","24 in"]},"count":{"description":"How many on each slope, instead of a spacing.","type":"integer","minimum":2,"maximum":500,"examples":[8]},"layout":{"description":"even: the same spacing throughout. fixed: exactly the spacing, the remainder in the last bay.","type":"string","enum":["even","fixed"],"examples":["even"],"default":"even","x-default-source":"common practice"},"seat":{"description":"How the rafters sit on the plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A bird's mouth: a level seat and a plumb cut on the plate's outside face.","type":"string","enum":["birds-mouth"],"examples":["birds-mouth"],"default":"birds-mouth","x-default-source":"common practice"},"length":{"description":"The level seat. Without it: the largest quarter inch that stays within a quarter of the rafter's depth.","type":["string","number"],"x-quantity":"length","examples":["3 1/2 in"]},"rule":{"$ref":"#/$defs/rule"}},"required":["kind"],"examples":["{kind: birds-mouth}"]},"head":{"description":"How the rafters meet the ridge or the high plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"housed: let into the ridge, open on top. birds-mouth: on the high plate of a shed roof.","type":"string","enum":["housed","birds-mouth"],"examples":["housed"]},"into":{"description":"The timber that receives them.","type":"string","x-ref":["member"],"examples":["ridge"]},"housing":{"description":"How deep they are let in.","type":["string","number"],"x-quantity":"length","examples":["1/2 in"],"default":"1/2 in","x-default-source":"common practice"},"rule":{"$ref":"#/$defs/rule"},"fasten":{"$ref":"#/$defs/fasteners","description":"What holds each rafter in the ridge: screws from its top edge into the ridge, slanting at 45° across the ridge's grain, or toe-nails."}},"required":["kind"],"examples":["{kind: housed, into: ridge}"]},"overhang":{"description":"How far the roof stands out.","type":"object","additionalProperties":false,"properties":{"eave":{"description":"Level, from the plate's outside face to the rafter's outer tip.","type":["string","number"],"x-quantity":"length","examples":["18 in"]},"rake":{"description":"From the end bent's outer face to the deck's edge.","type":["string","number"],"x-quantity":"length","examples":["12 in"]},"high":{"description":"At the high side of a shed roof.","type":["string","number"],"x-quantity":"length","examples":["12 in"]}},"examples":["{eave: 18 in, rake: 12 in}"]},"fasten":{"$ref":"#/$defs/fasteners","description":"What holds each rafter down on the plate.","examples":["{kind: screws, count: 2, diameter: 5/16 in, length: 10 in}"]}},"required":["section"],"examples":["{section: 3x7, spacing: 30 in}"]};
+const schema90 = {"description":"Screws or nails.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Screws or nails.","type":"string","enum":["screws","nails"],"examples":["screws"]},"count":{"description":"For each rafter, at each place.","type":"integer","minimum":1,"maximum":24,"examples":[2]},"diameter":{"description":"How thick they are.","type":["string","number"],"x-quantity":"length","examples":["5/16 in"]},"length":{"description":"How long they are.","type":["string","number"],"x-quantity":"length","examples":["10 in"]}},"required":["kind","count"],"examples":["{kind: screws, count: 2, diameter: 5/16 in, length: 8 in}"]};
 
-function validate366(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate409(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate366.evaluated;
+const evaluated0 = validate409.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -5495,7 +6095,7 @@ vErrors.push(err3);
 errors++;
 }
 if(!((data0 === "screws") || (data0 === "nails"))){
-const err4 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/enum",keyword:"enum",params:{allowedValues: schema83.properties.kind.enum}};
+const err4 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/enum",keyword:"enum",params:{allowedValues: schema90.properties.kind.enum}};
 if(vErrors === null){
 vErrors = [err4];
 }
@@ -5543,7 +6143,7 @@ errors++;
 if(data.diameter !== undefined){
 let data2 = data.diameter;
 if((typeof data2 !== "string") && (!((typeof data2 == "number") && (isFinite(data2))))){
-const err8 = {instancePath:instancePath+"/diameter",schemaPath:"#/properties/diameter/type",keyword:"type",params:{type: schema83.properties.diameter.type}};
+const err8 = {instancePath:instancePath+"/diameter",schemaPath:"#/properties/diameter/type",keyword:"type",params:{type: schema90.properties.diameter.type}};
 if(vErrors === null){
 vErrors = [err8];
 }
@@ -5556,7 +6156,7 @@ errors++;
 if(data.length !== undefined){
 let data3 = data.length;
 if((typeof data3 !== "string") && (!((typeof data3 == "number") && (isFinite(data3))))){
-const err9 = {instancePath:instancePath+"/length",schemaPath:"#/properties/length/type",keyword:"type",params:{type: schema83.properties.length.type}};
+const err9 = {instancePath:instancePath+"/length",schemaPath:"#/properties/length/type",keyword:"type",params:{type: schema90.properties.length.type}};
 if(vErrors === null){
 vErrors = [err9];
 }
@@ -5577,16 +6177,16 @@ vErrors.push(err10);
 }
 errors++;
 }
-validate366.errors = vErrors;
+validate409.errors = vErrors;
 return errors === 0;
 }
-validate366.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate409.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
 
-function validate363(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate404(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate363.evaluated;
+const evaluated0 = validate404.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -5605,7 +6205,7 @@ vErrors.push(err0);
 errors++;
 }
 for(const key0 in data){
-if(!(func1.call(schema82.properties, key0))){
+if(!(func1.call(schema89.properties, key0))){
 const err1 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
 if(vErrors === null){
 vErrors = [err1];
@@ -5631,7 +6231,7 @@ errors = vErrors.length;
 if(data.spacing !== undefined){
 let data2 = data.spacing;
 if((typeof data2 !== "string") && (!((typeof data2 == "number") && (isFinite(data2))))){
-const err2 = {instancePath:instancePath+"/spacing",schemaPath:"#/properties/spacing/type",keyword:"type",params:{type: schema82.properties.spacing.type}};
+const err2 = {instancePath:instancePath+"/spacing",schemaPath:"#/properties/spacing/type",keyword:"type",params:{type: schema89.properties.spacing.type}};
 if(vErrors === null){
 vErrors = [err2];
 }
@@ -5689,7 +6289,7 @@ vErrors.push(err6);
 errors++;
 }
 if(!((data4 === "even") || (data4 === "fixed"))){
-const err7 = {instancePath:instancePath+"/layout",schemaPath:"#/properties/layout/enum",keyword:"enum",params:{allowedValues: schema82.properties.layout.enum}};
+const err7 = {instancePath:instancePath+"/layout",schemaPath:"#/properties/layout/enum",keyword:"enum",params:{allowedValues: schema89.properties.layout.enum}};
 if(vErrors === null){
 vErrors = [err7];
 }
@@ -5713,7 +6313,7 @@ vErrors.push(err8);
 errors++;
 }
 for(const key1 in data5){
-if(!((key1 === "kind") || (key1 === "length"))){
+if(!(((key1 === "kind") || (key1 === "length")) || (key1 === "rule"))){
 const err9 = {instancePath:instancePath+"/seat",schemaPath:"#/properties/seat/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key1}};
 if(vErrors === null){
 vErrors = [err9];
@@ -5737,7 +6337,7 @@ vErrors.push(err10);
 errors++;
 }
 if(!(data6 === "birds-mouth")){
-const err11 = {instancePath:instancePath+"/seat/kind",schemaPath:"#/properties/seat/properties/kind/enum",keyword:"enum",params:{allowedValues: schema82.properties.seat.properties.kind.enum}};
+const err11 = {instancePath:instancePath+"/seat/kind",schemaPath:"#/properties/seat/properties/kind/enum",keyword:"enum",params:{allowedValues: schema89.properties.seat.properties.kind.enum}};
 if(vErrors === null){
 vErrors = [err11];
 }
@@ -5750,7 +6350,7 @@ errors++;
 if(data5.length !== undefined){
 let data7 = data5.length;
 if((typeof data7 !== "string") && (!((typeof data7 == "number") && (isFinite(data7))))){
-const err12 = {instancePath:instancePath+"/seat/length",schemaPath:"#/properties/seat/properties/length/type",keyword:"type",params:{type: schema82.properties.seat.properties.length.type}};
+const err12 = {instancePath:instancePath+"/seat/length",schemaPath:"#/properties/seat/properties/length/type",keyword:"type",params:{type: schema89.properties.seat.properties.length.type}};
 if(vErrors === null){
 vErrors = [err12];
 }
@@ -5758,6 +6358,12 @@ else {
 vErrors.push(err12);
 }
 errors++;
+}
+}
+if(data5.rule !== undefined){
+if(!(validate328(data5.rule, {instancePath:instancePath+"/seat/rule",parentData:data5,parentDataProperty:"rule",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate328.errors : vErrors.concat(validate328.errors);
+errors = vErrors.length;
 }
 }
 }
@@ -5773,9 +6379,9 @@ errors++;
 }
 }
 if(data.head !== undefined){
-let data8 = data.head;
-if(data8 && typeof data8 == "object" && !Array.isArray(data8)){
-if(data8.kind === undefined){
+let data9 = data.head;
+if(data9 && typeof data9 == "object" && !Array.isArray(data9)){
+if(data9.kind === undefined){
 const err14 = {instancePath:instancePath+"/head",schemaPath:"#/properties/head/required",keyword:"required",params:{missingProperty: "kind"}};
 if(vErrors === null){
 vErrors = [err14];
@@ -5785,8 +6391,8 @@ vErrors.push(err14);
 }
 errors++;
 }
-for(const key2 in data8){
-if(!((((key2 === "kind") || (key2 === "into")) || (key2 === "housing")) || (key2 === "fasten"))){
+for(const key2 in data9){
+if(!(((((key2 === "kind") || (key2 === "into")) || (key2 === "housing")) || (key2 === "rule")) || (key2 === "fasten"))){
 const err15 = {instancePath:instancePath+"/head",schemaPath:"#/properties/head/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key2}};
 if(vErrors === null){
 vErrors = [err15];
@@ -5797,9 +6403,9 @@ vErrors.push(err15);
 errors++;
 }
 }
-if(data8.kind !== undefined){
-let data9 = data8.kind;
-if(typeof data9 !== "string"){
+if(data9.kind !== undefined){
+let data10 = data9.kind;
+if(typeof data10 !== "string"){
 const err16 = {instancePath:instancePath+"/head/kind",schemaPath:"#/properties/head/properties/kind/type",keyword:"type",params:{type: "string"}};
 if(vErrors === null){
 vErrors = [err16];
@@ -5809,8 +6415,8 @@ vErrors.push(err16);
 }
 errors++;
 }
-if(!((data9 === "housed") || (data9 === "birds-mouth"))){
-const err17 = {instancePath:instancePath+"/head/kind",schemaPath:"#/properties/head/properties/kind/enum",keyword:"enum",params:{allowedValues: schema82.properties.head.properties.kind.enum}};
+if(!((data10 === "housed") || (data10 === "birds-mouth"))){
+const err17 = {instancePath:instancePath+"/head/kind",schemaPath:"#/properties/head/properties/kind/enum",keyword:"enum",params:{allowedValues: schema89.properties.head.properties.kind.enum}};
 if(vErrors === null){
 vErrors = [err17];
 }
@@ -5820,8 +6426,8 @@ vErrors.push(err17);
 errors++;
 }
 }
-if(data8.into !== undefined){
-if(typeof data8.into !== "string"){
+if(data9.into !== undefined){
+if(typeof data9.into !== "string"){
 const err18 = {instancePath:instancePath+"/head/into",schemaPath:"#/properties/head/properties/into/type",keyword:"type",params:{type: "string"}};
 if(vErrors === null){
 vErrors = [err18];
@@ -5832,10 +6438,10 @@ vErrors.push(err18);
 errors++;
 }
 }
-if(data8.housing !== undefined){
-let data11 = data8.housing;
-if((typeof data11 !== "string") && (!((typeof data11 == "number") && (isFinite(data11))))){
-const err19 = {instancePath:instancePath+"/head/housing",schemaPath:"#/properties/head/properties/housing/type",keyword:"type",params:{type: schema82.properties.head.properties.housing.type}};
+if(data9.housing !== undefined){
+let data12 = data9.housing;
+if((typeof data12 !== "string") && (!((typeof data12 == "number") && (isFinite(data12))))){
+const err19 = {instancePath:instancePath+"/head/housing",schemaPath:"#/properties/head/properties/housing/type",keyword:"type",params:{type: schema89.properties.head.properties.housing.type}};
 if(vErrors === null){
 vErrors = [err19];
 }
@@ -5845,9 +6451,15 @@ vErrors.push(err19);
 errors++;
 }
 }
-if(data8.fasten !== undefined){
-if(!(validate366(data8.fasten, {instancePath:instancePath+"/head/fasten",parentData:data8,parentDataProperty:"fasten",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate366.errors : vErrors.concat(validate366.errors);
+if(data9.rule !== undefined){
+if(!(validate328(data9.rule, {instancePath:instancePath+"/head/rule",parentData:data9,parentDataProperty:"rule",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate328.errors : vErrors.concat(validate328.errors);
+errors = vErrors.length;
+}
+}
+if(data9.fasten !== undefined){
+if(!(validate409(data9.fasten, {instancePath:instancePath+"/head/fasten",parentData:data9,parentDataProperty:"fasten",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate409.errors : vErrors.concat(validate409.errors);
 errors = vErrors.length;
 }
 }
@@ -5864,9 +6476,9 @@ errors++;
 }
 }
 if(data.overhang !== undefined){
-let data13 = data.overhang;
-if(data13 && typeof data13 == "object" && !Array.isArray(data13)){
-for(const key3 in data13){
+let data15 = data.overhang;
+if(data15 && typeof data15 == "object" && !Array.isArray(data15)){
+for(const key3 in data15){
 if(!(((key3 === "eave") || (key3 === "rake")) || (key3 === "high"))){
 const err21 = {instancePath:instancePath+"/overhang",schemaPath:"#/properties/overhang/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key3}};
 if(vErrors === null){
@@ -5878,10 +6490,10 @@ vErrors.push(err21);
 errors++;
 }
 }
-if(data13.eave !== undefined){
-let data14 = data13.eave;
-if((typeof data14 !== "string") && (!((typeof data14 == "number") && (isFinite(data14))))){
-const err22 = {instancePath:instancePath+"/overhang/eave",schemaPath:"#/properties/overhang/properties/eave/type",keyword:"type",params:{type: schema82.properties.overhang.properties.eave.type}};
+if(data15.eave !== undefined){
+let data16 = data15.eave;
+if((typeof data16 !== "string") && (!((typeof data16 == "number") && (isFinite(data16))))){
+const err22 = {instancePath:instancePath+"/overhang/eave",schemaPath:"#/properties/overhang/properties/eave/type",keyword:"type",params:{type: schema89.properties.overhang.properties.eave.type}};
 if(vErrors === null){
 vErrors = [err22];
 }
@@ -5891,10 +6503,10 @@ vErrors.push(err22);
 errors++;
 }
 }
-if(data13.rake !== undefined){
-let data15 = data13.rake;
-if((typeof data15 !== "string") && (!((typeof data15 == "number") && (isFinite(data15))))){
-const err23 = {instancePath:instancePath+"/overhang/rake",schemaPath:"#/properties/overhang/properties/rake/type",keyword:"type",params:{type: schema82.properties.overhang.properties.rake.type}};
+if(data15.rake !== undefined){
+let data17 = data15.rake;
+if((typeof data17 !== "string") && (!((typeof data17 == "number") && (isFinite(data17))))){
+const err23 = {instancePath:instancePath+"/overhang/rake",schemaPath:"#/properties/overhang/properties/rake/type",keyword:"type",params:{type: schema89.properties.overhang.properties.rake.type}};
 if(vErrors === null){
 vErrors = [err23];
 }
@@ -5904,10 +6516,10 @@ vErrors.push(err23);
 errors++;
 }
 }
-if(data13.high !== undefined){
-let data16 = data13.high;
-if((typeof data16 !== "string") && (!((typeof data16 == "number") && (isFinite(data16))))){
-const err24 = {instancePath:instancePath+"/overhang/high",schemaPath:"#/properties/overhang/properties/high/type",keyword:"type",params:{type: schema82.properties.overhang.properties.high.type}};
+if(data15.high !== undefined){
+let data18 = data15.high;
+if((typeof data18 !== "string") && (!((typeof data18 == "number") && (isFinite(data18))))){
+const err24 = {instancePath:instancePath+"/overhang/high",schemaPath:"#/properties/overhang/properties/high/type",keyword:"type",params:{type: schema89.properties.overhang.properties.high.type}};
 if(vErrors === null){
 vErrors = [err24];
 }
@@ -5930,8 +6542,8 @@ errors++;
 }
 }
 if(data.fasten !== undefined){
-if(!(validate366(data.fasten, {instancePath:instancePath+"/fasten",parentData:data,parentDataProperty:"fasten",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate366.errors : vErrors.concat(validate366.errors);
+if(!(validate409(data.fasten, {instancePath:instancePath+"/fasten",parentData:data,parentDataProperty:"fasten",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate409.errors : vErrors.concat(validate409.errors);
 errors = vErrors.length;
 }
 }
@@ -5946,17 +6558,17 @@ vErrors.push(err26);
 }
 errors++;
 }
-validate363.errors = vErrors;
+validate404.errors = vErrors;
 return errors === 0;
 }
-validate363.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate404.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-const schema84 = {"description":"What lies on the rafters.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"boards across the rafters, structural panels, or purlins with gaps between.","type":"string","enum":["boards","panels","purlins"],"examples":["boards"]},"thickness":{"description":"How thick it is.","type":["string","number"],"x-quantity":"length","examples":["1 in"]},"spacing":{"description":"Of purlins, from center to center.","type":["string","number"],"x-quantity":"length","examples":["24 in"]},"laid":{"description":"How boards lie: straight across the rafters, or diagonally at 45°. Diagonal boards, like structural panels, brace the plane of the roof.","type":"string","enum":["across","diagonal"],"default":"across","x-default-source":"common practice","examples":["diagonal"]}},"required":["kind"],"examples":["{kind: boards, thickness: 1 in}"]};
+const schema91 = {"description":"What lies on the rafters.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"boards across the rafters, structural panels, or purlins with gaps between.","type":"string","enum":["boards","panels","purlins"],"examples":["boards"]},"thickness":{"description":"How thick it is.","type":["string","number"],"x-quantity":"length","examples":["1 in"]},"spacing":{"description":"Of purlins, from center to center.","type":["string","number"],"x-quantity":"length","examples":["24 in"]},"laid":{"description":"How boards lie: straight across the rafters, or diagonally at 45°. Diagonal boards, like structural panels, brace the plane of the roof.","type":"string","enum":["across","diagonal"],"default":"across","x-default-source":"common practice","examples":["diagonal"]}},"required":["kind"],"examples":["{kind: boards, thickness: 1 in}"]};
 
-function validate370(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate413(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate370.evaluated;
+const evaluated0 = validate413.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -5999,7 +6611,7 @@ vErrors.push(err2);
 errors++;
 }
 if(!(((data0 === "boards") || (data0 === "panels")) || (data0 === "purlins"))){
-const err3 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/enum",keyword:"enum",params:{allowedValues: schema84.properties.kind.enum}};
+const err3 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/enum",keyword:"enum",params:{allowedValues: schema91.properties.kind.enum}};
 if(vErrors === null){
 vErrors = [err3];
 }
@@ -6012,7 +6624,7 @@ errors++;
 if(data.thickness !== undefined){
 let data1 = data.thickness;
 if((typeof data1 !== "string") && (!((typeof data1 == "number") && (isFinite(data1))))){
-const err4 = {instancePath:instancePath+"/thickness",schemaPath:"#/properties/thickness/type",keyword:"type",params:{type: schema84.properties.thickness.type}};
+const err4 = {instancePath:instancePath+"/thickness",schemaPath:"#/properties/thickness/type",keyword:"type",params:{type: schema91.properties.thickness.type}};
 if(vErrors === null){
 vErrors = [err4];
 }
@@ -6025,7 +6637,7 @@ errors++;
 if(data.spacing !== undefined){
 let data2 = data.spacing;
 if((typeof data2 !== "string") && (!((typeof data2 == "number") && (isFinite(data2))))){
-const err5 = {instancePath:instancePath+"/spacing",schemaPath:"#/properties/spacing/type",keyword:"type",params:{type: schema84.properties.spacing.type}};
+const err5 = {instancePath:instancePath+"/spacing",schemaPath:"#/properties/spacing/type",keyword:"type",params:{type: schema91.properties.spacing.type}};
 if(vErrors === null){
 vErrors = [err5];
 }
@@ -6048,7 +6660,7 @@ vErrors.push(err6);
 errors++;
 }
 if(!((data3 === "across") || (data3 === "diagonal"))){
-const err7 = {instancePath:instancePath+"/laid",schemaPath:"#/properties/laid/enum",keyword:"enum",params:{allowedValues: schema84.properties.laid.enum}};
+const err7 = {instancePath:instancePath+"/laid",schemaPath:"#/properties/laid/enum",keyword:"enum",params:{allowedValues: schema91.properties.laid.enum}};
 if(vErrors === null){
 vErrors = [err7];
 }
@@ -6069,17 +6681,17 @@ vErrors.push(err8);
 }
 errors++;
 }
-validate370.errors = vErrors;
+validate413.errors = vErrors;
 return errors === 0;
 }
-validate370.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate413.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-const schema85 = {"description":"What keeps the rain out.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Which covering it is.","type":"string","enum":["standing-seam","ribbed-steel","corrugated-steel","asphalt-shingles","wood-shingles","wood-shakes","slate","clay-tile","roll-roofing"],"examples":["standing-seam"]},"coverage":{"description":"The width that one sheet covers.","type":["string","number"],"x-quantity":"length","examples":["16 in","36 in"]},"weight":{"description":"Its weight on the slope, where yours differs from the usual one.","type":["string","number"],"x-quantity":"pressure","examples":["1.5 psf"]}},"required":["kind"],"examples":["{kind: standing-seam, coverage: 16 in}"]};
+const schema92 = {"description":"What keeps the rain out.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Which covering it is.","type":"string","enum":["standing-seam","ribbed-steel","corrugated-steel","asphalt-shingles","wood-shingles","wood-shakes","slate","clay-tile","roll-roofing"],"examples":["standing-seam"]},"coverage":{"description":"The width that one sheet covers.","type":["string","number"],"x-quantity":"length","examples":["16 in","36 in"]},"weight":{"description":"Its weight on the slope, where yours differs from the usual one.","type":["string","number"],"x-quantity":"pressure","examples":["1.5 psf"]}},"required":["kind"],"examples":["{kind: standing-seam, coverage: 16 in}"]};
 
-function validate372(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate415(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate372.evaluated;
+const evaluated0 = validate415.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -6122,7 +6734,7 @@ vErrors.push(err2);
 errors++;
 }
 if(!(((((((((data0 === "standing-seam") || (data0 === "ribbed-steel")) || (data0 === "corrugated-steel")) || (data0 === "asphalt-shingles")) || (data0 === "wood-shingles")) || (data0 === "wood-shakes")) || (data0 === "slate")) || (data0 === "clay-tile")) || (data0 === "roll-roofing"))){
-const err3 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/enum",keyword:"enum",params:{allowedValues: schema85.properties.kind.enum}};
+const err3 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/enum",keyword:"enum",params:{allowedValues: schema92.properties.kind.enum}};
 if(vErrors === null){
 vErrors = [err3];
 }
@@ -6135,7 +6747,7 @@ errors++;
 if(data.coverage !== undefined){
 let data1 = data.coverage;
 if((typeof data1 !== "string") && (!((typeof data1 == "number") && (isFinite(data1))))){
-const err4 = {instancePath:instancePath+"/coverage",schemaPath:"#/properties/coverage/type",keyword:"type",params:{type: schema85.properties.coverage.type}};
+const err4 = {instancePath:instancePath+"/coverage",schemaPath:"#/properties/coverage/type",keyword:"type",params:{type: schema92.properties.coverage.type}};
 if(vErrors === null){
 vErrors = [err4];
 }
@@ -6148,7 +6760,7 @@ errors++;
 if(data.weight !== undefined){
 let data2 = data.weight;
 if((typeof data2 !== "string") && (!((typeof data2 == "number") && (isFinite(data2))))){
-const err5 = {instancePath:instancePath+"/weight",schemaPath:"#/properties/weight/type",keyword:"type",params:{type: schema85.properties.weight.type}};
+const err5 = {instancePath:instancePath+"/weight",schemaPath:"#/properties/weight/type",keyword:"type",params:{type: schema92.properties.weight.type}};
 if(vErrors === null){
 vErrors = [err5];
 }
@@ -6169,17 +6781,17 @@ vErrors.push(err6);
 }
 errors++;
 }
-validate372.errors = vErrors;
+validate415.errors = vErrors;
 return errors === 0;
 }
-validate372.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate415.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-const schema86 = {"description":"What lines the rafters below: it hangs on them, and decides how far they may bend. Without it, a roof over a heated or cooled room counts as lined with something other than plaster, any other as bare.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Plaster, which cracks first; plasterboard (gypsum board); boards; or none, where rafters and deck stay bare.","type":"string","enum":["plaster","plasterboard","boards","none"],"examples":["boards"]},"weight":{"description":"Its weight on the slope, with what lies on it, where yours differs from the usual one.","type":["string","number"],"x-quantity":"pressure","examples":["4 psf"]}},"required":["kind"],"examples":["{kind: boards}"]};
+const schema93 = {"description":"What lines the rafters below: it hangs on them, and decides how far they may bend. Without it, a roof over a heated or cooled room counts as lined with something other than plaster, any other as bare.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Plaster, which cracks first; plasterboard (gypsum board); boards; or none, where rafters and deck stay bare.","type":"string","enum":["plaster","plasterboard","boards","none"],"examples":["boards"]},"weight":{"description":"Its weight on the slope, with what lies on it, where yours differs from the usual one.","type":["string","number"],"x-quantity":"pressure","examples":["4 psf"]}},"required":["kind"],"examples":["{kind: boards}"]};
 
-function validate374(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate417(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate374.evaluated;
+const evaluated0 = validate417.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -6222,7 +6834,7 @@ vErrors.push(err2);
 errors++;
 }
 if(!((((data0 === "plaster") || (data0 === "plasterboard")) || (data0 === "boards")) || (data0 === "none"))){
-const err3 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/enum",keyword:"enum",params:{allowedValues: schema86.properties.kind.enum}};
+const err3 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/enum",keyword:"enum",params:{allowedValues: schema93.properties.kind.enum}};
 if(vErrors === null){
 vErrors = [err3];
 }
@@ -6235,7 +6847,7 @@ errors++;
 if(data.weight !== undefined){
 let data1 = data.weight;
 if((typeof data1 !== "string") && (!((typeof data1 == "number") && (isFinite(data1))))){
-const err4 = {instancePath:instancePath+"/weight",schemaPath:"#/properties/weight/type",keyword:"type",params:{type: schema86.properties.weight.type}};
+const err4 = {instancePath:instancePath+"/weight",schemaPath:"#/properties/weight/type",keyword:"type",params:{type: schema93.properties.weight.type}};
 if(vErrors === null){
 vErrors = [err4];
 }
@@ -6256,16 +6868,16 @@ vErrors.push(err5);
 }
 errors++;
 }
-validate374.errors = vErrors;
+validate417.errors = vErrors;
 return errors === 0;
 }
-validate374.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate417.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
 
-function validate360(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate401(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate360.evaluated;
+const evaluated0 = validate401.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -6318,32 +6930,32 @@ errors++;
 }
 }
 if(data.pitch !== undefined){
-if(!(validate361(data.pitch, {instancePath:instancePath+"/pitch",parentData:data,parentDataProperty:"pitch",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate361.errors : vErrors.concat(validate361.errors);
+if(!(validate402(data.pitch, {instancePath:instancePath+"/pitch",parentData:data,parentDataProperty:"pitch",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate402.errors : vErrors.concat(validate402.errors);
 errors = vErrors.length;
 }
 }
 if(data.rafters !== undefined){
-if(!(validate363(data.rafters, {instancePath:instancePath+"/rafters",parentData:data,parentDataProperty:"rafters",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate363.errors : vErrors.concat(validate363.errors);
+if(!(validate404(data.rafters, {instancePath:instancePath+"/rafters",parentData:data,parentDataProperty:"rafters",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate404.errors : vErrors.concat(validate404.errors);
 errors = vErrors.length;
 }
 }
 if(data.deck !== undefined){
-if(!(validate370(data.deck, {instancePath:instancePath+"/deck",parentData:data,parentDataProperty:"deck",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate370.errors : vErrors.concat(validate370.errors);
+if(!(validate413(data.deck, {instancePath:instancePath+"/deck",parentData:data,parentDataProperty:"deck",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate413.errors : vErrors.concat(validate413.errors);
 errors = vErrors.length;
 }
 }
 if(data.covering !== undefined){
-if(!(validate372(data.covering, {instancePath:instancePath+"/covering",parentData:data,parentDataProperty:"covering",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate372.errors : vErrors.concat(validate372.errors);
+if(!(validate415(data.covering, {instancePath:instancePath+"/covering",parentData:data,parentDataProperty:"covering",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate415.errors : vErrors.concat(validate415.errors);
 errors = vErrors.length;
 }
 }
 if(data.ceiling !== undefined){
-if(!(validate374(data.ceiling, {instancePath:instancePath+"/ceiling",parentData:data,parentDataProperty:"ceiling",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate374.errors : vErrors.concat(validate374.errors);
+if(!(validate417(data.ceiling, {instancePath:instancePath+"/ceiling",parentData:data,parentDataProperty:"ceiling",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate417.errors : vErrors.concat(validate417.errors);
 errors = vErrors.length;
 }
 }
@@ -6358,17 +6970,17 @@ vErrors.push(err4);
 }
 errors++;
 }
-validate360.errors = vErrors;
+validate401.errors = vErrors;
 return errors === 0;
 }
-validate360.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate401.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-const schema87 = {"description":"One slope, from a high wall to a low one.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"One slope, from a high wall to a low one.","const":"shed","examples":["shed"]},"pitch":{"$ref":"#/$defs/pitch"},"high":{"description":"The wall whose plate is higher.","type":"string","pattern":"^[A-Z]$","x-ref":["wall"],"examples":["A"]},"rafters":{"$ref":"#/$defs/rafters"},"deck":{"$ref":"#/$defs/deck"},"covering":{"$ref":"#/$defs/covering"},"ceiling":{"$ref":"#/$defs/ceiling"}},"required":["kind","high"]};
+const schema94 = {"description":"One slope, from a high wall to a low one.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"One slope, from a high wall to a low one.","const":"shed","examples":["shed"]},"pitch":{"$ref":"#/$defs/pitch"},"high":{"description":"The wall whose plate is higher.","type":"string","pattern":"^[A-Z]$","x-ref":["wall"],"examples":["A"]},"rafters":{"$ref":"#/$defs/rafters"},"deck":{"$ref":"#/$defs/deck"},"covering":{"$ref":"#/$defs/covering"},"ceiling":{"$ref":"#/$defs/ceiling"}},"required":["kind","high"]};
 
-function validate376(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate419(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate376.evaluated;
+const evaluated0 = validate419.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -6421,8 +7033,8 @@ errors++;
 }
 }
 if(data.pitch !== undefined){
-if(!(validate361(data.pitch, {instancePath:instancePath+"/pitch",parentData:data,parentDataProperty:"pitch",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate361.errors : vErrors.concat(validate361.errors);
+if(!(validate402(data.pitch, {instancePath:instancePath+"/pitch",parentData:data,parentDataProperty:"pitch",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate402.errors : vErrors.concat(validate402.errors);
 errors = vErrors.length;
 }
 }
@@ -6452,26 +7064,26 @@ errors++;
 }
 }
 if(data.rafters !== undefined){
-if(!(validate363(data.rafters, {instancePath:instancePath+"/rafters",parentData:data,parentDataProperty:"rafters",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate363.errors : vErrors.concat(validate363.errors);
+if(!(validate404(data.rafters, {instancePath:instancePath+"/rafters",parentData:data,parentDataProperty:"rafters",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate404.errors : vErrors.concat(validate404.errors);
 errors = vErrors.length;
 }
 }
 if(data.deck !== undefined){
-if(!(validate370(data.deck, {instancePath:instancePath+"/deck",parentData:data,parentDataProperty:"deck",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate370.errors : vErrors.concat(validate370.errors);
+if(!(validate413(data.deck, {instancePath:instancePath+"/deck",parentData:data,parentDataProperty:"deck",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate413.errors : vErrors.concat(validate413.errors);
 errors = vErrors.length;
 }
 }
 if(data.covering !== undefined){
-if(!(validate372(data.covering, {instancePath:instancePath+"/covering",parentData:data,parentDataProperty:"covering",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate372.errors : vErrors.concat(validate372.errors);
+if(!(validate415(data.covering, {instancePath:instancePath+"/covering",parentData:data,parentDataProperty:"covering",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate415.errors : vErrors.concat(validate415.errors);
 errors = vErrors.length;
 }
 }
 if(data.ceiling !== undefined){
-if(!(validate374(data.ceiling, {instancePath:instancePath+"/ceiling",parentData:data,parentDataProperty:"ceiling",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate374.errors : vErrors.concat(validate374.errors);
+if(!(validate417(data.ceiling, {instancePath:instancePath+"/ceiling",parentData:data,parentDataProperty:"ceiling",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate417.errors : vErrors.concat(validate417.errors);
 errors = vErrors.length;
 }
 }
@@ -6486,19 +7098,19 @@ vErrors.push(err6);
 }
 errors++;
 }
-validate376.errors = vErrors;
+validate419.errors = vErrors;
 return errors === 0;
 }
-validate376.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate419.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-const schema88 = {"description":"A pier under a post or a beam.","type":"object","required":["kind"],"discriminator":{"propertyName":"kind"},"oneOf":[{"$ref":"#/$defs/pier-tube"},{"$ref":"#/$defs/pier-pad"}]};
-const schema89 = {"description":"A round concrete pier cast in a tube.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A round concrete pier cast in a tube.","const":"tube","examples":["tube"]},"diameter":{"description":"Inside diameter of the tube.","type":["string","number"],"x-quantity":"length","examples":["16 in"]},"under":{"$ref":"#/$defs/under"},"at":{"$ref":"#/$defs/places"},"depth":{"$ref":"#/$defs/pierDepth"},"top":{"$ref":"#/$defs/height","description":"The height of its top: a level or a length above the datum.","examples":["pier-top"]},"lateral":{"$ref":"#/$defs/lateral"},"anchor":{"$ref":"#/$defs/anchor"},"rebar":{"$ref":"#/$defs/rebar"},"footing":{"description":"A wider footing below.","type":"object","additionalProperties":false,"properties":{"diameter":{"description":"How wide it is.","type":["string","number"],"x-quantity":"length","examples":["24 in"]},"thickness":{"description":"How thick it is.","type":["string","number"],"x-quantity":"length","examples":["12 in"]}},"required":["diameter","thickness"],"examples":["{diameter: 24 in, thickness: 12 in}"]}},"required":["kind","diameter"]};
-const schema90 = {"description":"The timber it carries: an entry, a kind or a single stick, or a list of them.","type":["string","array"],"items":{"description":"One of the timbers.","type":"string","x-ref":["member","stick","kind"],"examples":["post"]},"minItems":1,"x-ref":["member","stick","kind"],"examples":["post"]};
+const schema95 = {"description":"A pier under a post or a beam.","type":"object","required":["kind"],"discriminator":{"propertyName":"kind"},"oneOf":[{"$ref":"#/$defs/pier-tube"},{"$ref":"#/$defs/pier-pad"}]};
+const schema96 = {"description":"A round concrete pier cast in a tube.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A round concrete pier cast in a tube.","const":"tube","examples":["tube"]},"diameter":{"description":"Inside diameter of the tube.","type":["string","number"],"x-quantity":"length","examples":["16 in"]},"under":{"$ref":"#/$defs/under"},"at":{"$ref":"#/$defs/places"},"depth":{"$ref":"#/$defs/pierDepth"},"top":{"$ref":"#/$defs/height","description":"The height of its top: a level or a length above the datum.","examples":["pier-top"]},"lateral":{"$ref":"#/$defs/lateral"},"anchor":{"$ref":"#/$defs/anchor"},"rebar":{"$ref":"#/$defs/rebar"},"footing":{"description":"A wider footing below.","type":"object","additionalProperties":false,"properties":{"diameter":{"description":"How wide it is.","type":["string","number"],"x-quantity":"length","examples":["24 in"]},"thickness":{"description":"How thick it is.","type":["string","number"],"x-quantity":"length","examples":["12 in"]}},"required":["diameter","thickness"],"examples":["{diameter: 24 in, thickness: 12 in}"]}},"required":["kind","diameter"]};
+const schema97 = {"description":"The timber it carries: an entry, a kind or a single stick, or a list of them.","type":["string","array"],"items":{"description":"One of the timbers.","type":"string","x-ref":["member","stick","kind"],"examples":["post"]},"minItems":1,"x-ref":["member","stick","kind"],"examples":["post"]};
 
-function validate386(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate429(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate386.evaluated;
+const evaluated0 = validate429.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -6506,7 +7118,7 @@ if(evaluated0.dynamicItems){
 evaluated0.items = undefined;
 }
 if((typeof data !== "string") && (!(Array.isArray(data)))){
-const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema90.type}};
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema97.type}};
 if(vErrors === null){
 vErrors = [err0];
 }
@@ -6540,17 +7152,17 @@ errors++;
 }
 }
 }
-validate386.errors = vErrors;
+validate429.errors = vErrors;
 return errors === 0;
 }
-validate386.evaluated = {"items":true,"dynamicProps":false,"dynamicItems":false};
+validate429.evaluated = {"items":true,"dynamicProps":false,"dynamicItems":false};
 
-const schema91 = {"description":"From the lowest ground that touches it to its own bottom; a footing lies below that.","type":["string","number"],"x-quantity":"length","examples":["50 in"]};
+const schema98 = {"description":"From the lowest ground that touches it to its own bottom; a footing lies below that.","type":["string","number"],"x-quantity":"length","examples":["50 in"]};
 
-function validate389(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate432(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate389.evaluated;
+const evaluated0 = validate432.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -6558,7 +7170,7 @@ if(evaluated0.dynamicItems){
 evaluated0.items = undefined;
 }
 if((typeof data !== "string") && (!((typeof data == "number") && (isFinite(data))))){
-const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema91.type}};
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema98.type}};
 if(vErrors === null){
 vErrors = [err0];
 }
@@ -6567,17 +7179,17 @@ vErrors.push(err0);
 }
 errors++;
 }
-validate389.errors = vErrors;
+validate432.errors = vErrors;
 return errors === 0;
 }
-validate389.evaluated = {"dynamicProps":false,"dynamicItems":false};
+validate432.evaluated = {"dynamicProps":false,"dynamicItems":false};
 
-const schema92 = {"description":"Soil resistance sideways: the tabled value, or the doubled one where half an inch of movement at the ground does no harm (IBC 1806.3.4).","type":"string","enum":["single","doubled"],"examples":["single"],"default":"single","x-default-source":"common practice"};
+const schema99 = {"description":"Soil resistance sideways: the tabled value, or the doubled one where half an inch of movement at the ground does no harm (IBC 1806.3.4).","type":"string","enum":["single","doubled"],"examples":["single"],"default":"single","x-default-source":"common practice"};
 
-function validate392(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate435(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate392.evaluated;
+const evaluated0 = validate435.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -6595,7 +7207,7 @@ vErrors.push(err0);
 errors++;
 }
 if(!((data === "single") || (data === "doubled"))){
-const err1 = {instancePath,schemaPath:"#/enum",keyword:"enum",params:{allowedValues: schema92.enum}};
+const err1 = {instancePath,schemaPath:"#/enum",keyword:"enum",params:{allowedValues: schema99.enum}};
 if(vErrors === null){
 vErrors = [err1];
 }
@@ -6604,17 +7216,17 @@ vErrors.push(err1);
 }
 errors++;
 }
-validate392.errors = vErrors;
+validate435.errors = vErrors;
 return errors === 0;
 }
-validate392.evaluated = {"dynamicProps":false,"dynamicItems":false};
+validate435.evaluated = {"dynamicProps":false,"dynamicItems":false};
 
-const schema93 = {"description":"What ties the post to the pier.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A strap cast into the concrete, a post base bolted to it, or a dowel.","type":"string","enum":["embedded-strap","post-base","dowel"],"examples":["embedded-strap"]},"stand-off":{"description":"The gap between concrete and end grain.","type":["string","number"],"x-quantity":"length","examples":["1 in"]}},"required":["kind"],"examples":["{kind: embedded-strap, stand-off: 1 in}"]};
+const schema100 = {"description":"What ties the post to the pier.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A strap cast into the concrete, a post base bolted to it, or a dowel.","type":"string","enum":["embedded-strap","post-base","dowel"],"examples":["embedded-strap"]},"stand-off":{"description":"The gap between concrete and end grain.","type":["string","number"],"x-quantity":"length","examples":["1 in"]}},"required":["kind"],"examples":["{kind: embedded-strap, stand-off: 1 in}"]};
 
-function validate394(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate437(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate394.evaluated;
+const evaluated0 = validate437.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -6657,7 +7269,7 @@ vErrors.push(err2);
 errors++;
 }
 if(!(((data0 === "embedded-strap") || (data0 === "post-base")) || (data0 === "dowel"))){
-const err3 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/enum",keyword:"enum",params:{allowedValues: schema93.properties.kind.enum}};
+const err3 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/enum",keyword:"enum",params:{allowedValues: schema100.properties.kind.enum}};
 if(vErrors === null){
 vErrors = [err3];
 }
@@ -6670,7 +7282,7 @@ errors++;
 if(data["stand-off"] !== undefined){
 let data1 = data["stand-off"];
 if((typeof data1 !== "string") && (!((typeof data1 == "number") && (isFinite(data1))))){
-const err4 = {instancePath:instancePath+"/stand-off",schemaPath:"#/properties/stand-off/type",keyword:"type",params:{type: schema93.properties["stand-off"].type}};
+const err4 = {instancePath:instancePath+"/stand-off",schemaPath:"#/properties/stand-off/type",keyword:"type",params:{type: schema100.properties["stand-off"].type}};
 if(vErrors === null){
 vErrors = [err4];
 }
@@ -6691,17 +7303,17 @@ vErrors.push(err5);
 }
 errors++;
 }
-validate394.errors = vErrors;
+validate437.errors = vErrors;
 return errors === 0;
 }
-validate394.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate437.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-const schema94 = {"description":"Upright bars in the pier.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many bars stand in the pier.","type":"integer","minimum":1,"maximum":24,"examples":[3]},"size":{"description":"Bar number, in eighths of an inch.","type":"integer","minimum":3,"examples":[4],"maximum":11}},"required":["count","size"],"examples":["{count: 3, size: 4}"]};
+const schema101 = {"description":"Upright bars in the pier.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many bars stand in the pier.","type":"integer","minimum":1,"maximum":24,"examples":[3]},"size":{"description":"Bar number, in eighths of an inch.","type":"integer","minimum":3,"examples":[4],"maximum":11}},"required":["count","size"],"examples":["{count: 3, size: 4}"]};
 
-function validate396(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate439(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate396.evaluated;
+const evaluated0 = validate439.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -6822,16 +7434,16 @@ vErrors.push(err9);
 }
 errors++;
 }
-validate396.errors = vErrors;
+validate439.errors = vErrors;
 return errors === 0;
 }
-validate396.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate439.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
 
-function validate385(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate428(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate385.evaluated;
+const evaluated0 = validate428.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -6860,7 +7472,7 @@ vErrors.push(err1);
 errors++;
 }
 for(const key0 in data){
-if(!(func1.call(schema89.properties, key0))){
+if(!(func1.call(schema96.properties, key0))){
 const err2 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
 if(vErrors === null){
 vErrors = [err2];
@@ -6886,7 +7498,7 @@ errors++;
 if(data.diameter !== undefined){
 let data1 = data.diameter;
 if((typeof data1 !== "string") && (!((typeof data1 == "number") && (isFinite(data1))))){
-const err4 = {instancePath:instancePath+"/diameter",schemaPath:"#/properties/diameter/type",keyword:"type",params:{type: schema89.properties.diameter.type}};
+const err4 = {instancePath:instancePath+"/diameter",schemaPath:"#/properties/diameter/type",keyword:"type",params:{type: schema96.properties.diameter.type}};
 if(vErrors === null){
 vErrors = [err4];
 }
@@ -6897,44 +7509,44 @@ errors++;
 }
 }
 if(data.under !== undefined){
-if(!(validate386(data.under, {instancePath:instancePath+"/under",parentData:data,parentDataProperty:"under",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate386.errors : vErrors.concat(validate386.errors);
+if(!(validate429(data.under, {instancePath:instancePath+"/under",parentData:data,parentDataProperty:"under",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate429.errors : vErrors.concat(validate429.errors);
 errors = vErrors.length;
 }
 }
 if(data.at !== undefined){
-if(!(validate68(data.at, {instancePath:instancePath+"/at",parentData:data,parentDataProperty:"at",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate68.errors : vErrors.concat(validate68.errors);
+if(!(validate87(data.at, {instancePath:instancePath+"/at",parentData:data,parentDataProperty:"at",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate87.errors : vErrors.concat(validate87.errors);
 errors = vErrors.length;
 }
 }
 if(data.depth !== undefined){
-if(!(validate389(data.depth, {instancePath:instancePath+"/depth",parentData:data,parentDataProperty:"depth",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate389.errors : vErrors.concat(validate389.errors);
+if(!(validate432(data.depth, {instancePath:instancePath+"/depth",parentData:data,parentDataProperty:"depth",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate432.errors : vErrors.concat(validate432.errors);
 errors = vErrors.length;
 }
 }
 if(data.top !== undefined){
-if(!(validate79(data.top, {instancePath:instancePath+"/top",parentData:data,parentDataProperty:"top",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors);
+if(!(validate98(data.top, {instancePath:instancePath+"/top",parentData:data,parentDataProperty:"top",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors);
 errors = vErrors.length;
 }
 }
 if(data.lateral !== undefined){
-if(!(validate392(data.lateral, {instancePath:instancePath+"/lateral",parentData:data,parentDataProperty:"lateral",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate392.errors : vErrors.concat(validate392.errors);
+if(!(validate435(data.lateral, {instancePath:instancePath+"/lateral",parentData:data,parentDataProperty:"lateral",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate435.errors : vErrors.concat(validate435.errors);
 errors = vErrors.length;
 }
 }
 if(data.anchor !== undefined){
-if(!(validate394(data.anchor, {instancePath:instancePath+"/anchor",parentData:data,parentDataProperty:"anchor",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate394.errors : vErrors.concat(validate394.errors);
+if(!(validate437(data.anchor, {instancePath:instancePath+"/anchor",parentData:data,parentDataProperty:"anchor",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate437.errors : vErrors.concat(validate437.errors);
 errors = vErrors.length;
 }
 }
 if(data.rebar !== undefined){
-if(!(validate396(data.rebar, {instancePath:instancePath+"/rebar",parentData:data,parentDataProperty:"rebar",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate396.errors : vErrors.concat(validate396.errors);
+if(!(validate439(data.rebar, {instancePath:instancePath+"/rebar",parentData:data,parentDataProperty:"rebar",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate439.errors : vErrors.concat(validate439.errors);
 errors = vErrors.length;
 }
 }
@@ -6976,7 +7588,7 @@ errors++;
 if(data9.diameter !== undefined){
 let data10 = data9.diameter;
 if((typeof data10 !== "string") && (!((typeof data10 == "number") && (isFinite(data10))))){
-const err8 = {instancePath:instancePath+"/footing/diameter",schemaPath:"#/properties/footing/properties/diameter/type",keyword:"type",params:{type: schema89.properties.footing.properties.diameter.type}};
+const err8 = {instancePath:instancePath+"/footing/diameter",schemaPath:"#/properties/footing/properties/diameter/type",keyword:"type",params:{type: schema96.properties.footing.properties.diameter.type}};
 if(vErrors === null){
 vErrors = [err8];
 }
@@ -6989,7 +7601,7 @@ errors++;
 if(data9.thickness !== undefined){
 let data11 = data9.thickness;
 if((typeof data11 !== "string") && (!((typeof data11 == "number") && (isFinite(data11))))){
-const err9 = {instancePath:instancePath+"/footing/thickness",schemaPath:"#/properties/footing/properties/thickness/type",keyword:"type",params:{type: schema89.properties.footing.properties.thickness.type}};
+const err9 = {instancePath:instancePath+"/footing/thickness",schemaPath:"#/properties/footing/properties/thickness/type",keyword:"type",params:{type: schema96.properties.footing.properties.thickness.type}};
 if(vErrors === null){
 vErrors = [err9];
 }
@@ -7022,17 +7634,17 @@ vErrors.push(err11);
 }
 errors++;
 }
-validate385.errors = vErrors;
+validate428.errors = vErrors;
 return errors === 0;
 }
-validate385.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate428.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-const schema95 = {"description":"A square concrete pad.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A square concrete pad.","const":"pad","examples":["pad"]},"width":{"description":"The side of the square.","type":["string","number"],"x-quantity":"length","examples":["24 in"]},"under":{"$ref":"#/$defs/under"},"at":{"$ref":"#/$defs/places"},"depth":{"$ref":"#/$defs/pierDepth"},"top":{"$ref":"#/$defs/height","description":"The height of its top: a level or a length above the datum.","examples":["pier-top"]},"lateral":{"$ref":"#/$defs/lateral"},"anchor":{"$ref":"#/$defs/anchor"},"rebar":{"$ref":"#/$defs/rebar"}},"required":["kind","width"]};
+const schema102 = {"description":"A square concrete pad.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A square concrete pad.","const":"pad","examples":["pad"]},"width":{"description":"The side of the square.","type":["string","number"],"x-quantity":"length","examples":["24 in"]},"under":{"$ref":"#/$defs/under"},"at":{"$ref":"#/$defs/places"},"depth":{"$ref":"#/$defs/pierDepth"},"top":{"$ref":"#/$defs/height","description":"The height of its top: a level or a length above the datum.","examples":["pier-top"]},"lateral":{"$ref":"#/$defs/lateral"},"anchor":{"$ref":"#/$defs/anchor"},"rebar":{"$ref":"#/$defs/rebar"}},"required":["kind","width"]};
 
-function validate398(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate441(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate398.evaluated;
+const evaluated0 = validate441.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -7061,7 +7673,7 @@ vErrors.push(err1);
 errors++;
 }
 for(const key0 in data){
-if(!(func1.call(schema95.properties, key0))){
+if(!(func1.call(schema102.properties, key0))){
 const err2 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
 if(vErrors === null){
 vErrors = [err2];
@@ -7087,7 +7699,7 @@ errors++;
 if(data.width !== undefined){
 let data1 = data.width;
 if((typeof data1 !== "string") && (!((typeof data1 == "number") && (isFinite(data1))))){
-const err4 = {instancePath:instancePath+"/width",schemaPath:"#/properties/width/type",keyword:"type",params:{type: schema95.properties.width.type}};
+const err4 = {instancePath:instancePath+"/width",schemaPath:"#/properties/width/type",keyword:"type",params:{type: schema102.properties.width.type}};
 if(vErrors === null){
 vErrors = [err4];
 }
@@ -7098,44 +7710,44 @@ errors++;
 }
 }
 if(data.under !== undefined){
-if(!(validate386(data.under, {instancePath:instancePath+"/under",parentData:data,parentDataProperty:"under",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate386.errors : vErrors.concat(validate386.errors);
+if(!(validate429(data.under, {instancePath:instancePath+"/under",parentData:data,parentDataProperty:"under",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate429.errors : vErrors.concat(validate429.errors);
 errors = vErrors.length;
 }
 }
 if(data.at !== undefined){
-if(!(validate68(data.at, {instancePath:instancePath+"/at",parentData:data,parentDataProperty:"at",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate68.errors : vErrors.concat(validate68.errors);
+if(!(validate87(data.at, {instancePath:instancePath+"/at",parentData:data,parentDataProperty:"at",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate87.errors : vErrors.concat(validate87.errors);
 errors = vErrors.length;
 }
 }
 if(data.depth !== undefined){
-if(!(validate389(data.depth, {instancePath:instancePath+"/depth",parentData:data,parentDataProperty:"depth",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate389.errors : vErrors.concat(validate389.errors);
+if(!(validate432(data.depth, {instancePath:instancePath+"/depth",parentData:data,parentDataProperty:"depth",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate432.errors : vErrors.concat(validate432.errors);
 errors = vErrors.length;
 }
 }
 if(data.top !== undefined){
-if(!(validate79(data.top, {instancePath:instancePath+"/top",parentData:data,parentDataProperty:"top",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate79.errors : vErrors.concat(validate79.errors);
+if(!(validate98(data.top, {instancePath:instancePath+"/top",parentData:data,parentDataProperty:"top",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate98.errors : vErrors.concat(validate98.errors);
 errors = vErrors.length;
 }
 }
 if(data.lateral !== undefined){
-if(!(validate392(data.lateral, {instancePath:instancePath+"/lateral",parentData:data,parentDataProperty:"lateral",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate392.errors : vErrors.concat(validate392.errors);
+if(!(validate435(data.lateral, {instancePath:instancePath+"/lateral",parentData:data,parentDataProperty:"lateral",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate435.errors : vErrors.concat(validate435.errors);
 errors = vErrors.length;
 }
 }
 if(data.anchor !== undefined){
-if(!(validate394(data.anchor, {instancePath:instancePath+"/anchor",parentData:data,parentDataProperty:"anchor",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate394.errors : vErrors.concat(validate394.errors);
+if(!(validate437(data.anchor, {instancePath:instancePath+"/anchor",parentData:data,parentDataProperty:"anchor",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate437.errors : vErrors.concat(validate437.errors);
 errors = vErrors.length;
 }
 }
 if(data.rebar !== undefined){
-if(!(validate396(data.rebar, {instancePath:instancePath+"/rebar",parentData:data,parentDataProperty:"rebar",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate396.errors : vErrors.concat(validate396.errors);
+if(!(validate439(data.rebar, {instancePath:instancePath+"/rebar",parentData:data,parentDataProperty:"rebar",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate439.errors : vErrors.concat(validate439.errors);
 errors = vErrors.length;
 }
 }
@@ -7150,16 +7762,16 @@ vErrors.push(err5);
 }
 errors++;
 }
-validate398.errors = vErrors;
+validate441.errors = vErrors;
 return errors === 0;
 }
-validate398.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate441.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
 
-function validate384(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate427(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate384.evaluated;
+const evaluated0 = validate427.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -7180,15 +7792,15 @@ errors++;
 const tag0 = data.kind;
 if(typeof tag0 == "string"){
 if(tag0 === "tube"){
-if(!(validate385(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate385.errors : vErrors.concat(validate385.errors);
+if(!(validate428(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate428.errors : vErrors.concat(validate428.errors);
 errors = vErrors.length;
 }
 var props0 = true;
 }
 else if(tag0 === "pad"){
-if(!(validate398(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate398.errors : vErrors.concat(validate398.errors);
+if(!(validate441(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate441.errors : vErrors.concat(validate441.errors);
 errors = vErrors.length;
 }
 if(props0 !== true){
@@ -7227,11 +7839,11 @@ vErrors.push(err3);
 }
 errors++;
 }
-validate384.errors = vErrors;
+validate427.errors = vErrors;
 evaluated0.props = props0;
 return errors === 0;
 }
-validate384.evaluated = {"dynamicProps":true,"dynamicItems":false};
+validate427.evaluated = {"dynamicProps":true,"dynamicItems":false};
 
 
 function validate52(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
@@ -8617,8 +9229,8 @@ errors++;
 }
 }
 for(const key23 in data58){
-if(!(validate292(data58[key23], {instancePath:instancePath+"/joints/" + key23.replace(/~/g, "~0").replace(/\//g, "~1"),parentData:data58,parentDataProperty:key23,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate292.errors : vErrors.concat(validate292.errors);
+if(!(validate323(data58[key23], {instancePath:instancePath+"/joints/" + key23.replace(/~/g, "~0").replace(/\//g, "~1"),parentData:data58,parentDataProperty:key23,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate323.errors : vErrors.concat(validate323.errors);
 errors = vErrors.length;
 }
 }
@@ -8650,15 +9262,15 @@ errors++;
 const tag0 = data60.kind;
 if(typeof tag0 == "string"){
 if(tag0 === "gable"){
-if(!(validate360(data60, {instancePath:instancePath+"/roof",parentData:data,parentDataProperty:"roof",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate360.errors : vErrors.concat(validate360.errors);
+if(!(validate401(data60, {instancePath:instancePath+"/roof",parentData:data,parentDataProperty:"roof",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate401.errors : vErrors.concat(validate401.errors);
 errors = vErrors.length;
 }
 var props2 = true;
 }
 else if(tag0 === "shed"){
-if(!(validate376(data60, {instancePath:instancePath+"/roof",parentData:data,parentDataProperty:"roof",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate376.errors : vErrors.concat(validate376.errors);
+if(!(validate419(data60, {instancePath:instancePath+"/roof",parentData:data,parentDataProperty:"roof",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate419.errors : vErrors.concat(validate419.errors);
 errors = vErrors.length;
 }
 if(props2 !== true){
@@ -8728,8 +9340,8 @@ errors++;
 }
 }
 for(const key25 in data61){
-if(!(validate384(data61[key25], {instancePath:instancePath+"/piers/" + key25.replace(/~/g, "~0").replace(/\//g, "~1"),parentData:data61,parentDataProperty:key25,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate384.errors : vErrors.concat(validate384.errors);
+if(!(validate427(data61[key25], {instancePath:instancePath+"/piers/" + key25.replace(/~/g, "~0").replace(/\//g, "~1"),parentData:data61,parentDataProperty:key25,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate427.errors : vErrors.concat(validate427.errors);
 errors = vErrors.length;
 }
 }
@@ -8749,7 +9361,7 @@ if(data.siding !== undefined){
 let data63 = data.siding;
 if(data63 && typeof data63 == "object" && !Array.isArray(data63)){
 for(const key26 in data63){
-if(!(pattern21.test(key26))){
+if(!(pattern23.test(key26))){
 const err116 = {instancePath:instancePath+"/siding",schemaPath:"#/properties/siding/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key26}};
 if(vErrors === null){
 vErrors = [err116];
@@ -8761,7 +9373,7 @@ errors++;
 }
 }
 for(const key27 in data63){
-if(pattern21.test(key27)){
+if(pattern23.test(key27)){
 let data64 = data63[key27];
 if(data64 && typeof data64 == "object" && !Array.isArray(data64)){
 for(const key28 in data64){

@@ -10,6 +10,7 @@ import { boardFeet, nominalOf } from "../../core/shop/board-feet.ts";
 import type { ValueStatus } from "../../core/sourced.ts";
 import { findSpecies } from "../../core/wood/species.ts";
 import { weight } from "../../core/wood/weight.ts";
+import { referenceFaces } from "./reference-faces.ts";
 import { densityText } from "./species.ts";
 import { STATUS_WORDS } from "./status.ts";
 import { escapeMarkdown, table } from "./table.ts";
@@ -64,8 +65,9 @@ export function timberHover(name: string, sticks: readonly Timber[], model: Mode
     title(name, sticks, say),
     table(columns, rows),
     ...totals(measured, say),
-    `${say.text("Length to cut runs from tip to tip, tenons included.")} ${weightWords(first.class, say)}`.trim(),
+    `${say.text(scribed(sticks, model) ? "Length to cut runs from tip to tip, with tenons and what is left long to scribe." : "Length to cut runs from tip to tip, tenons included.")} ${weightWords(first.class, say)}`.trim(),
     say.text(RULES[first.rule]),
+    referenceFaces(sticks, model, say),
     ...jointWords(sticks, model, say),
   ];
   return parts.join("\n\n");
@@ -225,6 +227,12 @@ function totals(measured: readonly { readonly stick: Timber; readonly size: Size
           },
         ),
   ];
+}
+
+/** Whether an end is left long, to be marked in its place. */
+function scribed(sticks: readonly Timber[], model: Model): boolean {
+  const ids = new Set(sticks.map(({ id }) => id));
+  return model.joints.some((joint) => joint.scribe > 0 && ids.has(joint.of.id));
 }
 
 /** Which joints these sticks are cut into; what the file does not name is said to be assumed. */

@@ -33,6 +33,36 @@ findingsFixture(
 );
 
 findingsFixture(
+  "longer-than-mill: what is left to scribe counts",
+  gate({
+    mill: `
+      mill: {longest-cut: 6 ft 11 1/2 in}
+    `,
+    grid: `
+      grid:
+        walls: {A: 0, B: 10 ft}
+        bents: {1: 0, 2: 6 ft}
+        levels: {pier-top: 8 in, eave: 8 ft}
+    `,
+    joints: `
+      joints:
+        head: {kind: mortise-and-tenon, of: post, into: plate, rule: scribe, tenon: {thickness: 2 in, length: 4 in}}
+    `,
+    members: `
+      members:
+        post: {kind: post, section: 8x8, at: [A1, A2], from: pier-top, to: plate}
+      # ^^^^ error longer-than-mill: long with its tenons and 1 in left over to scribe, and the mill cuts at most 6'-11 1/2"
+        plate: {kind: plate, section: 8x8, walls: [A], from: 1, to: 2, top: eave, timber: bought}
+    `,
+    timber: `
+      timber:
+        frame: {species: eastern-white-pine, grade: no-1}
+        bought: {species: white-oak, grade: no-1}
+    `,
+  }),
+);
+
+findingsFixture(
   "longer-than-mill: the tenon counts",
   gate({
     mill: `

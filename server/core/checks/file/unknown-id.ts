@@ -126,7 +126,12 @@ export const unknownId = defineCheck<"model", Data>({
       : [
           {
             title: say.text("Change to “{nearest}”", { nearest: d.nearest }),
-            edits: [{ kind: "replace", path: d.path, text: d.nearest }],
+            edits: [{ kind: isKey(d) ? "rename-key" : "replace", path: d.path, text: d.nearest }],
           },
         ],
 });
+
+/** A stick that is named by a key (`measured: {post@A1: …}`): what stands under it is kept. */
+function isKey({ path, text, sort }: Data): boolean {
+  return sort === "stick" && path.endsWith(`/${text.replaceAll("~", "~0").replaceAll("/", "~1")}`);
+}

@@ -1,3 +1,5 @@
+import { leftLong } from "../../joinery/scribe.ts";
+import type { Model, Timber } from "../../model/model.ts";
 import { inches } from "../../quantity/length.ts";
 import { defineCheck } from "../check.ts";
 import { ownSawn } from "./own-sawn.ts";
@@ -6,6 +8,8 @@ interface Data {
   readonly stick: string;
   readonly length: number;
   readonly longest: number;
+  /** inches that it keeps over until it is scribed */
+  readonly left: number;
 }
 
 export const longerThanMill = defineCheck<"model", Data>({
@@ -35,7 +39,7 @@ export const longerThanMill = defineCheck<"model", Data>({
           path: t.path,
           onKey: true,
           place: t.id,
-          data: { stick: t.id, length: t.length, longest },
+          data: { stick: t.id, length: t.length, longest, left: leftOver(model, t) },
           value: t.length,
           limit: longest,
           unit: "in",
@@ -50,11 +54,19 @@ export const longerThanMill = defineCheck<"model", Data>({
   },
   words: (d, say) =>
     say.text(
-      "{stick} is {length} long with its tenons, and the mill cuts at most {longest}, so it cannot be sawn in one piece. Splice it over a support or shorten it.",
+      d.left > 0
+        ? "{stick} is {length} long with its tenons and {left} left over to scribe, and the mill cuts at most {longest}, so it cannot be sawn in one piece. Splice it over a support, shorten it, or cut it by the square rule."
+        : "{stick} is {length} long with its tenons, and the mill cuts at most {longest}, so it cannot be sawn in one piece. Splice it over a support or shorten it.",
       {
         stick: d.stick,
         length: say.length(d.length),
         longest: say.length(d.longest),
+        left: say.length(d.left),
       },
     ),
 });
+
+function leftOver(model: Model, timber: Timber): number {
+  const { foot, head } = leftLong(model.joints.filter((joint) => joint.of.id === timber.id));
+  return foot + head;
+}

@@ -1,6 +1,7 @@
 /** The kinds of joint there are, by name. To add one: write its file here beside and list it. */
 import type { JointKindName } from "../../frame/frame.ts";
 import type { JointKind } from "../joint.ts";
+import { scribeRows } from "../scribe.ts";
 import { birdsMouth } from "./birds-mouth.ts";
 import { braceTenon } from "./brace-tenon.ts";
 import { cornerHalfLap } from "./corner-half-lap.ts";
@@ -23,6 +24,14 @@ const KINDS: Readonly<Record<JointKindName, JointKind>> = {
   "half-lap-scarf": halfLapScarf,
 };
 
+/** A cut sheet also says what a scribed joint leaves to be marked in its place, whatever its kind. */
+const SCRIBED = new Map(
+  Object.values(KINDS).map((kind): [JointKindName, JointKind] => [
+    kind.kind,
+    { ...kind, cutSheet: (joint) => [...kind.cutSheet(joint), ...scribeRows(joint)] },
+  ]),
+);
+
 export function jointKindOf(name: JointKindName): JointKind {
-  return KINDS[name];
+  return SCRIBED.get(name) ?? KINDS[name];
 }
