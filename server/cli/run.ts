@@ -8,9 +8,10 @@ import { draw } from "./draw.ts";
 import { explain } from "./explain.ts";
 import { forces } from "./forces.ts";
 import { hover } from "./hover.ts";
+import { joint } from "./joint.ts";
 import { model } from "./model.ts";
 
-const COMMANDS: readonly Command[] = [check, draw, forces, model, hover, explain];
+const COMMANDS: readonly Command[] = [check, draw, joint, forces, model, hover, explain];
 
 const USAGE = `Bentwright checks timber frames that are written as *.frame.yaml files.
 

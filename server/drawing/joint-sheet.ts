@@ -4,6 +4,7 @@
  */
 import { noteWords } from "../core/checks/amount-words.ts";
 import type { Say } from "../core/checks/say.ts";
+import { cutWords } from "../core/joinery/cut-words.ts";
 import type { Joint } from "../core/joinery/joint.ts";
 import { jointKindOf } from "../core/joinery/kinds/index.ts";
 import { dot } from "../core/model/vec.ts";
@@ -182,19 +183,13 @@ function rowsOf(joint: Joint, say: Say): string[] {
   return jointKindOf(joint.kind)
     .cutSheet(joint)
     .slice(0, MOST_ROWS)
-    .map((row) => {
-      const value =
-        row.unit === "in"
-          ? say.length(row.value)
-          : row.unit === "deg"
-            ? say.angle(row.value)
-            : say.number(row.value, 0);
-      return say.text("{label}: {value} ({how})", {
+    .map((row) =>
+      say.text("{label}: {value} ({how})", {
         label: say.text(row.label),
-        value,
+        value: cutWords(row, say),
         how: noteWords(row.how, say),
-      });
-    });
+      }),
+    );
 }
 
 function texts(lines: readonly string[], left: number, top: number, size: number): DrawingElement[] {

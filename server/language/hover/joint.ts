@@ -2,6 +2,7 @@
 import { noteWords } from "../../core/checks/amount-words.ts";
 import type { Say } from "../../core/checks/say.ts";
 import { groupBy } from "../../core/collect.ts";
+import { cutWords } from "../../core/joinery/cut-words.ts";
 import type { CutRow, Joint } from "../../core/joinery/joint.ts";
 import { jointKindOf } from "../../core/joinery/kinds/index.ts";
 import type { Timber } from "../../core/model/model.ts";
@@ -34,7 +35,7 @@ function sizesOf(joint: Joint, say: Say): string {
   const rows = jointKindOf(joint.kind).cutSheet(joint);
   return [
     joint.kind,
-    ...rows.map((row) => [row.on, row.label, sizeText(row, say), noteWords(row.how, say)].join("|")),
+    ...rows.map((row) => [row.on, row.label, cutWords(row, say), noteWords(row.how, say)].join("|")),
   ].join("\n");
 }
 
@@ -46,7 +47,7 @@ function sheetOf(places: readonly Joint[], say: Say): string {
     .map((row) => [
       partOf(places, row, say),
       say.text(row.label),
-      sizeText(row, say),
+      cutWords(row, say),
       noteWords(row.how, say),
     ]);
   return table([say.text("on"), say.text("size"), say.text("cut"), say.text("how")], rows);
@@ -64,17 +65,6 @@ function partOf(places: readonly Joint[], row: CutRow, say: Say): string {
       return say.text("pegs");
     case "wedge":
       return say.text("wedge");
-  }
-}
-
-function sizeText(row: CutRow, say: Say): string {
-  switch (row.unit) {
-    case "in":
-      return say.length(row.value);
-    case "deg":
-      return say.angle(row.value);
-    case "count":
-      return say.number(row.value, 0);
   }
 }
 
