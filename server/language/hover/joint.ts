@@ -14,8 +14,9 @@ const MOST_TABLES = 8;
 /**
  * The cut sizes of a joint, one table for all places where they are equal.
  * @param joints all places of one entry; not empty
+ * @param picture Markdown that stands under the title, where the editor shows pictures
  */
-export function jointHover(name: string, joints: readonly Joint[], say: Say): string {
+export function jointHover(name: string, joints: readonly Joint[], say: Say, picture?: string): string {
   const [first] = joints;
   if (!first) return "";
   const kinds = [...new Set(joints.map((joint) => jointKindOf(joint.kind).title))];
@@ -27,7 +28,7 @@ export function jointHover(name: string, joints: readonly Joint[], say: Say): st
   const parts = shown.flatMap((places) => [where(places, sheets.length === 1, say), sheetOf(places, say)]);
   const left = sheets.length - shown.length;
   const more = left > 0 ? [say.text("… and {count} more that differ.", { count: left })] : [];
-  return [title, ...parts, ...more].join("\n\n");
+  return [title, ...(picture === undefined ? [] : [picture]), ...parts, ...more].join("\n\n");
 }
 
 /** Equal for places that are cut alike, whatever their timbers are called. */
