@@ -21,12 +21,8 @@ export function jointJson(file: string, joint: Joint, snapshot: Snapshot): strin
   const kind = jointKindOf(joint.kind);
   const frame = evaluation?.results.frame;
   const forces = frame && jointsOf(frame, say).find((one) => one.joint === joint.id);
-  const on: Readonly<Record<CutRow["on"], string | null>> = {
-    joined: of.id,
-    receiving: into.id,
-    peg: null,
-    wedge: null,
-  };
+  const stickOf = (on: CutRow["on"]): string | null =>
+    on === "joined" ? of.id : on === "receiving" ? into.id : null;
   return jsonText({
     joint: JOINT,
     tool: { name: "bentwright", version: VERSION },
@@ -41,7 +37,7 @@ export function jointJson(file: string, joint: Joint, snapshot: Snapshot): strin
     receiving: timberOf(into),
     cuts: kind.cutSheet(joint).map((row) => ({
       on: row.on,
-      timber: on[row.on],
+      timber: stickOf(row.on),
       size: row.label,
       value: row.value,
       unit: row.unit,

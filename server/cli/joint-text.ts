@@ -19,18 +19,21 @@ const ENDS: Readonly<Record<JointEnd, string>> = {
   side: "{of} on {into}",
 };
 
+/** What is made apart from the timbers. */
+const LOOSE: Readonly<Record<string, string>> = { peg: "Pegs", wedge: "Wedge", screw: "Screws" };
+
 export function jointText(joint: Joint, snapshot: Snapshot): string {
   const { say, evaluation } = snapshot;
   const frame = evaluation?.results.frame;
   const rows = jointKindOf(joint.kind).cutSheet(joint);
   const forces = frame && jointForceRows([joint], frame, say);
   const found = findingsAt(joint, snapshot);
+  const loose = [...new Set(rows.map(({ on }) => on))].filter((on) => on !== "joined" && on !== "receiving");
   const parts = [
     `${joint.id}: ${say.text(jointKindOf(joint.kind).title)}\n${placeWords(joint, say)}`,
-    ...onTimber(say.text("Cut on {timber}", { timber: joint.of.id }), rows, ["joined"], say),
-    ...onTimber(say.text("Cut on {timber}", { timber: joint.into.id }), rows, ["receiving"], say),
-    ...onTimber(say.text("Pegs"), rows, ["peg"], say),
-    ...onTimber(say.text("Wedge"), rows, ["wedge"], say),
+    ...cuts(say.text("Cut on {timber}", { timber: joint.of.id }), rows, "joined", say),
+    ...cuts(say.text("Cut on {timber}", { timber: joint.into.id }), rows, "receiving", say),
+    ...loose.flatMap((on) => cuts(say.text(LOOSE[on] ?? on), rows, on, say)),
     ...(forces ? [`${say.text("Forces")}\n${textTable([forces.columns, ...forces.rows])}`] : []),
     ...(forces && frame ? jointHoldWords([joint], frame, say) : []),
     ...(frame
@@ -56,8 +59,8 @@ function placeWords(joint: Joint, say: Say): string {
   return `${between}.${assumed}`;
 }
 
-function onTimber(title: string, rows: readonly CutRow[], on: readonly CutRow["on"][], say: Say): string[] {
-  const own = rows.filter((row) => on.includes(row.on));
+function cuts(title: string, rows: readonly CutRow[], on: CutRow["on"], say: Say): string[] {
+  const own = rows.filter((row) => row.on === on);
   if (own.length === 0) return [];
   const lines = own.map((row) => [say.text(row.label), cutWords(row, say), noteWords(row.how, say)]);
   return [`${title}\n${textTable([[say.text("size"), say.text("cut"), say.text("how")], ...lines])}`];

@@ -59,7 +59,7 @@ export function convexBlock({ faces }: Pick<Solid, "faces">): Block {
 }
 
 /** Whether a point lies inside an outline: a ray from it crosses the outline an odd number of times. */
-export function within(outline: readonly Vec2[], [x, y]: Vec2): boolean {
+function within(outline: readonly Vec2[], [x, y]: Vec2): boolean {
   let odd = false;
   outline.forEach(([ax, ay], i) => {
     const [bx, by] = outline[(i + 1) % outline.length] ?? [ax, ay];

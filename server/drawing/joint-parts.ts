@@ -46,12 +46,12 @@ export function solidsInPlace({ of, into, solids }: Joint): JointSolids {
     );
   };
   return {
+    ...solids,
     tenons: solids.tenons.filter(isNear),
     mortises: solids.mortises.filter(isNear),
     housings: solids.housings.filter(isNear),
     wedges: solids.wedges.filter(isNear),
     notches: solids.notches.filter(isNear),
-    pegs: solids.pegs,
   };
 }
 
