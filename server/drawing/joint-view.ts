@@ -3,11 +3,11 @@ import type { Joint, Peg, Prism } from "../core/joinery/joint.ts";
 import type { EndPlane } from "../core/model/model.ts";
 import { add, dot, length, scale, sub, unit, type Vec2, type Vec3 } from "../core/model/vec.ts";
 import { type Edge, edgesOf } from "./cut-edges.ts";
-import type { CutSolid, Side } from "./cut-solid.ts";
+import { type CutSolid, prismPoint, type Side } from "./cut-solid.ts";
 import type { DrawingElement, Vertex } from "./drawing.ts";
 import type { JointView } from "./joint-eyes.ts";
 import { type JointParts, prismCorners, type TimberPart } from "./joint-parts.ts";
-import { area, notched } from "./outline.ts";
+import { area, hull, notched } from "./outline.ts";
 import { type Eye, type FlatLine, onPaper, seenLines, shapeOf } from "./seen-lines.ts";
 
 /** A break is drawn as a zigzag unless one looks at it more squarely than this (cosine). */
@@ -43,7 +43,16 @@ const lines = (all: readonly FlatLine[], classes: readonly string[]): DrawingEle
 const filled = (points: readonly Vertex[], name: string): DrawingElement[] =>
   points.length > 2 ? [{ type: "poly", points, closed: true, classes: [name] }] : [];
 
-const prismShape = (eye: Eye, prism: Prism): Vec2[] => shapeOf(eye, prismCorners(prism));
+/** The outline of a solid on paper; seen along its length the very outline, which may go in and out. */
+function prismShape(eye: Eye, prism: Prism): Vec2[] {
+  return Math.abs(dot(prism.w, eye.toward)) > ALONG_SIGHT
+    ? prism.outline.map((o) => onPaper(eye, prismPoint(prism, o, prism.from)))
+    : shapeOf(eye, prismCorners(prism));
+}
+
+/** Whether an outline nowhere goes in: it is as large as its hull. */
+const isConvex = (shape: readonly Vec2[]): boolean =>
+  Math.abs(area(shape)) > Math.abs(area(hull(shape))) - 1e-3;
 
 /** The outline of a timber without its tenon: what is cut right through it along the line of sight is left out. */
 function woodShape(eye: Eye, { body, gone }: TimberPart, edges: readonly Edge[]): Vec2[] {
@@ -54,7 +63,8 @@ function woodShape(eye: Eye, { body, gone }: TimberPart, edges: readonly Edge[])
   const [low, high] = depth(body.corners);
   const through = gone.filter((prism) => {
     const [from, to] = depth(prismCorners(prism));
-    return from < low + 0.1 && to > high - 0.1 && isEven(eye, prism, to - from);
+    const isThrough = from < low + 0.1 && to > high - 0.1 && isEven(eye, prism, to - from);
+    return isThrough && isConvex(prismShape(eye, prism));
   });
   const isBody = (p: Vec3): boolean => body.faces.every(({ normal, level }) => dot(normal, p) < level + 0.02);
   const left = edges.flatMap(({ from, to }) => [from, to]).filter(isBody);
@@ -201,7 +211,9 @@ export function drawJointView(
   return [
     ...timbers.flatMap(({ part, edges: own }) => filled(woodShape(eye, part, own), "wood")),
     ...(alone
-      ? shapes([...solids.housings, ...solids.mortises], "gone")
+      ? [...solids.housings, ...solids.mortises].flatMap((prism) =>
+          shapes([prism], isConvex(prismShape(eye, prism)) ? "gone" : "air"),
+        )
       : [...shapes(solids.tenons, "inner-wood"), ...shapes(solids.wedges, "inner-wedge")]),
     ...lines(hidden, ["hidden"]),
     ...solids.pegs.flatMap((peg) => pegLines(eye, peg)),

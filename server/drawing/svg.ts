@@ -142,6 +142,7 @@ function jointStyle(wide: (share: number) => string): string[] {
     `.inner-wood{fill:#b9853f;fill-opacity:.3;stroke:none}`,
     `.inner-wedge{fill:#8a5a1c;fill-opacity:.5;stroke:none}`,
     `.joint-sheet text{stroke:#fffdf8;stroke-width:${wide(0.25)};paint-order:stroke}`,
+    `.air{fill:#fffdf8;stroke:none}`,
     `.gone{fill:#fff;fill-opacity:.75;stroke:none}`,
     `.seen,.break{stroke:#2b2012;stroke-width:${wide(0.11)};stroke-linecap:round}`,
     `.break{stroke-width:${wide(0.07)}}`,
