@@ -209,6 +209,7 @@ export function drawJointView(
       return Math.abs(area(shape)) > 1e-3 ? filled(shape, name) : [];
     });
   return [
+    ...(alone ? [] : shapes(solids.tenons, "wood")),
     ...timbers.flatMap(({ part, edges: own }) => filled(woodShape(eye, part, own), "wood")),
     ...(alone
       ? [...solids.housings, ...solids.mortises].flatMap((prism) =>
