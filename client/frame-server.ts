@@ -17,9 +17,13 @@ import {
   DRAWING_REQUEST,
   type DrawingParams,
   type DrawingResult,
+  JOINT_DRAWING_REQUEST,
+  type JointDrawingParams,
+  type JointDrawingResult,
   LOCATE_REQUEST,
   type LocateParams,
   type LocateResult,
+  type StartOptions,
 } from "../server/protocol.ts";
 import { FRAME_SELECTOR } from "./frame-files.ts";
 
@@ -40,7 +44,10 @@ export class FrameServer implements Disposable {
 
   /** @param serverModule absolute path of the bundled server */
   constructor(serverModule: string) {
-    const options: LanguageClientOptions = { documentSelector: FRAME_SELECTOR };
+    const options: LanguageClientOptions = {
+      documentSelector: FRAME_SELECTOR,
+      initializationOptions: { pictures: true } satisfies StartOptions,
+    };
     const run = { module: serverModule, transport: TransportKind.ipc };
     const debug = { ...run, options: { execArgv: ["--nolazy", "--inspect=0"] } };
     this.#client = new LanguageClient("bentwright", "Bentwright", { run, debug }, options);
@@ -82,12 +89,20 @@ export class FrameServer implements Disposable {
     return new Range(start.line, start.character, end.line, end.character);
   }
 
-  /** The ids of what the entry under a position draws. */
-  async idsAt(document: Uri, position: Position, cancel: CancellationToken): Promise<readonly string[]> {
+  /** The drawing of one joint; undefined where the frame has no such joint. */
+  async jointDrawing(document: Uri, id: string): Promise<JointDrawingResult | undefined> {
+    const params: JointDrawingParams = { uri: this.#uri(document), id };
+    return (
+      (await this.#client.sendRequest<JointDrawingResult | null>(JOINT_DRAWING_REQUEST, params)) ?? undefined
+    );
+  }
+
+  /** The ids of what the entry under a position draws, and the joint that it stands on. */
+  async atCursor(document: Uri, position: Position, cancel: CancellationToken): Promise<AtCursorResult> {
     const { line, character } = position;
     const params: AtCursorParams = { uri: this.#uri(document), position: { line, character } };
     const found = await this.#client.sendRequest<AtCursorResult | null>(AT_CURSOR_REQUEST, params, cancel);
-    return found?.ids ?? [];
+    return found ?? { ids: [] };
   }
 
   async stop(): Promise<void> {

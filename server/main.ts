@@ -21,13 +21,14 @@ import {
   TextDocuments,
 } from "vscode-languageserver";
 import { TextDocument } from "vscode-languageserver-textdocument";
-import { idsAt } from "./language/at-cursor.ts";
+import { atCursor } from "./language/at-cursor.ts";
 import { codeLenses } from "./language/code-lens.ts";
 import { countsOf, diagnosticsOf } from "./language/diagnostics.ts";
 import { drawingOf } from "./language/drawing.ts";
 import { createFrameService, type FrameService, type Snapshot } from "./language/frame-service.ts";
-import { hoverAt } from "./language/hover.ts";
+import { type HoverAbilities, hoverAt } from "./language/hover.ts";
 import { hintDetails, hintOf, inlayHints } from "./language/inlay-hints.ts";
+import { jointDrawingOf } from "./language/joint-drawing.ts";
 import { locatePath } from "./language/locate.ts";
 import {
   type FixAbilities,
@@ -44,6 +45,8 @@ import {
   type CheckedParams,
   DRAWING_REQUEST,
   type DrawingResult,
+  JOINT_DRAWING_REQUEST,
+  type JointDrawingResult,
   LOCATE_REQUEST,
   type LocateResult,
 } from "./protocol.ts";
@@ -64,9 +67,11 @@ export function serve(connection: Connection, service: FrameService = createFram
   const published = createPublished();
   const sizer = createSizer();
   let able: FixAbilities | undefined;
+  let showing: HoverAbilities = {};
 
-  connection.onInitialize(({ capabilities }) => {
+  connection.onInitialize(({ capabilities, initializationOptions }) => {
     able = fixAbilities(capabilities);
+    showing = { pictures: memberOf(initializationOptions, "pictures") === true };
     return whatItCan();
   });
 
@@ -148,7 +153,7 @@ export function serve(connection: Connection, service: FrameService = createFram
 
   connection.onHover(({ textDocument, position }): Hover | null => {
     const snapshot = snapshotOf(textDocument.uri);
-    return (snapshot && hoverAt(snapshot, position)) ?? null;
+    return (snapshot && hoverAt(snapshot, position, showing)) ?? null;
   });
   // asked for anew with every key: these wait for the check instead of running one of their own
   connection.languages.inlayHint.on(async ({ textDocument, range }): Promise<InlayHint[]> => {
@@ -188,6 +193,11 @@ export function serve(connection: Connection, service: FrameService = createFram
     snapshotOf(asked.uri);
     return drawingOf(service, asked);
   });
+  connection.onRequest(JOINT_DRAWING_REQUEST, (params: unknown): JointDrawingResult | null => {
+    const asked = textsOf(params, "uri", "id");
+    snapshotOf(asked.uri);
+    return jointDrawingOf(service, asked);
+  });
   connection.onRequest(LOCATE_REQUEST, (params: unknown): LocateResult | null => {
     const { uri, path } = textsOf(params, "uri", "path");
     const snapshot = snapshotOf(uri);
@@ -197,7 +207,7 @@ export function serve(connection: Connection, service: FrameService = createFram
     const { uri } = textsOf(params, "uri");
     const position = positionOf(params);
     const snapshot = await checkedOf(uri);
-    return { ids: snapshot ? idsAt(snapshot, position) : [] };
+    return snapshot ? atCursor(snapshot, position) : { ids: [] };
   });
 
   documents.listen(connection);

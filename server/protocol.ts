@@ -1,5 +1,11 @@
 /** What the server and our client say to each other beyond LSP. Types only: the client imports nothing else of the server. */
 
+/** What a client tells of itself when it starts the server (`initializationOptions`). */
+export interface StartOptions {
+  /** its hovers show pictures that stand as data in their Markdown */
+  readonly pictures?: boolean;
+}
+
 /** Client → server request: the drawing of an open document. */
 export const DRAWING_REQUEST = "bentwright/drawing";
 
@@ -77,4 +83,23 @@ export interface AtCursorParams {
 export interface AtCursorResult {
   /** `data-id`s */
   readonly ids: readonly string[];
+  /** where the cursor stands on a joint's entry: the place of it that is worth a drawing of its own */
+  readonly joint?: string;
+}
+
+/** Client → server request: the drawing of one joint of an open document. */
+export const JOINT_DRAWING_REQUEST = "bentwright/joint-drawing";
+
+export interface JointDrawingParams {
+  readonly uri: string;
+  /** `post-head@A1` */
+  readonly id: string;
+}
+
+/** Null where the newest frame that can be drawn has no such joint. */
+export interface JointDrawingResult {
+  readonly id: string;
+  readonly title: string;
+  /** SVG text with classes only */
+  readonly svg: string;
 }

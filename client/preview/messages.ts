@@ -27,14 +27,18 @@ export type ToPage =
       /** why the drawing is older than the text; empty when it is not */
       readonly stale: string;
     }
-  | { readonly kind: "highlight"; readonly ids: readonly string[] };
+  | { readonly kind: "highlight"; readonly ids: readonly string[] }
+  /** a joint to be shown larger beneath the elevation; null to take it away */
+  | { readonly kind: "joint"; readonly joint: { readonly title: string; readonly svg: string } | null };
 
 /** Page → panel. */
 export type FromPage =
   | ({ readonly kind: "ready" } & Wanted)
   | ({ readonly kind: "view" } & Wanted)
-  /** the user chose something drawn */
-  | { readonly kind: "pick"; readonly path: string };
+  /** the user chose something drawn; `joint` is its id where it is a joint */
+  | { readonly kind: "pick"; readonly path: string; readonly joint?: string }
+  /** the user closed the drawing of a joint */
+  | { readonly kind: "close-joint" };
 
 /** Kept by the editor over reloads. */
 export interface PageState extends Wanted {

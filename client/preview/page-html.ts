@@ -36,6 +36,13 @@ export function pageHtml(webview: Webview, extension: Uri, document: Uri): strin
     <svg id="sheet" xmlns="http://www.w3.org/2000/svg"><g id="drawing"></g></svg>
     <p id="nothing">${escapeHtml(l10n.t("Nothing is drawn yet."))}</p>
   </main>
+  <section id="joint" aria-labelledby="joint-title" hidden>
+    <header>
+      <h2 id="joint-title"></h2>
+      <button id="joint-close" title="${escapeHtml(l10n.t("Close the joint (Escape)"))}" aria-label="${escapeHtml(l10n.t("Close the joint"))}">×</button>
+    </header>
+    <div id="joint-view" tabindex="0" aria-label="${escapeHtml(l10n.t("Drawing of the joint"))}"></div>
+  </section>
   <script nonce="${nonce}" src="${script}"></script>
 </body>
 </html>`;

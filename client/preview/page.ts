@@ -1,5 +1,6 @@
 /** The page of the preview panel: shows the drawing, moves and zooms it, and tells the panel what is clicked. */
 import type { Choice } from "../../server/protocol.ts";
+import { JointPane } from "./joint-pane.ts";
 import type { FromPage, PageState, Place, ToPage, Wanted } from "./messages.ts";
 import { safeSvg } from "./safe-svg.ts";
 import { Sheet } from "./sheet.ts";
@@ -38,7 +39,8 @@ const sheet = new Sheet(
   byId("sheet", SVGSVGElement),
   byId("drawing", SVGGElement),
   {
-    picked: (path) => editor.postMessage({ kind: "pick", path }),
+    picked: (path, joint) =>
+      editor.postMessage({ kind: "pick", path, ...(joint === undefined ? {} : { joint }) }),
     moved: (place) => {
       if (place === undefined) delete places[drawn];
       else places[drawn] = place;
@@ -46,6 +48,25 @@ const sheet = new Sheet(
     },
   },
 );
+
+const jointPane = new JointPane(
+  {
+    pane: byId("joint", HTMLElement),
+    title: byId("joint-title", HTMLElement),
+    close: byId("joint-close", HTMLElement),
+    view: byId("joint-view", HTMLElement),
+  },
+  () => {
+    editor.postMessage({ kind: "close-joint" });
+    byId("viewport", HTMLElement).focus();
+  },
+);
+
+function showJoint({ joint }: Extract<ToPage, { kind: "joint" }>): void {
+  const svg = joint === null ? undefined : safeSvg(joint.svg, parseSvg);
+  if (joint === null || svg === undefined) jointPane.hide();
+  else jointPane.show(joint.title, svg);
+}
 
 function save(): void {
   editor.setState({ uri, ...wanted, places });
@@ -104,6 +125,7 @@ byId("fit", HTMLElement).addEventListener("click", () => sheet.fit());
 
 window.addEventListener("message", ({ data }: MessageEvent<ToPage>) => {
   if (data.kind === "drawing") showDrawing(data);
+  else if (data.kind === "joint") showJoint(data);
   else if (data.kind === "highlight") {
     lit = new Set(data.ids);
     sheet.light(lit);

@@ -26,6 +26,10 @@ export class PreviewPanel implements Disposable {
   #wanted: Wanted = { view: "", layer: "", case: "" };
   /** the last drawing that could be made, kept while the text is broken or the server away */
   #good: DrawingResult | undefined;
+  /** the joint shown larger beneath the elevation */
+  #joint: string | undefined;
+  /** the joint that the cursor stood on last: closed there, it stays closed until the cursor comes to another */
+  #atCursor: string | undefined;
   /** counts requests, so that an answer that was overtaken is dropped */
   #turn = 0;
   #asking = new CancellationTokenSource();
@@ -106,7 +110,11 @@ export class PreviewPanel implements Disposable {
         this.#draw();
         break;
       case "pick":
+        if (message.joint !== undefined) this.#showJoint(message.joint);
         this.#select(message.path);
+        break;
+      case "close-joint":
+        this.#joint = undefined;
         break;
     }
   }
@@ -137,6 +145,7 @@ export class PreviewPanel implements Disposable {
     }
     const stale = drawing.stale ? l10n.t("Older drawing: the text as it stands cannot be drawn.") : "";
     this.#send({ svg: drawing.svg, stale }, drawing);
+    if (this.#joint !== undefined) this.#showJoint(this.#joint);
     this.#highlightCursor();
   }
 
@@ -168,8 +177,23 @@ export class PreviewPanel implements Disposable {
     this.#asking = new CancellationTokenSource();
     const { token } = this.#asking;
     // Without an answer the old light stays: the next move of the cursor asks again.
-    const ids = await this.#server.idsAt(this.#document, cursor, token).catch(() => undefined);
-    if (ids !== undefined && !token.isCancellationRequested) this.#post({ kind: "highlight", ids });
+    const found = await this.#server.atCursor(this.#document, cursor, token).catch(() => undefined);
+    if (found === undefined || token.isCancellationRequested) return;
+    const { ids, joint } = found;
+    this.#post({ kind: "highlight", ids });
+    if (joint === this.#atCursor) return;
+    this.#atCursor = joint;
+    // a place of the same entry that was clicked stays
+    if (joint !== undefined && !ids.includes(this.#joint ?? "")) this.#showJoint(joint);
+  }
+
+  /** Shows a joint larger, as it is now; one that the frame no longer has goes. */
+  async #showJoint(id: string): Promise<void> {
+    this.#joint = id;
+    const joint = await this.#server.jointDrawing(this.#document, id).catch(() => undefined);
+    if (this.#joint !== id) return;
+    if (joint === undefined) this.#joint = undefined;
+    this.#post({ kind: "joint", joint: joint === undefined ? null : { title: joint.title, svg: joint.svg } });
   }
 
   /** Puts the cursor on what was clicked, in the editor that already shows the document where there is one. */

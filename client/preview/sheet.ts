@@ -3,8 +3,8 @@ import type { Place } from "./messages.ts";
 import { type Box, panBy, type Size, visible, wholeIn, zoomAt } from "./viewport.ts";
 
 export interface SheetEvents {
-  /** something drawn was clicked, or chosen by the Enter key */
-  picked(path: string): void;
+  /** something drawn was clicked, or chosen by the Enter key; with its id where it is a joint */
+  picked(path: string, joint?: string): void;
   /** the user moved or zoomed; undefined when all of the drawing is shown again */
   moved(place: Place | undefined): void;
 }
@@ -181,9 +181,12 @@ export class Sheet {
   }
 
   #pick(target: EventTarget | null): void {
-    const path =
-      target instanceof Element ? target.closest("[data-path]")?.getAttribute("data-path") : undefined;
-    if (path !== undefined && path !== null) this.#events.picked(path);
+    const element = target instanceof Element ? target.closest("[data-path]") : null;
+    const path = element?.getAttribute("data-path");
+    if (!element || path === null || path === undefined) return;
+    const joint = element.classList.contains("joint") ? element.getAttribute("data-id") : null;
+    if (joint === null) this.#events.picked(path);
+    else this.#events.picked(path, joint);
   }
 }
 

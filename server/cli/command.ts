@@ -85,8 +85,24 @@ const REASONS: Readonly<Record<string, string>> = {
   EAGAIN: "nothing is piped into it",
 };
 
+/**
+ * Writes to a file; `-` is standard output.
+ * @throws WrongCall when it cannot be written
+ */
+export function writeTo(file: string, text: string, around: Surroundings): void {
+  if (file === "-") {
+    around.out(text);
+    return;
+  }
+  try {
+    around.write(file, text);
+  } catch (error) {
+    throw new WrongCall(`${file} cannot be written: ${whyNot(error)}.`);
+  }
+}
+
 /** In words why a file could not be read or written. */
-export function whyNot(error: unknown): string {
+function whyNot(error: unknown): string {
   const code = error instanceof Error && "code" in error ? String(error.code) : "";
   return REASONS[code] ?? (error instanceof Error ? error.message : String(error));
 }

@@ -5,7 +5,7 @@ import { drawElevation } from "../drawing/elevation.ts";
 import { caseIds, layerOf, layersOf, NONE, type Overlay, WORST } from "../drawing/forces-cases.ts";
 import { toSvg } from "../drawing/svg.ts";
 import { viewsOf } from "../drawing/views.ts";
-import { type Command, EXIT, nameOf, readArguments, readText, WrongCall, whyNot } from "./command.ts";
+import { type Command, EXIT, nameOf, readArguments, readText, WrongCall, writeTo } from "./command.ts";
 
 const HELP = `Usage: bentwright draw FILE [--view VIEW] [--layer LAYER] [--case ID]
                        [-o OUTPUT]
@@ -50,15 +50,7 @@ export const draw: Command = {
       );
     const overlay = overlayOf(values.layer, values.case, evaluation, say);
     const svg = toSvg(drawElevation(model, values.view, say, overlay), { standalone: true });
-    if (values.output === "-") {
-      around.out(svg);
-      return EXIT.fine;
-    }
-    try {
-      around.write(values.output, svg);
-    } catch (error) {
-      throw new WrongCall(`${values.output} cannot be written: ${whyNot(error)}.`);
-    }
+    writeTo(values.output, svg, around);
     return EXIT.fine;
   },
 };

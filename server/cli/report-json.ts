@@ -48,7 +48,8 @@ export function jsonReport(checked: readonly CheckedFile[]): string {
   return jsonText(report);
 }
 
-function entryOf(file: string, { finding, range, related }: LocatedFinding) {
+/** A finding as every JSON of the command line has it. */
+export function entryOf(file: string, { finding, range, related }: LocatedFinding) {
   const { check, level, path, message, value, limit, unit, places } = finding;
   const number = value !== undefined && Number.isFinite(value) ? { value } : undefined;
   return {

@@ -31,14 +31,18 @@ function rememberedWoods(checked: readonly CheckedFile[]): string[] {
   return [...new Set(notes.map(oneLine))];
 }
 
-function findingLine(file: string, { finding, range }: LocatedFinding, color: boolean): string {
+function findingLine(file: string, located: LocatedFinding, color: boolean): string {
+  const { start } = located.range;
+  return `${file}:${start.line + 1}:${start.character + 1} ${findingWords(located, color)}`;
+}
+
+/** Level, check and message of a finding on one line. */
+export function findingWords({ finding }: LocatedFinding, color = false): string {
   const { check, level, accepted } = finding;
-  const place = `${file}:${range.start.line + 1}:${range.start.character + 1}`;
   const message = oneLine(finding.message);
-  if (accepted !== undefined)
-    return `${place} accepted ${check} ${message} Accepted because: ${oneLine(accepted)}`;
+  if (accepted !== undefined) return `accepted ${check} ${message} Accepted because: ${oneLine(accepted)}`;
   const word = color ? styleText(COLORS[level], level, { validateStream: false }) : level;
-  return `${place} ${word} ${check} ${message}`;
+  return `${word} ${check} ${message}`;
 }
 
 function countLine(checked: readonly CheckedFile[]): string {

@@ -195,7 +195,8 @@ function holdOf({ pull, by, capacity, factors, ratio }: JointHold, say: Say) {
   };
 }
 
-function jointsOf(frame: FrameResults, say: Say) {
+/** Forces of each joint, lb, and what it has to hold with. */
+export function jointsOf(frame: FrameResults, say: Say) {
   const holds = jointHolds(frame);
   const byId = new Map(frame.model.joints.map((joint) => [joint.id, joint]));
   return [...frame.joints.values()].map((j) => {

@@ -8,10 +8,11 @@ import { draw } from "./draw.ts";
 import { explain } from "./explain.ts";
 import { forces } from "./forces.ts";
 import { hover } from "./hover.ts";
+import { joint } from "./joint.ts";
 import { layout } from "./layout.ts";
 import { model } from "./model.ts";
 
-const COMMANDS: readonly Command[] = [check, draw, layout, forces, model, hover, explain];
+const COMMANDS: readonly Command[] = [check, draw, joint, layout, forces, model, hover, explain];
 
 const USAGE = `Bentwright checks timber frames that are written as *.frame.yaml files.
 

@@ -134,6 +134,24 @@ function forceStyle(wide: (share: number) => string): string[] {
   ];
 }
 
+/** The sheet of a joint: tinted wood on a paper of its own, so that it is read in dark and light editors alike. */
+function jointStyle(wide: (share: number) => string): string[] {
+  return [
+    `.joint-sheet{background:#fffdf8}`,
+    `.wood{fill:#f3dfbd;stroke:none}`,
+    `.inner-wood{fill:#b9853f;fill-opacity:.3;stroke:none}`,
+    `.inner-wedge{fill:#8a5a1c;fill-opacity:.5;stroke:none}`,
+    `.joint-sheet text{stroke:#fffdf8;stroke-width:${wide(0.25)};paint-order:stroke}`,
+    `.air{fill:#fffdf8;stroke:none}`,
+    `.gone{fill:#fff;fill-opacity:.75;stroke:none}`,
+    `.seen,.break{stroke:#2b2012;stroke-width:${wide(0.11)};stroke-linecap:round}`,
+    `.break{stroke-width:${wide(0.07)}}`,
+    `.hidden{stroke:#5b4a34;stroke-width:${wide(0.07)};stroke-dasharray:${wide(0.35)} ${wide(0.25)}}`,
+    `.peg-hole{fill:#fff;stroke:#2b2012;stroke-width:${wide(0.09)}}`,
+    `.reference-mark{fill:#2b2012;stroke:none}`,
+  ];
+}
+
 /** Black on white for paper: heavy outlines, fine dimensions, dashes for what is hidden. Widths follow the text. */
 function style(size: number): string {
   const wide = (share: number): string => number(share * size);
@@ -158,6 +176,7 @@ function style(size: number): string {
     `text.dimension{stroke:none}`,
     `.title{font-weight:bold}`,
     ...forceStyle(wide),
+    ...jointStyle(wide),
   ].join("");
 }
 

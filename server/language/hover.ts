@@ -14,6 +14,7 @@ import { pierForceTable } from "./hover/pier-forces.ts";
 import { speciesHover } from "./hover/species.ts";
 import { timberHover } from "./hover/timber.ts";
 import { timberForces } from "./hover/timber-forces.ts";
+import { jointPicture } from "./joint-picture.ts";
 import { type Spot, spotAt } from "./spot.ts";
 import { entrySubject, referredSubject, type Subject } from "./subject.ts";
 
@@ -31,11 +32,26 @@ interface Part {
 const plain = (text: string | undefined): Part[] => (text ? [{ text, engineering: false }] : []);
 const engineering = (text: string | undefined): Part[] => (text ? [{ text, engineering: true }] : []);
 
+/** What the reader of a hover can show. */
+export interface HoverAbilities {
+  /** pictures as data in the Markdown; left out: they stay out */
+  readonly pictures?: boolean;
+}
+
+interface Asked extends Snapshot {
+  readonly able: HoverAbilities;
+}
+
 /** @returns what there is to say about a place of the file; undefined for nothing */
-export function hoverAt(snapshot: Snapshot, position: Position): FrameHover | undefined {
+export function hoverAt(
+  snapshot: Snapshot,
+  position: Position,
+  able: HoverAbilities = {},
+): FrameHover | undefined {
   const spot = spotAt(snapshot, position);
   if (!spot) return undefined;
-  const parts = spot.onKey ? aboutKey(snapshot, spot) : aboutValue(snapshot, spot);
+  const asked: Asked = { ...snapshot, able };
+  const parts = spot.onKey ? aboutKey(asked, spot) : aboutValue(asked, spot);
   if (parts.length === 0) return undefined;
   const texts = parts.map(({ text }) => text);
   if (parts.some((part) => part.engineering)) texts.push(`_${snapshot.say.text(CAUTION)}_`);
@@ -47,7 +63,7 @@ export function hoverAt(snapshot: Snapshot, position: Position): FrameHover | un
 }
 
 /** An entry's name shows what it stands for; a key inside a joint shows its meaning and the cut sizes. */
-function aboutKey(snapshot: Snapshot, spot: Spot): Part[] {
+function aboutKey(snapshot: Asked, spot: Spot): Part[] {
   const keys = keysOf(spot.path);
   const entry = isEntry(keys) ? subjectText(snapshot, entrySubjectOf(snapshot, spot)) : [];
   if (entry.length > 0) return entry;
@@ -68,7 +84,7 @@ function classText({ evaluation, say }: Snapshot, name: string | undefined): str
 }
 
 /** A name shows what it names; a wood its values; a quantity both systems; everything else what its key means. */
-function aboutValue(snapshot: Snapshot, spot: Spot): Part[] {
+function aboutValue(snapshot: Asked, spot: Spot): Part[] {
   const { say, reading, evaluation } = snapshot;
   const schema = schemaAt(reading?.index.root, spot.path);
   const model = evaluation?.model;
@@ -90,7 +106,7 @@ function aboutValue(snapshot: Snapshot, spot: Spot): Part[] {
 }
 
 /** Everything that sizes a joint shows what it comes to on the wood. */
-function cutSizes(snapshot: Snapshot, spot: Spot): Part[] {
+function cutSizes(snapshot: Asked, spot: Spot): Part[] {
   const keys = keysOf(spot.path);
   const [area, part, detail] = keys;
   const inJoint = area === "joints" && keys.length > 2 && detail !== "of" && detail !== "into";
@@ -103,8 +119,8 @@ function entrySubjectOf(snapshot: Snapshot, spot: Spot): Subject | undefined {
   return model && entrySubject(model, spot.path);
 }
 
-function subjectText(snapshot: Snapshot, subject: Subject | undefined): Part[] {
-  const { say, evaluation } = snapshot;
+function subjectText(snapshot: Asked, subject: Subject | undefined): Part[] {
+  const { say, evaluation, able } = snapshot;
   if (!subject || !evaluation) return [];
   const { model, results } = evaluation;
   const { frame } = results;
@@ -116,7 +132,12 @@ function subjectText(snapshot: Snapshot, subject: Subject | undefined): Part[] {
       ].flatMap(engineering);
     case "joints":
       return [
-        jointHover(subject.name, subject.joints, say),
+        jointHover(
+          subject.name,
+          subject.joints,
+          say,
+          able.pictures ? jointPicture(subject.joints, frame, say) : undefined,
+        ),
         ...(frame ? jointForceTable(subject.joints, frame, say) : []),
       ].flatMap(engineering);
     case "piers":

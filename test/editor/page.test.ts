@@ -26,7 +26,9 @@ const BODY = `<body data-document="file:///arch.frame.yaml"><header><select id="
   <button id="zoom-out">-</button><button id="zoom-in">+</button><button id="fit">Fit</button>
   <span id="stale" role="status"></span></header>
   <main id="viewport" tabindex="0"><svg id="sheet" xmlns="http://www.w3.org/2000/svg"><g id="drawing"></g></svg>
-  <p id="nothing">Nothing is drawn yet.</p></main></body>`;
+  <p id="nothing">Nothing is drawn yet.</p></main>
+  <section id="joint" hidden><header><h2 id="joint-title"></h2><button id="joint-close">×</button></header>
+  <div id="joint-view" tabindex="0"></div></section></body>`;
 
 const VIEWS = [
   { id: "front", title: "Front" },
@@ -122,6 +124,41 @@ describe.skipIf(skip !== "")(`the preview page${skip}`, () => {
     expect((await heard()).filter(({ kind }) => kind === "pick")).toEqual([
       { kind: "pick", path: "/members/post" },
     ]);
+  });
+
+  it("shows a joint larger beneath the elevation, and closes it by button and key", async () => {
+    const joint = { title: "post-head@A1", svg: svg('<line class="seen" x1="0" y1="0" x2="9" y2="9"/>') };
+    await show(drawing(POST));
+    expect(await page.locator("#joint").isVisible()).toBe(false);
+    await show({ kind: "joint", joint });
+    expect(await page.getByRole("heading", { name: "post-head@A1" }).isVisible()).toBe(true);
+    expect(await page.locator("#joint-view svg").isVisible()).toBe(true);
+    await page.getByRole("button", { name: "×" }).click();
+    expect(await page.locator("#joint").isVisible()).toBe(false);
+    expect((await heard()).at(-1)).toEqual({ kind: "close-joint" });
+    await show({ kind: "joint", joint });
+    await page.keyboard.press("Escape");
+    expect(await page.locator("#joint").isVisible()).toBe(false);
+    await show({ kind: "joint", joint });
+    await show({ kind: "joint", joint: null });
+    expect(await page.locator("#joint").isVisible()).toBe(false);
+    expect((await heard()).filter(({ kind }) => kind === "close-joint")).toHaveLength(2);
+  });
+
+  it("tells which joint was clicked, and cleans its drawing", async () => {
+    await show(
+      drawing(
+        '<g class="joint" data-id="tie-end@1" data-path="/joints/tie-end" tabindex="0"><path d="M0 0h60v60z"/></g>',
+      ),
+    );
+    await page.locator('[data-id="tie-end@1"]').click({ position: { x: 40, y: 10 } });
+    expect((await heard()).at(-1)).toEqual({ kind: "pick", path: "/joints/tie-end", joint: "tie-end@1" });
+    await show({
+      kind: "joint",
+      joint: { title: "x", svg: svg('<script>window.ran = true</script><circle r="1"/>') },
+    });
+    expect(await page.locator("#joint-view script").count()).toBe(0);
+    expect(await page.locator("#joint-view circle").count()).toBe(1);
   });
 
   it("can be used from the keyboard: a timber has a name, and Enter chooses it", async () => {

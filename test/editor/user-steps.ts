@@ -89,6 +89,11 @@ export const steps: readonly Step[] = [
         .getByText(/mortise/i)
         .first()
         .waitFor();
+      const picture = window.page.locator(".monaco-hover img").first();
+      await until(
+        () => picture.evaluate((image) => image instanceof HTMLImageElement && image.naturalWidth > 0),
+        "the joint's picture",
+      );
     },
   },
   {
@@ -106,6 +111,24 @@ export const steps: readonly Step[] = [
       await window.goTo(brace.line, brace.column);
       await post(window).click();
       await window.cursorIsOnLine((await spot(window, POST)).line);
+    },
+  },
+  {
+    name: "a click on a joint shows it larger",
+    async take(window) {
+      const joint = window.preview.locator('.joint[data-id^="post-head@"]').first();
+      await joint.click({ force: true });
+      await window.cursorIsOnLine((await spot(window, JOINT)).line);
+      const drawn = window.preview.locator("#joint-view svg");
+      await drawn.waitFor();
+      assert.match((await window.preview.locator("#joint-title").textContent()) ?? "", /^post-head@/);
+    },
+  },
+  {
+    name: "the joint goes when it is closed",
+    async take(window) {
+      await window.preview.getByRole("button", { name: "Close the joint" }).click();
+      await window.preview.locator("#joint").waitFor({ state: "hidden" });
     },
   },
   {

@@ -2,7 +2,7 @@
 import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { idsAt } from "../../server/language/at-cursor.ts";
+import { atCursor } from "../../server/language/at-cursor.ts";
 import { diagnosticsOf } from "../../server/language/diagnostics.ts";
 import { drawingOf } from "../../server/language/drawing.ts";
 import { createFrameService } from "../../server/language/frame-service.ts";
@@ -56,7 +56,7 @@ test("a frame with anything cut out or put in", () => {
           const position = snapshot.document.positionAt(offset);
           const hover = hoverAt(snapshot, position);
           expect(hover?.contents.value ?? "").not.toMatch(/NaN|undefined|\[object|Infinity/);
-          for (const id of idsAt(snapshot, position)) expect(id).not.toBe("");
+          for (const id of atCursor(snapshot, position).ids) expect(id).not.toBe("");
         }
         for (const layer of ["none", "axial", "shear", "moment", "deflected"]) {
           const { svg } = drawingOf(service, { uri: URI, view: "front", layer, case: "worst" });

@@ -1,6 +1,11 @@
 import { describe, expect, test } from "vitest";
 import { createFrameService, type FrameService } from "../../server/language/frame-service.ts";
-import type { AtCursorResult, DrawingResult, LocateResult } from "../../server/protocol.ts";
+import type {
+  AtCursorResult,
+  DrawingResult,
+  JointDrawingResult,
+  LocateResult,
+} from "../../server/protocol.ts";
 import { SHED } from "../shed.ts";
 import { inMemory, type Session } from "./session.ts";
 
@@ -274,6 +279,35 @@ describe("questions", () => {
     expect(await at("frame: Wood")).toEqual([]);
   });
 
+  test("a joint’s drawing, and which place of an entry the cursor asks for", async () => {
+    const session = await started();
+    await session.open(URI, SHED);
+    const params = { uri: URI, position: positionOf(SHED, "post-head") };
+    const { ids, joint } = await session.request<AtCursorResult>("bentwright/at-cursor", params);
+    expect(ids).toContain(joint);
+    const drawn = await session.request<JointDrawingResult>("bentwright/joint-drawing", {
+      uri: URI,
+      id: joint,
+    });
+    expect(drawn).toMatchObject({ id: joint, title: `${joint} · Mortise and tenon` });
+    expect(drawn.svg).toMatch(/^<svg class="joint-sheet"/);
+    expect(drawn.svg).not.toMatch(/<style|fill="|stroke="/);
+    const none = { uri: URI, id: "post-head@Z9" };
+    expect(await session.request("bentwright/joint-drawing", none)).toBeNull();
+  });
+
+  test("pictures in hovers only for a client that shows them", async () => {
+    const hovered = async (options: object): Promise<string> => {
+      const session = inMemory();
+      await session.start({}, options);
+      await session.open(URI, SHED);
+      const params = { textDocument: { uri: URI }, position: positionOf(SHED, "post-head") };
+      return JSON.stringify(await session.request("textDocument/hover", params));
+    };
+    expect(await hovered({ pictures: true })).toContain("data:image/svg+xml;base64,");
+    expect(await hovered({})).not.toContain("data:");
+  });
+
   test("the cursor, which moves with every key, starts no check of its own", async () => {
     const service = createFrameService();
     let atOnce = 0;
@@ -303,6 +337,7 @@ describe("nothing ends the server", () => {
     ["bentwright/drawing", undefined],
     ["bentwright/drawing", { uri: 3, view: [] }],
     ["bentwright/locate", { uri: URI }],
+    ["bentwright/joint-drawing", { uri: URI, id: 3 }],
     ["bentwright/at-cursor", { uri: URI, position: "here" }],
     ["bentwright/nothing-like-this", {}],
   ])("a bad question: %s %j", async (method, params) => {

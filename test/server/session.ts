@@ -49,12 +49,13 @@ export class Session {
     this.connection.listen();
   }
 
-  /** @param capabilities what this editor can do, as it says itself */
-  async start(capabilities: object = {}): Promise<InitializeResult> {
+  /** @param capabilities what this editor can do, as it says itself; @param options what our own client adds */
+  async start(capabilities: object = {}, options: object = {}): Promise<InitializeResult> {
     const result = await this.connection.sendRequest<InitializeResult>("initialize", {
       processId: null,
       rootUri: null,
       capabilities,
+      initializationOptions: options,
     });
     await this.connection.sendNotification("initialized", {});
     return result;

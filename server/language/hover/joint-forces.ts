@@ -19,12 +19,20 @@ const KINDS = [
 /** Forces below this say nothing, lb. */
 const SMALL = 1;
 
-/** @returns a table; only what has no answer where the analysis has none of these joints */
-export function jointForceTable(joints: readonly Joint[], frame: FrameResults, say: Say): string[] {
+export interface ForceRows {
+  readonly columns: readonly string[];
+  readonly rows: readonly (readonly string[])[];
+}
+
+/** @returns undefined where the analysis has none of these joints */
+export function jointForceRows(
+  joints: readonly Joint[],
+  frame: FrameResults,
+  say: Say,
+): ForceRows | undefined {
   const found = joints.flatMap(({ id }) => frame.joints.get(id) ?? []);
   const [first] = found;
-  const unsolved = unsolvedWords(frame, say);
-  if (!first) return unsolved;
+  if (!first) return undefined;
   const rows = KINDS.map(([kind, words]) => {
     const top = found.reduce(
       (most, one) => (one[kind].most > most[kind].most * (1 + 1e-9) ? one : most),
@@ -45,7 +53,15 @@ export function jointForceTable(joints: readonly Joint[], frame: FrameResults, s
     ...(joints.length > 1 ? [say.text("at")] : []),
     say.text("under"),
   ];
-  return [table(columns, rows), ...holdWords(joints, frame, say), ...unsolved];
+  return { columns, rows };
+}
+
+/** @returns a table; only what has no answer where the analysis has none of these joints */
+export function jointForceTable(joints: readonly Joint[], frame: FrameResults, say: Say): string[] {
+  const found = jointForceRows(joints, frame, say);
+  const unsolved = unsolvedWords(frame, say);
+  if (!found) return unsolved;
+  return [table(found.columns, found.rows), ...jointHoldWords(joints, frame, say), ...unsolved];
 }
 
 const BY: Readonly<Record<JointHold["by"], string>> = {
@@ -60,12 +76,17 @@ const BY: Readonly<Record<JointHold["by"], string>> = {
 const use = ({ by, ratio, pull }: JointHold): number =>
   ratio ?? (by === "nothing" && pull.most >= FRICTION ? Number.POSITIVE_INFINITY : 0);
 
-/** `Pulls 310 lb under 0.6 D + 0.6 W; pegs hold 1,240 lb: 0.25`, at the place that is used most. */
-function holdWords(joints: readonly Joint[], frame: FrameResults, say: Say): string[] {
+/** @returns the hold that is used most; undefined where nothing pulls at any of these joints */
+export function worstHold(joints: readonly Joint[], frame: FrameResults): JointHold | undefined {
   const holdOf = jointHolds(frame);
-  const worst = joints
+  return joints
     .flatMap((joint) => holdOf(joint) ?? [])
     .reduce<JointHold | undefined>((most, one) => (most && use(most) >= use(one) ? most : one), undefined);
+}
+
+/** `Pulls 310 lb under 0.6 D + 0.6 W; pegs hold 1,240 lb: 0.25`, at the place that is used most. */
+export function jointHoldWords(joints: readonly Joint[], frame: FrameResults, say: Say): string[] {
+  const worst = worstHold(joints, frame);
   if (!worst) return [];
   const { pull, by, capacity, ratio, joint } = worst;
   const holds = say.text(BY[by], {

@@ -2,6 +2,7 @@
 import { noteWords } from "../../core/checks/amount-words.ts";
 import type { Say } from "../../core/checks/say.ts";
 import { groupBy } from "../../core/collect.ts";
+import { cutWords } from "../../core/joinery/cut-words.ts";
 import type { CutRow, Joint } from "../../core/joinery/joint.ts";
 import { jointKindOf } from "../../core/joinery/kinds/index.ts";
 import type { Timber } from "../../core/model/model.ts";
@@ -13,8 +14,9 @@ const MOST_TABLES = 8;
 /**
  * The cut sizes of a joint, one table for all places where they are equal.
  * @param joints all places of one entry; not empty
+ * @param picture Markdown that stands under the title, where the editor shows pictures
  */
-export function jointHover(name: string, joints: readonly Joint[], say: Say): string {
+export function jointHover(name: string, joints: readonly Joint[], say: Say, picture?: string): string {
   const [first] = joints;
   if (!first) return "";
   const kinds = [...new Set(joints.map((joint) => jointKindOf(joint.kind).title))];
@@ -26,7 +28,7 @@ export function jointHover(name: string, joints: readonly Joint[], say: Say): st
   const parts = shown.flatMap((places) => [where(places, sheets.length === 1, say), sheetOf(places, say)]);
   const left = sheets.length - shown.length;
   const more = left > 0 ? [say.text("… and {count} more that differ.", { count: left })] : [];
-  return [title, ...parts, ...more].join("\n\n");
+  return [title, ...(picture === undefined ? [] : [picture]), ...parts, ...more].join("\n\n");
 }
 
 /** Equal for places that are cut alike, whatever their timbers are called. */
@@ -34,7 +36,7 @@ function sizesOf(joint: Joint, say: Say): string {
   const rows = jointKindOf(joint.kind).cutSheet(joint);
   return [
     joint.kind,
-    ...rows.map((row) => [row.on, row.label, sizeText(row, say), noteWords(row.how, say)].join("|")),
+    ...rows.map((row) => [row.on, row.label, cutWords(row, say), noteWords(row.how, say)].join("|")),
   ].join("\n");
 }
 
@@ -46,7 +48,7 @@ function sheetOf(places: readonly Joint[], say: Say): string {
     .map((row) => [
       partOf(places, row, say),
       say.text(row.label),
-      sizeText(row, say),
+      cutWords(row, say),
       noteWords(row.how, say),
     ]);
   return table([say.text("on"), say.text("size"), say.text("cut"), say.text("how")], rows);
@@ -64,17 +66,6 @@ function partOf(places: readonly Joint[], row: CutRow, say: Say): string {
       return say.text("pegs");
     case "wedge":
       return say.text("wedge");
-  }
-}
-
-function sizeText(row: CutRow, say: Say): string {
-  switch (row.unit) {
-    case "in":
-      return say.length(row.value);
-    case "deg":
-      return say.angle(row.value);
-    case "count":
-      return say.number(row.value, 0);
   }
 }
 

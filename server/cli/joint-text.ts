@@ -1,0 +1,67 @@
+/** A joint for people: what to cut on each timber, forces, capacity, findings. */
+import { noteWords } from "../core/checks/amount-words.ts";
+import type { Say } from "../core/checks/say.ts";
+import { cutWords } from "../core/joinery/cut-words.ts";
+import type { CutRow, Joint, JointEnd } from "../core/joinery/joint.ts";
+import { jointKindOf } from "../core/joinery/kinds/index.ts";
+import type { Timber } from "../core/model/model.ts";
+import { CAUTION } from "../language/caution.ts";
+import type { Snapshot } from "../language/frame-service.ts";
+import { jointForceRows, jointHoldWords } from "../language/hover/joint-forces.ts";
+import { unsolvedWords } from "../language/hover/unsolved.ts";
+import { findingsAt } from "./joint-findings.ts";
+import { findingWords } from "./report-text.ts";
+import { textTable } from "./text-table.ts";
+
+const ENDS: Readonly<Record<JointEnd, string>> = {
+  foot: "Foot of {of} into {into}",
+  head: "Head of {of} into {into}",
+  side: "{of} on {into}",
+};
+
+/** What is made apart from the timbers. */
+const LOOSE: Readonly<Record<string, string>> = { peg: "Pegs", wedge: "Wedge", screw: "Screws" };
+
+export function jointText(joint: Joint, snapshot: Snapshot): string {
+  const { say, evaluation } = snapshot;
+  const frame = evaluation?.results.frame;
+  const rows = jointKindOf(joint.kind).cutSheet(joint);
+  const forces = frame && jointForceRows([joint], frame, say);
+  const found = findingsAt(joint, snapshot);
+  const loose = [...new Set(rows.map(({ on }) => on))].filter((on) => on !== "joined" && on !== "receiving");
+  const parts = [
+    `${joint.id}: ${say.text(jointKindOf(joint.kind).title)}\n${placeWords(joint, say)}`,
+    ...cuts(say.text("Cut on {timber}", { timber: joint.of.id }), rows, "joined", say),
+    ...cuts(say.text("Cut on {timber}", { timber: joint.into.id }), rows, "receiving", say),
+    ...loose.flatMap((on) => cuts(say.text(LOOSE[on] ?? on), rows, on, say)),
+    ...(forces ? [`${say.text("Forces")}\n${textTable([forces.columns, ...forces.rows])}`] : []),
+    ...(forces && frame ? jointHoldWords([joint], frame, say) : []),
+    ...(frame
+      ? unsolvedWords(frame, say)
+      : [say.text("Its forces are not known: the frame cannot be analysed yet.")]),
+    found.length === 0
+      ? say.text("No finding at this joint.")
+      : [say.text("Findings"), ...found.map((one) => `  ${findingWords(one)}`)].join("\n"),
+    CAUTION,
+  ];
+  return `${parts.join("\n\n")}\n`;
+}
+
+function placeWords(joint: Joint, say: Say): string {
+  const sized = (timber: Timber): string =>
+    say.text("{id} ({width} × {depth})", {
+      id: timber.id,
+      width: say.length(timber.width),
+      depth: say.length(timber.depth),
+    });
+  const between = say.text(ENDS[joint.end], { of: sized(joint.of), into: sized(joint.into) });
+  const assumed = joint.assumed ? ` ${say.text("Assumed: the file names no joint here.")}` : "";
+  return `${between}.${assumed}`;
+}
+
+function cuts(title: string, rows: readonly CutRow[], on: CutRow["on"], say: Say): string[] {
+  const own = rows.filter((row) => row.on === on);
+  if (own.length === 0) return [];
+  const lines = own.map((row) => [say.text(row.label), cutWords(row, say), noteWords(row.how, say)]);
+  return [`${title}\n${textTable([[say.text("size"), say.text("cut"), say.text("how")], ...lines])}`];
+}

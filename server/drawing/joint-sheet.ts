@@ -1,0 +1,292 @@
+/**
+ * The drawing of one joint: three views with the main cut sizes, legible at the width of a hover and larger. Built from
+ * the joint's solids alone, so that every kind of joint has one.
+ */
+import { noteWords } from "../core/checks/amount-words.ts";
+import type { Say } from "../core/checks/say.ts";
+import { cutWords } from "../core/joinery/cut-words.ts";
+import type { Joint } from "../core/joinery/joint.ts";
+import { jointKindOf } from "../core/joinery/kinds/index.ts";
+import { dot } from "../core/model/vec.ts";
+import { type Box, type Drawing, type DrawingElement, elementBox, sound, textBox, union } from "./drawing.ts";
+import { type JointView, jointEyes } from "./joint-eyes.ts";
+import { levelLanes, uprightLanes } from "./joint-lanes.ts";
+import { type Measure, measuresOf } from "./joint-measures.ts";
+import { type JointParts, jointParts, solidsInPlace } from "./joint-parts.ts";
+import { drawJointView, type JointEdges, jointEdges, showsAlone } from "./joint-view.ts";
+import { moved } from "./moved.ts";
+import { paperScale } from "./paper.ts";
+
+/** Width of the drawing in ems of its text: 320 px wide, its letters are still 9 px high. */
+const WIDE = 36;
+/** Height in ems at which the text rather grows no more: a tall joint is read in a tall picture. */
+const TALL = 46;
+/** No text smaller than this, inches of the frame. */
+const LEAST_TEXT = 0.2;
+const EMPTY: Box = { left: 0, right: 10, bottom: 0, top: 10 };
+/** Most cut sizes listed where a joint has no solids to measure on. */
+const MOST_ROWS = 8;
+
+interface PlacedView {
+  readonly view: JointView;
+  readonly elements: readonly DrawingElement[];
+  readonly box: Box;
+}
+
+const boxOfAll = (elements: readonly DrawingElement[]): Box =>
+  union(elements.flatMap((element) => elementBox(element) ?? [])) ?? EMPTY;
+
+/** What a view shows, in two or three words. */
+function captionOf({ id, eye }: JointView, joint: Joint, alone: boolean, say: Say): string {
+  if (id === "face")
+    return say.text(alone ? "Cut into {timber}" : "Onto {timber}", { timber: joint.into.id });
+  if (eye.toward[2] > 0.7) return say.text("From above");
+  if (eye.toward[2] < -0.7) return say.text("From below");
+  if (id === "side") return say.text("Side");
+  return joint.face.reference === 0 ? say.text("Front") : say.text("Reference face");
+}
+
+function withMeasures(
+  joint: Joint,
+  view: JointView,
+  bare: readonly DrawingElement[],
+  measures: readonly Measure[],
+  size: number,
+  say: Say,
+): DrawingElement[] {
+  const box = boxOfAll(bare);
+  const { face } = joint;
+  const own = measures.filter((one) => one.view === view.id);
+  const stretches = (on: "level" | "upright"): { from: number; to: number }[] => {
+    const axis = view[on];
+    const sense = dot(face[axis], on === "level" ? view.eye.right : view.eye.up) < 0 ? -1 : 1;
+    return own
+      .filter((one) => one.axis === axis)
+      .map(({ from, to }) => (sense > 0 ? { from, to } : { from: -to, to: -from }));
+  };
+  // on the far side of the receiving timber no joined timber is in the way
+  const inwardUp = view.upright === "inward" && dot(face.inward, view.eye.up) > 0;
+  const inwardLeft = view.level === "inward" && dot(face.inward, view.eye.right) < 0;
+  const level = levelLanes(stretches("level"), box, inwardUp ? 1 : -1, size, say);
+  const upright = uprightLanes(stretches("upright"), box, inwardLeft ? -1 : 1, size, say);
+  return [...bare, ...level.elements, ...upright.elements];
+}
+
+function captioned(
+  text: string,
+  elements: readonly DrawingElement[],
+  wood: Box,
+  size: number,
+): DrawingElement[] {
+  const low = boxOfAll(elements).bottom;
+  return [
+    ...elements,
+    {
+      type: "text",
+      text,
+      at: [(wood.left + wood.right) / 2, low - 1.2 * size],
+      size,
+      anchor: "middle",
+      classes: ["label"],
+    },
+  ];
+}
+
+function laidOut(
+  joint: Joint,
+  parts: JointParts,
+  edges: JointEdges,
+  measures: readonly Measure[],
+  size: number,
+  say: Say,
+): PlacedView[] {
+  const made = jointEyes(joint).map((view): PlacedView => {
+    const bare = sound(drawJointView(joint, view, parts, edges, size));
+    const measured = withMeasures(joint, view, bare, measures, size, say);
+    const caption = captionOf(view, joint, showsAlone(view, parts), say);
+    const elements = captioned(caption, measured, boxOfAll(bare), size);
+    return { view, elements, box: boxOfAll(elements) };
+  });
+  const [front, side, face] = made;
+  if (!front || !side || !face) return [];
+  const gap = 1.6 * size;
+  const right = ({ box }: PlacedView, of: PlacedView): number => of.box.right + gap - box.left;
+  const below = ({ box }: PlacedView): number => front.box.bottom - gap - box.top;
+  const across = (one: PlacedView): number => {
+    const { column, row } = one.view;
+    // past both of what it stands beside
+    if (column > 0 && row !== 0) return Math.max(right(one, front), right(one, face));
+    return column > 0 ? right(one, front) : column < 0 ? front.box.left - gap - one.box.right : 0;
+  };
+  const upward = (one: PlacedView): number => {
+    const { column, row } = one.view;
+    if (column !== 0 && row !== 0) return below(face);
+    return row > 0 ? front.box.top + gap - one.box.bottom : row < 0 ? below(one) : 0;
+  };
+  return made.map((one) => {
+    const [dx, dy] = [across(one), upward(one)];
+    const shifted = one.elements.map((element) => moved(element, dx, dy));
+    return { view: one.view, elements: shifted, box: boxOfAll(shifted) };
+  });
+}
+
+/** A line of text that fits the width, its end left out where it does not. */
+function fitted(text: string, size: number, width: number): string {
+  const wide = (some: string): number => {
+    const box = textBox({ at: [0, 0], text: some, size, anchor: "start" });
+    return box.right - box.left;
+  };
+  if (wide(text) <= width) return text;
+  const letters = [...text];
+  while (letters.length > 1 && wide(`${letters.join("")}…`) > width) letters.pop();
+  return `${letters.join("").trimEnd()}…`;
+}
+
+/** Words broken into lines of a width. */
+function inLines(text: string, size: number, width: number): string[] {
+  const lines: string[] = [];
+  for (const word of text.split(" ")) {
+    const last = lines.at(-1);
+    const longer = last === undefined ? word : `${last} ${word}`;
+    if (last !== undefined && fitted(longer, size, width) === longer) lines[lines.length - 1] = longer;
+    else lines.push(word);
+  }
+  return lines.map((line) => fitted(line, size, width));
+}
+
+/** What the lines and marks of the drawing mean, and what its numbers count. */
+function legend(joint: Joint, say: Say): string[] {
+  const { pegs } = joint.sizes;
+  const unit = say.metric ? say.text("Sizes in mm.") : say.text("Sizes in inches.");
+  const reference = joint.face.reference === 0 ? "" : ` ${say.text("Triangle: reference face.")}`;
+  const held = pegs
+    ? [
+        say.text(
+          pegs.count === 1
+            ? "Peg hole {diameter}, drawn {draw}."
+            : "{count} peg holes {diameter}, drawn {draw}.",
+          {
+            count: pegs.count,
+            diameter: say.length(pegs.diameter.value),
+            draw: say.length(pegs.draw.value),
+          },
+        ),
+      ]
+    : [];
+  return [`${unit} ${say.text("Dashed: hidden.")}${reference}`, ...held];
+}
+
+/** The cut sizes in words, for a joint that has no solids to measure on. */
+function rowsOf(joint: Joint, say: Say): string[] {
+  const { tenons, mortises, housings, notches } = joint.solids;
+  if ([tenons, mortises, housings, notches].some((list) => list.length > 0)) return [];
+  return jointKindOf(joint.kind)
+    .cutSheet(joint)
+    .slice(0, MOST_ROWS)
+    .map((row) =>
+      say.text("{label}: {value} ({how})", {
+        label: say.text(row.label),
+        value: cutWords(row, say),
+        how: noteWords(row.how, say),
+      }),
+    );
+}
+
+function texts(lines: readonly string[], left: number, top: number, size: number): DrawingElement[] {
+  return lines.map((text, i) => ({
+    type: "text",
+    text,
+    at: [left, top - (i + 1) * 1.35 * size],
+    size,
+    anchor: "start",
+    classes: ["label"],
+  }));
+}
+
+/** @returns the title of the drawing: `post-head@A1 · Mortise and tenon` */
+export const jointTitle = (joint: Joint, say: Say): string =>
+  `${joint.id} · ${say.text(jointKindOf(joint.kind).title)}`;
+
+function sheetAt(
+  joint: Joint,
+  parts: JointParts,
+  edges: JointEdges,
+  measures: readonly Measure[],
+  size: number,
+  say: Say,
+): Drawing {
+  const views = laidOut(joint, parts, edges, measures, size, say);
+  const drawn = union(views.map(({ box }) => box)) ?? EMPTY;
+  const width = Math.max(drawn.right - drawn.left, 34.4 * size);
+  const left = (drawn.left + drawn.right - width) / 2;
+  const title = fitted(jointTitle(joint, say), 1.1 * size, width);
+  const between = fitted(say.text("{of} into {into}", { of: joint.of.id, into: joint.into.id }), size, width);
+  const head: DrawingElement[] = [
+    {
+      type: "text",
+      text: title,
+      at: [left, drawn.top + 2.9 * size],
+      size: 1.1 * size,
+      anchor: "start",
+      classes: ["label", "title"],
+    },
+    {
+      type: "text",
+      text: between,
+      at: [left, drawn.top + 1.5 * size],
+      size,
+      anchor: "start",
+      classes: ["label"],
+    },
+  ];
+  const words = [...rowsOf(joint, say), ...legend(joint, say)].flatMap((line) => inLines(line, size, width));
+  const foot = texts(words, left, drawn.bottom - 0.3 * size, size);
+  const whole = boxOfAll([...head, ...foot, ...views.flatMap(({ elements }) => elements)]);
+  const margin = 0.8 * size;
+  const viewBox: Box = {
+    left: Math.min(whole.left, left) - margin,
+    right: Math.max(whole.right, left + width) + margin,
+    bottom: whole.bottom - margin,
+    top: whole.top + margin,
+  };
+  return {
+    title: jointTitle(joint, say),
+    classes: ["joint-sheet"],
+    viewBox,
+    elements: sound([
+      ...head,
+      ...views.map(
+        ({ view, elements }): DrawingElement => ({
+          type: "group",
+          classes: ["joint-view", `view-${view.id}`],
+          children: elements,
+        }),
+      ),
+      ...foot,
+    ]),
+    textSize: size,
+    scale: paperScale(viewBox.right - viewBox.left, viewBox.top - viewBox.bottom, say.metric).ratio,
+  };
+}
+
+/**
+ * Draws a joint in three views. Any joint gives a drawing; what has no place is left out.
+ * @param say words its numbers in the file's units
+ */
+export function drawJointSheet(given: Joint, say: Say): Drawing {
+  const joint = { ...given, solids: solidsInPlace(given) };
+  const parts = jointParts(joint);
+  const edges = jointEdges(parts);
+  const measures = measuresOf(joint);
+  // the text grows with the drawing it makes larger: a few rounds find the size that gives the wanted width
+  let size = Math.max(LEAST_TEXT, Math.max(joint.into.width, joint.into.depth) / 8);
+  let sheet = sheetAt(joint, parts, edges, measures, size, say);
+  for (let round = 0; round < 4; round++) {
+    const { left, right, top, bottom } = sheet.viewBox;
+    const want = Math.max((right - left) / WIDE, (top - bottom) / TALL);
+    if (Math.abs(want - size) < 0.01 * size) break;
+    size = Math.max(LEAST_TEXT, Math.min(20, want));
+    sheet = sheetAt(joint, parts, edges, measures, size, say);
+  }
+  return sheet;
+}

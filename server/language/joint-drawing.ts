@@ -1,0 +1,17 @@
+/** The drawing of one joint of an open document, as the preview shows it beneath the elevation. */
+import { drawJointSheet, jointTitle } from "../drawing/joint-sheet.ts";
+import { toSvg } from "../drawing/svg.ts";
+import type { JointDrawingParams, JointDrawingResult } from "../protocol.ts";
+import type { FrameService } from "./frame-service.ts";
+
+/** @returns null where the newest frame that can be drawn has no such joint */
+export function jointDrawingOf(
+  service: FrameService,
+  { uri, id }: JointDrawingParams,
+): JointDrawingResult | null {
+  const drawable = service.drawable(uri);
+  const joint = drawable?.model.joints.find((one) => one.id === id);
+  if (!drawable || !joint) return null;
+  const { say } = drawable;
+  return { id, title: jointTitle(joint, say), svg: toSvg(drawJointSheet(joint, say), { standalone: false }) };
+}

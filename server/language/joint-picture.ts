@@ -1,0 +1,72 @@
+/** The drawing of a joint as a picture in Markdown, and which place of an entry it shows. */
+import type { Say } from "../core/checks/say.ts";
+import type { Joint } from "../core/joinery/joint.ts";
+import type { FrameResults } from "../core/statics/frame-results.ts";
+import { drawJointSheet, jointTitle } from "../drawing/joint-sheet.ts";
+import { toSvg } from "../drawing/svg.ts";
+import { worstHold } from "./hover/joint-forces.ts";
+import { escapeMarkdown } from "./hover/table.ts";
+import { ratioText } from "./hover/use-words.ts";
+
+/** CSS pixels: its letters are read well, and most of it is seen before one scrolls. */
+const WIDTH = 360;
+/** Editors cut Markdown off at 100,000 characters: a picture that would take most of them is left out. */
+const MOST_LETTERS = 60_000;
+
+export interface ShownPlace {
+  readonly joint: Joint;
+  /** why this one of several */
+  readonly why: string;
+}
+
+/**
+ * The place of an entry that its drawing shows: where what holds is used most, else the first.
+ * @returns undefined when there is none
+ */
+export function shownPlace(
+  joints: readonly Joint[],
+  frame: FrameResults | undefined,
+  say: Say,
+): ShownPlace | undefined {
+  const [first] = joints;
+  if (!first) return undefined;
+  if (joints.length === 1) return { joint: first, why: "" };
+  const worst = frame && worstHold(joints, frame);
+  if (worst?.ratio !== undefined)
+    return {
+      joint: worst.joint,
+      why: say.text("Drawn at {place}, where it is used most ({ratio}).", {
+        place: worst.joint.id,
+        ratio: ratioText(worst.ratio, say),
+      }),
+    };
+  return {
+    joint: first,
+    why: say.text("Drawn at {place}, the first of {count} places.", {
+      place: first.id,
+      count: joints.length,
+    }),
+  };
+}
+
+/** @returns Markdown: the picture, and under it which place it shows; nothing where it would be too large */
+export function jointPicture(
+  joints: readonly Joint[],
+  frame: FrameResults | undefined,
+  say: Say,
+): string | undefined {
+  const shown = shownPlace(joints, frame, say);
+  if (!shown) return undefined;
+  const svg = toSvg(drawJointSheet(shown.joint, say), { standalone: true });
+  const source = `data:image/svg+xml;base64,${base64(svg)}`;
+  if (source.length > MOST_LETTERS) return undefined;
+  const title = escapeMarkdown(jointTitle(shown.joint, say));
+  const picture = `![${title}](${source}|width=${WIDTH})`;
+  return shown.why === "" ? picture : `${picture}\n\n${escapeMarkdown(shown.why)}`;
+}
+
+/** Of text in UTF-8. */
+function base64(text: string): string {
+  const bytes = new TextEncoder().encode(text);
+  return btoa(Array.from(bytes, (byte) => String.fromCharCode(byte)).join(""));
+}

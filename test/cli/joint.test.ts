@@ -1,0 +1,143 @@
+/** `bentwright joint`: what to cut at one joint, for people and programs, and what it says to a wrong id. */
+import { readFileSync } from "node:fs";
+import { Ajv2020 } from "ajv/dist/2020.js";
+import { describe, expect, test } from "vitest";
+import jointSchema from "../../schemas/joint.schema.json" with { type: "json" };
+import { run } from "../../server/cli/run.ts";
+import { SHED } from "../shed.ts";
+
+const PAVILION = "samples/cider-press-pavilion.frame.yaml";
+const validate = new Ajv2020({ strict: false, allErrors: true }).compile(jointSchema);
+
+function call(...args: readonly string[]) {
+  let [out, err] = ["", ""];
+  const written: Record<string, string> = {};
+  const code = run(["joint", ...args], {
+    read: (file) => {
+      if (file === "shed") return new TextEncoder().encode(SHED);
+      if (file === "thin")
+        return new TextEncoder().encode(SHED.replace("thickness: 2 in", "thickness: 1 in"));
+      return file === "empty" ? new Uint8Array() : readFileSync(file);
+    },
+    write: (file, text) => {
+      if (file === "locked") throw Object.assign(new Error("raw"), { code: "EACCES" });
+      written[file] = text;
+    },
+    out: (text) => {
+      out += text;
+    },
+    err: (text) => {
+      err += text;
+    },
+    color: false,
+  });
+  return { code, out, err, written };
+}
+
+describe("as text", () => {
+  test("kind, timbers, cuts of both with how, pegs, wedge, forces, hold, findings", () => {
+    const { code, out, err } = call(PAVILION, "tie-end@A1");
+    expect({ code, err }).toEqual({ code: 0, err: "" });
+    const parts = out.split("\n\n");
+    expect(parts[0]).toBe(
+      "tie-end@A1: Wedged half-dovetail\nFoot of tie@1 (8 in × 12 in) into post@A1 (8 in × 8 in).",
+    );
+    const part = (title: string): string => parts.find((one) => one.startsWith(`${title}\n`)) ?? "";
+    // 8 in post less 3/4 in of housing; 12 in tie less the drop of 1 1/4 in
+    expect(part("Cut on tie@1")).toMatch(/tenon length +7 1\/4 in {2}through to the far face/);
+    expect(part("Cut on tie@1")).toMatch(
+      /tenon depth at the shoulder +10 3\/4 in {2}full depth less the drop/,
+    );
+    expect(part("Cut on post@A1")).toMatch(/housing depth +3\/4 in {2}as the file says/);
+    expect(part("Pegs")).toMatch(/peg hole diameter +3\/4 in/);
+    // 1 1/4 in and a rise of 1 in 10 over 7 1/4 in, to the nearest 1/16: 1.975 in
+    expect(part("Wedge")).toMatch(/wedge height, thick end +2 in/);
+    expect(part("Forces")).toMatch(/pulls out +[\d,]+ lb/);
+    expect(out).toMatch(/\nPulls [\d,]+ lb under .*; pegs hold [\d,]+ lb: 0\.\d\d\.\n/);
+    expect(out).toContain("\nNo finding at this joint.\n");
+    expect(out.match(/licensed engineer/g)).toHaveLength(1);
+  });
+  test("findings of the joint, and none of others", () => {
+    const { out } = call("thin", "post-head@A1");
+    expect(out).toMatch(/\nFindings\n {2}warning tenon-thin The tenon .*1 in/);
+    expect(call("shed", "post-head@A1").out).not.toContain("tenon-thin");
+  });
+  test("the entry’s name is enough where it has one place", () => {
+    expect(call("test/frames/purlins-on-principals.frame.yaml", "plate-scarf@A.1").code).toBe(0);
+    const { code, err } = call(PAVILION, "post-head");
+    expect(code).toBe(2);
+    expect(err).toContain("It is at these places: post-head@A1, post-head@A2, ");
+  });
+});
+
+describe("as JSON", () => {
+  test.each([
+    [PAVILION, "tie-end@A1"],
+    [PAVILION, "rafter-seat@A.1"],
+    ["samples/kayak-shelter.frame.yaml", "girt-drop@A1-B1"],
+    ["shed", "post-head@A1"],
+    ["thin", "post-head@A1"],
+  ])("%s %s is as the schema says", (file, id) => {
+    const { code, out } = call(file, id, "--format", "json");
+    expect(code).toBe(0);
+    const value: unknown = JSON.parse(out);
+    expect(validate(value), JSON.stringify(validate.errors)).toBe(true);
+    expect(value).toMatchObject({ id });
+  });
+  test("sizes in inches beside the file’s own words, the finding at it", () => {
+    const metric = JSON.parse(
+      call("samples/kayak-shelter.frame.yaml", "girt-drop@A1-B1", "--format", "json").out,
+    );
+    expect(metric.cuts).toContainEqual(
+      expect.objectContaining({
+        size: "housing depth",
+        value: expect.closeTo(15 / 25.4, 9),
+        unit: "in",
+        text: "15 mm",
+      }),
+    );
+    const thin = JSON.parse(call("thin", "post-head@A1", "--format", "json").out);
+    expect(thin.findings).toContainEqual(expect.objectContaining({ check: "tenon-thin", value: 1 }));
+  });
+});
+
+describe("as a drawing", () => {
+  test("goes to a file", () => {
+    const { code, out, written } = call(PAVILION, "king-foot@1", "--format", "svg", "-o", "joint.svg");
+    expect({ code, out }).toEqual({ code: 0, out: "" });
+    expect(written["joint.svg"]).toMatch(/^<svg .*king-foot@1 · Mortise and tenon/);
+  });
+  test("says why it cannot be written", () => {
+    const { code, err } = call(PAVILION, "king-foot@1", "--format", "svg", "-o", "locked");
+    expect(code).toBe(2);
+    expect(err).toContain("locked cannot be written: you have no permission.");
+  });
+});
+
+describe("called wrongly", () => {
+  test.each([
+    ["post-hed@A1", "There is no joint `post-hed@A1`. Did you mean `post-head@A1`?"],
+    ["tie-end@Z9", "There is no joint `tie-end@Z9`. `tie-end` is at: tie-end@A1, "],
+    ["tie-nd@Z9", "There is no joint `tie-nd@Z9`. Did you mean `tie-end`? It is at: tie-end@A1, "],
+    ["qqqqqqqq", "This frame has post-head, tie-end, brace-ends, "],
+  ])("%s", (id, words) => {
+    const { code, err, out } = call(PAVILION, id);
+    expect({ code, out }).toEqual({ code: 2, out: "" });
+    expect(err).toContain(words);
+  });
+  test("without a joint, with a format that there is not, without a frame", () => {
+    expect(call(PAVILION)).toMatchObject({
+      code: 2,
+      err: expect.stringContaining("one frame file and one joint"),
+    });
+    expect(call(PAVILION, "king-foot@1", "--format", "pdf")).toMatchObject({
+      code: 2,
+      err: expect.stringContaining("There is no format `pdf`; there are text, json and svg."),
+    });
+    expect(call("empty", "king-foot@1")).toMatchObject({
+      code: 1,
+      err: expect.stringContaining("bentwright check"),
+    });
+    expect(call("nowhere", "king-foot@1")).toMatchObject({ code: 2 });
+  });
+});

@@ -1,0 +1,51 @@
+/** The drawing in a joint's hover: a picture as data, for editors that show it, of one place that it names. */
+import { readFileSync } from "node:fs";
+import { describe, expect, test } from "vitest";
+import { createFrameService } from "../../server/language/frame-service.ts";
+import { hoverAt } from "../../server/language/hover.ts";
+import { parseXml } from "../drawing/xml.ts";
+import { SHED_IN_SNOW } from "../shed.ts";
+
+/** The Markdown of a hover at the first place of some words. */
+function over(text: string, words: string, pictures: boolean): string {
+  const snapshot = createFrameService().open("file:///picture.frame.yaml", 1, text);
+  const at = text.indexOf(words);
+  expect(at, words).toBeGreaterThan(0);
+  const position = snapshot.document.positionAt(at + 1);
+  return hoverAt(snapshot, position, { pictures })?.contents.value ?? "";
+}
+
+const PICTURE = /!\[([^\]]*)\]\(data:image\/svg\+xml;base64,([A-Za-z0-9+/=]+)\|width=\d+\)/;
+const svgIn = (markdown: string): string =>
+  new TextDecoder().decode(Uint8Array.from(atob(PICTURE.exec(markdown)?.[2] ?? ""), (c) => c.charCodeAt(0)));
+
+const PAVILION = readFileSync("samples/cider-press-pavilion.frame.yaml", "utf8");
+
+describe("a joint's picture", () => {
+  test("is an SVG of the place that is used most, which the hover names", () => {
+    const markdown = over(PAVILION, "tie-end:", true);
+    const svg = svgIn(markdown);
+    expect(() => parseXml(svg)).not.toThrow();
+    const [, place = "", ratio = ""] =
+      /Drawn at (tie-end@\S+), where it is used most \((\d\.\d\d)\)\./.exec(markdown) ?? [];
+    expect(svg).toContain(`${place} · Wedged half-dovetail`);
+    // the very place and ratio that the line of forces names
+    expect(markdown).toMatch(new RegExp(`Pulls [\\d,]+ lb at ${place} under .*: ${ratio}\\.`));
+    expect(markdown.indexOf("![")).toBeLessThan(markdown.indexOf("| on "));
+  });
+  test("of the first place, where forces are not known", () => {
+    expect(over(SHED_IN_SNOW, "post-head:", true)).toContain("Drawn at post-head@A1, the first of 4 places.");
+  });
+  test("also where a size of the joint or the roof's seat stands", () => {
+    expect(svgIn(over(PAVILION, "drop: 1 1/4 in", true))).toContain("Wedged half-dovetail");
+    expect(svgIn(over(PAVILION, "birds-mouth", true))).toContain("Bird’s mouth");
+  });
+  test("stays far below the length at which editors cut Markdown off", () => {
+    for (const entry of ["tie-end:", "brace-ends:", "post-head:"])
+      expect(over(PAVILION, entry, true).length, entry).toBeLessThan(50_000);
+  });
+  test("stays out where the reader shows none", () => {
+    expect(over(PAVILION, "tie-end:", false)).not.toContain("data:");
+    expect(over(PAVILION, "tie-end:", false)).not.toContain("Drawn at");
+  });
+});
