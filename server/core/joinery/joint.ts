@@ -214,10 +214,20 @@ export interface CutRow {
   readonly how: Note;
 }
 
+/** How the joined timber comes to its place while the other one stands. */
+export interface Assembly {
+  /** unit vector in which it goes in */
+  readonly direction: Vec3;
+  /** the last move of a joint that locks, after it has gone in: unit vector, and how far, inches */
+  readonly last?: { readonly direction: Vec3; readonly distance: number };
+}
+
 export interface JointKind {
   readonly kind: JointKindName;
   /** plain name: `Mortise and tenon` */
   readonly title: string;
   shape(place: JointPlace): ShapedJoint;
+  /** moved back this way from its seat, its wood meets none that is left of the receiving timber */
+  assembly(joint: Joint): Assembly;
   cutSheet(joint: Joint): readonly CutRow[];
 }

@@ -74,6 +74,7 @@ export const halfLapScarf: JointKind = {
   kind: "half-lap-scarf",
   title: "Half-lap scarf",
   shape,
+  assembly: ({ of }) => ({ direction: scale(of.depthDir, -1) }),
   cutSheet(joint: Joint) {
     const { lap, pegs } = joint.sizes;
     if (!lap) return [];

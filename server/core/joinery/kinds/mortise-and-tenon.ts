@@ -1,6 +1,7 @@
 /** Mortise and tenon, blind or through, with or without a housing: the end of one timber in the face of another. */
 import { halfExtent } from "../../model/box.ts";
 import { inches } from "../../quantity/length.ts";
+import { squareIn } from "../assembly.ts";
 import { housingRows, pegRows, tenonRows } from "../cut-rows.ts";
 import { cheekPrism, facePoint, pegThrough, rectangle } from "../face.ts";
 import type { Joint, JointKind, JointPlace, ReceivingFace, ShapedJoint, TenonSizes } from "../joint.ts";
@@ -128,6 +129,7 @@ export const mortiseAndTenon: JointKind = {
   kind: "mortise-and-tenon",
   title: "Mortise and tenon",
   shape,
+  assembly: squareIn,
   cutSheet(joint: Joint) {
     const { tenon, pegs, housing } = joint.sizes;
     return [...(tenon ? tenonRows(tenon) : []), ...housingRows(joint), ...pegRows(pegs, housing.value)];
