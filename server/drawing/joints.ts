@@ -17,7 +17,13 @@ const NAMES: Readonly<Record<JointKindName, string>> = {
   "housed-dovetail": "housed dovetail",
   pocket: "drop-in pocket",
   "corner-half-lap": "corner half lap",
+  "corner-bridle": "corner bridle",
+  "dovetail-lap": "dovetail lap",
+  "stub-tenon": "stub tenon",
+  "screwed-brace": "screwed brace",
   "half-lap-scarf": "half-lap scarf",
+  "bladed-scarf": "bladed scarf",
+  "stop-splayed-scarf": "stop-splayed scarf",
 };
 
 const ENDS: Readonly<Record<JointEnd, string>> = {

@@ -1,6 +1,7 @@
 /** Where timbers meet each other along their lengths, and what holds a lying timber up. */
 import { groupBy } from "../collect.ts";
 import type { Joint } from "../joinery/joint.ts";
+import { isScarf } from "../joinery/scarf.ts";
 import { halfExtent } from "../model/box.ts";
 import type { Model, Pier, Timber } from "../model/model.ts";
 import { dot, sub, type Vec3 } from "../model/vec.ts";
@@ -89,12 +90,10 @@ function below(timber: Timber, point: Vec3): boolean {
   );
 }
 
-const SIDEWAYS_SCARF = "half-lap-scarf";
-
 /** What a contact does for the timber: holds it up, or nothing. */
 function supportBy(timber: Timber, contact: Contact): Support | undefined {
   const { other, joint, at, point } = contact;
-  if (joint?.kind === SIDEWAYS_SCARF || isDiagonal(other)) return undefined;
+  if ((joint && isScarf(joint.kind)) || isDiagonal(other)) return undefined;
   const place = joint?.id ?? other.id;
   if (joint?.of === timber) {
     if (joint.kind === "birds-mouth")

@@ -71,6 +71,8 @@ function partOf(places: readonly Joint[], row: Pick<CutRow, "on">, say: Say): st
       return say.text("pegs");
     case "wedge":
       return say.text("wedge");
+    case "screw":
+      return say.text("screws");
   }
 }
 

@@ -9,7 +9,7 @@ import { lengthNote } from "../../note.ts";
 import { squareIn } from "../assembly.ts";
 import { because, housingRows, inchRow, pegRows, tenonRows } from "../cut-rows.ts";
 import { cheekPrism, facePoint, pegThrough, rectangle } from "../face.ts";
-import type { Joint, JointKind, JointPlace, ShapedJoint, TenonSizes } from "../joint.ts";
+import type { CutRow, Joint, JointKind, JointPlace, ShapedJoint, TenonSizes } from "../joint.ts";
 import {
   downToStep,
   KEEP_BEHIND,
@@ -129,6 +129,31 @@ function shape(place: JointPlace): ShapedJoint {
   };
 }
 
+/** The angle to which the end of a brace is cut, and its hollow. */
+export function braceRows({ of, into }: Joint): CutRow[] {
+  const angle = (Math.acos(Math.min(1, Math.abs(dot(of.axis, into.axis)))) * 180) / Math.PI;
+  return [
+    {
+      on: "joined",
+      label: "angle to the timber",
+      value: angle,
+      unit: "deg",
+      how: "from the legs; the shoulder is cut to it",
+    },
+    ...(of.curve
+      ? [
+          inchRow(
+            "joined",
+            "hollow at the middle",
+            of.curve.rise,
+            "radius and shoulder-to-shoulder chord of the long edge",
+          ),
+          inchRow("joined", "depth left at the middle", of.depth - of.curve.rise, "section less the hollow"),
+        ]
+      : []),
+  ];
+}
+
 export const braceTenon: JointKind = {
   kind: "brace-tenon",
   title: "Brace tenon",
@@ -136,8 +161,6 @@ export const braceTenon: JointKind = {
   assembly: squareIn,
   cutSheet(joint: Joint) {
     const { tenon, pegs, housing } = joint.sizes;
-    const { of, into } = joint;
-    const angle = (Math.acos(Math.min(1, Math.abs(dot(of.axis, into.axis)))) * 180) / Math.PI;
     const rows = tenon
       ? tenonRows(tenon, lengthNote("{length}, or what the timber and a brace opposite leave", 3)).map((r) =>
           r.label === "tenon width"
@@ -150,33 +173,6 @@ export const braceTenon: JointKind = {
             : r,
         )
       : [];
-    return [
-      ...rows,
-      {
-        on: "joined",
-        label: "angle to the timber",
-        value: angle,
-        unit: "deg",
-        how: "from the legs; the shoulder is cut to it",
-      },
-      ...(of.curve
-        ? [
-            inchRow(
-              "joined",
-              "hollow at the middle",
-              of.curve.rise,
-              "radius and shoulder-to-shoulder chord of the long edge",
-            ),
-            inchRow(
-              "joined",
-              "depth left at the middle",
-              of.depth - of.curve.rise,
-              "section less the hollow",
-            ),
-          ]
-        : []),
-      ...housingRows(joint),
-      ...pegRows(pegs, housing.value, "toe"),
-    ];
+    return [...rows, ...braceRows(joint), ...housingRows(joint), ...pegRows(pegs, housing.value, "toe")];
   },
 };

@@ -49,7 +49,8 @@ function relish(face: ReceivingFace, half: number): readonly [number, number] {
   return [held(-face.ends[0]), held(face.ends[1])];
 }
 
-function tenonSizes(place: JointPlace): TenonSizes {
+/** @param usualLength of a blind tenon that the file gives no length, in; undefined = half the timber it enters */
+function tenonSizes(place: JointPlace, usualLength: number | undefined): TenonSizes {
   const { face, spec, of, metric } = place;
   const breadth = face.edges[1] - face.edges[0];
   const ownBreadth = 2 * halfExtent(of, face.across);
@@ -69,7 +70,8 @@ function tenonSizes(place: JointPlace): TenonSizes {
   const through = given?.through ?? false;
   // both mortises together leave some wood between them
   const most = place.opposed ? room - MORTISE_CLEARANCE : undefined;
-  const length = sized(given?.length, through ? wood + tail : blindTenonLength(wood, metric, most));
+  const blind = usualLength ?? blindTenonLength(wood, metric, most);
+  const length = sized(given?.length, through ? wood + tail : blind);
   const [heldLow, heldHigh] = relish(face, half);
   const width = sized(given?.width, Math.max(0, 2 * half - heldLow - heldHigh));
   const { low, walls } = cheeks(face, thickness.value, setIn.value);
@@ -87,9 +89,10 @@ function tenonSizes(place: JointPlace): TenonSizes {
   };
 }
 
-function shape(place: JointPlace): ShapedJoint {
+/** The shape of a straight tenon, its mortise, its housing and its pegs. @param usualLength in, see `tenonSizes` */
+export function tenonShape(place: JointPlace, usualLength?: number): ShapedJoint {
   const { face, spec, of } = place;
-  const tenon = tenonSizes(place);
+  const tenon = tenonSizes(place, usualLength);
   const housing = sized(spec?.housing, 0);
   const h = housing.value;
   const [along, across] = tenon.center;
@@ -128,7 +131,7 @@ function shape(place: JointPlace): ShapedJoint {
 export const mortiseAndTenon: JointKind = {
   kind: "mortise-and-tenon",
   title: "Mortise and tenon",
-  shape,
+  shape: (place) => tenonShape(place),
   assembly: squareIn,
   cutSheet(joint: Joint) {
     const { tenon, pegs, housing } = joint.sizes;
