@@ -1,7 +1,7 @@
 /** What the joints of two lengths end to end share. */
 import { SCARF_KINDS } from "../frame/frame.ts";
 import type { Timber } from "../model/model.ts";
-import { along, cross, dot, scale, sub, type Vec3 } from "../model/vec.ts";
+import { along, cross, dot, scale, sub, type Vec2, type Vec3 } from "../model/vec.ts";
 import { rectangle } from "./face.ts";
 import type { JointEnd, Peg, PegSizes, Prism } from "./joint.ts";
 
@@ -41,6 +41,19 @@ export function block(of: Timber, middle: Vec3, out: Vec3, u: Range, v: Range, w
     outline: rectangle(u, v),
     from: w[0],
     to: w[1],
+  };
+}
+
+/** An outline in (u, z up) drawn through the whole width of the timber, so that its side shows it. */
+export function throughWidth(of: Timber, middle: Vec3, out: Vec3, outline: readonly Vec2[]): Prism {
+  return {
+    base: middle,
+    u: out,
+    v: of.depthDir,
+    w: cross(out, of.depthDir),
+    outline,
+    from: -of.width / 2,
+    to: of.width / 2,
   };
 }
 

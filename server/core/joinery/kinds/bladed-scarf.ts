@@ -4,9 +4,19 @@
  */
 import { along, scale, type Vec3 } from "../../model/vec.ts";
 import { because, inchRow, pegRows } from "../cut-rows.ts";
-import type { BladeSizes, Joint, JointKind, JointPlace, Peg, PegSizes, ShapedJoint } from "../joint.ts";
+import { rectangle } from "../face.ts";
+import type {
+  BladeSizes,
+  Joint,
+  JointKind,
+  JointPlace,
+  Peg,
+  PegSizes,
+  Prism,
+  ShapedJoint,
+} from "../joint.ts";
 import { pegSizes, sized, tenonThickness, toStep, usual } from "../proportions.ts";
-import { block, lapPlace } from "../scarf.ts";
+import { block, lapPlace, throughWidth } from "../scarf.ts";
 
 /** Lap, blades included: three times the depth (common practice, no source: two and a half to four). */
 const LAP_IN_DEPTHS = 3;
@@ -38,6 +48,11 @@ function bladePegs(
   ];
 }
 
+/** The blade of the receiving timber, as the slot that it fills in the joined one; none in other kinds. */
+export function otherBlade({ sizes, solids }: Joint): Prism[] {
+  return sizes.blade ? solids.notches.slice(1, 2) : [];
+}
+
 function shape(place: JointPlace): ShapedJoint {
   const { of, end, into, metric, spec } = place;
   const { middle, out } = lapPlace(of, end, into);
@@ -52,6 +67,8 @@ function shape(place: JointPlace): ShapedJoint {
   const [W, H] = [of.width / 2, of.depth / 2];
   const solid = (u: readonly [number, number], v: readonly [number, number], w: readonly [number, number]) =>
     block(of, middle, out, u, v, w);
+  const lap = (u: readonly [number, number], w: readonly [number, number]) =>
+    throughWidth(of, middle, out, rectangle(u, w));
   const tip = [half - b, half] as const;
   const root = [-half, -half + b] as const;
   const [above, below] = [[0, H] as const, [-H, 0] as const];
@@ -75,14 +92,10 @@ function shape(place: JointPlace): ShapedJoint {
     },
     solids: {
       tenons: [solid(tip, [-t, t], above)],
-      mortises: [
-        solid([-half, half - b], [-W, W], above),
-        solid(tip, [-t, t], above),
-        ...cheeks(root, below),
-      ],
+      mortises: [lap([-half, half - b], above), solid(tip, [-t, t], above), ...cheeks(root, below)],
       housings: [],
       wedges: [],
-      notches: [solid([-half + b, half], [-W, W], below), solid(root, [-t, t], below), ...cheeks(tip, above)],
+      notches: [lap([-half + b, half], below), solid(root, [-t, t], below), ...cheeks(tip, above)],
       pegs: pegs ? bladePegs(place, middle, out, half, b, pegs) : [],
     },
     extension: 0,

@@ -4,7 +4,7 @@ import { because, inchRow, pegRows } from "../cut-rows.ts";
 import { rectangle } from "../face.ts";
 import type { Joint, JointKind, JointPlace, Prism, ShapedJoint } from "../joint.ts";
 import { pegSizes, sized, toStep, usual } from "../proportions.ts";
-import { lapPlace, pegsDown } from "../scarf.ts";
+import { lapPlace, pegsDown, throughWidth } from "../scarf.ts";
 
 /** Lap: four times the depth (common practice, no source). */
 const LAP_IN_DEPTHS = 4;
@@ -14,15 +14,8 @@ function shape(place: JointPlace): ShapedJoint {
   const { middle: nominal, out } = lapPlace(of, end, into);
   const length = sized(spec?.lap, toStep(LAP_IN_DEPTHS * of.depth, metric, 1));
   const half = length.value / 2;
-  const lap = (lower: boolean): Prism => ({
-    base: nominal,
-    u: of.axis,
-    v: of.widthDir,
-    w: of.depthDir,
-    outline: rectangle([-half, half], [-of.width / 2, of.width / 2]),
-    from: lower ? -of.depth / 2 : 0,
-    to: lower ? 0 : of.depth / 2,
-  });
+  const lap = (lower: boolean): Prism =>
+    throughWidth(of, nominal, out, rectangle([-half, half], lower ? [-of.depth / 2, 0] : [0, of.depth / 2]));
   const pegs = pegSizes(
     place,
     spec?.pegs,

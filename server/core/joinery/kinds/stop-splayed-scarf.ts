@@ -9,7 +9,7 @@ import { along, cross, scale, type Vec2, type Vec3 } from "../../model/vec.ts";
 import { because, inchRow, pegRows } from "../cut-rows.ts";
 import type { Joint, JointKind, JointPlace, Prism, ShapedJoint, SplaySizes } from "../joint.ts";
 import { pegSizes, sized, toStep, usual, WEDGE_SLOPE } from "../proportions.ts";
-import { lapPlace, pegsDown } from "../scarf.ts";
+import { lapPlace, pegsDown, throughWidth } from "../scarf.ts";
 
 /** Lap from butt to butt: four and a half times the depth (common practice, no source: four to five). */
 const LAP_IN_DEPTHS = 4.5;
@@ -90,15 +90,7 @@ function shape(place: JointPlace): ShapedJoint {
   const splay = splaySizes(place);
   const far = half + splay.undercut;
   const cut = outlines(half, of.depth / 2, splay);
-  const solid = (outline: Vec2[]): Prism => ({
-    base: middle,
-    u: out,
-    v: of.depthDir,
-    w: cross(out, of.depthDir),
-    outline,
-    from: -of.width / 2,
-    to: of.width / 2,
-  });
+  const solid = (outline: Vec2[]): Prism => throughWidth(of, middle, out, outline);
   const pegs = pegSizes(
     place,
     spec?.pegs,
