@@ -44,6 +44,7 @@ import { mortiseWallThin } from "./joinery/mortise-wall-thin.ts";
 import { pegOverloaded } from "./joinery/peg-overloaded.ts";
 import { pegSize } from "./joinery/peg-size.ts";
 import { pegsCrowded } from "./joinery/pegs-crowded.ts";
+import { screwsOverloaded } from "./joinery/screws-overloaded.ts";
 import { tenonLong } from "./joinery/tenon-long.ts";
 import { tenonShort } from "./joinery/tenon-short.ts";
 import { tenonThin } from "./joinery/tenon-thin.ts";
@@ -141,6 +142,7 @@ export const CHECKS: readonly AnyCheck[] = [
   anyCheck(drawboreOutOfRange),
   anyCheck(jointPulled),
   anyCheck(pegOverloaded),
+  anyCheck(screwsOverloaded),
   anyCheck(sideCoverShort),
   anyCheck(pierAboveFrost),
   anyCheck(pierDepthMissing),

@@ -161,6 +161,8 @@ export interface ScrewSizes {
   readonly wood: readonly number[];
   /** rows side by side across the grain of the receiving timber */
   readonly columns: number;
+  /** of the brace, across which they stand side by side */
+  readonly breadth: number;
   /** degrees between the brace and the grain of the receiving timber */
   readonly angle: number;
 }

@@ -14,23 +14,27 @@ import { braceRows } from "./brace-tenon.ts";
 /** Two screws of 5/16 in, or 8 mm, at each end (common practice, no source). */
 const USUAL_COUNT = 2;
 /** Lengths on sale: in, and mm. */
-const LENGTHS = [6, 8, 10, 12, 14, 16];
-const LENGTHS_METRIC = [160, 200, 240, 280, 320, 400].map((mm) => mm / 25.4);
+const LENGTHS: readonly number[] = [6, 8, 10, 12, 14, 16];
+const LENGTHS_METRIC: readonly number[] = [160, 200, 240, 280, 320, 400].map((mm) => mm / 25.4);
+
+/** @returns lengths of structural screws that are on sale, in (common practice, no source) */
+export const SCREW_LENGTHS = (metric: boolean): readonly number[] => (metric ? LENGTHS_METRIC : LENGTHS);
+
 /** Diameters of shank and tip in the other timber for the full lateral value (NDS Table 12J notes; memory). */
 const FULL_REACH = 8;
 /** Wood that stays behind the point, in (common practice, no source). */
-const BEHIND = 1 / 2;
+export const WOOD_BEHIND = 1 / 2;
 
 /** The shortest on sale that reaches deep enough, else the longest that does not come out on the far side. */
 function usualLength(metric: boolean, wood: number, thickness: number, diameter: number): number {
-  const onSale = metric ? LENGTHS_METRIC : LENGTHS;
-  const most = wood + thickness - BEHIND;
+  const onSale = SCREW_LENGTHS(metric);
+  const most = wood + thickness - WOOD_BEHIND;
   const fits = onSale.filter((length) => length <= most);
   return fits.find((length) => length >= wood + FULL_REACH * diameter) ?? fits.at(-1) ?? onSale[0] ?? most;
 }
 
 /** How a brace meets a face, from the face's origin along its grain. */
-function bearingOf({ of, end, face }: JointPlace, housing: number) {
+function bearingOf({ of, end, face }: Pick<JointPlace, "of" | "end" | "face">, housing: number) {
   const going = end === "head" ? 1 : -1;
   const slantIn = Math.abs(dot(of.axis, face.inward));
   const lean = (going * dot(of.axis, face.grain)) / slantIn;
@@ -43,17 +47,17 @@ function bearingOf({ of, end, face }: JointPlace, housing: number) {
 /** A brace that stands square to its timber has no long edge to screw from: its angle has a finding of its own. */
 const LEAST_LEAN = 0.2;
 
-interface Place {
+export interface ScrewPlace {
   /** along the grain from the middle of the bearing, and across the brace's thickness, in */
   readonly at: Vec2;
   readonly wood: number;
 }
 
 /** One in the middle, two side by side, more in pairs along the bearing. */
-function places(count: number, width: number, bearing: ReturnType<typeof bearingOf>): Place[] {
+function places(count: number, width: number, bearing: ReturnType<typeof bearingOf>): ScrewPlace[] {
   const rows = Math.ceil(count / 2);
   const lean = Math.max(LEAST_LEAN, Math.abs(bearing.lean));
-  return Array.from({ length: count }, (_, i): Place => {
+  return Array.from({ length: count }, (_, i): ScrewPlace => {
     const row = Math.floor(i / 2);
     const along = ((row + 0.5) / rows - 0.5) * bearing.long;
     const alone = i === count - 1 && count % 2 === 1;
@@ -61,6 +65,15 @@ function places(count: number, width: number, bearing: ReturnType<typeof bearing
     // back from the face, square to it, the line leaves the brace through its long edge
     return { at: [along, across], wood: Math.abs(bearing.toeAt - bearing.middle - along) / lean };
   });
+}
+
+/** Where so many screws would stand at the end of a brace that is joined already. */
+export function placesOfScrews(joint: Joint, count: number): ScrewPlace[] {
+  return places(
+    count,
+    2 * halfExtent(joint.of, joint.face.across),
+    bearingOf(joint, joint.sizes.housing.value),
+  );
 }
 
 function shape(place: JointPlace): ShapedJoint {
@@ -85,9 +98,10 @@ function shape(place: JointPlace): ShapedJoint {
     length,
     wood,
     columns: Math.min(2, count),
+    breadth: own,
     angle: (Math.acos(Math.min(1, Math.abs(dot(of.axis, into.axis)))) * 180) / Math.PI,
   };
-  const solid = ({ at, wood: passes }: Place): Peg => ({
+  const solid = ({ at, wood: passes }: ScrewPlace): Peg => ({
     from: facePoint(face, h - passes, bearing.middle + at[0], at[1]),
     to: facePoint(face, h - passes + length.value, bearing.middle + at[0], at[1]),
     diameter: diameter.value,
