@@ -55,6 +55,24 @@ function pointsOfPrism(prism: Prism, steps: number): Vec3[] {
     .filter((p) => inPrism(prism, p, -NEAR));
 }
 
+/** Points close round the edges of a prism, where wood would catch first. */
+function* roundEdges({ base, u, v, w, outline, from, to }: Prism): Generator<Vec3> {
+  const beside = 0.06;
+  for (const [a, b] of outline)
+    for (const [da, db] of [
+      [beside, 0],
+      [-beside, 0],
+      [0, beside],
+      [0, -beside],
+      [beside, beside],
+      [-beside, beside],
+      [beside, -beside],
+      [-beside, -beside],
+    ] as const)
+      for (const at of [from + beside, (from + to) / 2, to - beside])
+        yield along(along(along(base, u, a + da), v, b + db), w, at);
+}
+
 /** Points all through the tenons of a joint. */
 export const tenonWood = (joint: Joint, steps = 7): Vec3[] =>
   joint.solids.tenons.flatMap((t) => pointsOfPrism(t, steps));
@@ -69,6 +87,7 @@ function joinedWood(joint: Joint, steps = 7): Vec3[] {
     ...grid([at - reach, -of.width / 2, -of.depth / 2], [at + reach, of.width / 2, of.depth / 2], 2 * steps),
   ]
     .map(([a, w, d]) => along(along(along(of.origin, of.axis, a), of.widthDir, w), of.depthDir, d))
+    .concat([...solids.notches, ...solids.mortises].flatMap((prism) => [...roundEdges(prism)]))
     .filter((p) => inSolid(solid, p, -NEAR) && !solids.notches.some((n) => inPrism(n, p, NEAR)));
   return [...tenonWood(joint, steps), ...body];
 }
@@ -82,11 +101,13 @@ function wayOut({ direction, last }: Assembly, far: number): Vec3[] {
   return [[0, 0, 0], ...lifted, ...shift(lifted.at(-1) ?? [0, 0, 0], direction, far)];
 }
 
-/** @returns how many points of the joined wood meet uncut wood of the other on the way out, and the first of them */
-export function collisions(joint: Joint): { readonly points: number; readonly hits: readonly string[] } {
+/** @param assembly how it goes together, as its kind says; @returns how many points of the joined wood meet uncut wood of the other on the way out, and the first of them */
+export function collisions(
+  joint: Joint,
+  assembly: Assembly = jointKindOf(joint.kind).assembly(joint),
+): { readonly points: number; readonly hits: readonly string[] } {
   const solid = solidOf(joint.into);
   const cuts = [...joint.solids.mortises, ...joint.solids.housings];
-  const assembly = jointKindOf(joint.kind).assembly(joint);
   if (Math.abs(length(assembly.direction) - 1) > 1e-9) throw new Error(`${joint.id}: not a unit vector`);
   const points = joinedWood(joint);
   const hits: string[] = [];
