@@ -76,14 +76,14 @@ export const screwsOverloaded = defineCheck<"results", Data>({
     level: "error",
     area: "joinery",
     source: {
-      text: "NDS 12.2, 12.3 and 12.4 with C_D of the combination and C_M; screws as lag screws of their size, whose maker’s report governs; forces below 50 lb are left to friction (common practice, no source)",
+      text: "NDS 12.2, 12.3 and 12.4 with C_D of the combination and C_M; screws as lag screws of their size, whose maker’s report governs",
       status: "memory",
     },
     explanation: {
       what: "The end of a brace is pulled from its timber, or pushed along its face without a housing, with more than its screws hold.",
       why: "The screws draw or bend, the brace slides, and the corner that it stiffens gives way. Screws side by side in green wood keep two fifths of their lateral value, since they hold the wood as it shrinks.",
       formula:
-        "F ≤ W′Z′ ÷ (W′ cos² α + Z′ sin² α); α between the force and the face; W = 1,800 G^1.5 D^0.75 lb per inch of thread in the timber, Z by the yield modes with the wood under each head; without a housing F cos θ of a push acts on Z alone; in a housing a push bears on wood",
+        "F ≤ W′Z′ ÷ (W′ cos² α + Z′ sin² α); α between the force and the face; W = 1,800 G^1.5 D^0.75 lb per inch of thread in the timber, Z by the yield modes with the wood under each head; without a housing F cos θ of a push acts on Z alone; in a housing a push bears on wood; forces below 50 lb are left to friction (common practice, no source)",
       remedy:
         "House the ends (`housing: 1/2 in`), take longer, thicker or more screws, or peg the brace on a tenon.",
     },
