@@ -184,11 +184,12 @@ function rafterOf(result: RafterResult, say: Say) {
 }
 
 /** What pulls a joint most, and what it has to hold with: lb, with all factors. */
-function holdOf({ pull, by, capacity, factors, ratio }: JointHold, say: Say) {
+function holdOf({ pull, by, capacity, factors, ratio, along }: JointHold, say: Say) {
   return {
     pull: figure(pull.most),
     combination: pull.caseId,
     by,
+    ...(along ? { along } : {}),
     ...(capacity ? { capacity: sourcedOf(capacity) } : {}),
     factors: factors.map((f) => factorOf(f, say)),
     ...(ratio === undefined ? {} : { ...finite("ratio", ratio), passes: ratio <= 1 }),

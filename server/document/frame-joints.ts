@@ -1,5 +1,13 @@
 /** The joints of a frame, entry by entry. */
-import type { JointEntry, JointKindName, JointSpec, PegSpec, TenonSpec } from "../core/frame/frame.ts";
+import {
+  type JointEntry,
+  type JointKindName,
+  type JointSpec,
+  type PegSpec,
+  SCARF_KINDS,
+  type ScrewSpec,
+  type TenonSpec,
+} from "../core/frame/frame.ts";
 import type { Cursor } from "./cursor.ts";
 
 const KINDS = [
@@ -11,14 +19,22 @@ const KINDS = [
   "housed-dovetail",
   "pocket",
   "corner-half-lap",
-  "half-lap-scarf",
+  "corner-bridle",
+  "dovetail-lap",
+  "stub-tenon",
+  "screwed-brace",
+  ...SCARF_KINDS,
 ] as const satisfies readonly JointKindName[];
 
 /** Pegs in a joint where the file does not count them (common practice); also the schema's defaults. */
 const USUAL_PEGS: Readonly<Partial<Record<JointKindName, number>>> = {
   "brace-tenon": 1,
   "corner-half-lap": 1,
+  "corner-bridle": 1,
+  "dovetail-lap": 1,
   "half-lap-scarf": 4,
+  "bladed-scarf": 4,
+  "stop-splayed-scarf": 4,
 };
 
 /** More pegs than any joint has; also the schema's limit. */
@@ -44,6 +60,9 @@ export function readJoints(at: Cursor): readonly JointEntry[] {
 function readSpec(at: Cursor, kind: JointKindName): JointSpec {
   const wedge = at.at("wedge");
   const pitch = wedge.at("slope").pitch(STEEPEST_WEDGE, true);
+  const blade = readBlade(at.at("blade"));
+  const butt = at.at("butt").size();
+  const screws = readScrews(at);
   return {
     kind,
     housing: at.at("housing").gap(),
@@ -58,12 +77,39 @@ function readSpec(at: Cursor, kind: JointKindName): JointSpec {
     seat: at.at("seat").size(),
     lap: at.at("lap").size(),
     ...readRule(at),
+    ...(blade && { blade }),
+    ...(butt !== undefined && { butt }),
+    ...(screws && { screws }),
   };
 }
 
 /** The square rule is usual and is not carried along. */
 export function readRule(at: Cursor): Pick<JointSpec, "rule"> {
   return at.at("rule").choice(["square", "scribe"]) === "scribe" ? { rule: "scribe" } : {};
+}
+
+function readBlade(at: Cursor): JointSpec["blade"] {
+  if (!at.isMap) return undefined;
+  return { path: at.path, thickness: at.at("thickness").size(), length: at.at("length").size() };
+}
+
+/** Screws at each end of a brace where the file does not count them (common practice); also the schema's default. */
+const USUAL_SCREWS = 2;
+
+/** More screws than the end of a brace has room for; also the schema's limit. */
+const MOST_SCREWS = 24;
+
+function readScrews(holder: Cursor): ScrewSpec | "unread" | undefined {
+  if (!holder.has("screws")) return undefined;
+  const at = holder.at("screws");
+  const count = at.has("count") ? at.at("count").count(1, MOST_SCREWS) : USUAL_SCREWS;
+  const [diameter, length] = [at.at("diameter").size(), at.at("length").size()];
+  const lost =
+    !at.isMap ||
+    count === undefined ||
+    (at.has("diameter") && diameter === undefined) ||
+    (at.has("length") && length === undefined);
+  return lost ? "unread" : { path: at.path, count, diameter, length };
 }
 
 function readTenon(at: Cursor): TenonSpec | undefined {

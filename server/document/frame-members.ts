@@ -1,5 +1,5 @@
 /** The timbers of a frame, entry by entry. */
-import { type EndPlace, MEMBER_KINDS, type Member } from "../core/frame/frame.ts";
+import { type EndPlace, MEMBER_KINDS, type Member, SCARF_KINDS } from "../core/frame/frame.ts";
 import { MOST_IN_SERIES } from "../core/model/series.ts";
 import { fromInches } from "../core/quantity/length.ts";
 import type { Cursor } from "./cursor.ts";
@@ -122,7 +122,9 @@ function readCurve(at: Cursor): Member["curve"] {
 
 function readSplice(at: Cursor): Member["splice"] {
   const place = at.at("at").ref();
-  return place === undefined ? undefined : { path: at.path, at: place, kind: at.at("kind").text() };
+  return place === undefined
+    ? undefined
+    : { path: at.path, at: place, kind: at.at("kind").choice(SCARF_KINDS) };
 }
 
 function readEnds(at: Cursor): Member["ends"] {

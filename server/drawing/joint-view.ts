@@ -217,7 +217,7 @@ export function drawJointView(
         )
       : [...shapes(solids.tenons, "inner-wood"), ...shapes(solids.wedges, "inner-wedge")]),
     ...lines(hidden, ["hidden"]),
-    ...solids.pegs.flatMap((peg) => pegLines(eye, peg)),
+    ...[...solids.pegs, ...(solids.screws ?? [])].flatMap((pin) => pegLines(eye, pin)),
     ...lines(seen, ["seen"]),
     ...timbers.flatMap(({ part, edges: own }) => breakLines(eye, part, own, size)),
     ...referenceMark(joint, view, parts, size),

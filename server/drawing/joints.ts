@@ -1,7 +1,8 @@
-/** What a joint hides in the wood: tenons and housings dashed, pegs, wedges. */
+/** What a joint hides in the wood: tenons and housings dashed, pegs, screws, wedges. */
 import type { Say } from "../core/checks/say.ts";
 import type { JointKindName } from "../core/frame/frame.ts";
 import type { Joint, JointEnd, Peg, Prism } from "../core/joinery/joint.ts";
+import { otherBlade } from "../core/joinery/kinds/bladed-scarf.ts";
 import { dot, scale, sub, unit } from "../core/model/vec.ts";
 import type { DrawingElement } from "./drawing.ts";
 import { area } from "./outline.ts";
@@ -17,7 +18,13 @@ const NAMES: Readonly<Record<JointKindName, string>> = {
   "housed-dovetail": "housed dovetail",
   pocket: "drop-in pocket",
   "corner-half-lap": "corner half lap",
+  "corner-bridle": "corner bridle",
+  "dovetail-lap": "dovetail lap",
+  "stub-tenon": "stub tenon",
+  "screwed-brace": "screwed brace",
   "half-lap-scarf": "half-lap scarf",
+  "bladed-scarf": "bladed scarf",
+  "stop-splayed-scarf": "stop-splayed scarf",
 };
 
 const ENDS: Readonly<Record<JointEnd, string>> = {
@@ -33,7 +40,7 @@ const outlines = (sight: Sight, prisms: readonly Prism[], name: string): Drawing
     return Math.abs(area(points)) > 1e-3 ? [{ type: "poly", points, closed: true, classes: [name] }] : [];
   });
 
-/** A peg seen from its end is a circle; from the side, the hidden edges of its hole. */
+/** A peg or screw seen from its end is a circle; from the side, the hidden edges of its hole. */
 function drawPeg(sight: Sight, peg: Peg): DrawingElement[] {
   const way = sub(peg.to, peg.from);
   const [from, to] = [project(sight, peg.from), project(sight, peg.to)];
@@ -67,9 +74,9 @@ export function drawJoint(sight: Sight, joint: Joint, say: Say): DrawingElement 
     }),
     children: [
       ...outlines(sight, solids.housings, "housing"),
-      ...outlines(sight, solids.tenons, "tenon"),
+      ...outlines(sight, [...solids.tenons, ...otherBlade(joint)], "tenon"),
       ...outlines(sight, solids.wedges, "wedge"),
-      ...solids.pegs.flatMap((peg) => drawPeg(sight, peg)),
+      ...[...solids.pegs, ...(solids.screws ?? [])].flatMap((peg) => drawPeg(sight, peg)),
     ],
   };
 }

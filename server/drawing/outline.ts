@@ -79,16 +79,35 @@ function round(ring: readonly Vec2[], p: Vec2): number | undefined {
   return undefined;
 }
 
+interface EdgeCut {
+  /** how far round the ring the cut begins and ends */
+  readonly from: number;
+  readonly to: number;
+  readonly through: Vec2[];
+}
+
+/** A straight cut across a corner: of all its edges only one goes through the wood. */
+function cornerCut(ring: readonly Vec2[], part: readonly Vec2[]): EdgeCut[] {
+  const inner = part.flatMap((p, i): EdgeCut[] => {
+    const q = part[(i + 1) % part.length] ?? p;
+    const [from, to] = [round(ring, q), round(ring, p)];
+    if (from === undefined || to === undefined || round(ring, mix(p, q, 1 / 2)) !== undefined) return [];
+    return [{ from, to, through: [q, p] }];
+  });
+  return inner.length === 1 ? inner : [];
+}
+
 /**
- * Cuts notches out of the edge of a convex ring. A notch that does not reach the edge in one stretch is left out:
+ * Cuts notches out of the edge of a convex ring. Notches are simple rings, turned either way. A notch that does not reach the edge in one stretch is left out:
  * it is no notch in this view.
  */
 export function notched(ring: readonly Vec2[], notches: readonly (readonly Vec2[])[]): Vec2[] {
-  const cuts = notches.flatMap((notch) => {
-    const part = clip(hull(notch), ring);
+  const cuts = notches.flatMap((notch): EdgeCut[] => {
+    const part = clip(area(notch) < 0 ? [...notch].reverse() : notch, ring);
     const n = part.length;
     if (n < 3 || area(part) < 1e-3) return [];
     const places = part.map((p) => round(ring, p));
+    if (places.every((s) => s !== undefined)) return cornerCut(ring, part);
     const entries = part
       .map((_, i) => i)
       .filter((i) => places[i] !== undefined && places[(i + n - 1) % n] === undefined);
@@ -108,7 +127,7 @@ export function notched(ring: readonly Vec2[], notches: readonly (readonly Vec2[
     }
     return [{ from, to, through }];
   });
-  const wraps = (cut: { from: number; to: number }): boolean => cut.from > cut.to;
+  const wraps = (cut: EdgeCut): boolean => cut.from > cut.to;
   const gone = (s: number): boolean =>
     cuts.some((cut) => (wraps(cut) ? s >= cut.from || s <= cut.to : s >= cut.from && s <= cut.to));
   const stops = [

@@ -1,6 +1,7 @@
 /** Timbers on paper: true outlines with notches and hollows, edges that show, and the hatching of what is cut. */
 import type { Say } from "../core/checks/say.ts";
 import type { Joint, Prism } from "../core/joinery/joint.ts";
+import { isScarf } from "../core/joinery/scarf.ts";
 import { add, cross, dot, scale, sub, type Vec2, type Vec3 } from "../core/model/vec.ts";
 import type { Body } from "./body.ts";
 import type { DrawingElement, Vertex } from "./drawing.ts";
@@ -25,12 +26,13 @@ const extent = (points: readonly Vec3[], axis: Vec3): readonly [number, number] 
 /** Notches that run through the whole breadth of the timber toward the eye, so that the outline shows them. */
 function openNotches(sight: Sight, body: Body, joints: readonly Joint[]): Vec2[][] {
   const [low, high] = extent(body.corners, sight.toward);
-  return joints.flatMap((joint) =>
-    joint.solids.notches.flatMap((prism) => {
+  return joints.flatMap(({ of, solids }) =>
+    (of.id === body.timber.id ? solids.notches : solids.mortises).flatMap((prism) => {
       const corners = prismCorners(prism);
       const [from, to] = extent(corners, sight.toward);
       const through = Math.abs(dot(prism.w, sight.toward)) > SQUARE_ON && from < low + 0.1 && to > high - 0.1;
-      return through ? [corners.map((p) => project(sight, p))] : [];
+      // seen square on, its two ends lie on each other
+      return through ? [corners.slice(0, prism.outline.length).map((p) => project(sight, p))] : [];
     }),
   );
 }
@@ -94,7 +96,7 @@ function titleOf(body: Body, say: Say): string {
 
 /**
  * Draws bodies that are already in painter's order.
- * @param joints every joint of the frame: those cut on a timber give its notches and tenons
+ * @param joints every joint of the frame: those cut on a timber give its notches and tenons, scarfs on both
  * @returns one group for each body, in the same order
  */
 export function drawTimbers(
@@ -105,10 +107,15 @@ export function drawTimbers(
   hatchSpacing: number,
 ): DrawingElement[] {
   const cutOn = new Map<string, Joint[]>();
-  for (const joint of joints) {
-    const own = cutOn.get(joint.of.id);
-    if (own === undefined) cutOn.set(joint.of.id, [joint]);
+  const cut = (timber: string, joint: Joint): void => {
+    const own = cutOn.get(timber);
+    if (own === undefined) cutOn.set(timber, [joint]);
     else own.push(joint);
+  };
+  for (const joint of joints) {
+    cut(joint.of.id, joint);
+    // both halves of a scarf lie in one plane: whichever is drawn last must not cover the other
+    if (isScarf(joint.kind)) cut(joint.into.id, joint);
   }
   return bodies.map((body, i) => {
     const own = cutOn.get(body.timber.id) ?? [];

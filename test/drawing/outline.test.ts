@@ -72,6 +72,32 @@ describe("notched", () => {
     expect(area(notched(square, [mouth]))).toBeCloseTo(96, 9);
     expect(area(notched(square, [[...mouth].reverse()]))).toBeCloseTo(96, 9);
   });
+  test("cuts off a corner in one straight line", () => {
+    const corner: Vec2[] = [
+      [8, 10],
+      [10, 8],
+      [10, 10],
+    ];
+    expect(notched(square, [corner])).toHaveLength(5);
+    expect(area(notched(square, [corner]))).toBeCloseTo(98, 9);
+  });
+  test("follows a notch that steps: the half of a scarf with its key, and the sliver at its tip", () => {
+    const below: Vec2[] = [
+      [2, 0],
+      [1, 2],
+      [4, 6],
+      [5, 6],
+      [5, 4],
+      [10, 7],
+      [10, 0],
+    ];
+    const tip: Vec2[] = [
+      [9, 10],
+      [10, 10],
+      [10, 7],
+    ];
+    expect(area(notched(square, [below, tip]))).toBeCloseTo(100 - Math.abs(area(below)) - 1.5, 9);
+  });
   test("leaves alone what is no notch", () => {
     const hole = square.map(([x, y]): Vec2 => [4 + x / 10, 4 + y / 10]);
     const beside = square.map(([x, y]): Vec2 => [x + 20, y]);

@@ -44,6 +44,8 @@ import { mortiseWallThin } from "./joinery/mortise-wall-thin.ts";
 import { pegOverloaded } from "./joinery/peg-overloaded.ts";
 import { pegSize } from "./joinery/peg-size.ts";
 import { pegsCrowded } from "./joinery/pegs-crowded.ts";
+import { scarfInSpan } from "./joinery/scarf-in-span.ts";
+import { screwsOverloaded } from "./joinery/screws-overloaded.ts";
 import { tenonLong } from "./joinery/tenon-long.ts";
 import { tenonShort } from "./joinery/tenon-short.ts";
 import { tenonThin } from "./joinery/tenon-thin.ts";
@@ -147,8 +149,10 @@ export const CHECKS: readonly AnyCheck[] = [
   anyCheck(pegSize),
   anyCheck(pegsCrowded),
   anyCheck(drawboreOutOfRange),
+  anyCheck(scarfInSpan),
   anyCheck(jointPulled),
   anyCheck(pegOverloaded),
+  anyCheck(screwsOverloaded),
   anyCheck(sideCoverShort),
   anyCheck(pierAboveFrost),
   anyCheck(pierDepthMissing),

@@ -226,7 +226,7 @@ export interface Member {
   readonly count: number | undefined;
   readonly layout: "even" | "fixed";
   readonly splice:
-    | { readonly path: Pointer; readonly at: Ref; readonly kind: string | undefined }
+    | { readonly path: Pointer; readonly at: Ref; readonly kind: ScarfKind | undefined }
     | undefined;
   readonly ends: readonly [EndPlace, EndPlace] | undefined;
   /** the stick that carries it like a gate leaf */
@@ -242,6 +242,11 @@ export interface EndPlace {
   readonly offset: readonly [Length, Length, Length];
 }
 
+/** Joints of two lengths end to end. */
+export const SCARF_KINDS = ["half-lap-scarf", "bladed-scarf", "stop-splayed-scarf"] as const;
+
+export type ScarfKind = (typeof SCARF_KINDS)[number];
+
 export type JointKindName =
   | "mortise-and-tenon"
   | "wedged-half-dovetail"
@@ -251,7 +256,11 @@ export type JointKindName =
   | "housed-dovetail"
   | "pocket"
   | "corner-half-lap"
-  | "half-lap-scarf";
+  | "corner-bridle"
+  | "dovetail-lap"
+  | "stub-tenon"
+  | "screwed-brace"
+  | ScarfKind;
 
 export interface PegSpec {
   readonly path: Pointer;
@@ -292,6 +301,23 @@ export interface JointSpec {
   readonly lap: Length | undefined;
   /** laid out from the reference faces unless it says `scribe`: marked from the other timber in its place */
   readonly rule?: "scribe";
+  /** bladed scarf: the blade at each end */
+  readonly blade?: {
+    readonly path: Pointer;
+    readonly thickness: Length | undefined;
+    readonly length: Length | undefined;
+  };
+  /** stop-splayed scarf: depth of the butt at each end */
+  readonly butt?: Length;
+  /** screwed brace: at each end; "unread" where a value of them cannot be read */
+  readonly screws?: ScrewSpec | "unread";
+}
+
+export interface ScrewSpec {
+  readonly path: Pointer;
+  readonly count: number;
+  readonly diameter: Length | undefined;
+  readonly length: Length | undefined;
 }
 
 export interface JointEntry extends JointSpec {

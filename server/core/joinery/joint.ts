@@ -45,6 +45,8 @@ export interface Prism {
   readonly outline: readonly Vec2[];
   readonly from: number;
   readonly to: number;
+  /** it only gives an end its slant: no section of the timber is taken through it */
+  readonly endCut?: true;
 }
 
 export interface Peg {
@@ -132,6 +134,39 @@ export interface LapSizes {
   readonly depth: number;
 }
 
+/** Bladed scarf: the blade at the end of each half, in the middle of its width. */
+export interface BladeSizes {
+  readonly thickness: Sized;
+  /** along the grain */
+  readonly length: Sized;
+}
+
+export interface SplaySizes {
+  /** depth of the butt in which each half ends */
+  readonly butt: Sized;
+  /** how far the inner edge of a butt stands past its outer one */
+  readonly undercut: number;
+  /** opening for the wedges in the middle: along the grain, and upright */
+  readonly key: { readonly length: number; readonly height: number };
+  /** of each folding wedge, in 1 of its length */
+  readonly wedgeSlope: number;
+}
+
+export interface ScrewSizes {
+  readonly count: number;
+  readonly diameter: Sized;
+  /** under the head */
+  readonly length: Sized;
+  /** wood of the brace that each passes before it enters the other timber */
+  readonly wood: readonly number[];
+  /** rows side by side across the grain of the receiving timber */
+  readonly columns: number;
+  /** of the brace, across which they stand side by side */
+  readonly breadth: number;
+  /** degrees between the brace and the grain of the receiving timber */
+  readonly angle: number;
+}
+
 export interface JointSizes {
   /** depth of the housing in the receiving timber; 0 = none */
   readonly housing: Sized;
@@ -141,6 +176,9 @@ export interface JointSizes {
   readonly dovetail?: DovetailSizes;
   readonly wedge?: WedgeSizes;
   readonly lap?: LapSizes;
+  readonly blade?: BladeSizes;
+  readonly splay?: SplaySizes;
+  readonly screws?: ScrewSizes;
   /** drop-in pocket: how far the end bears in, and how deep the pocket is from the top */
   readonly pocket?: { readonly bearing: Sized; readonly depth: number; readonly width: number };
 }
@@ -155,6 +193,8 @@ export interface JointSolids {
   /** what is cut out of the joined timber (seats, laps) */
   readonly notches: readonly Prism[];
   readonly pegs: readonly Peg[];
+  /** shank and thread, from under the head to the point */
+  readonly screws?: readonly Peg[];
 }
 
 export interface Joint {
@@ -206,7 +246,7 @@ export interface ShapedJoint {
 /** One line of a cut sheet. */
 export interface CutRow {
   /** which stick, or which loose part, it is cut on */
-  readonly on: "joined" | "receiving" | "peg" | "wedge";
+  readonly on: "joined" | "receiving" | "peg" | "wedge" | "screw";
   /** plain name of the size: `tenon thickness` */
   readonly label: string;
   /** inches, or degrees, or a count */
@@ -216,10 +256,20 @@ export interface CutRow {
   readonly how: Note;
 }
 
+/** How the joined timber comes to its place while the other one stands. */
+export interface Assembly {
+  /** unit vector in which it goes in */
+  readonly direction: Vec3;
+  /** the last move of a joint that locks, after it has gone in: unit vector, and how far, inches */
+  readonly last?: { readonly direction: Vec3; readonly distance: number };
+}
+
 export interface JointKind {
   readonly kind: JointKindName;
   /** plain name: `Mortise and tenon` */
   readonly title: string;
   shape(place: JointPlace): ShapedJoint;
+  /** moved back this way from its seat, its wood meets none that is left of the receiving timber */
+  assembly(joint: Joint): Assembly;
   cutSheet(joint: Joint): readonly CutRow[];
 }

@@ -15,6 +15,11 @@ export function isBracing(kind: MemberKind): boolean {
   return BRACING.has(kind);
 }
 
+/** Whether a kind of joint is the end of a brace, cut to its angle. */
+export function isBraceEnd(kind: JointKindName): boolean {
+  return kind === "brace-tenon" || kind === "screwed-brace";
+}
+
 /**
  * @param of kind of the timber whose end joins
  * @param into kind of the timber that receives it

@@ -7,6 +7,7 @@ import type { Frame, JointEntry, JointSpec, MemberKind, Pointer } from "../frame
 import { receivingFace } from "../joinery/face.ts";
 import type { Joint, JointEnd, JointPlace } from "../joinery/joint.ts";
 import { jointKindOf } from "../joinery/kinds/index.ts";
+import { isScarf } from "../joinery/scarf.ts";
 import { scribeAllowance } from "../joinery/scribe.ts";
 import { closeness, matches } from "./joint-match.ts";
 import { isBracing, usualKind } from "./joint-usual.ts";
@@ -75,7 +76,8 @@ function readings(m: Meeting): readonly [Side, Side] {
 /** Laps and seats may hold where no end takes part; every other kind needs an end of the joined timber. */
 function kindFits(entry: JointEntry, side: Side): boolean {
   if (entry.kind === "birds-mouth") return true;
-  if (entry.kind === "half-lap-scarf") return side.end !== "side" && side.intoEnd !== "side";
+  if (isScarf(entry.kind) || entry.kind === "corner-bridle")
+    return side.end !== "side" && side.intoEnd !== "side";
   return side.end !== "side";
 }
 
@@ -156,7 +158,7 @@ function fromSplice(frame: Frame, m: Meeting): Chosen | undefined {
   if (Math.abs(dot(m.a.axis, m.b.axis)) < 0.95) return undefined;
   return {
     side,
-    spec: bare("half-lap-scarf"),
+    spec: bare(splice.kind ?? "half-lap-scarf"),
     entry: undefined,
     path: splice.path,
     assumed: false,

@@ -3,9 +3,11 @@
  * free there, and whether the timber carries force along its length only.
  *
  * Pegged joints turn freely about their pegs and are taken as pinned both ways; a post's or king-post's head keeps the
- * timber above it from rolling about its own length. No joint lets a timber spin about itself: tenons and housings hold.
+ * timber above it from rolling about its own length. A scarf is taken as a hinge: it bends with a small share of what the
+ * whole timber does, which nothing here counts on (common practice, no source). No joint lets a timber spin about itself: tenons and housings hold.
  */
 import type { Motion } from "../analysis/structure.ts";
+import type { JointKindName } from "../frame/frame.ts";
 import type { Joint } from "../joinery/joint.ts";
 import type { Timber } from "../model/model.ts";
 import { isUpright } from "../model/upright.ts";
@@ -15,6 +17,9 @@ import { dot, type Vec3 } from "../model/vec.ts";
 function turnAbout(timber: Timber, direction: Vec3): Motion {
   return Math.abs(dot(timber.depthDir, direction)) >= Math.abs(dot(timber.widthDir, direction)) ? "ry" : "rz";
 }
+
+/** Heads that stand square under a timber on their shoulders. */
+const STANDS: ReadonlySet<JointKindName> = new Set(["mortise-and-tenon", "stub-tenon"]);
 
 const PINNED: readonly Motion[] = ["ry", "rz"];
 
@@ -39,7 +44,7 @@ export function slidesIn(
 export function releases(joint: Joint, slides: boolean, holdsRoll: boolean): readonly Motion[] {
   const { of, into, end } = joint;
   const holdsAbove =
-    isUpright(of) && end === "head" && Math.abs(into.axis[2]) < 0.5 && joint.kind === "mortise-and-tenon";
+    isUpright(of) && end === "head" && Math.abs(into.axis[2]) < 0.5 && STANDS.has(joint.kind);
   const held = holdsRoll ? turnAbout(of, into.axis) : undefined;
   const turns = holdsAbove ? [turnAbout(of, joint.face.across)] : PINNED.filter((turn) => turn !== held);
   return slides ? ["ux", ...turns] : turns;

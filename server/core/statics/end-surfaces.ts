@@ -3,6 +3,7 @@
  * the edge of its tenon, the toe of a leaning end. Sizes are those to which the joint is cut: both the floor and the edge
  * are cut to bear (common practice), the socket of a dovetail behind a housing is cut deeper and does not.
  */
+import type { JointKindName } from "../frame/frame.ts";
 import type { Joint } from "../joinery/joint.ts";
 import type { Timber } from "../model/model.ts";
 import { isUpright } from "../model/upright.ts";
@@ -51,6 +52,11 @@ function halfOnFace(of: Timber, inward: Vec3, axis: Vec3): number {
   const on = (d: Vec3): number => dot(d, axis) - (dot(d, inward) * dot(of.axis, axis)) / slant;
   return (Math.abs(on(of.widthDir)) * of.width + Math.abs(on(of.depthDir)) * of.depth) / 2;
 }
+
+/** Kinds whose bearing no housing makes larger. */
+const UNHOUSED: ReadonlySet<JointKindName> = new Set(["corner-half-lap", "corner-bridle", "dovetail-lap"]);
+/** Kinds whose mortise is closed on all sides. */
+const CLOSED: ReadonlySet<JointKindName> = new Set(["mortise-and-tenon", "stub-tenon"]);
 
 /** How far the end lies in or on the receiving timber: a housing, the bearing of a pocket, the length of a corner's lap. */
 function reachOf({ kind, sizes, face }: Joint): number {
@@ -115,13 +121,13 @@ function edgeSurface(
       : undefined;
   return {
     toward,
-    bothWays: kind === "mortise-and-tenon",
+    bothWays: CLOSED.has(kind),
     area: breadth * reach + (behind ? behind[0] * behind[1] : 0),
     lengthOf: reach + (behind?.[1] ?? 0),
     lengthInto: along,
     pastOf: tenon ? Math.max(0, tenon.length.value - inside) : 0,
     note: edgeNote(what, breadth, reach, behind),
-    growth: kind === "corner-half-lap" ? undefined : { size: "housing", breadth, now: reach },
+    growth: UNHOUSED.has(kind) ? undefined : { size: "housing", breadth, now: reach },
   };
 }
 

@@ -1,30 +1,45 @@
-/** Which joints pull and how stiff they are: decided by their pegs. */
+/** Which joints pull and how stiff they are: decided by their pegs and screws. */
 
 import { groupBy } from "../collect.ts";
 import type { Joint } from "../joinery/joint.ts";
 import { pegTension } from "../joinery/peg-tension.ts";
+import { screwHold, screwStiffness } from "../joinery/screw-hold.ts";
 import type { Model, Timber } from "../model/model.ts";
 import { isDiagonal } from "../model/upright.ts";
+import type { Factor } from "../sourced.ts";
 import type { JointActions } from "./prepared-frame.ts";
 
+/** Whether screws hold at all does not depend on how long a load lasts. */
+const PERMANENT: Factor = { symbol: "C_D", value: 0.9, status: "published", source: "NDS Table 2.3.2" };
+
+/** Of pegs that keep their distances, or of screws that hold both ways, lb/in; undefined = the end only pushes. */
+function endStiffness(joint: Joint, { frame }: Model): number | undefined {
+  if (joint.sizes.screws) {
+    const hold = screwHold(joint, PERMANENT);
+    return hold && hold.lateral.value > 0 && hold.withdrawal.value > 0 ? screwStiffness(joint) : undefined;
+  }
+  const pegs = pegTension(joint, frame);
+  return pegs?.holds ? pegs.stiffness.value : undefined;
+}
+
 /**
- * A brace pulls when the pegs at both its ends keep their distances; otherwise it only pushes (design, section 6). An end
- * that hangs on its pegs alone is as stiff as they are; what bears wood on wood counts as stiff.
+ * A brace pulls when the pegs or screws at both its ends keep their distances; otherwise it only pushes (design, section 6). An end
+ * that hangs on its pegs or screws alone is as stiff as they are; what bears wood on wood counts as stiff.
  */
 export function jointActions(model: Model): JointActions {
-  const pegged = new Map<Joint, number>();
+  const held = new Map<Joint, number>();
   for (const joint of model.joints) {
     const hangs = isDiagonal(joint.of) || Math.abs(joint.of.axis[2]) < 0.5;
-    const found = hangs && joint.end !== "side" ? pegTension(joint, model.frame) : undefined;
-    if (found?.holds) pegged.set(joint, found.stiffness.value);
+    const found = hangs && joint.end !== "side" ? endStiffness(joint, model) : undefined;
+    if (found !== undefined) held.set(joint, found);
   }
   const byTimber = groupBy(model.joints, (j) => j.of.id);
   const pulls = (timber: Timber): boolean => {
     const ends = (byTimber.get(timber.id) ?? []).filter((j) => j.end !== "side");
-    return ends.length === 2 && ends.every((j) => pegged.has(j));
+    return ends.length === 2 && ends.every((j) => held.has(j));
   };
   return {
     pulls,
-    endSpring: (joint) => (isDiagonal(joint.of) && !pulls(joint.of) ? undefined : pegged.get(joint)),
+    endSpring: (joint) => (isDiagonal(joint.of) && !pulls(joint.of) ? undefined : held.get(joint)),
   };
 }

@@ -1,4 +1,4 @@
-/** What every joint that is pulled has to hold with, for hovers and reports: pegs of tenons, screws and nails of seats. */
+/** What every joint that is pulled has to hold with, for hovers and reports: pegs of tenons, screws of braces, screws and nails of seats. */
 import type { Joint } from "../joinery/joint.ts";
 import { seatHold } from "../roof/seat-fasteners.ts";
 import { sizedFasteners } from "../roof/sized-fasteners.ts";
@@ -6,6 +6,7 @@ import type { Factor, Sourced } from "../sourced.ts";
 import type { FrameResults, Pull } from "./frame-results.ts";
 import { headForceOf, headPulls, judgeHead } from "./head-pulls.ts";
 import { jointPulls } from "./joint-pulls.ts";
+import { judgeScrews, screwForceOf, screwLoads } from "./screw-forces.ts";
 
 export interface JointHold {
   readonly joint: Joint;
@@ -17,6 +18,8 @@ export interface JointHold {
   readonly factors: readonly Factor[];
   /** pull ÷ capacity */
   readonly ratio: number | undefined;
+  /** the force runs along the face of the receiving timber and pulls nothing apart: a brace that pushes on its screws */
+  readonly along?: true;
 }
 
 /** @returns the hold of a seat, of a rafter's head or of a joint at a timber's end; undefined where nothing pulls at it */
@@ -24,7 +27,9 @@ export function jointHolds(frame: FrameResults): (joint: Joint) => JointHold | u
   const pullOf = jointPulls(frame);
   const seatOf = seatHolds(frame);
   const headOf = headHolds(frame);
+  const screwsOf = screwHolds(frame);
   return (joint) => {
+    if (joint.sizes.screws) return screwsOf(joint);
     if (joint.kind === "birds-mouth") return seatOf(joint);
     if (joint.kind === "housed" && joint.end === "head") return headOf(joint) ?? endHold(joint);
     return endHold(joint);
@@ -37,6 +42,23 @@ export function jointHolds(frame: FrameResults): (joint: Joint) => JointHold | u
       ? { joint, pull, by: "pegs", capacity: hold.pegs.tension, factors: hold.pegs.pegs.factors, ratio }
       : { joint, pull, by: hold.kind, capacity: undefined, factors: [], ratio };
   }
+}
+
+/** Screwed ends of braces, pulled and pushed along their face. */
+function screwHolds(frame: FrameResults): (joint: Joint) => JointHold | undefined {
+  const loads = screwLoads(frame);
+  return (joint) => {
+    const judged = judgeScrews(joint, loads.get(joint.id) ?? []);
+    if (!judged) return undefined;
+    const { load, held } = judged;
+    const pull = { most: screwForceOf(load), caseId: load.caseId, duration: load.duration };
+    const along = load.pull > 0 ? {} : { along: true as const };
+    if (!held)
+      return { joint, pull, by: "unjudged", capacity: undefined, factors: [], ratio: undefined, ...along };
+    const { hold, use } = held;
+    const { factors } = load.pull > 0 ? hold.withdrawal : hold.lateral;
+    return { joint, pull, by: "screws", capacity: use.allowed, factors, ratio: use.ratio, ...along };
+  };
 }
 
 /** Heads of the roof's rafters in the ridge, pulled and lifted at once. */

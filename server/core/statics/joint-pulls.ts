@@ -24,15 +24,16 @@ export interface JointPull extends Pull {
 /** Pulls below this say nothing, lb: a snug joint's own friction holds as much (common practice, no source). */
 export const FRICTION = 50;
 
-/** Whether nothing in a joint holds when it is pulled: it has neither pegs nor a dovetail. */
-export function onlyBears({ sizes: { pegs, dovetail } }: Joint): boolean {
-  return !pegs && !dovetail;
+/** Whether nothing in a joint holds when it is pulled: it has neither pegs nor screws nor a dovetail. */
+export function onlyBears({ sizes: { pegs, screws, dovetail } }: Joint): boolean {
+  return !pegs && !screws && !dovetail;
 }
 
 function holdOf(joint: Joint, frame: FrameResults, pull: Pull): Hold {
   if (onlyBears(joint)) return { kind: "nothing" };
-  const { tenon, dovetail } = joint.sizes;
-  if (dovetail) return { kind: "unjudged" };
+  const { tenon, dovetail, screws } = joint.sizes;
+  // screws are judged by what acts on them in every direction, see screw-forces.ts
+  if (dovetail || screws) return { kind: "unjudged" };
   const found = tenon && pegTension(joint, frame.model.frame, pull.duration);
   // a mortise without walls has a finding of its own
   return found && found.one.reference.value > 0 ? { kind: "pegs", pegs: found } : { kind: "unjudged" };

@@ -1,6 +1,7 @@
 /** Where timbers meet each other along their lengths, and what holds a lying timber up. */
 import { groupBy } from "../collect.ts";
 import type { Joint } from "../joinery/joint.ts";
+import { isScarf } from "../joinery/scarf.ts";
 import { halfExtent } from "../model/box.ts";
 import type { Model, Pier, Timber } from "../model/model.ts";
 import { isDiagonal, isUpright } from "../model/upright.ts";
@@ -84,12 +85,10 @@ function below(timber: Timber, point: Vec3): boolean {
   );
 }
 
-const SIDEWAYS_SCARF = "half-lap-scarf";
-
 /** What a contact does for the timber: holds it up, or nothing. */
 export function supportBy(timber: Timber, contact: Contact): Support | undefined {
   const { other, joint, at, point } = contact;
-  if (joint?.kind === SIDEWAYS_SCARF || isDiagonal(other)) return undefined;
+  if ((joint && isScarf(joint.kind)) || isDiagonal(other)) return undefined;
   const place = joint?.id ?? other.id;
   if (joint?.of === timber) {
     if (joint.kind === "birds-mouth")

@@ -210,7 +210,7 @@ export function timberCuts(model: Model): Map<string, TimberCuts> {
   const receiving = groupBy(model.joints, (j) => j.into.id);
   const joined = groupBy(model.joints, (j) => j.of.id);
   const prisms = (t: Timber, list: readonly Prism[], joint: Joint): Cut[] =>
-    list.flatMap((p) => prismCut(t, p, joint.id) ?? []);
+    list.flatMap((p) => (p.endCut ? [] : (prismCut(t, p, joint.id) ?? [])));
   return new Map(
     model.timbers.map((t) => {
       const into = receiving.get(t.id) ?? [];

@@ -9,6 +9,7 @@
  * toe, and is no notched end.
  */
 import type { Joint } from "../joinery/joint.ts";
+import { isScarf } from "../joinery/scarf.ts";
 import type { Timber } from "../model/model.ts";
 import { isDiagonal, isUpright } from "../model/upright.ts";
 import { dot } from "../model/vec.ts";
@@ -63,16 +64,23 @@ function flatTenon({ sizes, face }: Joint, timber: Timber): Neck | undefined {
 function neckOf(joint: Joint, timber: Timber): Neck | undefined {
   const { face, sizes } = joint;
   const { tenon, dovetail, lap } = sizes;
-  if (joint.kind === "half-lap-scarf")
+  if (isScarf(joint.kind))
     return lap && { breadth: timber.width, left: Math.max(timber.depth - lap.depth, 0) };
   if (joint.kind === "corner-half-lap") {
     const cut = joint.solids.notches[0];
     return cut && { breadth: timber.width, left: timber.depth - (cut.to - cut.from) };
   }
   if (Math.abs(dot(timber.axis, face.inward)) < NEARLY_SQUARE) return undefined;
-  if (dovetail) return { breadth: dovetail.neck, left: Math.min(dovetail.depth.value, timber.depth) };
+  const flat = Math.abs(dot(timber.depthDir, face.across)) > Math.abs(dot(timber.depthDir, face.grain));
+  if (dovetail)
+    return flat
+      ? { breadth: dovetail.neck, left: Math.min(dovetail.depth.value, timber.depth) }
+      : {
+          breadth: Math.min(dovetail.depth.value, timber.width),
+          left: Math.min(dovetail.neck, timber.depth),
+        };
   if (!tenon) return undefined;
-  return Math.abs(dot(timber.depthDir, face.across)) > Math.abs(dot(timber.depthDir, face.grain))
+  return flat
     ? flatTenon(joint, timber)
     : { breadth: tenon.thickness.value, left: Math.min(tenon.width.value, timber.depth) };
 }
@@ -85,7 +93,8 @@ function receivedNeck(
 ): (Neck & { readonly x: number }) | undefined {
   const { lap } = joint.sizes;
   const cut = joint.solids.mortises[0];
-  if (!lap || !cut || (joint.kind !== "half-lap-scarf" && joint.kind !== "corner-half-lap")) return undefined;
+  const scarf = isScarf(joint.kind);
+  if (!lap || !cut || (!scarf && joint.kind !== "corner-half-lap")) return undefined;
   const [dx, dy, dz] = [0, 1, 2].map((k) => (cut.base[k] ?? 0) - (timber.origin[k] ?? 0));
   const middle = dot([dx ?? 0, dy ?? 0, dz ?? 0], timber.axis);
   const x = middle < timber.span / 2 ? 0 : timber.span;
@@ -93,7 +102,8 @@ function receivedNeck(
   const half = lap.length.value / 2;
   if (Math.abs(x - middle) > half + timber.depth) return undefined;
   if (supports.some((s) => s.bears && Math.abs(s.at - middle) < half + s.half)) return undefined;
-  return { breadth: timber.width, left: Math.max(timber.depth - (cut.to - cut.from), 0), x };
+  const deep = scarf ? lap.depth : cut.to - cut.from;
+  return { breadth: timber.width, left: Math.max(timber.depth - deep, 0), x };
 }
 
 /** Where the shear of a timber's joined end stands in the table, and which way it presses. */

@@ -88,11 +88,20 @@ export function worstHold(joints: readonly Joint[], frame: FrameResults): JointH
 export function jointHoldWords(joints: readonly Joint[], frame: FrameResults, say: Say): string[] {
   const worst = worstHold(joints, frame);
   if (!worst) return [];
-  const { pull, by, capacity, ratio, joint } = worst;
+  const { pull, by, capacity, ratio, joint, along } = worst;
   const holds = say.text(BY[by], {
     capacity: say.force(capacity?.value ?? 0),
     ratio: ratioText(ratio ?? 0, say),
   });
+  if (along)
+    return [
+      say.text("Its screws carry {force} along the face at {joint} under {combination}; {holds}.", {
+        force: say.force(pull.most),
+        joint: escapeMarkdown(joint.id),
+        combination: caseWords(frame.solution, pull.caseId, say),
+        holds,
+      }),
+    ];
   return [
     say.text(
       joints.length > 1

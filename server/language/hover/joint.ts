@@ -6,6 +6,7 @@ import { cutWords } from "../../core/joinery/cut-words.ts";
 import type { CutRow, Joint } from "../../core/joinery/joint.ts";
 import { jointKindOf } from "../../core/joinery/kinds/index.ts";
 import type { Timber } from "../../core/model/model.ts";
+import { goesIn } from "./goes-in.ts";
 import { escapeMarkdown, table } from "./table.ts";
 
 /** More tables than this are no longer read. */
@@ -36,6 +37,7 @@ function sizesOf(joint: Joint, say: Say): string {
   const rows = jointKindOf(joint.kind).cutSheet(joint);
   return [
     joint.kind,
+    goesIn(joint, say),
     ...rows.map((row) => [row.on, row.label, cutWords(row, say), noteWords(row.how, say)].join("|")),
   ].join("\n");
 }
@@ -51,10 +53,15 @@ function sheetOf(places: readonly Joint[], say: Say): string {
       cutWords(row, say),
       noteWords(row.how, say),
     ]);
-  return table([say.text("on"), say.text("size"), say.text("cut"), say.text("how")], rows);
+  const sheet = table([say.text("on"), say.text("size"), say.text("cut"), say.text("how")], rows);
+  const way = say.text("{timber} goes in {way}.", {
+    timber: escapeMarkdown(partOf(places, { on: "joined" }, say)),
+    way: goesIn(first, say),
+  });
+  return `${sheet}\n\n${way}`;
 }
 
-function partOf(places: readonly Joint[], row: CutRow, say: Say): string {
+function partOf(places: readonly Joint[], row: Pick<CutRow, "on">, say: Say): string {
   const members = (timberOf: (joint: Joint) => Timber): string =>
     [...new Set(places.map((joint) => timberOf(joint).member))].join(", ");
   switch (row.on) {
@@ -66,6 +73,8 @@ function partOf(places: readonly Joint[], row: CutRow, say: Say): string {
       return say.text("pegs");
     case "wedge":
       return say.text("wedge");
+    case "screw":
+      return say.text("screws");
   }
 }
 

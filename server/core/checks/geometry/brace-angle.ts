@@ -1,3 +1,4 @@
+import { isBraceEnd } from "../../model/joint-usual.ts";
 import { dot } from "../../model/vec.ts";
 import { defineCheck } from "../check.ts";
 
@@ -32,7 +33,7 @@ export const braceAngle = defineCheck<"model", Data>({
   input: "model",
   *find(model) {
     for (const j of model.joints) {
-      if (j.kind !== "brace-tenon" || j.of.kind !== "brace" || j.end !== "foot") continue;
+      if (!isBraceEnd(j.kind) || j.of.kind !== "brace" || j.end !== "foot") continue;
       const angle = (Math.acos(Math.min(1, Math.abs(dot(j.of.axis, j.into.axis)))) * 180) / Math.PI;
       if (angle >= LEAST - SLACK && angle <= MOST + SLACK) continue;
       const limit = angle < LEAST ? LEAST : MOST;

@@ -1,4 +1,5 @@
 import type { Member } from "../../frame/frame.ts";
+import { isBraceEnd } from "../../model/joint-usual.ts";
 import type { Timber } from "../../model/model.ts";
 import { dot } from "../../model/vec.ts";
 import { inches } from "../../quantity/length.ts";
@@ -45,7 +46,7 @@ export const braceShort = defineCheck<"model", Data>({
   *find(model) {
     for (const { of, into, kind, end } of model.joints) {
       const member = model.members.get(of.member);
-      if (of.kind !== "brace" || kind !== "brace-tenon" || end !== "foot" || !member) continue;
+      if (of.kind !== "brace" || !isBraceEnd(kind) || end !== "foot" || !member) continue;
       const given = legAlong(member, into);
       if (!given) continue;
       const sine = Math.sqrt(Math.max(0, 1 - dot(of.axis, into.axis) ** 2));

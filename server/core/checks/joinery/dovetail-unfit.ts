@@ -1,3 +1,4 @@
+import { halfExtent } from "../../model/box.ts";
 import { defineCheck } from "../check.ts";
 import { judgedJoints } from "./judged.ts";
 import { sizePath } from "./size-path.ts";
@@ -41,18 +42,21 @@ export const dovetailUnfit = defineCheck<"model", Data>({
       if (!dovetail) continue;
       const wood = j.face.thickness - housing.value;
       const { depth, length, flare, neck, tip } = dovetail;
+      // a lapped one may reach the far face, and is as thick as its timber is across it
+      const lapped = j.kind === "dovetail-lap";
+      const deep = 2 * halfExtent(j.of, j.face.across);
       const thin = neck < tip * NECK - 1e-6;
       const wrong = [
-        depth.value > j.of.depth + 1e-6 &&
+        depth.value > deep + 1e-6 &&
           ({
             key: "depth",
             of: depth,
             stick: j.of.id,
             what: "depth",
             size: depth.value,
-            wood: j.of.depth,
+            wood: deep,
           } as const),
-        length.value >= wood - 1e-6 &&
+        length.value >= wood + (lapped ? 1 : -1) * 1e-6 &&
           ({
             key: "length",
             of: length,

@@ -17,7 +17,10 @@ const PEGGED: ReadonlySet<JointKindName> = new Set([
   "wedged-half-dovetail",
   "brace-tenon",
   "corner-half-lap",
+  "corner-bridle",
   "half-lap-scarf",
+  "bladed-scarf",
+  "stop-splayed-scarf",
 ]);
 
 /** Sticks of a row: when one lets go, what is stiffer beside it may take over, which the analysis does not try. */
@@ -33,8 +36,15 @@ function whyWords({ kind }: JointPull["joint"], say: Say): string {
       return say.text("its tenon has no pegs and slides out");
     case "wedged-half-dovetail":
       return say.text("it has no pegs, and a wedge counts for nothing without a stated capacity");
+    case "stub-tenon":
+      return say.text("a stub tenon has no pegs and slides out");
+    case "corner-bridle":
+      return say.text("its tongue has no pegs and slides out");
+    case "stop-splayed-scarf":
+      return say.text("it has no pegs, and what its wedges hold is not stated");
     case "corner-half-lap":
     case "half-lap-scarf":
+    case "bladed-scarf":
       return say.text("its lap has no pegs and slides apart");
     case "pocket":
       return say.text("an end that lies in a pocket only rests there");
@@ -54,7 +64,7 @@ export const jointPulled = defineCheck<"results", Data>({
       status: "common-practice",
     },
     explanation: {
-      what: "Under some combination of loads the timber is pulled out of the other, and the joint is of a kind that only bears: a tenon without pegs, a housing, a pocket, a lap without pegs. A warning for joists and purlins: where one lets go, other timbers may take over. Joists in pockets are not counted on to tie anything, and are not named.",
+      what: "Under some combination of loads the timber is pulled out of the other, and the joint is of a kind that only bears: a tenon without pegs, a stub tenon, a housing, a pocket, a lap without pegs. A warning for joists and purlins: where one lets go, other timbers may take over. Joists in pockets are not counted on to tie anything, and are not named.",
       why: "It opens, and what the joint tied together comes apart. The analysis counts on it being closed, so the other forces are not right either.",
       formula:
         "net pull along the timber, the worst of all combinations, wind that lifts with 0.6 of the dead load among them",

@@ -73,6 +73,7 @@ export const birdsMouth: JointKind = {
   kind: "birds-mouth",
   title: "Bird’s mouth",
   shape,
+  assembly: () => ({ direction: [0, 0, -1] }),
   cutSheet(joint: Joint) {
     const { seat } = joint.sizes;
     if (!seat) return [];

@@ -6,9 +6,10 @@ import { halfExtent } from "../../model/box.ts";
 import { usualBraceHousing } from "../../model/joint-usual.ts";
 import { dot, type Vec2 } from "../../model/vec.ts";
 import { lengthNote } from "../../note.ts";
+import { squareIn } from "../assembly.ts";
 import { because, housingRows, inchRow, pegRows, tenonRows } from "../cut-rows.ts";
 import { cheekPrism, facePoint, pegThrough, rectangle } from "../face.ts";
-import type { Joint, JointKind, JointPlace, ShapedJoint, TenonSizes } from "../joint.ts";
+import type { CutRow, Joint, JointKind, JointPlace, ShapedJoint, TenonSizes } from "../joint.ts";
 import {
   downToStep,
   KEEP_BEHIND,
@@ -48,13 +49,12 @@ function shape(place: JointPlace): ShapedJoint {
   const thickness = sized(given?.thickness, usual(metric, 1.5, 40));
   const breadth = face.edges[1] - face.edges[0];
   const ownHalf = halfExtent(of, face.across);
-  // the usual set-in holds for a brace flush with the reference face; any other brace has its tenon in its middle
+  // the usual set-in, as far as the brace is thick enough, holds for a brace flush with the reference face; any other
+  // brace has its tenon in its middle
   const edge = face.reference === 1 ? face.edges[1] : -face.edges[0];
   const centered = face.reference === 0 || Math.abs(edge - ownHalf) > 1 / 16;
-  const setIn = sized(
-    given?.setIn,
-    centered ? centeredSetIn(face, thickness.value) : usualSetIn(true, breadth, thickness.value, metric),
-  );
+  const flush = Math.min(usualSetIn(true, breadth, thickness.value, metric), 2 * ownHalf - thickness.value);
+  const setIn = sized(given?.setIn, centered ? centeredSetIn(face, thickness.value) : Math.max(0, flush));
   const { low, walls } = cheeks(face, thickness.value, setIn.value);
   const length = sized(given?.length, usualLength(place, h));
   // middle of the bearing on the housed face; the toe is its end away from the corner, the side the brace leans to
@@ -129,14 +129,38 @@ function shape(place: JointPlace): ShapedJoint {
   };
 }
 
+/** The angle to which the end of a brace is cut, and its hollow. */
+export function braceRows({ of, into }: Joint): CutRow[] {
+  const angle = (Math.acos(Math.min(1, Math.abs(dot(of.axis, into.axis)))) * 180) / Math.PI;
+  return [
+    {
+      on: "joined",
+      label: "angle to the timber",
+      value: angle,
+      unit: "deg",
+      how: "from the legs; the shoulder is cut to it",
+    },
+    ...(of.curve
+      ? [
+          inchRow(
+            "joined",
+            "hollow at the middle",
+            of.curve.rise,
+            "radius and shoulder-to-shoulder chord of the long edge",
+          ),
+          inchRow("joined", "depth left at the middle", of.depth - of.curve.rise, "section less the hollow"),
+        ]
+      : []),
+  ];
+}
+
 export const braceTenon: JointKind = {
   kind: "brace-tenon",
   title: "Brace tenon",
   shape,
+  assembly: squareIn,
   cutSheet(joint: Joint) {
     const { tenon, pegs, housing } = joint.sizes;
-    const { of, into } = joint;
-    const angle = (Math.acos(Math.min(1, Math.abs(dot(of.axis, into.axis)))) * 180) / Math.PI;
     const rows = tenon
       ? tenonRows(tenon, lengthNote("{length}, or what the timber and a brace opposite leave", 3)).map((r) =>
           r.label === "tenon width"
@@ -149,33 +173,6 @@ export const braceTenon: JointKind = {
             : r,
         )
       : [];
-    return [
-      ...rows,
-      {
-        on: "joined",
-        label: "angle to the timber",
-        value: angle,
-        unit: "deg",
-        how: "from the legs; the shoulder is cut to it",
-      },
-      ...(of.curve
-        ? [
-            inchRow(
-              "joined",
-              "hollow at the middle",
-              of.curve.rise,
-              "radius and shoulder-to-shoulder chord of the long edge",
-            ),
-            inchRow(
-              "joined",
-              "depth left at the middle",
-              of.depth - of.curve.rise,
-              "section less the hollow",
-            ),
-          ]
-        : []),
-      ...housingRows(joint),
-      ...pegRows(pegs, housing.value, "toe"),
-    ];
+    return [...rows, ...braceRows(joint), ...housingRows(joint), ...pegRows(pegs, housing.value, "toe")];
   },
 };

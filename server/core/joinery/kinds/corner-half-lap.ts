@@ -1,6 +1,6 @@
 /** Half-lap at a corner: each timber gives half its depth where they cross. */
 import { halfExtent } from "../../model/box.ts";
-import { along, dot, sub, type Vec3 } from "../../model/vec.ts";
+import { along, dot, scale, sub, type Vec3 } from "../../model/vec.ts";
 import { inchRow, pegRows } from "../cut-rows.ts";
 import { rectangle } from "../face.ts";
 import type { Joint, JointKind, JointPlace, Prism, ShapedJoint } from "../joint.ts";
@@ -67,6 +67,7 @@ export const cornerHalfLap: JointKind = {
   kind: "corner-half-lap",
   title: "Corner half-lap",
   shape,
+  assembly: ({ of }) => ({ direction: scale(of.depthDir, -1) }),
   cutSheet(joint: Joint) {
     const { lap, pegs } = joint.sizes;
     if (!lap) return [];

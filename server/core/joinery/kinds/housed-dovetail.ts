@@ -2,6 +2,7 @@
 import { halfExtent } from "../../model/box.ts";
 import type { Vec2 } from "../../model/vec.ts";
 import { lengthNote } from "../../note.ts";
+import { fromUpperEdge } from "../assembly.ts";
 import { because, housingRows, inchRow } from "../cut-rows.ts";
 import { facePoint, rectangle } from "../face.ts";
 import type { Joint, JointKind, JointPlace, Prism, ShapedJoint } from "../joint.ts";
@@ -56,6 +57,7 @@ export const housedDovetail: JointKind = {
   kind: "housed-dovetail",
   title: "Housed dovetail",
   shape,
+  assembly: fromUpperEdge,
   cutSheet(joint: Joint) {
     const { dovetail } = joint.sizes;
     if (!dovetail) return [];

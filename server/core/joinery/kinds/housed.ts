@@ -1,13 +1,15 @@
 /** Housed end: a timber's whole end let into the face of another, open on top where it can be dropped in. */
 import { halfExtent } from "../../model/box.ts";
 import { dot } from "../../model/vec.ts";
+import { dropsIn, opensOnTop } from "../assembly.ts";
 import { because, inchRow } from "../cut-rows.ts";
 import { facePoint, rectangle } from "../face.ts";
 import type { Joint, JointKind, JointPlace, Prism, ReceivingFace, ShapedJoint } from "../joint.ts";
 import { sized, usual } from "../proportions.ts";
 
 /**
- * A cut from the receiving timber's top down to the joined timber's underside: outline in plan (inward, grain).
+ * A cut from the receiving timber's top down to the joined timber's underside, in an upright as wide as the joined timber:
+ * outline along inward and grain.
  * @returns the prism and its height
  */
 export function openFromTop(
@@ -16,6 +18,11 @@ export function openFromTop(
   outline: Prism["outline"],
   depthFromTop?: number,
 ): { readonly prism: Prism; readonly height: number } {
+  const base = { base: face.origin, u: face.inward, v: face.grain, w: face.across, outline };
+  if (depthFromTop === undefined && !opensOnTop(face)) {
+    const half = halfExtent(of, face.across);
+    return { prism: { ...base, from: -half, to: half }, height: of.depth };
+  }
   const up = face.across[2] >= 0 ? 1 : -1;
   const topEdge = up > 0 ? face.edges[1] : face.edges[0];
   // plumb height of a sloping timber's end is d / cos of its slope
@@ -25,7 +32,7 @@ export function openFromTop(
   const from = Math.min(topEdge, bottom);
   const to = Math.max(topEdge, bottom);
   return {
-    prism: { base: face.origin, u: face.inward, v: face.grain, w: face.across, outline, from, to },
+    prism: { ...base, from, to },
     height: to - from,
   };
 }
@@ -47,6 +54,7 @@ export const housed: JointKind = {
   kind: "housed",
   title: "Housed end",
   shape,
+  assembly: dropsIn,
   cutSheet(joint: Joint) {
     const { housing } = joint.sizes;
     const prism = joint.solids.housings[0];
@@ -55,12 +63,14 @@ export const housed: JointKind = {
     return [
       inchRow("receiving", "housing depth", housing.value, because(housing, "usual for a rafter at a ridge")),
       inchRow("receiving", "housing width", joint.of.width, "the timber’s width"),
-      inchRow(
-        "receiving",
-        "housing height, open on top",
-        height,
-        "from the underside of the end to the top of the timber",
-      ),
+      opensOnTop(joint.face)
+        ? inchRow(
+            "receiving",
+            "housing height, open on top",
+            height,
+            "from the underside of the end to the top of the timber",
+          )
+        : inchRow("receiving", "housing height", height, "the timber’s depth"),
       { on: "joined", label: "plumb cut", value: slope, unit: "deg", how: "the slope, off square" },
     ];
   },

@@ -3,13 +3,19 @@ import type { JointKindName } from "../../frame/frame.ts";
 import type { JointKind } from "../joint.ts";
 import { scribeRows } from "../scribe.ts";
 import { birdsMouth } from "./birds-mouth.ts";
+import { bladedScarf } from "./bladed-scarf.ts";
 import { braceTenon } from "./brace-tenon.ts";
+import { cornerBridle } from "./corner-bridle.ts";
 import { cornerHalfLap } from "./corner-half-lap.ts";
+import { dovetailLap } from "./dovetail-lap.ts";
 import { halfLapScarf } from "./half-lap-scarf.ts";
 import { housed } from "./housed.ts";
 import { housedDovetail } from "./housed-dovetail.ts";
 import { mortiseAndTenon } from "./mortise-and-tenon.ts";
 import { pocket } from "./pocket.ts";
+import { screwedBrace } from "./screwed-brace.ts";
+import { stopSplayedScarf } from "./stop-splayed-scarf.ts";
+import { stubTenon } from "./stub-tenon.ts";
 import { wedgedHalfDovetail } from "./wedged-half-dovetail.ts";
 
 const KINDS: Readonly<Record<JointKindName, JointKind>> = {
@@ -21,7 +27,13 @@ const KINDS: Readonly<Record<JointKindName, JointKind>> = {
   "housed-dovetail": housedDovetail,
   pocket,
   "corner-half-lap": cornerHalfLap,
+  "corner-bridle": cornerBridle,
+  "dovetail-lap": dovetailLap,
+  "stub-tenon": stubTenon,
+  "screwed-brace": screwedBrace,
   "half-lap-scarf": halfLapScarf,
+  "bladed-scarf": bladedScarf,
+  "stop-splayed-scarf": stopSplayedScarf,
 };
 
 /** A cut sheet also says what a scribed joint leaves to be marked in its place, whatever its kind. */

@@ -1,6 +1,7 @@
 /** Mortise and tenon, blind or through, with or without a housing: the end of one timber in the face of another. */
 import { halfExtent } from "../../model/box.ts";
 import { inches } from "../../quantity/length.ts";
+import { squareIn } from "../assembly.ts";
 import { housingRows, pegRows, tenonRows } from "../cut-rows.ts";
 import { cheekPrism, facePoint, pegThrough, rectangle } from "../face.ts";
 import type { Joint, JointKind, JointPlace, ReceivingFace, ShapedJoint, TenonSizes } from "../joint.ts";
@@ -48,7 +49,8 @@ function relish(face: ReceivingFace, half: number): readonly [number, number] {
   return [held(-face.ends[0]), held(face.ends[1])];
 }
 
-function tenonSizes(place: JointPlace): TenonSizes {
+/** @param usualLength of a blind tenon that the file gives no length, in; undefined = half the timber it enters */
+function tenonSizes(place: JointPlace, usualLength: number | undefined): TenonSizes {
   const { face, spec, of, metric } = place;
   const breadth = face.edges[1] - face.edges[0];
   const ownBreadth = 2 * halfExtent(of, face.across);
@@ -68,7 +70,8 @@ function tenonSizes(place: JointPlace): TenonSizes {
   const through = given?.through ?? false;
   // both mortises together leave some wood between them
   const most = place.opposed ? room - MORTISE_CLEARANCE : undefined;
-  const length = sized(given?.length, through ? wood + tail : blindTenonLength(wood, metric, most));
+  const blind = usualLength ?? blindTenonLength(wood, metric, most);
+  const length = sized(given?.length, through ? wood + tail : blind);
   const [heldLow, heldHigh] = relish(face, half);
   const width = sized(given?.width, Math.max(0, 2 * half - heldLow - heldHigh));
   const { low, walls } = cheeks(face, thickness.value, setIn.value);
@@ -86,9 +89,10 @@ function tenonSizes(place: JointPlace): TenonSizes {
   };
 }
 
-function shape(place: JointPlace): ShapedJoint {
+/** The shape of a straight tenon, its mortise, its housing and its pegs. @param usualLength in, see `tenonSizes` */
+export function tenonShape(place: JointPlace, usualLength?: number): ShapedJoint {
   const { face, spec, of } = place;
-  const tenon = tenonSizes(place);
+  const tenon = tenonSizes(place, usualLength);
   const housing = sized(spec?.housing, 0);
   const h = housing.value;
   const [along, across] = tenon.center;
@@ -127,7 +131,8 @@ function shape(place: JointPlace): ShapedJoint {
 export const mortiseAndTenon: JointKind = {
   kind: "mortise-and-tenon",
   title: "Mortise and tenon",
-  shape,
+  shape: (place) => tenonShape(place),
+  assembly: squareIn,
   cutSheet(joint: Joint) {
     const { tenon, pegs, housing } = joint.sizes;
     return [...(tenon ? tenonRows(tenon) : []), ...housingRows(joint), ...pegRows(pegs, housing.value)];

@@ -1,6 +1,7 @@
 /** Drop-in pocket: the whole end of a joist or purlin let into the top of its carrier. */
 import { halfExtent } from "../../model/box.ts";
 import { lengthNote } from "../../note.ts";
+import { dropsIn } from "../assembly.ts";
 import { because, inchRow } from "../cut-rows.ts";
 import { facePoint, rectangle } from "../face.ts";
 import type { Joint, JointKind, JointPlace, ShapedJoint } from "../joint.ts";
@@ -28,6 +29,7 @@ export const pocket: JointKind = {
   kind: "pocket",
   title: "Drop-in pocket",
   shape,
+  assembly: dropsIn,
   cutSheet(joint: Joint) {
     const size = joint.sizes.pocket;
     if (!size) return [];

@@ -4,7 +4,7 @@
  * the housing stand the drop above the seated top at the inner face; the mortise's roof rises outward at the wedge's slope.
  */
 import { halfExtent } from "../../model/box.ts";
-import type { Vec2 } from "../../model/vec.ts";
+import { scale, type Vec2 } from "../../model/vec.ts";
 import { because, housingRows, inchRow, pegRows, tenonRows } from "../cut-rows.ts";
 import { cheekPrism, facePoint, pegThrough, rectangle } from "../face.ts";
 import type { CutRow, Joint, JointKind, JointPlace, ShapedJoint, TenonSizes } from "../joint.ts";
@@ -187,6 +187,14 @@ export const wedgedHalfDovetail: JointKind = {
   kind: "wedged-half-dovetail",
   title: "Wedged half-dovetail",
   shape,
+  // above its seat, with its tip through the mouth, then down by the drop
+  assembly({ face, sizes }) {
+    const up = face.grain[2] >= 0 ? 1 : -1;
+    return {
+      direction: face.inward,
+      last: { direction: scale(face.grain, -up), distance: sizes.wedge?.drop.value ?? 0 },
+    };
+  },
   cutSheet(joint: Joint) {
     const { tenon, pegs, housing } = joint.sizes;
     const rows = tenon

@@ -1,0 +1,73 @@
+/** What the joints of two lengths end to end share. */
+import { SCARF_KINDS } from "../frame/frame.ts";
+import type { Timber } from "../model/model.ts";
+import { along, cross, dot, scale, sub, type Vec2, type Vec3 } from "../model/vec.ts";
+import { rectangle } from "./face.ts";
+import type { JointEnd, Peg, PegSizes, Prism } from "./joint.ts";
+
+const KINDS: ReadonlySet<string> = new Set(SCARF_KINDS);
+
+/** Whether a kind of joint scarfs two lengths end to end. */
+export function isScarf(kind: string): boolean {
+  return KINDS.has(kind);
+}
+
+/** Halfway between the two ends, along the grain: the same before and after both were lengthened by half the lap. */
+function middleOfLap(own: Vec3, out: Vec3, into: Timber): Vec3 {
+  const past = [into.foot.point, into.head.point].map((p) => dot(sub(p, own), out));
+  const other = past.reduce((near, d) => (Math.abs(d) < Math.abs(near) ? d : near));
+  return along(own, out, other / 2);
+}
+
+/** Where a scarf lies: the middle of its lap, and the way out past the joined timber's end. */
+export function lapPlace(
+  of: Timber,
+  end: JointEnd,
+  into: Timber,
+): { readonly middle: Vec3; readonly out: Vec3 } {
+  const out = end === "head" ? of.axis : scale(of.axis, -1);
+  return { middle: middleOfLap(end === "head" ? of.head.point : of.foot.point, out, into), out };
+}
+
+type Range = readonly [number, number];
+
+/** A block in the axes of a scarf: u out past the joined timber's end, v level across, w up; inches from its middle. */
+export function block(of: Timber, middle: Vec3, out: Vec3, u: Range, v: Range, w: Range): Prism {
+  return {
+    base: middle,
+    u: out,
+    v: cross(of.depthDir, out),
+    w: of.depthDir,
+    outline: rectangle(u, v),
+    from: w[0],
+    to: w[1],
+  };
+}
+
+/** An outline in (u, z up) drawn through the whole width of the timber, so that its side shows it. */
+export function throughWidth(of: Timber, middle: Vec3, out: Vec3, outline: readonly Vec2[]): Prism {
+  return {
+    base: middle,
+    u: out,
+    v: of.depthDir,
+    w: cross(out, of.depthDir),
+    outline,
+    from: -of.width / 2,
+    to: of.width / 2,
+  };
+}
+
+/** Pegs straight down through the lap, row by row along the grain. @param half of the lap, in */
+export function pegsDown(of: Timber, middle: Vec3, pegs: PegSizes, half: number): Peg[] {
+  const at = (a: number, across: number, side: number): Vec3 =>
+    along(along(along(middle, of.axis, a), of.depthDir, (side * of.depth) / 2), of.widthDir, across);
+  return pegs.setbacks
+    .flatMap((s) =>
+      pegs.alongWidth.map((across) => ({
+        from: at(s - half, across, 1),
+        to: at(s - half, across, -1),
+        diameter: pegs.diameter.value,
+      })),
+    )
+    .slice(0, pegs.count);
+}

@@ -1,0 +1,70 @@
+/** What the screws at the ends of braces carry: all of a pull, and without a housing what pushes along the face too. */
+import type { CombinedUse } from "../fasteners/combined.ts";
+import type { Joint } from "../joinery/joint.ts";
+import { type ScrewForce, type ScrewHold, screwHold, screwUse } from "../joinery/screw-hold.ts";
+import { dot, type Vec3 } from "../model/vec.ts";
+import type { Factor } from "../sourced.ts";
+import { forceTable } from "./force-table.ts";
+import type { FrameResults } from "./frame-results.ts";
+import { endForce } from "./joint-forces.ts";
+
+export interface ScrewLoad extends ScrewForce {
+  readonly caseId: string;
+  /** C_D of the combination */
+  readonly duration: Factor;
+}
+
+/** A brace that pushes bears square to the face; along it, in its housing or else on its screws. */
+function onScrews(joint: Joint, force: Vec3): ScrewForce {
+  const pull = Math.max(0, dot(force, joint.face.inward));
+  const bears = pull === 0 && joint.sizes.housing.value > 0;
+  return { pull, along: bears ? 0 : Math.abs(dot(force, joint.face.grain)) };
+}
+
+/** @returns by joint id, for every screwed end of a brace, each combination that loads its screws */
+export function screwLoads(frame: FrameResults): ReadonlyMap<string, readonly ScrewLoad[]> {
+  const screwed = frame.model.joints.filter(({ sizes, end }) => sizes.screws && end !== "side");
+  const joints = new Map(screwed.map((joint) => [joint.id, joint]));
+  const found = new Map(screwed.map(({ id }) => [id, [] as ScrewLoad[]]));
+  for (const solved of joints.size > 0 ? frame.solution.cases : []) {
+    const table = forceTable(solved);
+    if (!table) continue;
+    const { id: caseId, combination } = solved.frameCase;
+    solved.frame.pieces.forEach(({ timber, jointI, jointJ }, element) => {
+      for (const [held, end] of [
+        [jointI, "i"],
+        [jointJ, "j"],
+      ] as const) {
+        // sizes are those of the model of now: the forces may be older
+        const joint = held && joints.get(held.id);
+        if (!joint) continue;
+        const force = onScrews(joint, endForce(timber, table, element, end));
+        if (force.pull + force.along >= 1)
+          found.get(joint.id)?.push({ ...force, caseId, duration: combination.duration });
+      }
+    });
+  }
+  return found;
+}
+
+/** lb, both parts together */
+export const screwForceOf = ({ pull, along }: ScrewForce): number => Math.hypot(pull, along);
+
+export interface JudgedScrews {
+  readonly load: ScrewLoad;
+  /** undefined = the woods have no values */
+  readonly held: { readonly hold: ScrewHold; readonly use: CombinedUse } | undefined;
+}
+
+/** @returns the combination that asks most of the screws; undefined where none loads them */
+export function judgeScrews(joint: Joint, loads: readonly ScrewLoad[]): JudgedScrews | undefined {
+  const judged = loads.map((load): JudgedScrews => {
+    const hold = screwHold(joint, load.duration);
+    return { load, held: hold && { hold, use: screwUse(hold, load) } };
+  });
+  const asks = ({ load, held }: JudgedScrews): number => held?.use.ratio ?? screwForceOf(load);
+  return judged.reduce<JudgedScrews | undefined>(
+    (worst, each) => (worst && asks(worst) >= asks(each) ? worst : each),
+    undefined,
+  );
+}
