@@ -3,8 +3,8 @@
  * the edge of its tenon, the toe of a leaning end. Sizes are those to which the joint is cut: both the floor and the edge
  * are cut to bear (common practice), the socket of a dovetail behind a housing is cut deeper and does not.
  */
+import { halfOnFace } from "../joinery/end-breadth.ts";
 import type { Joint } from "../joinery/joint.ts";
-import type { Timber } from "../model/model.ts";
 import { dot, scale, type Vec3 } from "../model/vec.ts";
 import type { Note } from "../note.ts";
 import { isUpright } from "./member-supports.ts";
@@ -43,14 +43,6 @@ const STEEP = 0.7;
 
 const overlap = (half: number, [low, high]: readonly [number, number]): number =>
   Math.max(0, Math.min(half, high) - Math.max(-half, low));
-
-/** Half of what a timber's section covers along an axis of a face that cuts it, maybe at a slant, in. */
-function halfOnFace(of: Timber, inward: Vec3, axis: Vec3): number {
-  const slant = dot(of.axis, inward);
-  // a point of the section, carried along the grain onto the face
-  const on = (d: Vec3): number => dot(d, axis) - (dot(d, inward) * dot(of.axis, axis)) / slant;
-  return (Math.abs(on(of.widthDir)) * of.width + Math.abs(on(of.depthDir)) * of.depth) / 2;
-}
 
 /** How far the end lies in or on the receiving timber: a housing, the bearing of a pocket, the length of a corner's lap. */
 function reachOf({ kind, sizes, face }: Joint): number {
