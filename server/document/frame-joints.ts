@@ -1,5 +1,12 @@
 /** The joints of a frame, entry by entry. */
-import type { JointEntry, JointKindName, JointSpec, PegSpec, TenonSpec } from "../core/frame/frame.ts";
+import type {
+  JointEntry,
+  JointForm,
+  JointKindName,
+  JointSpec,
+  PegSpec,
+  TenonSpec,
+} from "../core/frame/frame.ts";
 import type { Cursor } from "./cursor.ts";
 
 const KINDS = [
@@ -12,13 +19,17 @@ const KINDS = [
   "pocket",
   "corner-half-lap",
   "half-lap-scarf",
+  "rafter-pair",
 ] as const satisfies readonly JointKindName[];
+
+const FORMS = ["bridle", "lapped"] as const satisfies readonly JointForm[];
 
 /** Pegs in a joint where the file does not count them (common practice); also the schema's defaults. */
 const USUAL_PEGS: Readonly<Partial<Record<JointKindName, number>>> = {
   "brace-tenon": 1,
   "corner-half-lap": 1,
   "half-lap-scarf": 4,
+  "rafter-pair": 1,
 };
 
 /** More pegs than any joint has; also the schema's limit. */
@@ -57,6 +68,7 @@ function readSpec(at: Cursor, kind: JointKindName): JointSpec {
     dovetail: readDovetail(at.at("dovetail")),
     seat: at.at("seat").size(),
     lap: at.at("lap").size(),
+    form: at.at("form").choice(FORMS),
   };
 }
 
@@ -72,7 +84,7 @@ function readTenon(at: Cursor): TenonSpec | undefined {
   };
 }
 
-function readPegs(at: Cursor, kind: JointKindName): PegSpec | undefined {
+export function readPegs(at: Cursor, kind: JointKindName): PegSpec | undefined {
   if (!at.isMap) return undefined;
   const count = at.has("count") ? at.at("count").count(0, MOST_PEGS) : (USUAL_PEGS[kind] ?? 2);
   if (count === undefined) return undefined;

@@ -18,6 +18,7 @@ const NAMES: Readonly<Record<JointKindName, string>> = {
   pocket: "drop-in pocket",
   "corner-half-lap": "corner half lap",
   "half-lap-scarf": "half-lap scarf",
+  "rafter-pair": "rafter pair",
 };
 
 const ENDS: Readonly<Record<JointEnd, string>> = {
@@ -68,6 +69,7 @@ export function drawJoint(sight: Sight, joint: Joint, say: Say): DrawingElement 
     children: [
       ...outlines(sight, solids.housings, "housing"),
       ...outlines(sight, solids.tenons, "tenon"),
+      ...outlines(sight, solids.tines ?? [], "tenon"),
       ...outlines(sight, solids.wedges, "wedge"),
       ...solids.pegs.flatMap((peg) => drawPeg(sight, peg)),
     ],

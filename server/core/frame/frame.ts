@@ -248,7 +248,11 @@ export type JointKindName =
   | "housed-dovetail"
   | "pocket"
   | "corner-half-lap"
-  | "half-lap-scarf";
+  | "half-lap-scarf"
+  | "rafter-pair";
+
+/** Shapes that one kind of joint may take: of a rafter pair, bridle or lapped. */
+export type JointForm = "bridle" | "lapped";
 
 export interface PegSpec {
   readonly path: Pointer;
@@ -287,6 +291,8 @@ export interface JointSpec {
   readonly seat: Length | undefined;
   /** laps and scarfs: length of the lap along the grain */
   readonly lap: Length | undefined;
+  /** undefined = the usual one of its kind */
+  readonly form: JointForm | undefined;
 }
 
 export interface JointEntry extends JointSpec {

@@ -2,7 +2,7 @@
  * A joint in place: two timbers, the local axes of the face that receives, the resolved sizes of its parts, and the
  * solids these parts fill. Each kind of joint is one file under `kinds/`; `kinds/index.ts` lists them.
  */
-import type { JointEntry, JointKindName, JointSpec, Pointer } from "../frame/frame.ts";
+import type { JointEntry, JointForm, JointKindName, JointSpec, Pointer } from "../frame/frame.ts";
 import type { EndPlane, Meeting, Timber } from "../model/model.ts";
 import type { Vec2, Vec3 } from "../model/vec.ts";
 import type { Note } from "../note.ts";
@@ -132,6 +132,21 @@ export interface LapSizes {
   readonly depth: number;
 }
 
+/** Two rafters head to head: each runs on past the plumb line of the ridge to the other's upper edge. */
+export interface PairSizes {
+  readonly form: JointForm;
+  /** thickness of the joined rafter's part: its tongue, or its half */
+  readonly tongue: number;
+  /** of the receiving rafter's part: each tine, or its half */
+  readonly tine: number;
+  /** plumb height of the joint at the ridge's line */
+  readonly plumb: number;
+  /** slopes of the joined and of the receiving rafter, radians */
+  readonly slopes: readonly [number, number];
+  /** past the plumb line along the underside: joined, receiving */
+  readonly past: readonly [number, number];
+}
+
 export interface JointSizes {
   /** depth of the housing in the receiving timber; 0 = none */
   readonly housing: Sized;
@@ -141,6 +156,7 @@ export interface JointSizes {
   readonly dovetail?: DovetailSizes;
   readonly wedge?: WedgeSizes;
   readonly lap?: LapSizes;
+  readonly pair?: PairSizes;
   /** drop-in pocket: how far the end bears in, and how deep the pocket is from the top */
   readonly pocket?: { readonly bearing: Sized; readonly depth: number; readonly width: number };
 }
@@ -148,6 +164,8 @@ export interface JointSizes {
 export interface JointSolids {
   /** what stands out of the joined timber past its shoulder */
   readonly tenons: readonly Prism[];
+  /** what stands out of the receiving timber past its own end: tines of a fork, half of a lap */
+  readonly tines?: readonly Prism[];
   /** what is cut out of the receiving timber */
   readonly mortises: readonly Prism[];
   readonly housings: readonly Prism[];
@@ -166,6 +184,8 @@ export interface Joint {
   /** pointer of what decides its sizes: the joint entry, the roof's seat or head, else the joined timber's entry */
   readonly path: Pointer;
   readonly assumed: boolean;
+  /** pointer of what the file says of its pegs; undefined = nothing */
+  readonly pegsPath: Pointer | undefined;
   readonly of: Timber;
   readonly end: JointEnd;
   readonly into: Timber;
@@ -218,6 +238,8 @@ export interface JointKind {
   readonly kind: JointKindName;
   /** plain name: `Mortise and tenon` */
   readonly title: string;
+  /** where it is not the long face that the end enters: ends that meet end to end */
+  readonly face?: (of: Timber, end: JointEnd, into: Timber, point: Vec3) => ReceivingFace;
   shape(place: JointPlace): ShapedJoint;
   cutSheet(joint: Joint): readonly CutRow[];
 }

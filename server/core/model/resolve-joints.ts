@@ -38,6 +38,7 @@ const bare = (kind: JointSpec["kind"]): JointSpec => ({
   dovetail: undefined,
   seat: undefined,
   lap: undefined,
+  form: undefined,
 });
 
 /** Entry name of the sticks of `roof.rafters`. */
@@ -70,7 +71,8 @@ function readings(m: Meeting): readonly [Side, Side] {
 /** Laps and seats may hold where no end takes part; every other kind needs an end of the joined timber. */
 function kindFits(entry: JointEntry, side: Side): boolean {
   if (entry.kind === "birds-mouth") return true;
-  if (entry.kind === "half-lap-scarf") return side.end !== "side" && side.intoEnd !== "side";
+  if (entry.kind === "half-lap-scarf" || entry.kind === "rafter-pair")
+    return side.end !== "side" && side.intoEnd !== "side";
   return side.end !== "side";
 }
 
@@ -118,12 +120,24 @@ function sitsOn(side: Side): boolean {
   return side.end === "side" || CARRIES_RAFTERS.has(side.into.kind);
 }
 
+/** Two rafters that rise toward each other and meet with their heads, as at a ridge without a ridge timber. */
+function headToHead({ of, end, into, intoEnd }: Side): boolean {
+  if (of.kind !== "rafter" || into.kind !== "rafter" || end !== "head" || intoEnd !== "head") return false;
+  return of.axis[0] * into.axis[0] + of.axis[1] * into.axis[1] < 0;
+}
+
 /** The roof's own seats and heads, from `roof.rafters`. */
 function fromRoof(frame: Frame, m: Meeting): Chosen | undefined {
   const rafters = frame.roof?.rafters;
   const side = readings(m).find((s) => s.of.member === ROOF_RAFTER && s.of.path === rafters?.path);
-  if (!rafters || !side || side.into.kind === "rafter") return undefined;
+  if (!rafters || !side) return undefined;
   const { head } = rafters;
+  if (side.into.kind === "rafter") {
+    const form = head?.kind === "bridle" || head?.kind === "lapped" ? head.kind : undefined;
+    if (!head || !form || !headToHead(side)) return undefined;
+    const spec = { ...bare("rafter-pair"), form, pegs: head.pegs };
+    return { side, spec, entry: undefined, path: head.path, assumed: false, name: "rafter-pair" };
+  }
   const named = head?.into !== undefined && closeness(head.into.text, side.into) > 0;
   if (side.end === "head" && (named || side.into.kind === "ridge")) {
     const spec = { ...bare("housed"), housing: head?.housing };
@@ -186,11 +200,12 @@ function inTheWay(frame: Frame, { of, into }: Side): boolean {
   return between !== undefined && !between.some((ref) => closeness(ref.text, into) > 0);
 }
 
-/** The usual joint, where the file names none. Crossings that are only nailed and rafters at a peak have none. */
+/** The usual joint, where the file names none. Crossings that are only nailed have none. */
 function assumedFor(frame: Frame, m: Meeting): Chosen | undefined {
   const [side] = readings(m);
   if (besideNotAfter(side) || inTheWay(frame, side)) return undefined;
   const common = { side, entry: undefined, path: side.of.path, assumed: true } as const;
+  if (headToHead(side)) return { ...common, spec: bare("rafter-pair"), name: `${side.of.member}-pair` };
   if (side.end !== "side" && side.intoEnd !== "side" && m.a.kind !== "rafter" && m.b.kind !== "rafter") {
     const parallel = Math.abs(dot(side.of.axis, side.into.axis));
     if (parallel > 0.95) return { ...common, spec: bare("half-lap-scarf"), name: `${side.of.member}-scarf` };
@@ -222,7 +237,12 @@ function suffix(stick: Timber): string {
 function placeName(seat: Omit<Chosen, "rival">): string {
   const { of, into } = seat.side;
   // a shed's rafter sits twice: the seat on the far wall says which wall
-  if (of.member === ROOF_RAFTER && into.walls[0] !== undefined && into.walls[0] !== of.walls[0])
+  if (
+    of.member === ROOF_RAFTER &&
+    into.kind !== "rafter" &&
+    into.walls[0] !== undefined &&
+    into.walls[0] !== of.walls[0]
+  )
     return `${suffix(of)}-${into.walls[0]}`;
   const post = [of, into].find((t) => t.kind === "post");
   if (of.kind !== "brace" && of.kind !== "strut" && of.member !== ROOF_RAFTER && post) return suffix(post);
@@ -360,7 +380,8 @@ export function shapeJoint(
   along: readonly SeatAlong[],
   metric: boolean,
 ): Joint & { readonly shaped: ReturnType<ReturnType<typeof jointKindOf>["shape"]> } {
-  const face = receivingFace(seat.of, seat.end, seat.into, seat.meeting.point);
+  const kind = jointKindOf(seat.spec.kind);
+  const face = (kind.face ?? receivingFace)(seat.of, seat.end, seat.into, seat.meeting.point);
   const reach = Math.max(seat.of.width, seat.of.depth) * 1.5;
   const place: JointPlace = {
     of: seat.of,
@@ -372,13 +393,14 @@ export function shapeJoint(
     metric,
     opposed: seat.end !== "side" && opposedBy(seat, along, face.inward, reach),
   };
-  const shaped = jointKindOf(seat.spec.kind).shape(place);
+  const shaped = kind.shape(place);
   return {
     id: seat.id,
     kind: seat.spec.kind,
     entry: seat.entry,
     path: seat.path,
     assumed: seat.assumed,
+    pegsPath: seat.spec.pegs?.path,
     of: seat.of,
     end: seat.end,
     into: seat.into,

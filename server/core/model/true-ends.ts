@@ -1,6 +1,6 @@
 /** Gives timbers their true ends: shoulders from the joints, and the length of the stick with its tenons. */
 import { groupBy } from "../collect.ts";
-import type { Joint, ShapedJoint } from "../joinery/joint.ts";
+import type { Joint, Prism, ShapedJoint } from "../joinery/joint.ts";
 import type { EndPlane, Timber } from "./model.ts";
 import { solidOf } from "./solid.ts";
 import { along, dot, sub, type Vec3 } from "./vec.ts";
@@ -21,8 +21,8 @@ function withEnds(timber: Timber, foot: EndPlane, head: EndPlane): Timber {
   return { ...timber, origin, foot, head, span: axialAt(timber, head) - start };
 }
 
-function pointsOf(joint: Joint): Vec3[] {
-  return joint.solids.tenons.flatMap((p) =>
+function pointsOf(prisms: readonly Prism[]): Vec3[] {
+  return prisms.flatMap((p) =>
     p.outline.flatMap((o) => {
       const flat = along(along(p.base, p.u, o[0]), p.v, o[1]);
       return [along(flat, p.w, p.from), along(flat, p.w, p.to)];
@@ -31,8 +31,12 @@ function pointsOf(joint: Joint): Vec3[] {
 }
 
 /** From the longest point at one end to the longest at the other, tenons included, along the grain. */
-function stickLength(timber: Timber, own: readonly Joint[]): number {
-  const points = [...solidOf(timber).corners, ...own.flatMap(pointsOf)];
+function stickLength(timber: Timber, own: readonly Joint[], received: readonly Joint[]): number {
+  const points = [
+    ...solidOf(timber).corners,
+    ...own.flatMap(({ solids }) => pointsOf(solids.tenons)),
+    ...received.flatMap(({ solids }) => pointsOf(solids.tines ?? [])),
+  ];
   const at = points.map((p) => dot(sub(p, timber.origin), timber.axis));
   return Math.max(...at) - Math.min(...at);
 }
@@ -53,10 +57,11 @@ export function trueEnds(timbers: readonly Timber[], joints: readonly Shaped[]):
     }
   }
   const own = groupBy(joints, (j) => j.of.id);
+  const received = groupBy(joints, (j) => j.into.id);
   return new Map(
     timbers.map((t) => {
       const ended = withEnds(t, feet.get(t.id) ?? t.foot, heads.get(t.id) ?? t.head);
-      return [t.id, { ...ended, length: stickLength(ended, own.get(t.id) ?? []) }];
+      return [t.id, { ...ended, length: stickLength(ended, own.get(t.id) ?? [], received.get(t.id) ?? []) }];
     }),
   );
 }

@@ -14,7 +14,8 @@ import type { JointActions } from "./prepared-frame.ts";
 export function jointActions(model: Model): JointActions {
   const pegged = new Map<Joint, number>();
   for (const joint of model.joints) {
-    const hangs = axialOnly(joint.of) || Math.abs(joint.of.axis[2]) < 0.5;
+    const lies = Math.abs(joint.of.axis[2]) < 0.5 && joint.kind !== "rafter-pair";
+    const hangs = axialOnly(joint.of) || lies;
     const found = hangs && joint.end !== "side" ? pegTension(joint, model.frame) : undefined;
     if (found?.holds) pegged.set(joint, found.stiffness.value);
   }

@@ -18,6 +18,7 @@ const PEGGED: ReadonlySet<JointKindName> = new Set([
   "brace-tenon",
   "corner-half-lap",
   "half-lap-scarf",
+  "rafter-pair",
 ]);
 
 /** Sticks of a row: when one lets go, what is stiffer beside it may take over, which the analysis does not try. */
@@ -35,6 +36,7 @@ function whyWords({ kind }: JointPull["joint"], say: Say): string {
       return say.text("it has no pegs, and a wedge counts for nothing without a stated capacity");
     case "corner-half-lap":
     case "half-lap-scarf":
+    case "rafter-pair":
       return say.text("its lap has no pegs and slides apart");
     case "pocket":
       return say.text("an end that lies in a pocket only rests there");
