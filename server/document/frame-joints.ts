@@ -19,10 +19,11 @@ const KINDS = [
   "pocket",
   "corner-half-lap",
   "half-lap-scarf",
+  "rafter-heel",
   "rafter-pair",
 ] as const satisfies readonly JointKindName[];
 
-const FORMS = ["bridle", "lapped"] as const satisfies readonly JointForm[];
+const FORMS = ["bridle", "lapped", "bisecting", "square"] as const satisfies readonly JointForm[];
 
 /** Pegs in a joint where the file does not count them (common practice); also the schema's defaults. */
 const USUAL_PEGS: Readonly<Partial<Record<JointKindName, number>>> = {

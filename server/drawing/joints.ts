@@ -18,6 +18,7 @@ const NAMES: Readonly<Record<JointKindName, string>> = {
   pocket: "drop-in pocket",
   "corner-half-lap": "corner half lap",
   "half-lap-scarf": "half-lap scarf",
+  "rafter-heel": "rafter heel",
   "rafter-pair": "rafter pair",
 };
 

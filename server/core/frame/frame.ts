@@ -249,10 +249,11 @@ export type JointKindName =
   | "pocket"
   | "corner-half-lap"
   | "half-lap-scarf"
+  | "rafter-heel"
   | "rafter-pair";
 
-/** Shapes that one kind of joint may take: of a rafter pair, bridle or lapped. */
-export type JointForm = "bridle" | "lapped";
+/** Shapes that one kind of joint may take: of a rafter pair, bridle or lapped; of a rafter's heel, how its abutment stands. */
+export type JointForm = "bridle" | "lapped" | "bisecting" | "square";
 
 export interface PegSpec {
   readonly path: Pointer;

@@ -2,7 +2,7 @@
  * A joint in place: two timbers, the local axes of the face that receives, the resolved sizes of its parts, and the
  * solids these parts fill. Each kind of joint is one file under `kinds/`; `kinds/index.ts` lists them.
  */
-import type { JointEntry, JointForm, JointKindName, JointSpec, Pointer } from "../frame/frame.ts";
+import type { JointEntry, JointKindName, JointSpec, Pointer } from "../frame/frame.ts";
 import type { EndPlane, Meeting, Timber } from "../model/model.ts";
 import type { Vec2, Vec3 } from "../model/vec.ts";
 import type { Note } from "../note.ts";
@@ -134,7 +134,7 @@ export interface LapSizes {
 
 /** Two rafters head to head: each runs on past the plumb line of the ridge to the other's upper edge. */
 export interface PairSizes {
-  readonly form: JointForm;
+  readonly form: "bridle" | "lapped";
   /** thickness of the joined rafter's part: its tongue, or its half */
   readonly tongue: number;
   /** of the receiving rafter's part: each tine, or its half */
@@ -147,6 +147,22 @@ export interface PairSizes {
   readonly past: readonly [number, number];
 }
 
+/** Foot of a rafter stepped into a tie. */
+export interface HeelSizes {
+  readonly form: "bisecting" | "square";
+  /** between the two grains, radians */
+  readonly angle: number;
+  /** length of the face that takes the thrust, and of the foot behind it, both on the slant */
+  readonly abutment: number;
+  readonly sole: number;
+  /** the abutment's bottom along the grain, from the face's origin */
+  readonly bottom: number;
+  /** from there to the end of the tie */
+  readonly relish: number;
+  /** of the abutment, across the grain */
+  readonly width: number;
+}
+
 export interface JointSizes {
   /** depth of the housing in the receiving timber; 0 = none */
   readonly housing: Sized;
@@ -157,6 +173,7 @@ export interface JointSizes {
   readonly wedge?: WedgeSizes;
   readonly lap?: LapSizes;
   readonly pair?: PairSizes;
+  readonly heel?: HeelSizes;
   /** drop-in pocket: how far the end bears in, and how deep the pocket is from the top */
   readonly pocket?: { readonly bearing: Sized; readonly depth: number; readonly width: number };
 }

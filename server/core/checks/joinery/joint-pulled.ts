@@ -18,6 +18,7 @@ const PEGGED: ReadonlySet<JointKindName> = new Set([
   "brace-tenon",
   "corner-half-lap",
   "half-lap-scarf",
+  "rafter-heel",
   "rafter-pair",
 ]);
 
@@ -30,6 +31,7 @@ const USUAL = 2;
 function whyWords({ kind }: JointPull["joint"], say: Say): string {
   switch (kind) {
     case "mortise-and-tenon":
+    case "rafter-heel":
     case "brace-tenon":
       return say.text("its tenon has no pegs and slides out");
     case "wedged-half-dovetail":

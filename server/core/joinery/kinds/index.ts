@@ -9,6 +9,7 @@ import { housed } from "./housed.ts";
 import { housedDovetail } from "./housed-dovetail.ts";
 import { mortiseAndTenon } from "./mortise-and-tenon.ts";
 import { pocket } from "./pocket.ts";
+import { rafterHeel } from "./rafter-heel.ts";
 import { rafterPair } from "./rafter-pair.ts";
 import { wedgedHalfDovetail } from "./wedged-half-dovetail.ts";
 
@@ -22,6 +23,7 @@ const KINDS: Readonly<Record<JointKindName, JointKind>> = {
   pocket,
   "corner-half-lap": cornerHalfLap,
   "half-lap-scarf": halfLapScarf,
+  "rafter-heel": rafterHeel,
   "rafter-pair": rafterPair,
 };
 

@@ -129,7 +129,7 @@ function pegsOf(face: ReceivingFace, { alongWidth, diameter }: PegSizes): Peg[] 
 
 function shape(place: JointPlace): ShapedJoint {
   const { of, face, spec, metric } = place;
-  const form = spec?.form ?? "bridle";
+  const form = spec?.form === "lapped" ? "lapped" : "bridle";
   const { top, bottom, reach, slopes, tips } = rhombus(place);
   const parts = partsOf(form, face, halfExtent(of, face.across), metric);
   const plumb = Math.max(0, top - bottom);
