@@ -44,6 +44,7 @@ import { mortiseWallThin } from "./joinery/mortise-wall-thin.ts";
 import { pegOverloaded } from "./joinery/peg-overloaded.ts";
 import { pegSize } from "./joinery/peg-size.ts";
 import { pegsCrowded } from "./joinery/pegs-crowded.ts";
+import { pocketFloorThin } from "./joinery/pocket-floor-thin.ts";
 import { relishShort } from "./joinery/relish-short.ts";
 import { tenonLong } from "./joinery/tenon-long.ts";
 import { tenonShort } from "./joinery/tenon-short.ts";
@@ -130,6 +131,7 @@ export const CHECKS: readonly AnyCheck[] = [
   anyCheck(jointTwice),
   anyCheck(jointAssumed),
   anyCheck(tenonThin),
+  anyCheck(pocketFloorThin),
   anyCheck(relishShort),
   anyCheck(tenonLong),
   anyCheck(tenonWide),

@@ -3,7 +3,8 @@
  * free there, and whether the timber carries force along its length only.
  *
  * Pegged joints turn freely about their pegs and are taken as pinned both ways; a post's or king-post's head keeps the
- * timber above it from rolling about its own length. No joint lets a timber spin about itself: tenons and housings hold.
+ * timber above it from rolling about its own length. Tenons and housings keep a timber from spinning about itself; a rafter
+ * pair is not counted on for that, or a roof whose pairs stand free would be held along the walls by the slack of its tongues.
  */
 import type { Motion } from "../analysis/structure.ts";
 import type { Joint } from "../joinery/joint.ts";
@@ -16,6 +17,7 @@ function turnAbout(timber: Timber, direction: Vec3): Motion {
 }
 
 const PINNED: readonly Motion[] = ["ry", "rz"];
+const FREE: readonly Motion[] = ["rx", "ry", "rz"];
 
 /** Braces and raking struts carry force along their length only. */
 export function axialOnly(timber: Timber): boolean {
@@ -38,6 +40,7 @@ export function slidesIn(
 /** Motions set free at the end of the joined timber. */
 export function releases(joint: Joint, slides: boolean): readonly Motion[] {
   const { of, into, end } = joint;
+  if (joint.kind === "rafter-pair") return FREE;
   const upright = Math.abs(of.axis[2]) > 0.7;
   const holdsAbove =
     upright && end === "head" && Math.abs(into.axis[2]) < 0.5 && joint.kind === "mortise-and-tenon";
