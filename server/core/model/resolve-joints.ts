@@ -279,14 +279,20 @@ interface Met {
 /** An end that bears on one timber and only grazes another: nobody would cut a second joint there. */
 const GRAZES = 1 / 4;
 
-/** Leaves out assumed joints at an end that has another joint with four times the contact or more. */
+/**
+ * Leaves out assumed joints at an end that has another joint with four times the contact or more, and assumed pairs of
+ * rafters whose heads are jointed into something else, as into a ridge between them.
+ */
 function withoutGrazing(met: readonly Met[]): Met[] {
   const ends = groupBy(
     met.filter((m) => m.chosen.side.end !== "side"),
     (m) => `${m.chosen.side.of.id} ${m.chosen.side.end}`,
   );
   const most = new Map([...ends].map(([key, all]) => [key, Math.max(...all.map((m) => m.meeting.area))]));
+  const elsewhere = ({ of, into }: Side): boolean =>
+    (ends.get(`${of.id} head`)?.length ?? 0) > 1 || ends.has(`${into.id} head`);
   return met.filter(({ meeting, chosen }) => {
+    if (chosen.assumed && chosen.spec.kind === "rafter-pair" && elsewhere(chosen.side)) return false;
     const largest = most.get(`${chosen.side.of.id} ${chosen.side.end}`) ?? 0;
     return !chosen.assumed || chosen.side.end === "side" || meeting.area > GRAZES * largest;
   });
