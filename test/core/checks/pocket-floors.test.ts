@@ -2,6 +2,8 @@
 import { describe, expect, test } from "vitest";
 import { pocketLoads, woodUnder } from "../../../server/core/statics/pocket-loads.ts";
 import { createFrameService } from "../../../server/language/frame-service.ts";
+import { findingsFixture } from "../../fixtures.ts";
+import { under } from "../../roofed-shed.ts";
 import { expectNear } from "../model/frames.ts";
 import { loft } from "../statics/members.ts";
 import { findingsOf } from "./gate.ts";
@@ -50,3 +52,13 @@ describe("pocket-floor-thin", () => {
     expectNear(woodUnder(one!.joint), 3, "10 − 7");
   });
 });
+
+findingsFixture(
+  "pocket-floor-thin: a joist as deep as its tie",
+  under(
+    joists("4x10"),
+    "  joist-end:",
+    "#@2-11 error pocket-floor-thin: there is no wood under it in tie@1: the pocket is as deep as its carrier",
+  ),
+  { whole: true, only: ["error"] },
+);
