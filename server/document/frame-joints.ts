@@ -1,6 +1,7 @@
 /** The joints of a frame, entry by entry. */
 import {
   type JointEntry,
+  type JointForm,
   type JointKindName,
   type JointSpec,
   type PegSpec,
@@ -23,8 +24,12 @@ const KINDS = [
   "dovetail-lap",
   "stub-tenon",
   "screwed-brace",
+  "rafter-heel",
+  "rafter-pair",
   ...SCARF_KINDS,
 ] as const satisfies readonly JointKindName[];
+
+const FORMS = ["bridle", "lapped", "bisecting", "square"] as const satisfies readonly JointForm[];
 
 /** Pegs in a joint where the file does not count them (common practice); also the schema's defaults. */
 const USUAL_PEGS: Readonly<Partial<Record<JointKindName, number>>> = {
@@ -35,6 +40,7 @@ const USUAL_PEGS: Readonly<Partial<Record<JointKindName, number>>> = {
   "half-lap-scarf": 4,
   "bladed-scarf": 4,
   "stop-splayed-scarf": 4,
+  "rafter-pair": 1,
 };
 
 /** More pegs than any joint has; also the schema's limit. */
@@ -76,6 +82,7 @@ function readSpec(at: Cursor, kind: JointKindName): JointSpec {
     dovetail: readDovetail(at.at("dovetail")),
     seat: at.at("seat").size(),
     lap: at.at("lap").size(),
+    form: at.at("form").choice(FORMS),
     ...readRule(at),
     ...(blade && { blade }),
     ...(butt !== undefined && { butt }),
@@ -124,7 +131,7 @@ function readTenon(at: Cursor): TenonSpec | undefined {
   };
 }
 
-function readPegs(at: Cursor, kind: JointKindName): PegSpec | undefined {
+export function readPegs(at: Cursor, kind: JointKindName): PegSpec | undefined {
   if (!at.isMap) return undefined;
   const count = at.has("count") ? at.at("count").count(0, MOST_PEGS) : (USUAL_PEGS[kind] ?? 2);
   if (count === undefined) return undefined;

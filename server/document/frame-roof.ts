@@ -3,7 +3,7 @@ import type { CeilingKind, CoveringKind, Roof } from "../core/frame/roof.ts";
 import { MOST_IN_SERIES } from "../core/model/series.ts";
 import { fromInches, type Length } from "../core/quantity/length.ts";
 import type { Cursor } from "./cursor.ts";
-import { readRule } from "./frame-joints.ts";
+import { readPegs, readRule } from "./frame-joints.ts";
 
 const COVERINGS = [
   "standing-seam",
@@ -98,7 +98,7 @@ function readRafters(at: Cursor): Rafters | undefined {
 }
 
 function readHead(at: Cursor): Rafters["head"] {
-  const kind = at.at("kind").choice(["housed", "birds-mouth"]);
+  const kind = at.at("kind").choice(["housed", "birds-mouth", "bridle", "lapped"]);
   if (kind === undefined) return undefined;
   return {
     path: at.path,
@@ -106,6 +106,7 @@ function readHead(at: Cursor): Rafters["head"] {
     into: at.at("into").ref(),
     housing: at.at("housing").gap(),
     ...readRule(at),
+    pegs: readPegs(at.at("pegs"), "rafter-pair"),
     fasten: readFasteners(at),
   };
 }

@@ -25,6 +25,8 @@ const NAMES: Readonly<Record<JointKindName, string>> = {
   "half-lap-scarf": "half-lap scarf",
   "bladed-scarf": "bladed scarf",
   "stop-splayed-scarf": "stop-splayed scarf",
+  "rafter-heel": "rafter heel",
+  "rafter-pair": "rafter pair",
 };
 
 const ENDS: Readonly<Record<JointEnd, string>> = {
@@ -75,6 +77,7 @@ export function drawJoint(sight: Sight, joint: Joint, say: Say): DrawingElement 
     children: [
       ...outlines(sight, solids.housings, "housing"),
       ...outlines(sight, [...solids.tenons, ...otherBlade(joint)], "tenon"),
+      ...outlines(sight, solids.tines ?? [], "tenon"),
       ...outlines(sight, solids.wedges, "wedge"),
       ...[...solids.pegs, ...(solids.screws ?? [])].flatMap((peg) => drawPeg(sight, peg)),
     ],

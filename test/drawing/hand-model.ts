@@ -83,6 +83,7 @@ function joint(
     dovetail: undefined,
     seat: undefined,
     lap: undefined,
+    form: undefined,
     ...given,
   };
 }
@@ -279,6 +280,7 @@ export function pavilionFrame(): Frame {
           kind: "housed",
           into: ref("ridge"),
           housing: undefined,
+          pegs: undefined,
           fasten: undefined,
         },
         overhang: { path: "/roof/rafters/overhang", eave: inch(18), rake: inch(12), high: inch(0) },

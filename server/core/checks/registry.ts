@@ -44,6 +44,8 @@ import { mortiseWallThin } from "./joinery/mortise-wall-thin.ts";
 import { pegOverloaded } from "./joinery/peg-overloaded.ts";
 import { pegSize } from "./joinery/peg-size.ts";
 import { pegsCrowded } from "./joinery/pegs-crowded.ts";
+import { pocketFloorThin } from "./joinery/pocket-floor-thin.ts";
+import { relishShort } from "./joinery/relish-short.ts";
 import { scarfInSpan } from "./joinery/scarf-in-span.ts";
 import { screwsOverloaded } from "./joinery/screws-overloaded.ts";
 import { tenonLong } from "./joinery/tenon-long.ts";
@@ -139,6 +141,8 @@ export const CHECKS: readonly AnyCheck[] = [
   anyCheck(jointTwice),
   anyCheck(jointAssumed),
   anyCheck(tenonThin),
+  anyCheck(pocketFloorThin),
+  anyCheck(relishShort),
   anyCheck(tenonLong),
   anyCheck(tenonWide),
   anyCheck(tenonShort),

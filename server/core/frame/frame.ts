@@ -260,7 +260,12 @@ export type JointKindName =
   | "dovetail-lap"
   | "stub-tenon"
   | "screwed-brace"
+  | "rafter-heel"
+  | "rafter-pair"
   | ScarfKind;
+
+/** Shapes that one kind of joint may take: of a rafter pair, bridle or lapped; of a rafter's heel, how its abutment stands. */
+export type JointForm = "bridle" | "lapped" | "bisecting" | "square";
 
 export interface PegSpec {
   readonly path: Pointer;
@@ -299,6 +304,8 @@ export interface JointSpec {
   readonly seat: Length | undefined;
   /** laps and scarfs: length of the lap along the grain */
   readonly lap: Length | undefined;
+  /** undefined = the usual one of its kind */
+  readonly form: JointForm | undefined;
   /** laid out from the reference faces unless it says `scribe`: marked from the other timber in its place */
   readonly rule?: "scribe";
   /** bladed scarf: the blade at each end */

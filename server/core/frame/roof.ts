@@ -1,6 +1,6 @@
 /** The roof of a frame as it is written; see `frame.ts` for the units. */
 import type { Length } from "../quantity/length.ts";
-import type { Pointer, Ref, Section } from "./frame.ts";
+import type { PegSpec, Pointer, Ref, Section } from "./frame.ts";
 
 /** Screws or nails, so many at each place. Where a value of them is written and cannot be read, they are "unread". */
 export interface Fasteners {
@@ -9,6 +9,11 @@ export interface Fasteners {
   readonly count: number;
   readonly diameter: Length | undefined;
   readonly length: Length | undefined;
+}
+
+/** Whether rafters with such heads meet at the peak, without a ridge between them. */
+export function meetAtPeak(head: { readonly kind: string } | undefined): boolean {
+  return head?.kind === "bridle" || head?.kind === "lapped";
 }
 
 export interface Roof {
@@ -35,10 +40,12 @@ export interface Roof {
         readonly head:
           | {
               readonly path: Pointer;
-              readonly kind: "housed" | "birds-mouth";
+              readonly kind: "housed" | "birds-mouth" | "bridle" | "lapped";
               readonly into: Ref | undefined;
               readonly housing: Length | undefined;
               readonly rule?: "scribe";
+              /** of a bridle or lap */
+              readonly pegs: PegSpec | undefined;
               /** what holds each in the ridge */
               readonly fasten: Fasteners | "unread" | undefined;
             }

@@ -167,6 +167,37 @@ export interface ScrewSizes {
   readonly angle: number;
 }
 
+/** Two rafters head to head: each runs on past the plumb line of the ridge to the other's upper edge. */
+export interface PairSizes {
+  readonly form: "bridle" | "lapped";
+  /** thickness of the joined rafter's part: its tongue, or its half */
+  readonly tongue: number;
+  /** of the receiving rafter's part: each tine, or its half */
+  readonly tine: number;
+  /** plumb height of the joint at the ridge's line */
+  readonly plumb: number;
+  /** slopes of the joined and of the receiving rafter, radians */
+  readonly slopes: readonly [number, number];
+  /** past the plumb line along the underside: joined, receiving */
+  readonly past: readonly [number, number];
+}
+
+/** Foot of a rafter stepped into a tie. */
+export interface HeelSizes {
+  readonly form: "bisecting" | "square";
+  /** between the two grains, radians */
+  readonly angle: number;
+  /** length of the face that takes the thrust, and of the foot behind it, both on the slant */
+  readonly abutment: number;
+  readonly sole: number;
+  /** the abutment's bottom along the grain, from the face's origin */
+  readonly bottom: number;
+  /** from there to the end of the tie */
+  readonly relish: number;
+  /** of the abutment, across the grain */
+  readonly width: number;
+}
+
 export interface JointSizes {
   /** depth of the housing in the receiving timber; 0 = none */
   readonly housing: Sized;
@@ -179,6 +210,8 @@ export interface JointSizes {
   readonly blade?: BladeSizes;
   readonly splay?: SplaySizes;
   readonly screws?: ScrewSizes;
+  readonly pair?: PairSizes;
+  readonly heel?: HeelSizes;
   /** drop-in pocket: how far the end bears in, and how deep the pocket is from the top */
   readonly pocket?: { readonly bearing: Sized; readonly depth: number; readonly width: number };
 }
@@ -186,6 +219,8 @@ export interface JointSizes {
 export interface JointSolids {
   /** what stands out of the joined timber past its shoulder */
   readonly tenons: readonly Prism[];
+  /** what stands out of the receiving timber past its own end: tines of a fork, half of a lap */
+  readonly tines?: readonly Prism[];
   /** what is cut out of the receiving timber */
   readonly mortises: readonly Prism[];
   readonly housings: readonly Prism[];
@@ -206,6 +241,8 @@ export interface Joint {
   /** pointer of what decides its sizes: the joint entry, the roof's seat or head, else the joined timber's entry */
   readonly path: Pointer;
   readonly assumed: boolean;
+  /** pointer of what the file says of its pegs; undefined = nothing */
+  readonly pegsPath: Pointer | undefined;
   readonly of: Timber;
   readonly end: JointEnd;
   readonly into: Timber;
@@ -268,6 +305,8 @@ export interface JointKind {
   readonly kind: JointKindName;
   /** plain name: `Mortise and tenon` */
   readonly title: string;
+  /** where it is not the long face that the end enters: ends that meet end to end */
+  readonly face?: (of: Timber, end: JointEnd, into: Timber, point: Vec3) => ReceivingFace;
   shape(place: JointPlace): ShapedJoint;
   /** moved back this way from its seat, its wood meets none that is left of the receiving timber */
   assembly(joint: Joint): Assembly;

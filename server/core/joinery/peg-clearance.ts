@@ -16,7 +16,10 @@ export function pegClearance({ sizes, solids }: Joint): PegClearance {
   const [tenon] = solids.tenons;
   const { pegs } = solids;
   const apart = pegs.flatMap((a, i) => pegs.slice(i + 1).map((b) => Math.hypot(...sub(a.from, b.from))));
-  const edges = sizes.tenon && tenon ? pegs.map((peg) => depthInside(tenon, inPlane(tenon, peg.from))) : [];
+  const edges =
+    (sizes.tenon || sizes.pair) && tenon
+      ? pegs.map((peg) => depthInside(tenon, inPlane(tenon, peg.from)))
+      : [];
   return { spacing: least(apart), edge: least(edges) };
 }
 

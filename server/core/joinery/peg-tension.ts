@@ -6,14 +6,8 @@ import { dot } from "../model/vec.ts";
 import type { Factor } from "../sourced.ts";
 import { adjustedFor, woodOf } from "../statics/timber-wood.ts";
 import type { Joint } from "./joint.ts";
-
-/** Wood of the pegs where a file names none: white oak (common practice, no source). */
-const USUAL_PEG = "white-oak";
-
-/** Species of the frame's pegs: the class `pegs`, else white oak. */
-function pegSpecies(frame: Frame): string {
-  return frame.classes.find((c) => c.name === "pegs")?.species?.text ?? USUAL_PEG;
-}
+import { pairTension } from "./pair-tension.ts";
+import { pegSpecies } from "./peg-species.ts";
 
 /** Load duration of ordinary use, for what does not depend on a combination. */
 const TEN_YEARS: Factor = {
@@ -26,9 +20,10 @@ const TEN_YEARS: Factor = {
 
 /**
  * @param duration C_D of the combination
- * @returns undefined for a joint without tenon or pegs, or whose woods are unknown
+ * @returns undefined for a joint without pegs, with neither a tenon nor a rafter pair's lap, or whose woods are unknown
  */
 export function pegTension(joint: Joint, frame: Frame, duration: Factor = TEN_YEARS): PegJoint | undefined {
+  if (joint.sizes.pair) return pairTension(joint, frame, duration);
   const { tenon, pegs, housing } = joint.sizes;
   const own = woodOf(joint.of);
   const other = woodOf(joint.into);

@@ -2,7 +2,7 @@
 
 import type { Frame } from "../frame/frame.ts";
 import type { Factor } from "../sourced.ts";
-import type { Joint, PegSizes, TenonSizes } from "./joint.ts";
+import type { Joint, JointSizes, PairSizes, PegSizes, TenonSizes } from "./joint.ts";
 import { pegTension } from "./peg-tension.ts";
 
 export interface StrongerPegs {
@@ -16,11 +16,17 @@ const DIAMETERS = [0.75, 0.875, 1, 1.25];
 const DIAMETERS_METRIC = [19, 22, 25, 30].map((mm) => mm / 25.4);
 const MOST_MORE = 2;
 
-/** The same pegs with others in their place: rows evenly over the tenon's width, as the joint lays them out. */
-function laidOut(pegs: PegSizes, { width }: TenonSizes, { count, diameter }: StrongerPegs): PegSizes {
+/** Length over which the pegs of a joint stand evenly: its tenon's width, the plumb height of a rafter pair. */
+function lineOf({ tenon, pair }: JointSizes): number | undefined {
+  return pair ? pair.plumb : tenon?.width.value;
+}
+
+/** The same pegs with others in their place: rows evenly over that length, as the joint lays them out. */
+function laidOut(pegs: PegSizes, line: number, { count, diameter }: StrongerPegs): PegSizes {
   if (count === pegs.count) return { ...pegs, diameter: { value: diameter, from: "default" } };
   const rows = Math.ceil(count / pegs.setbacks.length);
-  const alongWidth = Array.from({ length: rows }, (_, i) => ((i + 0.5) / rows - 0.5) * width.value);
+  const middle = pegs.alongWidth.reduce((sum, a) => sum + a, 0) / Math.max(1, pegs.alongWidth.length);
+  const alongWidth = Array.from({ length: rows }, (_, i) => middle + ((i + 0.5) / rows - 0.5) * line);
   return { ...pegs, count, diameter: { value: diameter, from: "default" }, alongWidth };
 }
 
@@ -34,6 +40,15 @@ function fits(pegs: PegSizes, { width, length, thickness }: TenonSizes, housing:
   return D < thickness.value && edge >= D && tip >= D && spacing >= 2 * D;
 }
 
+/** The same of a rafter pair, whose pegs stand one above the other: edges square to the grain, plumb distances leaned. */
+function fitsPair({ diameter, alongWidth }: PegSizes, { plumb, slopes, tongue }: PairSizes): boolean {
+  const lean = Math.cos(Math.max(...slopes));
+  const apart = plumb / alongWidth.length;
+  return (
+    diameter.value < tongue && (apart / 2) * lean >= diameter.value && apart * lean >= 2 * diameter.value
+  );
+}
+
 /**
  * @param force lb, along the tenon
  * @param duration C_D of its combination
@@ -45,8 +60,9 @@ export function strongerPegs(
   force: number,
   duration: Factor,
 ): StrongerPegs | undefined {
-  const { pegs, tenon, housing } = joint.sizes;
-  if (!pegs || !tenon) return undefined;
+  const { pegs, tenon, pair, housing } = joint.sizes;
+  const line = lineOf(joint.sizes);
+  if (!pegs || line === undefined) return undefined;
   const sizes = frame.units === "mm" ? DIAMETERS_METRIC : DIAMETERS;
   const thicker = sizes.filter((D) => D > pegs.diameter.value + 1e-3);
   const tries: StrongerPegs[] = [
@@ -56,8 +72,9 @@ export function strongerPegs(
     ),
   ];
   return tries.find((each) => {
-    const own = laidOut(pegs, tenon, each);
-    if (!fits(own, tenon, housing.value)) return false;
+    const own = laidOut(pegs, line, each);
+    const room = pair ? fitsPair(own, pair) : tenon !== undefined && fits(own, tenon, housing.value);
+    if (!room) return false;
     const found = pegTension({ ...joint, sizes: { ...joint.sizes, pegs: own } }, frame, duration);
     return found !== undefined && found.tension.value >= force;
   });

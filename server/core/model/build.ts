@@ -1,6 +1,7 @@
 /** From a frame to its model: place the timbers, find where they meet, joint them, give them their true ends. */
 import { groupBy } from "../collect.ts";
 import type { Frame } from "../frame/frame.ts";
+import { meetAtPeak } from "../frame/roof.ts";
 import { inches } from "../quantity/length.ts";
 import { groundPlan } from "./ground.ts";
 import { jointsApart } from "./joints-apart.ts";
@@ -18,8 +19,9 @@ import {
   placeRoofRafters,
 } from "./place-roof.ts";
 import { Placer } from "./placer.ts";
-import { seatJoints, seatsAlong, shapeJoint } from "./resolve-joints.ts";
+import { seatJoints, shapeJoint } from "./resolve-joints.ts";
 import { topsideAt } from "./roof-planes.ts";
+import { seatsAlong } from "./seats-along.ts";
 import { contact, type Solid, solidOf } from "./solid.ts";
 import { type Shaped, trueEnds } from "./true-ends.ts";
 import type { Vec3 } from "./vec.ts";
@@ -32,7 +34,7 @@ function roofModel(p: Placer, rafters: Rafters, final: (t: Timber) => Timber): R
   const overhang = p.frame.roof?.rafters?.overhang;
   const head = p.frame.roof?.rafters?.head;
   const headHousing =
-    (head?.into ?? onlyRidge(p)) === undefined
+    meetAtPeak(head) || (head?.into ?? onlyRidge(p)) === undefined
       ? 0
       : head?.housing === undefined
         ? DEFAULT_HEAD_HOUSING

@@ -1,5 +1,6 @@
 /** Ridge, the roof's own rafters, principal rafters and purlins: everything that takes its place from the roof planes. */
 import type { Member, Pointer, Ref } from "../frame/frame.ts";
+import { meetAtPeak } from "../frame/roof.ts";
 import { inches, NO_LENGTH } from "../quantity/length.ts";
 import { baseOf, boxTimber, type Interval, lengthOf, type StickBase } from "./box.ts";
 import { referenceSign, spanAcross } from "./grid.ts";
@@ -123,6 +124,7 @@ export function headRun(p: Placer, planes: RoofPlanes, plane: SlopePlane): numbe
     return planes.highRun + highPlateWidth(p, planes) + inches(rafters?.overhang.high ?? NO_LENGTH);
   if (planes.ridgeY === undefined) return undefined;
   const middle = Math.abs(planes.ridgeY - plane.outside);
+  if (meetAtPeak(rafters?.head)) return middle;
   const into = rafters?.head?.into ?? onlyRidge(p);
   if (!into) return middle;
   const ridge = p.sticksNamed(into)[0];

@@ -13,6 +13,7 @@ import { closeness, matches } from "./joint-match.ts";
 import { isBracing, usualKind } from "./joint-usual.ts";
 import type { Meeting, Timber } from "./model.ts";
 import type { ModelProblem } from "./problems.ts";
+import { opposedBy, type SeatAlong } from "./seats-along.ts";
 import { dot, scale, sub, type Vec3 } from "./vec.ts";
 
 /** A meeting with its joint chosen, before sizes. */
@@ -40,6 +41,7 @@ const bare = (kind: JointSpec["kind"]): JointSpec => ({
   dovetail: undefined,
   seat: undefined,
   lap: undefined,
+  form: undefined,
 });
 
 /** By which rule the roof's own seats or heads are laid out. */
@@ -76,7 +78,7 @@ function readings(m: Meeting): readonly [Side, Side] {
 /** Laps and seats may hold where no end takes part; every other kind needs an end of the joined timber. */
 function kindFits(entry: JointEntry, side: Side): boolean {
   if (entry.kind === "birds-mouth") return true;
-  if (isScarf(entry.kind) || entry.kind === "corner-bridle")
+  if (isScarf(entry.kind) || entry.kind === "corner-bridle" || entry.kind === "rafter-pair")
     return side.end !== "side" && side.intoEnd !== "side";
   return side.end !== "side";
 }
@@ -125,12 +127,24 @@ function sitsOn(side: Side): boolean {
   return side.end === "side" || CARRIES_RAFTERS.has(side.into.kind);
 }
 
+/** Two rafters that rise toward each other and meet with their heads, as at a ridge without a ridge timber. */
+function headToHead({ of, end, into, intoEnd }: Side): boolean {
+  if (of.kind !== "rafter" || into.kind !== "rafter" || end !== "head" || intoEnd !== "head") return false;
+  return of.axis[0] * into.axis[0] + of.axis[1] * into.axis[1] < 0;
+}
+
 /** The roof's own seats and heads, from `roof.rafters`. */
 function fromRoof(frame: Frame, m: Meeting): Chosen | undefined {
   const rafters = frame.roof?.rafters;
   const side = readings(m).find((s) => s.of.member === ROOF_RAFTER && s.of.path === rafters?.path);
-  if (!rafters || !side || side.into.kind === "rafter") return undefined;
+  if (!rafters || !side) return undefined;
   const { head } = rafters;
+  if (side.into.kind === "rafter") {
+    const form = head?.kind === "bridle" || head?.kind === "lapped" ? head.kind : undefined;
+    if (!head || !form || !headToHead(side)) return undefined;
+    const spec = { ...bare("rafter-pair"), form, pegs: head.pegs };
+    return { side, spec, entry: undefined, path: head.path, assumed: false, name: "rafter-pair" };
+  }
   const named = head?.into !== undefined && closeness(head.into.text, side.into) > 0;
   if (side.end === "head" && (named || side.into.kind === "ridge")) {
     const spec = { ...bare("housed"), housing: head?.housing, ...ruleOf(head) };
@@ -193,11 +207,12 @@ function inTheWay(frame: Frame, { of, into }: Side): boolean {
   return between !== undefined && !between.some((ref) => closeness(ref.text, into) > 0);
 }
 
-/** The usual joint, where the file names none. Crossings that are only nailed and rafters at a peak have none. */
+/** The usual joint, where the file names none. Crossings that are only nailed have none. */
 function assumedFor(frame: Frame, m: Meeting): Chosen | undefined {
   const [side] = readings(m);
   if (besideNotAfter(side) || inTheWay(frame, side)) return undefined;
   const common = { side, entry: undefined, path: side.of.path, assumed: true } as const;
+  if (headToHead(side)) return { ...common, spec: bare("rafter-pair"), name: `${side.of.member}-pair` };
   if (side.end !== "side" && side.intoEnd !== "side" && m.a.kind !== "rafter" && m.b.kind !== "rafter") {
     const parallel = Math.abs(dot(side.of.axis, side.into.axis));
     if (parallel > 0.95) return { ...common, spec: bare("half-lap-scarf"), name: `${side.of.member}-scarf` };
@@ -229,7 +244,12 @@ function suffix(stick: Timber): string {
 function placeName(seat: Omit<Chosen, "rival">): string {
   const { of, into } = seat.side;
   // a shed's rafter sits twice: the seat on the far wall says which wall
-  if (of.member === ROOF_RAFTER && into.walls[0] !== undefined && into.walls[0] !== of.walls[0])
+  if (
+    of.member === ROOF_RAFTER &&
+    into.kind !== "rafter" &&
+    into.walls[0] !== undefined &&
+    into.walls[0] !== of.walls[0]
+  )
     return `${suffix(of)}-${into.walls[0]}`;
   const post = [of, into].find((t) => t.kind === "post");
   if (of.kind !== "brace" && of.kind !== "strut" && of.member !== ROOF_RAFTER && post) return suffix(post);
@@ -266,14 +286,20 @@ interface Met {
 /** An end that bears on one timber and only grazes another: nobody would cut a second joint there. */
 const GRAZES = 1 / 4;
 
-/** Leaves out assumed joints at an end that has another joint with four times the contact or more. */
+/**
+ * Leaves out assumed joints at an end that has another joint with four times the contact or more, and assumed pairs of
+ * rafters whose heads are jointed into something else, as into a ridge between them.
+ */
 function withoutGrazing(met: readonly Met[]): Met[] {
   const ends = groupBy(
     met.filter((m) => m.chosen.side.end !== "side"),
     (m) => `${m.chosen.side.of.id} ${m.chosen.side.end}`,
   );
   const most = new Map([...ends].map(([key, all]) => [key, Math.max(...all.map((m) => m.meeting.area))]));
+  const elsewhere = ({ of, into }: Side): boolean =>
+    (ends.get(`${of.id} head`)?.length ?? 0) > 1 || ends.has(`${into.id} head`);
   return met.filter(({ meeting, chosen }) => {
+    if (chosen.assumed && chosen.spec.kind === "rafter-pair" && elsewhere(chosen.side)) return false;
     const largest = most.get(`${chosen.side.of.id} ${chosen.side.end}`) ?? 0;
     return !chosen.assumed || chosen.side.end === "side" || meeting.area > GRAZES * largest;
   });
@@ -313,61 +339,14 @@ export function seatJoints(frame: Frame, meetings: readonly Meeting[]): Seats {
   return { seats, problems };
 }
 
-/** A seat and how far along the receiving timber it lies. */
-export interface SeatAlong {
-  readonly seat: Seat;
-  readonly at: number;
-}
-
-const positionOf = (seat: Seat): number => dot(seat.meeting.point, seat.into.axis);
-
-/** The seats of each receiving timber, by its id, in order along it. */
-export function seatsAlong(seats: readonly Seat[]): ReadonlyMap<string, readonly SeatAlong[]> {
-  const groups = groupBy(
-    seats.map((seat) => ({ seat, at: positionOf(seat) })),
-    (s) => s.seat.into.id,
-  );
-  for (const group of groups.values()) group.sort((a, b) => a.at - b.at);
-  return groups;
-}
-
-/** Index of the first seat at or past a position. */
-function firstAt(along: readonly SeatAlong[], at: number): number {
-  let low = 0;
-  let high = along.length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if ((along[middle]?.at ?? 0) < at) low = middle + 1;
-    else high = middle;
-  }
-  return low;
-}
-
-/** Whether another brace or tenon enters the opposite face of the same timber at about the same place. */
-function opposedBy(
-  seat: Seat,
-  along: readonly SeatAlong[],
-  inward: Meeting["point"],
-  reach: number,
-): boolean {
-  const at = positionOf(seat);
-  for (let i = firstAt(along, at - reach); i < along.length; i++) {
-    const other = along[i];
-    if (!other || other.at >= at + reach) return false;
-    const { of, end } = other.seat;
-    if (end === "side" || of.id === seat.of.id) continue;
-    if (dot(of.axis, inward) * (end === "head" ? 1 : -1) < -0.3) return true;
-  }
-  return false;
-}
-
 /** Sizes, solids and shoulders of one seat. */
 export function shapeJoint(
   seat: Seat & { readonly id: string },
   along: readonly SeatAlong[],
   metric: boolean,
 ): Joint & { readonly shaped: ReturnType<ReturnType<typeof jointKindOf>["shape"]> } {
-  const face = receivingFace(seat.of, seat.end, seat.into, seat.meeting.point);
+  const kind = jointKindOf(seat.spec.kind);
+  const face = (kind.face ?? receivingFace)(seat.of, seat.end, seat.into, seat.meeting.point);
   const reach = Math.max(seat.of.width, seat.of.depth) * 1.5;
   const place: JointPlace = {
     of: seat.of,
@@ -379,13 +358,14 @@ export function shapeJoint(
     metric,
     opposed: seat.end !== "side" && opposedBy(seat, along, face.inward, reach),
   };
-  const shaped = jointKindOf(seat.spec.kind).shape(place);
+  const shaped = kind.shape(place);
   return {
     id: seat.id,
     kind: seat.spec.kind,
     entry: seat.entry,
     path: seat.path,
     assumed: seat.assumed,
+    pegsPath: seat.spec.pegs?.path,
     of: seat.of,
     end: seat.end,
     into: seat.into,

@@ -1,6 +1,6 @@
 /** Gives timbers their true ends: shoulders from the joints, and the length of the stick with its tenons. */
 import { groupBy } from "../collect.ts";
-import type { Joint, ShapedJoint } from "../joinery/joint.ts";
+import type { Joint, Prism, ShapedJoint } from "../joinery/joint.ts";
 import { leftLong } from "../joinery/scribe.ts";
 import type { EndPlane, Timber } from "./model.ts";
 import { solidOf } from "./solid.ts";
@@ -22,8 +22,8 @@ function withEnds(timber: Timber, foot: EndPlane, head: EndPlane): Timber {
   return { ...timber, origin, foot, head, span: axialAt(timber, head) - start };
 }
 
-function pointsOf(joint: Joint): Vec3[] {
-  return joint.solids.tenons.flatMap((p) =>
+function pointsOf(prisms: readonly Prism[]): Vec3[] {
+  return prisms.flatMap((p) =>
     p.outline.flatMap((o) => {
       const flat = along(along(p.base, p.u, o[0]), p.v, o[1]);
       return [along(flat, p.w, p.from), along(flat, p.w, p.to)];
@@ -34,10 +34,19 @@ function pointsOf(joint: Joint): Vec3[] {
 /**
  * From the longest point at the foot to the longest at the head, tenons included, along the grain.
  * @param own the joints that the timber joins into others with
+ * @param received the joints that others join into it with: of a rafter pair its own part stands out too
  * @returns inches from the timber's origin
  */
-export function stickExtent(timber: Timber, own: readonly Joint[]): readonly [number, number] {
-  const points = [...solidOf(timber).corners, ...own.flatMap(pointsOf)];
+export function stickExtent(
+  timber: Timber,
+  own: readonly Joint[],
+  received: readonly Joint[],
+): readonly [number, number] {
+  const points = [
+    ...solidOf(timber).corners,
+    ...own.flatMap(({ solids }) => pointsOf(solids.tenons)),
+    ...received.flatMap(({ solids }) => pointsOf(solids.tines ?? [])),
+  ];
   const at = points.map((p) => dot(sub(p, timber.origin), timber.axis));
   return [Math.min(...at), Math.max(...at)];
 }
@@ -58,11 +67,12 @@ export function trueEnds(timbers: readonly Timber[], joints: readonly Shaped[]):
     }
   }
   const own = groupBy(joints, (j) => j.of.id);
+  const received = groupBy(joints, (j) => j.into.id);
   return new Map(
     timbers.map((t) => {
       const ended = withEnds(t, feet.get(t.id) ?? t.foot, heads.get(t.id) ?? t.head);
       const mine = own.get(t.id) ?? [];
-      const [foot, head] = stickExtent(ended, mine);
+      const [foot, head] = stickExtent(ended, mine, received.get(t.id) ?? []);
       const over = leftLong(mine);
       return [t.id, { ...ended, length: head - foot + over.foot + over.head }];
     }),

@@ -4,7 +4,9 @@
  *
  * Pegged joints turn freely about their pegs and are taken as pinned both ways; a post's or king-post's head keeps the
  * timber above it from rolling about its own length. A scarf is taken as a hinge: it bends with a small share of what the
- * whole timber does, which nothing here counts on (common practice, no source). No joint lets a timber spin about itself: tenons and housings hold.
+ * whole timber does, which nothing here counts on (common practice, no source). Tenons and housings keep a timber from
+ * spinning about itself; a rafter pair is not counted on for that, or a roof whose pairs stand free would be held along the
+ * walls by the slack of its tongues.
  */
 import type { Motion } from "../analysis/structure.ts";
 import type { JointKindName } from "../frame/frame.ts";
@@ -17,6 +19,8 @@ import { dot, type Vec3 } from "../model/vec.ts";
 function turnAbout(timber: Timber, direction: Vec3): Motion {
   return Math.abs(dot(timber.depthDir, direction)) >= Math.abs(dot(timber.widthDir, direction)) ? "ry" : "rz";
 }
+
+const FREE: readonly Motion[] = ["rx", "ry", "rz"];
 
 /** Heads that stand square under a timber on their shoulders. */
 const STANDS: ReadonlySet<JointKindName> = new Set(["mortise-and-tenon", "stub-tenon"]);
@@ -43,6 +47,7 @@ export function slidesIn(
  */
 export function releases(joint: Joint, slides: boolean, holdsRoll: boolean): readonly Motion[] {
   const { of, into, end } = joint;
+  if (joint.kind === "rafter-pair") return FREE;
   const holdsAbove =
     isUpright(of) && end === "head" && Math.abs(into.axis[2]) < 0.5 && STANDS.has(joint.kind);
   const held = holdsRoll ? turnAbout(of, into.axis) : undefined;

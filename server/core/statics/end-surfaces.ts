@@ -4,10 +4,10 @@
  * are cut to bear (common practice), the socket of a dovetail behind a housing is cut deeper and does not.
  */
 import type { JointKindName } from "../frame/frame.ts";
+import { halfOnFace } from "../joinery/end-breadth.ts";
 import type { Joint } from "../joinery/joint.ts";
-import type { Timber } from "../model/model.ts";
 import { isUpright } from "../model/upright.ts";
-import { dot, scale, type Vec3 } from "../model/vec.ts";
+import { add, dot, scale, unit, type Vec3 } from "../model/vec.ts";
 import type { Note } from "../note.ts";
 
 /** A size by which a bearing grows when it is cut larger. */
@@ -44,14 +44,6 @@ const STEEP = 0.7;
 
 const overlap = (half: number, [low, high]: readonly [number, number]): number =>
   Math.max(0, Math.min(half, high) - Math.max(-half, low));
-
-/** Half of what a timber's section covers along an axis of a face that cuts it, maybe at a slant, in. */
-function halfOnFace(of: Timber, inward: Vec3, axis: Vec3): number {
-  const slant = dot(of.axis, inward);
-  // a point of the section, carried along the grain onto the face
-  const on = (d: Vec3): number => dot(d, axis) - (dot(d, inward) * dot(of.axis, axis)) / slant;
-  return (Math.abs(on(of.widthDir)) * of.width + Math.abs(on(of.depthDir)) * of.depth) / 2;
-}
 
 /** Kinds whose bearing no housing makes larger. */
 const UNHOUSED: ReadonlySet<JointKindName> = new Set(["corner-half-lap", "corner-bridle", "dovetail-lap"]);
@@ -150,10 +142,48 @@ function seatSurface({ of, sizes }: Joint): EndSurface[] {
   ];
 }
 
+/**
+ * Abutment and sole of a stepped heel. They are not square to each other, so that together they are asked for somewhat more
+ * than the whole force: on the safe side.
+ */
+function heelSurfaces({ face, sizes }: Joint): EndSurface[] {
+  const { heel, tenon, housing } = sizes;
+  if (!heel || !(heel.abutment > 0) || !(heel.sole > 0)) return [];
+  const step = housing.value;
+  const back = Math.sqrt(Math.max(0, heel.abutment ** 2 - step ** 2));
+  const run = Math.sqrt(Math.max(0, heel.sole ** 2 - step ** 2));
+  const toe = Math.sign(heel.bottom - (tenon?.center[0] ?? 0)) || 1;
+  const toward = (inward: number, along: number): Vec3 =>
+    unit(add(scale(face.inward, inward), scale(face.grain, toe * along)));
+  const one = { bothWays: false, lengthOf: 0, pastOf: 0 } as const;
+  return [
+    {
+      ...one,
+      toward: toward(back, step),
+      area: heel.abutment * heel.width,
+      lengthInto: back,
+      note: {
+        text: "abutment of the step, {width} × {long}",
+        parts: { width: length(heel.width), long: length(heel.abutment) },
+      },
+      growth: { size: "housing", breadth: (heel.width * heel.abutment) / Math.max(step, 1e-6), now: step },
+    },
+    {
+      ...one,
+      toward: toward(run, -step),
+      area: heel.sole * (heel.width - (tenon?.thickness.value ?? 0)),
+      lengthInto: run,
+      note: "sole behind the step without the tenon",
+      growth: undefined,
+    },
+  ];
+}
+
 /** @returns the surfaces of a joint that carry load; none of a scarf, nor where timbers only cross */
 export function bearingSurfaces(joint: Joint): EndSurface[] {
   const { of, end, face, sizes, kind } = joint;
   if (kind === "birds-mouth") return seatSurface(joint);
+  if (kind === "rafter-heel") return heelSurfaces(joint);
   const slant = dot(of.axis, face.inward);
   if (end === "side" || Math.abs(slant) < SQUARE) return [];
   const along = overlap(halfOnFace(of, face.inward, face.grain), face.ends);

@@ -29,7 +29,8 @@ function endStiffness(joint: Joint, { frame }: Model): number | undefined {
 export function jointActions(model: Model): JointActions {
   const held = new Map<Joint, number>();
   for (const joint of model.joints) {
-    const hangs = isDiagonal(joint.of) || Math.abs(joint.of.axis[2]) < 0.5;
+    const lies = Math.abs(joint.of.axis[2]) < 0.5 && joint.kind !== "rafter-pair";
+    const hangs = isDiagonal(joint.of) || lies;
     const found = hangs && joint.end !== "side" ? endStiffness(joint, model) : undefined;
     if (found !== undefined) held.set(joint, found);
   }

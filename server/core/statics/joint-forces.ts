@@ -6,6 +6,7 @@ import { dot, scale, type Vec3 } from "../model/vec.ts";
 import type { FrameCase } from "./combine.ts";
 import { forceTable, PLACES, rowOf } from "./force-table.ts";
 import type { JointForce, PierReaction, Pull } from "./frame-results.ts";
+import { pairPull } from "./pair-pull.ts";
 import { localZ } from "./skeleton.ts";
 import type { SolvedCase } from "./solve-frame.ts";
 
@@ -65,10 +66,11 @@ function tally(into: Map<string, Tally>, joint: Joint, force: Vec3, frameCase: F
     into.set(joint.id, own);
   }
   // the receiving timber pulls the joined one along `inward` when the joint is in tension
-  const pull = dot(force, joint.face.inward);
+  const outward = dot(force, joint.face.inward);
+  const pull = joint.kind === "rafter-pair" ? pairPull(joint, force) : outward;
   raise(own.tension, pull, caseId);
   raisePull(own.pulls, pull, frameCase);
-  raise(own.compression, -pull, caseId);
+  raise(own.compression, -outward, caseId);
   raise(own.alongGrain, Math.abs(dot(force, joint.face.grain)), caseId);
   raise(own.across, Math.abs(dot(force, joint.face.across)), caseId);
 }

@@ -31,10 +31,10 @@ export function onlyBears({ sizes: { pegs, screws, dovetail } }: Joint): boolean
 
 function holdOf(joint: Joint, frame: FrameResults, pull: Pull): Hold {
   if (onlyBears(joint)) return { kind: "nothing" };
-  const { tenon, dovetail, screws } = joint.sizes;
+  const { dovetail, screws } = joint.sizes;
   // screws are judged by what acts on them in every direction, see screw-forces.ts
   if (dovetail || screws) return { kind: "unjudged" };
-  const found = tenon && pegTension(joint, frame.model.frame, pull.duration);
+  const found = pegTension(joint, frame.model.frame, pull.duration);
   // a mortise without walls has a finding of its own
   return found && found.one.reference.value > 0 ? { kind: "pegs", pegs: found } : { kind: "unjudged" };
 }
@@ -54,8 +54,9 @@ function pushing({ solution }: FrameResults): ReadonlySet<string> {
 const roofRafters = ({ model }: FrameResults): ReadonlySet<string> =>
   new Set(model.roof?.slopes.flatMap(({ rafters }) => rafters.map(({ id }) => id)));
 
-/** A leaning tenon is pulled along its own grain, and its shoulder takes no part in that. */
-function alongGrain({ of, face }: Joint, force: number): number {
+/** A leaning tenon is pulled along its own grain, and its shoulder takes no part in that; a pair's pegs take it as it is. */
+function alongGrain({ of, face, kind }: Joint, force: number): number {
+  if (kind === "rafter-pair") return force;
   const square = Math.abs(dot(of.axis, face.inward));
   return square > 1e-3 ? force / square : force;
 }
@@ -71,13 +72,13 @@ function worstPull(pulls: readonly Pull[], byDuration: boolean): Pull | undefine
 
 /**
  * The pull that asks most of each joint at a timber's end; whatever holds it is worth C_D times as much for a short load.
- * Seats and heads of the roof's rafters stand apart: their screws hold them.
+ * Seats of the roof's rafters and their heads in a ridge stand apart: their screws hold them.
  * @returns only joints with a pull of any size; none for timbers that only push
  */
 export function jointPulls(frame: FrameResults): (joint: Joint) => JointPull | undefined {
   const apart = new Set([...pushing(frame), ...roofRafters(frame)]);
   return (joint) => {
-    if (joint.end === "side" || apart.has(joint.of.id)) return undefined;
+    if (joint.end === "side" || (apart.has(joint.of.id) && joint.kind !== "rafter-pair")) return undefined;
     const worst = worstPull(frame.joints.get(joint.id)?.pulls ?? [], !onlyBears(joint));
     if (!worst || worst.most < 1) return undefined;
     const pull = { ...worst, most: alongGrain(joint, worst.most) };

@@ -186,7 +186,7 @@ describe("principal rafters", () => {
     const kinds = model.joints
       .filter((j) => j.of.id === "principal@A1")
       .map((j) => `${j.end} ${j.kind} ${j.into.id}`);
-    expect(kinds.sort()).toEqual(["foot mortise-and-tenon tie@1", "head mortise-and-tenon king@1"]);
+    expect(kinds.sort()).toEqual(["foot rafter-heel tie@1", "head mortise-and-tenon king@1"]);
   });
 });
 

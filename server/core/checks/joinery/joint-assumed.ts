@@ -10,6 +10,8 @@ interface Data {
   readonly kind: Joint["kind"];
   readonly count: number;
   readonly name: string;
+  /** pointer of the roof's rafters, where it is their heads that meet: the roof names that joint */
+  readonly heads: string | undefined;
 }
 
 export const jointAssumed = defineCheck<"model", Data>({
@@ -39,6 +41,10 @@ export const jointAssumed = defineCheck<"model", Data>({
         into: first.into.member,
         kind: first.kind,
         count: group.length,
+        heads:
+          first.kind === "rafter-pair" && first.of.path === model.frame.roof?.rafters?.path
+            ? first.of.path
+            : undefined,
         name: freeName(first, new Set([...model.members.keys(), ...model.frame.joints.map((j) => j.name)])),
       };
       for (const joint of group)
@@ -70,12 +76,14 @@ export const jointAssumed = defineCheck<"model", Data>({
     {
       title: say.text("Write this joint into the file"),
       edits: [
-        {
-          kind: "add",
-          path: "/joints",
-          key: d.name,
-          text: `{kind: ${d.kind}, of: ${d.of}, into: ${d.into}}`,
-        },
+        d.heads === undefined
+          ? {
+              kind: "add",
+              path: "/joints",
+              key: d.name,
+              text: `{kind: ${d.kind}, of: ${d.of}, into: ${d.into}}`,
+            }
+          : { kind: "add", path: d.heads, key: "head", text: "{kind: bridle}" },
       ],
     },
   ],

@@ -21,6 +21,8 @@ const PEGGED: ReadonlySet<JointKindName> = new Set([
   "half-lap-scarf",
   "bladed-scarf",
   "stop-splayed-scarf",
+  "rafter-heel",
+  "rafter-pair",
 ]);
 
 /** Sticks of a row: when one lets go, what is stiffer beside it may take over, which the analysis does not try. */
@@ -32,6 +34,7 @@ const USUAL = 2;
 function whyWords({ kind }: JointPull["joint"], say: Say): string {
   switch (kind) {
     case "mortise-and-tenon":
+    case "rafter-heel":
     case "brace-tenon":
       return say.text("its tenon has no pegs and slides out");
     case "wedged-half-dovetail":
@@ -45,6 +48,7 @@ function whyWords({ kind }: JointPull["joint"], say: Say): string {
     case "corner-half-lap":
     case "half-lap-scarf":
     case "bladed-scarf":
+    case "rafter-pair":
       return say.text("its lap has no pegs and slides apart");
     case "pocket":
       return say.text("an end that lies in a pocket only rests there");

@@ -42,6 +42,10 @@ const stronger = ({ pull, frame }: Data) => strongerPegs(pull.joint, frame, pull
 
 function helpWords(d: Data, say: Say): string {
   const pegs = stronger(d);
+  if (!pegs && d.pull.joint.sizes.pair)
+    return say.text(
+      "No pegs that fit it hold that: tie the two rafters together with a steel strap or a collar beam.",
+    );
   if (!pegs)
     return say.text(
       "No pegs that fit its tenon hold that: take a longer and wider tenon, or tie it over with a steel strap.",
@@ -109,15 +113,16 @@ export const pegOverloaded = defineCheck<"results", Data>({
     );
   },
   fixes: (d, say) => {
-    const { entry, sizes } = d.pull.joint;
+    const { entry, sizes, assumed, path, pegsPath: written } = d.pull.joint;
     const pegs = stronger(d);
-    if (!entry || !pegs || !sizes.pegs) return [];
+    // joints of the roof's own rafters stand with the roof
+    const holder = entry?.path ?? (sizes.pair && !assumed ? path : undefined);
+    if (holder === undefined || !pegs || !sizes.pegs) return [];
     const diameter = say.length(pegs.diameter);
     const { count } = pegs;
-    const written = entry.pegs?.path;
     const edits: Edit[] =
       written === undefined
-        ? [{ kind: "add", path: entry.path, key: "pegs", text: `{count: ${count}, diameter: ${diameter}}` }]
+        ? [{ kind: "add", path: holder, key: "pegs", text: `{count: ${count}, diameter: ${diameter}}` }]
         : [
             ...(count === sizes.pegs.count
               ? []

@@ -1,6 +1,7 @@
 import { pegClearance } from "../../joinery/peg-clearance.ts";
 import { defineCheck } from "../check.ts";
 import { judgedJoints } from "./judged.ts";
+import { pegsPath } from "./size-path.ts";
 
 interface Data {
   readonly joint: string;
@@ -63,8 +64,7 @@ export const pegsCrowded = defineCheck<"model", Data>({
       const { what, distance, limit, share } = worst;
       const cannot = share <= CANNOT + 1e-6;
       yield {
-        path: j.entry?.pegs?.path ?? j.path,
-        ...(j.entry?.pegs ? {} : { onKey: true as const }),
+        ...pegsPath(j),
         place: j.id,
         ...(cannot ? { level: "error" as const } : {}),
         data: { joint: j.id, of: j.of.id, count: pegs.count, peg, what, distance, limit, cannot },

@@ -11,6 +11,6 @@ export function sizePath(
 
 /** Where a finding about the pegs of a joint points: what the file says of them, else the entry's key. */
 export function pegsPath(joint: Joint): { readonly path: string; readonly onKey?: true } {
-  const written = joint.entry?.pegs?.path;
+  const written = joint.pegsPath;
   return written === undefined ? { path: joint.path, onKey: true } : { path: written };
 }

@@ -1,6 +1,6 @@
 /** One peg in double shear through a tenon and the two cheeks of its mortise, TFEC 1 section 3.4 as remembered. */
 import { leastCertain, type Sourced } from "../../sourced.ts";
-import { doubleShear, reductionTerm, withMode, withoutMode, type Yield } from "../yield.ts";
+import { doubleShear, reductionTerm, singleShear, withMode, withoutMode, type Yield } from "../yield.ts";
 import { type PegBearing, pegBearing, pegBendingYield, pegShear } from "./strength.ts";
 
 /** R_d of the peg shear mode. */
@@ -26,11 +26,14 @@ export interface PegShearInput {
   readonly shear: number;
   /** largest angle between load and grain in either timber, degrees */
   readonly angle: number;
+  /** faces at which the peg is sheared: 1 through a lap of two halves; undefined = 2 */
+  readonly planes?: 1 | 2;
 }
 
 /**
  * Modes I_m, I_s, III_s of NDS 12.3 with 4 K_θ, 4 K_θ, 3.2 K_θ, and V: two sections of the peg sheared,
- * Z = π D² F_vy/(2 R_d). Mode IV does not occur with wood pegs.
+ * Z = π D² F_vy/(2 R_d). Mode IV does not occur with wood pegs. With one face the modes of NDS 12.3 in single shear and
+ * half the peg's shear take their place (derived: the standard speaks of double shear only).
  * @returns lb for each mode
  */
 export function pegModes(input: PegShearInput): Yield {
@@ -39,7 +42,8 @@ export function pegModes(input: PegShearInput): Yield {
     Math.max(0.25, input.diameter),
     input.angle,
   );
-  const yields = doubleShear({
+  const planes = input.planes ?? 2;
+  const yields = (planes === 1 ? singleShear : doubleShear)({
     diameter: input.diameter,
     main: { length: input.tenon, bearing: input.tenonBearing },
     side: { length: input.cheek, bearing: input.cheekBearing },
@@ -50,7 +54,7 @@ export function pegModes(input: PegShearInput): Yield {
   const sound = input.diameter > 0 && input.shear > 0;
   return withMode(withoutMode(yields, "IV"), {
     mode: "V",
-    Z: sound ? (Math.PI * input.diameter ** 2 * input.shear) / (2 * Rd) : 0,
+    Z: sound ? (planes * Math.PI * input.diameter ** 2 * input.shear) / (4 * Rd) : 0,
     reduction: Rd,
   });
 }
@@ -74,7 +78,7 @@ export interface PegValue {
 /**
  * Z of one peg from the specific gravities; the lighter timber decides the peg’s shear.
  * @param peg specific gravity of the peg; @param diameter in
- * @param thickness in, of the tenon; @param cheeks in, both: the thinner counts
+ * @param thickness in, of the tenon; @param cheeks in, both: the thinner counts; @param planes faces that shear it
  */
 export function pegValue(
   peg: number,
@@ -83,6 +87,7 @@ export function pegValue(
   cheeks: readonly [number, number],
   tenon: PegTimber,
   mortised: PegTimber,
+  planes: 1 | 2 = 2,
 ): PegValue {
   const bendingYield = pegBendingYield(peg);
   const shear = pegShear(peg, Math.min(tenon.G, mortised.G));
@@ -99,6 +104,7 @@ export function pegValue(
     bendingYield: bendingYield.value,
     shear: shear.value,
     angle: Math.max(tenon.angle, mortised.angle),
+    planes,
   });
   return {
     reference: {

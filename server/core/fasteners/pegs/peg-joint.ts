@@ -50,6 +50,10 @@ export interface PegJointInput {
   };
   /** degrees between the two timbers’ grain, 0 < angle ≤ 90; undefined = square. The pull goes along the tenon’s grain */
   readonly angle?: number;
+  /** degrees between the pull and the tenon's own grain; undefined = along it */
+  readonly angleOfTenon?: number;
+  /** faces at which each peg is sheared: 1 in a lap; undefined = 2 */
+  readonly planes?: 1 | 2;
   readonly seasoning: "green" | "dry";
   /** the timber stays above 19 percent moisture */
   readonly wetService?: boolean;
@@ -96,8 +100,9 @@ export function pegJoint(input: PegJointInput): PegJoint {
     peg.diameter,
     tenon.thickness,
     mortised.walls,
-    { G: tenon.G, angle: 0 },
+    { G: tenon.G, angle: input.angleOfTenon ?? 0 },
     { G: mortised.G, angle },
+    input.planes,
   );
   const reference: Sourced = {
     ...one.reference,

@@ -4,10 +4,11 @@
  */
 import { halfExtent } from "../../model/box.ts";
 import { usualBraceHousing } from "../../model/joint-usual.ts";
-import { dot, type Vec2 } from "../../model/vec.ts";
+import { dot } from "../../model/vec.ts";
 import { lengthNote } from "../../note.ts";
 import { squareIn } from "../assembly.ts";
 import { because, housingRows, inchRow, pegRows, tenonRows } from "../cut-rows.ts";
+import { leanOf, tenonOutline } from "../end-breadth.ts";
 import { cheekPrism, facePoint, pegThrough, rectangle } from "../face.ts";
 import type { CutRow, Joint, JointKind, JointPlace, ShapedJoint, TenonSizes } from "../joint.ts";
 import {
@@ -39,12 +40,9 @@ function shape(place: JointPlace): ShapedJoint {
   const { face, spec, of, metric } = place;
   const housing = sized(spec?.housing, usualBraceHousing(metric));
   const h = housing.value;
-  // how the brace leans: positive when it runs toward +grain as it goes in
-  const going = place.end === "head" ? 1 : -1;
-  const slantIn = Math.abs(dot(of.axis, face.inward));
-  const slantAlong = going * dot(of.axis, face.grain);
-  const lean = slantAlong / slantIn;
-  const bearing = of.depth / slantIn;
+  const lean = leanOf(place);
+  const { rate, toe } = lean;
+  const bearing = of.depth / lean.sine;
   const given = spec?.tenon;
   const thickness = sized(given?.thickness, usual(metric, 1.5, 40));
   const breadth = face.edges[1] - face.edges[0];
@@ -58,21 +56,13 @@ function shape(place: JointPlace): ShapedJoint {
   const { low, walls } = cheeks(face, thickness.value, setIn.value);
   const length = sized(given?.length, usualLength(place, h));
   // middle of the bearing on the housed face; the toe is its end away from the corner, the side the brace leans to
-  const middle = lean * h;
-  const toe = Math.sign(lean || 1);
+  const middle = rate * h;
   const width = sized(given?.width, bearing);
   const toeAt = middle + (toe * bearing) / 2;
   const heelAt = toeAt - toe * width.value;
   // the toe goes in square; at the unhoused face the other edge stands nearer the corner by the brace's lean
-  const heelAtFace = heelAt - lean * h;
-  const heelTip =
-    toe > 0 ? Math.min(toeAt, heelAt + lean * length.value) : Math.max(toeAt, heelAt + lean * length.value);
-  const outline = (deep: number, tip: number): Vec2[] => [
-    [h, heelAt],
-    [h, toeAt],
-    [h + deep, toeAt],
-    [h + deep, tip],
-  ];
+  const heelAtFace = heelAt - rate * h;
+  const edges = toe > 0 ? ([heelAt, toeAt] as const) : ([toeAt, heelAt] as const);
   const depth = Math.min(face.thickness - h, length.value + MORTISE_CLEARANCE);
   const w: [number, number] = [low, low + thickness.value];
   const tenon: TenonSizes = {
@@ -93,7 +83,7 @@ function shape(place: JointPlace): ShapedJoint {
     { count: 1, diameter: usual(metric, 0.75, 19) },
     { length: length.value, width: width.value, housing: h },
   );
-  const pegAlong = (s: number): number => (toeAt + heelAt + lean * (s - h)) / 2;
+  const pegAlong = (s: number): number => (toeAt + heelAt + rate * (s - h)) / 2;
   const pegs = rows && {
     ...rows,
     fromEdge: Math.min(
@@ -103,8 +93,8 @@ function shape(place: JointPlace): ShapedJoint {
   return {
     sizes: { housing, tenon, ...(pegs ? { pegs } : {}) },
     solids: {
-      tenons: [cheekPrism(face, outline(length.value, heelTip), ...w)],
-      mortises: [cheekPrism(face, outline(depth, heelTip), ...w)],
+      tenons: [cheekPrism(face, tenonOutline(lean, h, edges, length.value), ...w)],
+      mortises: [cheekPrism(face, tenonOutline(lean, h, edges, depth, length.value), ...w)],
       housings:
         h > 0
           ? [
@@ -124,7 +114,7 @@ function shape(place: JointPlace): ShapedJoint {
           )
         : [],
     },
-    extension: length.value * slantIn,
+    extension: length.value * lean.sine,
     shoulder: { point: facePoint(face, h, middle, 0), normal: face.inward },
   };
 }

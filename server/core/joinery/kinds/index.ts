@@ -13,6 +13,8 @@ import { housed } from "./housed.ts";
 import { housedDovetail } from "./housed-dovetail.ts";
 import { mortiseAndTenon } from "./mortise-and-tenon.ts";
 import { pocket } from "./pocket.ts";
+import { rafterHeel } from "./rafter-heel.ts";
+import { rafterPair } from "./rafter-pair.ts";
 import { screwedBrace } from "./screwed-brace.ts";
 import { stopSplayedScarf } from "./stop-splayed-scarf.ts";
 import { stubTenon } from "./stub-tenon.ts";
@@ -34,6 +36,8 @@ const KINDS: Readonly<Record<JointKindName, JointKind>> = {
   "half-lap-scarf": halfLapScarf,
   "bladed-scarf": bladedScarf,
   "stop-splayed-scarf": stopSplayedScarf,
+  "rafter-heel": rafterHeel,
+  "rafter-pair": rafterPair,
 };
 
 /** A cut sheet also says what a scribed joint leaves to be marked in its place, whatever its kind. */

@@ -1,10 +1,21 @@
-/** Mortise and tenon, blind or through, with or without a housing: the end of one timber in the face of another. */
-import { halfExtent } from "../../model/box.ts";
+/**
+ * Mortise and tenon, blind or through, with or without a housing: the end of one timber in the face of another. The tenon of
+ * a leaning end is as wide as the slanted cut, its depth ÷ the sine of its angle; its toe goes in square.
+ */
 import { inches } from "../../quantity/length.ts";
 import { squareIn } from "../assembly.ts";
 import { housingRows, pegRows, tenonRows } from "../cut-rows.ts";
+import { halfOnFace, housingEdges, type Lean, leanOf, tenonOutline } from "../end-breadth.ts";
 import { cheekPrism, facePoint, pegThrough, rectangle } from "../face.ts";
-import type { Joint, JointKind, JointPlace, ReceivingFace, ShapedJoint, TenonSizes } from "../joint.ts";
+import type {
+  CutRow,
+  Joint,
+  JointKind,
+  JointPlace,
+  ReceivingFace,
+  ShapedJoint,
+  TenonSizes,
+} from "../joint.ts";
 import {
   blindTenonLength,
   KEEP_BEHIND,
@@ -43,18 +54,28 @@ export function centeredSetIn(face: ReceivingFace, thickness: number): number {
   return face.reference === 1 ? face.edges[1] - thickness / 2 : -thickness / 2 - face.edges[0];
 }
 
-/** How much of the tenon's width a free end of the mortised timber takes: on the lower and on the higher side. */
-function relish(face: ReceivingFace, half: number): readonly [number, number] {
+/**
+ * How much of the tenon's width a free end of the mortised timber takes: on the lower and on the higher side.
+ * @param middle of the shoulder along the grain; @param half of its breadth
+ */
+function relish(face: ReceivingFace, middle: number, half: number): readonly [number, number] {
   const held = (distance: number): number => Math.max(0, Math.min(half, half + RELISH - distance));
-  return [held(-face.ends[0]), held(face.ends[1])];
+  return [held(middle - face.ends[0]), held(face.ends[1] - middle)];
 }
 
-/** @param usualLength of a blind tenon that the file gives no length, in; undefined = half the timber it enters */
-function tenonSizes(place: JointPlace, usualLength: number | undefined): TenonSizes {
+/**
+ * @param usualLength of a blind tenon that the file gives no length, in; undefined = half the timber it enters
+ * @param lean of the end; @param half of its breadth along the grain
+ */
+function tenonSizes(
+  place: JointPlace,
+  usualLength: number | undefined,
+  lean: Lean,
+  half: number,
+): TenonSizes {
   const { face, spec, of, metric } = place;
   const breadth = face.edges[1] - face.edges[0];
-  const ownBreadth = 2 * halfExtent(of, face.across);
-  const half = halfExtent(of, face.grain);
+  const ownBreadth = 2 * halfOnFace(of, face.inward, face.across);
   const housing = spec?.housing === undefined ? 0 : inches(spec.housing);
   const given = spec?.tenon;
   const thickness = sized(given?.thickness, tenonThickness(Math.min(breadth, ownBreadth), metric));
@@ -72,7 +93,9 @@ function tenonSizes(place: JointPlace, usualLength: number | undefined): TenonSi
   const most = place.opposed ? room - MORTISE_CLEARANCE : undefined;
   const blind = usualLength ?? blindTenonLength(wood, metric, most);
   const length = sized(given?.length, through ? wood + tail : blind);
-  const [heldLow, heldHigh] = relish(face, half);
+  // a leaning end's middle has moved along the grain where it stands on the housing's floor
+  const middle = lean.rate * housing;
+  const [heldLow, heldHigh] = relish(face, middle, half);
   const width = sized(given?.width, Math.max(0, 2 * half - heldLow - heldHigh));
   const { low, walls } = cheeks(face, thickness.value, setIn.value);
   return {
@@ -84,7 +107,7 @@ function tenonSizes(place: JointPlace, usualLength: number | undefined): TenonSi
     walls,
     room,
     mortiseDepth: through ? wood : Math.min(wood, length.value + MORTISE_CLEARANCE),
-    center: [given?.width === undefined ? (heldLow - heldHigh) / 2 : 0, low + thickness.value / 2],
+    center: [middle + (given?.width === undefined ? (heldLow - heldHigh) / 2 : 0), low + thickness.value / 2],
     relishCut: given?.width === undefined ? heldLow + heldHigh : 0,
   };
 }
@@ -92,39 +115,50 @@ function tenonSizes(place: JointPlace, usualLength: number | undefined): TenonSi
 /** The shape of a straight tenon, its mortise, its housing and its pegs. @param usualLength in, see `tenonSizes` */
 export function tenonShape(place: JointPlace, usualLength?: number): ShapedJoint {
   const { face, spec, of } = place;
-  const tenon = tenonSizes(place, usualLength);
+  const lean = leanOf(place);
+  const half = halfOnFace(of, face.inward, face.grain);
+  const ownHalf = halfOnFace(of, face.inward, face.across);
+  const tenon = tenonSizes(place, usualLength, lean, half);
   const housing = sized(spec?.housing, 0);
   const h = housing.value;
   const [along, across] = tenon.center;
   const v: [number, number] = [along - tenon.width.value / 2, along + tenon.width.value / 2];
   const w: [number, number] = [across - tenon.thickness.value / 2, across + tenon.thickness.value / 2];
-  const half = halfExtent(of, face.grain);
-  const ownHalf = halfExtent(of, face.across);
-  const pegs = pegSizes(
+  const rows = pegSizes(
     place,
     spec?.pegs,
     {
       count: tenon.width.value >= 6.5 ? 2 : 1,
-      diameter: pegDiameter(Math.min(2 * half, 2 * ownHalf), place.metric),
+      diameter: pegDiameter(Math.min(of.width, of.depth), place.metric),
     },
     { length: Math.min(tenon.length.value, face.thickness - h), width: tenon.width.value, housing: h },
   );
+  // halfway between the square toe and the other edge, which follows the grain
+  const pegAlong = (setback: number): number => along + (lean.rate * (setback - h)) / 2;
+  const toeAt = lean.toe > 0 ? v[1] : v[0];
+  const pegs = rows && {
+    ...rows,
+    fromEdge: Math.min(
+      ...rows.setbacks.flatMap((s) => rows.alongWidth.map((a) => Math.abs(pegAlong(s) + a - toeAt))),
+    ),
+  };
   return {
     sizes: { housing, tenon, ...(pegs ? { pegs } : {}) },
     solids: {
-      tenons: [cheekPrism(face, rectangle([h, h + tenon.length.value], v), w[0], w[1])],
-      mortises: [cheekPrism(face, rectangle([h, h + tenon.mortiseDepth], v), w[0], w[1])],
-      housings: h > 0 ? [cheekPrism(face, rectangle([0, h], [-half, half]), -ownHalf, ownHalf)] : [],
+      tenons: [cheekPrism(face, tenonOutline(lean, h, v, tenon.length.value), ...w)],
+      mortises: [cheekPrism(face, tenonOutline(lean, h, v, tenon.mortiseDepth, tenon.length.value), ...w)],
+      housings:
+        h > 0 ? [cheekPrism(face, rectangle([0, h], housingEdges(lean, half, h)), -ownHalf, ownHalf)] : [],
       wedges: [],
       notches: [],
       pegs: pegs
         ? pegs.setbacks.flatMap((s) =>
-            pegs.alongWidth.map((a) => pegThrough(face, s, along + a, pegs.diameter.value)),
+            pegs.alongWidth.map((a) => pegThrough(face, s, pegAlong(s) + a, pegs.diameter.value)),
           )
         : [],
     },
-    extension: tenon.length.value,
-    shoulder: { point: facePoint(face, h, 0, 0), normal: face.inward },
+    extension: tenon.length.value * lean.sine,
+    shoulder: { point: facePoint(face, h, lean.rate * h, 0), normal: face.inward },
   };
 }
 
@@ -135,6 +169,16 @@ export const mortiseAndTenon: JointKind = {
   assembly: squareIn,
   cutSheet(joint: Joint) {
     const { tenon, pegs, housing } = joint.sizes;
-    return [...(tenon ? tenonRows(tenon) : []), ...housingRows(joint), ...pegRows(pegs, housing.value)];
+    const { rate, sine } = leanOf(joint);
+    const rows = tenon ? tenonRows(tenon) : [];
+    if (rate === 0) return [...rows, ...housingRows(joint), ...pegRows(pegs, housing.value)];
+    const angle: CutRow = {
+      on: "joined",
+      label: "angle to the timber",
+      value: (Math.asin(Math.min(1, sine)) * 180) / Math.PI,
+      unit: "deg",
+      how: "between the two grains; the shoulder is cut to it, the toe of the tenon square to the timber",
+    };
+    return [...rows, angle, ...housingRows(joint), ...pegRows(pegs, housing.value, "toe")];
   },
 };

@@ -196,7 +196,7 @@ export interface JointsOf {
 function layoutOf(timber: Timber, model: Model, joints: JointsOf): StickLayout {
   const own = joints.of.get(timber.id) ?? [];
   const frame = referenceFrame(timber);
-  const [start, end] = stickExtent(timber, own);
+  const [start, end] = stickExtent(timber, own, joints.into.get(timber.id) ?? []);
   const measured = measuredSizes(timber, model.members.get(timber.member));
   const stick: Stick = {
     timber,

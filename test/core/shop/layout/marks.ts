@@ -37,7 +37,8 @@ export function expectRange(range: readonly [number, number], from: number, to: 
 export function pointOf(model: Model, stick: StickLayout, at: number, one: number, two: number): Vec3 {
   const { timber, frame } = stick;
   const own = model.joints.filter((joint) => joint.of.id === timber.id);
-  const [start] = stickExtent(timber, own);
+  const received = model.joints.filter((joint) => joint.into.id === timber.id);
+  const [start] = stickExtent(timber, own, received);
   const axial = along(timber.origin, timber.axis, at + start);
   const first = along(axial, frame.normals[0], frame.sizes[0] / 2 - one);
   return along(first, frame.normals[1], frame.sizes[1] / 2 - two);

@@ -80,6 +80,7 @@ describe.each(FRAMES)("%s", (_, model) => {
         const [start, end] = stickExtent(
           joint.of,
           model.joints.filter((other) => other.of.id === joint.of.id),
+          model.joints.filter((other) => other.into.id === joint.of.id),
         );
         return Math.max(...at) <= start || Math.min(...at) >= end;
       });

@@ -1,0 +1,77 @@
+/** How hard rafters' feet push along their tie toward its end, against the relish there. */
+
+import { leanOf } from "../joinery/end-breadth.ts";
+import type { Joint } from "../joinery/joint.ts";
+import { type Relish, relishOf } from "../joinery/relish.ts";
+import { dot } from "../model/vec.ts";
+import type { Factor } from "../sourced.ts";
+import { forceTable } from "./force-table.ts";
+import type { FrameResults } from "./frame-results.ts";
+import { endForce } from "./joint-forces.ts";
+import { adjustedFor, woodOf } from "./timber-wood.ts";
+
+export interface HeelThrust {
+  readonly joint: Joint;
+  readonly relish: Relish;
+  /** lb along the tie's grain, toward its end */
+  readonly thrust: number;
+  readonly caseId: string;
+  /** C_D of the combination */
+  readonly duration: Factor;
+  /** psi: thrust ÷ sheared area, infinite without relish, and F_v′ of the tie */
+  readonly stress: number;
+  readonly limit: number;
+}
+
+function judged(
+  joint: Joint,
+  relish: Relish,
+  thrust: number,
+  caseId: string,
+  duration: Factor,
+): HeelThrust | undefined {
+  const wood = woodOf(joint.into);
+  if (!wood) return undefined;
+  const area = relish.counted * relish.breadth;
+  return {
+    joint,
+    relish,
+    thrust,
+    caseId,
+    duration,
+    stress: area > 0 ? thrust / area : Number.POSITIVE_INFINITY,
+    limit: adjustedFor(joint.into, wood, duration).Fv.value,
+  };
+}
+
+/** @returns for each such foot the combination that asks most of its relish; none for woods without values */
+export function heelThrusts(frame: FrameResults): HeelThrust[] {
+  const feet = new Map(
+    frame.model.joints.flatMap((joint) => {
+      const relish = relishOf(joint);
+      return relish ? [[joint.id, { joint, relish, toe: leanOf(joint).toe }] as const] : [];
+    }),
+  );
+  const worst = new Map<string, HeelThrust>();
+  for (const solved of feet.size > 0 ? frame.solution.cases : []) {
+    const table = forceTable(solved);
+    if (!table) continue;
+    const { id, combination } = solved.frameCase;
+    solved.frame.pieces.forEach(({ timber, jointI, jointJ }, element) => {
+      for (const [held, end] of [
+        [jointI, "i"],
+        [jointJ, "j"],
+      ] as const) {
+        const foot = held && feet.get(held.id);
+        if (!foot) continue;
+        // what the tie does to the rafter is the opposite of what the rafter pushes
+        const along = -foot.toe * dot(endForce(timber, table, element, end), foot.joint.face.grain);
+        const next = along > 0 ? judged(foot.joint, foot.relish, along, id, combination.duration) : undefined;
+        const known = worst.get(foot.joint.id);
+        if (next && (!known || next.stress / next.limit > known.stress / known.limit))
+          worst.set(foot.joint.id, next);
+      }
+    });
+  }
+  return [...worst.values()];
+}
