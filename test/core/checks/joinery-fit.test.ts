@@ -123,8 +123,8 @@ test("housing-deep: a quarter is enough wood", () => {
 
 test("housing-deep: the roof's own rafter heads are judged where the file gives their housing", () => {
   const text = pavilion({}).replace(
-    "head: {kind: housed, into: ridge}",
-    "head: {kind: housed, into: ridge, housing: 3 in}",
+    "head: {kind: housed, into: ridge, fasten",
+    "head: {kind: housed, into: ridge, housing: 3 in, fasten",
   );
   const [found] = findingsOf(text).map(({ finding }) => finding);
   expect(found).toMatchObject({
