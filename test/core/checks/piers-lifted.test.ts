@@ -16,7 +16,7 @@ const windy = (pier: string): string =>
     `  all: {under: post, ${pier}}`,
   );
 
-const HEAVY = windy(`kind: tube, diameter: 14 in, depth: 40 in, ${STRAP}`);
+const HEAVY = windy(`kind: tube, diameter: 16 in, depth: 50 in, ${STRAP}`);
 test("pier-lifted: piers of enough weight", () => expectFindings(HEAVY, ERRORS));
 
 const LIGHT = windy(`kind: tube, diameter: 12 in, depth: 34 in, ${STRAP}`);
@@ -25,13 +25,13 @@ findingsFixture(
   under(
     LIGHT,
     "  all: ",
-    "#@43-48 error pier-lifted: all@A1 is lifted with 355 lb under 0.6 D + 0.6 W (wind toward +x, case A), more than the 247 lb that its weight of 412 lb holds with 0.6 of it. A tube of 16 in, or a depth of 54 in, holds it. Its anchor must hold 355 lb too.",
+    "#@43-48 error pier-lifted: all@A1 is lifted with 454 lb under 0.6 D + 0.6 W (wind toward +x, case A), more than the 247 lb that its weight of 412 lb holds with 0.6 of it. A tube of 18 in, or a depth of 5'-10\", holds it. Its anchor must hold 454 lb too.",
   ),
   ERRORS,
 );
 test("pier-lifted: both fixes hold it", () => {
-  expect(fixed(LIGHT, "pier-lifted", 0, true)).toContain("diameter: 16 in, depth: 34 in");
-  expect(fixed(LIGHT, "pier-lifted", 1, true)).toContain("diameter: 12 in, depth: 54 in");
+  expect(fixed(LIGHT, "pier-lifted", 0, true)).toContain("diameter: 18 in, depth: 34 in");
+  expect(fixed(LIGHT, "pier-lifted", 1, true)).toContain("diameter: 12 in, depth: 5'-10\"");
 });
 
 const BELOW = windy(
@@ -48,16 +48,16 @@ test("pier-lifted: bars take the footing along", () =>
 findingsFixture(
   "pier-lifted: nothing ties the post down",
   under(
-    windy("kind: tube, diameter: 14 in, depth: 40 in"),
+    windy("kind: tube, diameter: 18 in, depth: 50 in"),
     "  all: ",
-    "#@2-5 error pier-lifted: post@A1 pulls at all@A1 with 355 lb under 0.6 D + 0.6 W (wind toward +x, case A), and nothing ties it down. Say what does, as “anchor: {kind: embedded-strap}”",
+    "#@2-5 error pier-lifted: post@A1 pulls at all@A1 with 454 lb under 0.6 D + 0.6 W (wind toward +x, case A), and nothing ties it down. Say what does, as “anchor: {kind: embedded-strap}”",
   ),
   ERRORS,
 );
 findingsFixture(
   "pier-lifted: a dowel holds nothing down",
   under(
-    windy("kind: tube, diameter: 14 in, depth: 40 in, anchor: {kind: dowel}"),
+    windy("kind: tube, diameter: 18 in, depth: 50 in, anchor: {kind: dowel}"),
     "  all: ",
     "#@79-84 error pier-lifted: and a dowel holds nothing down",
   ),

@@ -28,7 +28,7 @@ findingsFixture(
   under(
     LOOSE,
     "  rafters: {section",
-    "#@69-73 error rafter-head-loose: rafter-head@A.5 is drawn out of the ridge with 278 lb under 0.6 D + 0.6 W (wind toward +x, case A), and nothing is named that holds it. 2 screws of 5/16 in, 6 in long, hold it.",
+    "#@69-73 error rafter-head-loose: rafter-head@A.5 is drawn out of the ridge with 296 lb under 0.6 D + 0.6 W (wind toward -x, case A), and nothing is named that holds it. 2 screws of 5/16 in, 6 in long, hold it.",
   ),
   ERRORS,
 );

@@ -9,7 +9,9 @@ const FASTEN = "fasten: {kind: screws, count: 2, diameter: 5/16 in, length: 10 i
 
 /** The shed where wind lifts its rafters, and what holds them. */
 const held = (fasten: string): string =>
-  ROOFED.replace("speed: 100 mph, exposure: B", "speed: 115 mph, exposure: C").replace(`, ${FASTEN}`, fasten);
+  ROOFED.replace("speed: 100 mph, exposure: B", "speed: 115 mph, exposure: C")
+    .replace("diameter: 14 in, depth: 48 in", "diameter: 16 in, depth: 54 in")
+    .replace(`, ${FASTEN}`, fasten);
 
 test("rafter-lifted: two long screws hold", () => expectFindings(held(`, ${FASTEN}`), ERRORS));
 
@@ -19,7 +21,7 @@ findingsFixture(
   under(
     LOOSE,
     "  rafters: ",
-    "#@2-9 error rafter-lifted: Wind lifts rafter-seat@A.2 with 99 lb under 0.6 D + 0.6 W (wind toward -x, case A), and nothing is named that holds it down. 2 screws of 5/16 in, 8 in long, hold it.",
+    "#@2-9 error rafter-lifted: Wind lifts rafter-seat@A.1 with 109 lb under 0.6 D + 0.6 W (wind toward +x, case A), and nothing is named that holds it down. 2 screws of 5/16 in, 8 in long, hold it.",
   ),
   ERRORS,
 );
