@@ -27,7 +27,9 @@ const BRACED = pavilion({
       ridge-knee: {kind: brace, section: 4x6, between: [king, ridge], leg: 18 in}
   `,
   joints: JOINTS,
-}).replace(/^( *)seat: .*$/m, "$&\n$1fasten: {kind: screws, count: 2, diameter: 5/16 in, length: 10 in}");
+})
+  .replace(/^( *)seat: .*$/m, "$&\n$1fasten: {kind: screws, count: 2, diameter: 5/16 in, length: 10 in}")
+  .replace("diameter: 14 in, depth: 40 in", "diameter: 16 in, depth: 42 in");
 
 /** Checks and messages of all errors and of the findings that a slip would bring about. */
 function after(...slips: readonly (readonly [string, string])[]): readonly string[] {
