@@ -76,7 +76,7 @@ describe("layout as text", () => {
       "floor 7 1/4 in from face 1",
     ]);
     expect(row(text, "tie-end@A1", "mortise")[8]).toBe("through");
-    expect(row(text, "post-head@A1", "peg 3/4 in").at(-1)).toBe(
+    expect(row(text, "post-head@A1", "peg 7/8 in").at(-1)).toBe(
       "where the cheek’s hole comes, then 3/32 in toward the shoulder",
     );
     expect(out).toContain("Depths on faces 3 and 4 go down to the perfect timber");

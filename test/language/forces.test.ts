@@ -122,15 +122,15 @@ test("a joint's hover lists what it passes on", () => {
 
 test("a joint's hover tells what its pegs hold against what pulls them, at the place that is used most", () => {
   const text = over(pavilion, "/joints/post-head");
-  // 2 × 415.5 lb × C_D 1.6 (TFEC 1, memory)
+  // 2 × 415.5 lb × (7/8 ÷ 3/4)² × C_D 1.6 (TFEC 1, memory)
   expect(text).toMatch(
-    /Pulls 1,\d{3} lb at post-head@[AB]2 under 0\.6 D \+ 0\.6 W \(wind toward .*\); pegs hold 1,329 lb: 0\.9\d\./,
+    /Pulls 1,\d{3} lb at post-head@[AB]2 under 0\.6 D \+ 0\.6 W \(wind toward .*\); pegs hold 1,809 lb: 0\.8\d\./,
   );
 });
 
 test("a seat's hover tells what its screws hold", () => {
   const text = over(pavilion, "/roof/rafters/seat");
-  expect(text).toMatch(/Pulls 186 lb at rafter-seat@A\.5 .*; screws hold 1,381 lb: 0\.13\./);
+  expect(text).toMatch(/Pulls 226 lb at rafter-seat@[AB]\.5 .*; screws hold 1,381 lb: 0\.16\./);
 });
 
 test("a pier's hover tells what its weight holds", () => {

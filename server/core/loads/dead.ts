@@ -91,7 +91,7 @@ const COVERING_LEAST: Readonly<Record<Covering, Sourced>> = {
   "standing-seam": {
     value: 0.9,
     status: "derived",
-    source: "26 ga sheet, 40.8 psf per in of steel, without its seams",
+    source: "26 ga sheet without its seams",
   },
   "ribbed-steel": COVERING["ribbed-steel"],
   "corrugated-steel": COVERING["ribbed-steel"],
@@ -130,7 +130,7 @@ const CEILING_LEAST: Readonly<Record<Ceiling, Sourced>> = {
   boards: {
     value: 1.53,
     status: "derived",
-    source: "boards of 3/4 in, dry eastern white pine, 24.5 lb/ft³ (Wood Handbook)",
+    source: "boards of 3/4 in, dry eastern white pine (Wood Handbook)",
   },
 };
 
@@ -144,7 +144,7 @@ const PANELS = 3.2;
 const BOARDS_LEAST: Sourced = {
   value: 2.04,
   status: "derived",
-  source: "dry eastern white pine, 24.5 lb/ft³ (Wood Handbook)",
+  source: "dry eastern white pine (Wood Handbook)",
 };
 const PANELS_LEAST: Sourced = {
   value: 2.5,

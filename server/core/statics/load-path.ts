@@ -44,6 +44,8 @@ function setDown(rests: readonly Rest[], areas: readonly Area[]): { rest: Rest; 
   });
 }
 
+const areBoth = (kind: Timber["kind"], a: Timber, b: Timber): boolean => a.kind === kind && b.kind === kind;
+
 /**
  * Roof that each timber carries, measured on the slope: its own strips, and what purlins and rafters set down on it by the
  * rule of halves: purlins on rafters or walls, rafters on plates and the ridge.
@@ -53,7 +55,8 @@ export function roofAreas(model: Model, strips: readonly Strip[]): Map<string, n
   const contacts = contactsOf(model);
   const restsOf = (timber: Timber): Rest[] =>
     (contacts.get(timber.id) ?? [])
-      .filter((contact) => supportBy(timber, contact))
+      // two rafters of a pair lean on each other: neither sets its roof down on the other
+      .filter((contact) => supportBy(timber, contact) && !areBoth("rafter", timber, contact.other))
       .map(({ other, at, otherAt }) => ({ on: other, at, onAt: otherAt }));
   const carried = new Map<Timber, Area[]>();
   const give = (timber: Timber, area: Area): void => {

@@ -116,13 +116,13 @@ describe("kayak shelter, millimetres (derived)", () => {
     const inner = joint(model, "knee-ends@A2-A1.foot").sizes;
     expectTenon(
       inner,
-      { thickness: 40, width: bearing, length: 60, setIn: 40, walls: [40, 70], room: 63 }, // (150 - 24) / 2
+      { thickness: 35, width: bearing, length: 60, setIn: 40, walls: [40, 75], room: 63 }, // (150 - 24) / 2
       MM,
     );
     const foot = joint(model, "knee-ends@A1-B1.foot").sizes;
     const head = joint(model, "knee-ends@A1-B1.head").sizes;
-    expectNear(foot.tenon?.setIn.value, 42.5 * MM, "in the post: 62.5 - 20");
-    expectNear(head.tenon?.setIn.value, 42.5 * MM, "in the girt: (125 - 40) / 2");
+    expectNear(foot.tenon?.setIn.value, 45 * MM, "in the post: 62.5 - 17.5");
+    expectNear(head.tenon?.setIn.value, 45 * MM, "in the girt: (125 - 35) / 2");
   });
 
   test("seats: the same on the beam and on the plate", () => {
