@@ -231,7 +231,7 @@ members:
 roof:
   kind: shed
   high: B
-  rafters: {section: ${section}, spacing: ${spacing} in, seat: {kind: birds-mouth}}
+  rafters: {section: ${section}, spacing: ${spacing} in, seat: {kind: birds-mouth}, fasten: {kind: screws, count: 4, diameter: 5/16 in, length: 14 in}}
   deck: {kind: boards, thickness: 1 in}
   covering: {kind: standing-seam, weight: 5.2 psf}
 piers:
