@@ -55,6 +55,7 @@ export function readRoof(at: Cursor): Roof | undefined {
             coverage: covering.at("coverage").size(),
             weight: covering.at("weight").amount("pressure"),
           },
+    unclear: (at.has("deck") && deckKind === undefined) || (at.has("covering") && coveringKind === undefined),
     ceiling:
       ceilingKind === undefined
         ? undefined

@@ -288,6 +288,7 @@ export function pavilionFrame(): Frame {
       },
       deck: { path: "/roof/deck", kind: "boards", thickness: inch(1), spacing: undefined, laid: "across" },
       covering: { path: "/roof/covering", kind: "standing-seam", coverage: inch(16), weight: undefined },
+      unclear: false,
       ceiling: undefined,
     },
     piers: [tubes],

@@ -78,6 +78,8 @@ export interface Roof {
         readonly weight: number | undefined;
       }
     | undefined;
+  /** a deck or a covering is written, and cannot be read */
+  readonly unclear: boolean;
   /** what lines the rafters below; undefined = the file does not say */
   readonly ceiling:
     | { readonly path: Pointer; readonly kind: CeilingKind; readonly weight: number | undefined }

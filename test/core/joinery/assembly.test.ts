@@ -29,12 +29,18 @@ describe("joints of whole frames", () => {
   test.each(ALL)(
     "%s: every tenon lies in its mortise, with room at the bottom of a blind one",
     (_, joints) => {
-      for (const joint of joints) {
+      // a pair of rafters has no mortise: tongue and tines run past each other, see rafter-pair.test.ts
+      for (const joint of joints.filter(({ kind }) => kind !== "rafter-pair")) {
         const { tenon } = joint.sizes;
         for (const p of tenonWood(joint)) {
-          const inside = joint.solids.mortises.some((m) => inPrism(m, p, 0.01));
+          // the root of a heel's tenon stands in its step
+          const cuts = [...joint.solids.mortises, ...joint.solids.housings];
+          const inside = cuts.some((m) => inPrism(m, p, 0.01));
+          // beyond the far face, or above and below a rafter that it runs past on the slant, there is no wood
+          const from = sub(p, joint.into.origin);
+          const beside = Math.abs(dot(from, joint.into.depthDir)) > joint.into.depth / 2 - 0.01;
           const past = dot(sub(p, joint.face.origin), joint.face.inward) > joint.face.thickness - 0.01;
-          expect(inside || past, `${joint.id} at ${p}`).toBe(true);
+          expect(inside || past || beside, `${joint.id} at ${p}`).toBe(true);
         }
         if (tenon && !tenon.through)
           expect(tenon.mortiseDepth - tenon.length.value, joint.id).toBeGreaterThanOrEqual(1 / 4 - 1e-9);

@@ -21,7 +21,7 @@ export const roofWeightless = defineCheck<"frame", Data>({
   },
   input: "frame",
   *find({ roof, lost, members }) {
-    if (!roof) return;
+    if (!roof || roof.unclear) return;
     const decked = roof.deck !== undefined || members.some(({ kind }) => kind === "purlin");
     if (decked && roof.covering) return;
     const missing = roof.covering ? "deck" : decked ? "covering" : "both";

@@ -28,7 +28,7 @@ export const snowHeld = defineCheck<"frame", Data>({
   input: "frame",
   *find({ site, roof, lost }) {
     const { snow } = site;
-    if (!snow?.slides || !roof || (roof.covering && isSlippery(roof.covering.kind))) return;
+    if (!snow?.slides || !roof || roof.unclear || (roof.covering && isSlippery(roof.covering.kind))) return;
     // the covering may be what is being typed
     if ([...lost].some((at) => at === "" || at === roof.path || at.startsWith(`${roof.path}/`))) return;
     yield { path: `${snow.path}/slides`, data: { covering: roof.covering?.kind } };
