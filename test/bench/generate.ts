@@ -111,7 +111,7 @@ export function frameText(shape: FrameShape): string {
       : []),
     ...(joists > 0 ? carriers.flatMap((tie) => joistLines(tie, bentNames, joists)) : []),
     "joints:",
-    "  post-head: {kind: mortise-and-tenon, of: post, into: plate, tenon: {thickness: 2 in, length: 6 1/2 in}, pegs: {count: 2, diameter: 7/8 in}}",
+    "  post-head: {kind: mortise-and-tenon, of: post, into: plate, tenon: {thickness: 2 in, length: 6 1/2 in}, pegs: {count: 2, diameter: 1 in}}",
     `  tie-end: {kind: wedged-half-dovetail, of: [${carriers.join(", ")}], into: post, housing: 3/4 in, tenon: {thickness: 2 in}, drop: 1 1/4 in, wedge: {species: white-oak}, pegs: {count: 4, diameter: 3/4 in}}`,
     "  king-foot: {kind: mortise-and-tenon, of: king-post, into: tie, tenon: {thickness: 2 in, length: 6 in}, pegs: {count: 2, diameter: 3/4 in}}",
     "  king-head: {kind: mortise-and-tenon, of: king-post, into: ridge, tenon: {thickness: 1 1/2 in, length: 6 in}, pegs: {count: 2, diameter: 3/4 in}}",
@@ -122,7 +122,7 @@ export function frameText(shape: FrameShape): string {
       : []),
     ...(braces
       ? [
-          "  brace-ends: {kind: brace-tenon, of: [knee, tie-knee, ridge-knee], into: [post, plate, tie, king-post, ridge], housing: 5/8 in, tenon: {thickness: 1 1/2 in}, pegs: {count: 1, diameter: 3/4 in}}",
+          "  brace-ends: {kind: brace-tenon, of: [knee, tie-knee, ridge-knee], into: [post, plate, tie, king-post, ridge], housing: 7/8 in, tenon: {thickness: 1 1/2 in}, pegs: {count: 1, diameter: 3/4 in}}",
         ]
       : []),
     ...(joists > 0
@@ -131,14 +131,14 @@ export function frameText(shape: FrameShape): string {
     "roof:",
     "  kind: gable",
     "  pitch: 7:12",
-    `  rafters: {section: 3x7, count: ${rafters}, seat: {kind: birds-mouth}, head: {kind: housed, into: ridge}, overhang: {eave: 18 in, rake: 12 in}, fasten: {kind: screws, count: 2, diameter: 5/16 in, length: 10 in}}`,
+    `  rafters: {section: 3x7, count: ${rafters}, seat: {kind: birds-mouth}, head: {kind: housed, into: ridge, fasten: {kind: screws, count: 2, diameter: 5/16 in, length: 8 in}}, overhang: {eave: 18 in, rake: 12 in}, fasten: {kind: screws, count: 2, diameter: 5/16 in, length: 10 in}}`,
     "  deck: {kind: boards, thickness: 1 in}",
     "  covering: {kind: standing-seam, coverage: 16 in}",
     "piers:",
-    "  all: {under: post, kind: tube, diameter: 16 in, depth: 50 in, lateral: doubled, footing: {diameter: 24 in, thickness: 12 in}, anchor: {kind: embedded-strap, stand-off: 1 in}}",
+    "  all: {under: post, kind: tube, diameter: 18 in, depth: 50 in, lateral: doubled, footing: {diameter: 24 in, thickness: 12 in}, anchor: {kind: embedded-strap, stand-off: 1 in}}",
     ...(inner.length > 0
       ? [
-          "  inner: {under: prop, kind: tube, diameter: 16 in, depth: 50 in, anchor: {kind: embedded-strap, stand-off: 1 in}}",
+          "  inner: {under: prop, kind: tube, diameter: 18 in, depth: 50 in, anchor: {kind: embedded-strap, stand-off: 1 in}}",
         ]
       : []),
   ];
