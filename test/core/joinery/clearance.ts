@@ -101,20 +101,28 @@ function wayOut({ direction, last }: Assembly, far: number): Vec3[] {
   return [[0, 0, 0], ...lifted, ...shift(lifted.at(-1) ?? [0, 0, 0], direction, far)];
 }
 
+/** Whether a point lies in wood that the receiving timber keeps: its body and its tines, without what is cut out of it. */
+export function receivingWood({ into, solids }: Joint): (p: Vec3) => boolean {
+  const solid = solidOf(into);
+  const cuts = [...solids.mortises, ...solids.housings];
+  return (p) =>
+    (inSolid(solid, p, -NEAR) || (solids.tines ?? []).some((t) => inPrism(t, p, -NEAR))) &&
+    !cuts.some((c) => inPrism(c, p, NEAR));
+}
+
 /** @param assembly how it goes together, as its kind says; @returns how many points of the joined wood meet uncut wood of the other on the way out, and the first of them */
 export function collisions(
   joint: Joint,
   assembly: Assembly = jointKindOf(joint.kind).assembly(joint),
 ): { readonly points: number; readonly hits: readonly string[] } {
-  const solid = solidOf(joint.into);
-  const cuts = [...joint.solids.mortises, ...joint.solids.housings];
+  const kept = receivingWood(joint);
   if (Math.abs(length(assembly.direction) - 1) > 1e-9) throw new Error(`${joint.id}: not a unit vector`);
   const points = joinedWood(joint);
   const hits: string[] = [];
   for (const shift of wayOut(assembly, 1.5 * (joint.face.thickness + joint.of.depth)))
     for (const p of points) {
       const moved = along(p, shift, 1);
-      if (inSolid(solid, moved, -NEAR) && !cuts.some((c) => inPrism(c, moved, NEAR)))
+      if (kept(moved))
         hits.push(`${joint.id} at ${p.map((v) => v.toFixed(2))} moved ${shift.map((v) => v.toFixed(2))}`);
     }
   return { points: points.length, hits };

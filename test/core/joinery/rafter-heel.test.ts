@@ -134,10 +134,7 @@ describe("relish", () => {
 describe("a king-post that hangs the tie has a foot that holds it", () => {
   test("pegged through tenon: held", () => {
     expect(errorsOf(TRUSS, "joint-pulled")).toEqual([]);
-    const feet = errorsOf(TRUSS, "peg-overloaded").filter(({ finding }) =>
-      finding.places.some((place) => place.startsWith("king-foot")),
-    );
-    expect(feet).toEqual([]);
+    expect(errorsOf(TRUSS, "peg-overloaded")).toEqual([]);
   });
   test("without pegs it draws out", () => {
     const bare = without(
