@@ -259,6 +259,15 @@ describe("snow on a roof", () => {
     });
     expect(flat.cases[0]!.span - flat.sloped).toBe(5);
   });
+  it("adds rain up to 20 psf of ground snow in 7-16, up to the p_m,max of the category in 7-22 (memory, section 7.10)", () => {
+    const rain = (edition: "asce-7-16" | "asce-7-22", ground: number, risk: "i" | "ii") =>
+      rainOnSnow(edition, ground, 80, 1.2, risk).value;
+    expect([rain("asce-7-16", 20, "ii"), rain("asce-7-16", 21, "ii")]).toEqual([5, 0]);
+    expect([rain("asce-7-22", 25, "i"), rain("asce-7-22", 26, "i")]).toEqual([8, 0]);
+    expect([rain("asce-7-22", 30, "ii"), rain("asce-7-22", 31, "ii")]).toEqual([8, 0]);
+    // 1.2° is under W/50 from 60 ft on
+    expect(rainOnSnow("asce-7-22", 25, 60, 1.2, "ii").value).toBe(0);
+  });
   it("takes the slippery line only where snow slides and the roof is cold", () => {
     const steep = { ...PAVILION, pitch: { rise: 12, run: 12 } };
     expect(roofSnow(steep).factors.at(-1)!.value).toBe(1);
