@@ -178,6 +178,13 @@ describe("the wind on a building with walls (memory, Figure 27.3-1)", () => {
   it("knows the slopes, and goes straight between them", () => {
     expect(windwardSlope(30, 0.2)).toEqual([-0.2, 0.3]);
     expect(windwardSlope(15, 0.5)).toEqual([-0.7, -0.18]);
+    for (const [slope, low, middle, high] of [
+      [10, -0.3, -0.5, -0.7],
+      [15, -0.5, -0.5, -0.6],
+      [20, -0.6, -0.6, -0.6],
+      [45, -0.6, -0.6, -0.6],
+    ] as const)
+      expect([0.25, 0.5, 1].map((ratio) => leewardSlope(slope, ratio))).toEqual([low, middle, high]);
     expect(windwardSlope(20, 0.75)[0]).toBeCloseTo(-0.55, 9);
     expect(windwardSlope(70, 1)[1]).toBeCloseTo(0.7, 9);
     expect(leewardSlope(10, 1)).toBe(-0.7);

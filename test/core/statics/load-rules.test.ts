@@ -7,6 +7,7 @@ import { type LineLoad, totalOf } from "../../../server/core/statics/line-loads.
 import { ROOFED } from "../../roofed-shed.ts";
 import { checked } from "./members.ts";
 
+const GOATS = readFileSync("samples/goat-shed.frame.yaml", "utf8");
 const LOFT = readFileSync("test/frames/loft.frame.yaml", "utf8");
 
 const loadsOf = (text: string) => checked(text).solution.loads;
@@ -49,6 +50,22 @@ describe("drag of the wind", () => {
     const back = loadOf(all, "W/-x/A").loads;
     expect(push(back, 0, (t) => first.some(({ id }) => id === t.id))).toBeCloseTo(0, 6);
     expect(push(back, 0, (t) => t.kind === "rafter")).toBeCloseTo(-psf * area, 6);
+  });
+
+  test("behind three closed sides only what stands in the open one meets it", () => {
+    const { all, wind, enclosure } = loadsOf(GOATS);
+    expect(enclosure?.class).toBe("partially-enclosed");
+    const psf = wind?.members.value ?? Number.NaN;
+    // toward wall B the wind blows into the open side A: its posts stand in it over their whole length, 8 in wide
+    const { loads } = loadOf(all, "W/+y/pressure/pressure-inside");
+    const posts = checked(GOATS).model.timbers.filter((t) => t.kind === "post" && t.walls.includes("A"));
+    expect(posts).toHaveLength(3);
+    for (const post of posts)
+      expect(push(loads, 1, ({ id }) => id === post.id)).toBeGreaterThanOrEqual(
+        (psf * 8 * post.span) / 144 - 1e-6,
+      );
+    // king-posts inside meet none of it
+    expect(push(loads, 1, ({ id }) => id === "king-post@2")).toBeCloseTo(0, 6);
   });
 
   test("of a row of joists under an open loft only the first meets it", () => {
