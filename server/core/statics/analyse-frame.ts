@@ -1,4 +1,5 @@
 /** The whole frame analysis: combinations, timbers, joints, piers and racking. */
+import type { Roof } from "../frame/roof.ts";
 import { groundedTimbers } from "../model/grounded.ts";
 import type { Model } from "../model/model.ts";
 import type { FrameResults } from "./frame-results.ts";
@@ -18,7 +19,8 @@ function signatureOf(model: Model, actions: JointActions): string {
   return JSON.stringify([
     frame.basis,
     { ...frame.site, frostDepth: 0, soil: 0 },
-    frame.roof,
+    // what fastens the rafters takes no part in how the frame carries
+    frame.roof && { ...frame.roof, rafters: withoutFasteners(frame.roof.rafters) },
     frame.floors,
     frame.siding,
     model.timbers.map((t) => [
@@ -49,6 +51,11 @@ function signatureOf(model: Model, actions: JointActions): string {
     model.meetings.map((m) => [m.a.id, m.b.id, m.point, m.area]),
     model.piers.map((p) => [p.id, p.timber?.id, p.top, p.groundLow]),
   ]);
+}
+
+function withoutFasteners(rafters: Roof["rafters"]): Roof["rafters"] {
+  if (!rafters) return undefined;
+  return { ...rafters, fasten: undefined, head: rafters.head && { ...rafters.head, fasten: undefined } };
 }
 
 /**

@@ -5,9 +5,8 @@ import { dot } from "../model/vec.ts";
 import { type HeadForce, type HeadHold, headHold, headUse } from "../roof/head-fasteners.ts";
 import type { SizedFasteners } from "../roof/sized-fasteners.ts";
 import type { Factor } from "../sourced.ts";
-import { forceTable } from "./force-table.ts";
 import type { FrameResults } from "./frame-results.ts";
-import { endForce } from "./joint-forces.ts";
+import { eachEndForce } from "./joint-forces.ts";
 
 export interface HeadPull extends HeadForce {
   readonly caseId: string;
@@ -28,22 +27,17 @@ export function roofHeads({ model }: Pick<FrameResults, "model">): readonly Join
  * what presses inward or down
  */
 export function headPulls(frame: FrameResults): ReadonlyMap<string, readonly HeadPull[]> {
-  const found = new Map(roofHeads(frame).map((joint) => [joint.id, [] as HeadPull[]]));
-  const slides = frame.solution.cases.some(({ seats }) => seats === "slide");
-  for (const solved of found.size > 0 ? frame.solution.cases : []) {
-    if (slides && solved.frameCase.vertical && solved.seats === "hold") continue;
-    const table = forceTable(solved);
-    if (!table) continue;
-    const { id: caseId, combination } = solved.frameCase;
-    solved.frame.pieces.forEach(({ timber, jointJ }, element) => {
-      const pulls = jointJ && found.get(jointJ.id);
-      if (!jointJ || !pulls) return;
-      const force = endForce(timber, table, element, "j");
-      const pull = Math.max(0, dot(force, jointJ.face.inward));
-      const lift = Math.max(0, -force[2]);
-      if (pull + lift > 0) pulls.push({ pull, lift, caseId, duration: combination.duration });
-    });
-  }
+  const heads = roofHeads(frame);
+  const found = new Map(heads.map((joint) => [joint.id, [] as HeadPull[]]));
+  const { cases } = frame.solution;
+  const slides = cases.some(({ seats }) => seats === "slide");
+  const counted = cases.filter(({ seats, frameCase }) => !(slides && frameCase.vertical && seats === "hold"));
+  const joints = new Map(heads.map((joint) => [joint.id, joint]));
+  eachEndForce(counted, joints, (joint, force, { id: caseId, combination }) => {
+    const pull = Math.max(0, dot(force, joint.face.inward));
+    const lift = Math.max(0, -force[2]);
+    if (pull + lift > 0) found.get(joint.id)?.push({ pull, lift, caseId, duration: combination.duration });
+  });
   return found;
 }
 

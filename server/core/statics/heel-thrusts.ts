@@ -1,13 +1,11 @@
 /** How hard rafters' feet push along their tie toward its end, against the relish there. */
-
 import { leanOf } from "../joinery/end-breadth.ts";
 import type { Joint } from "../joinery/joint.ts";
 import { type Relish, relishOf } from "../joinery/relish.ts";
 import { dot } from "../model/vec.ts";
 import type { Factor } from "../sourced.ts";
-import { forceTable } from "./force-table.ts";
 import type { FrameResults } from "./frame-results.ts";
-import { endForce } from "./joint-forces.ts";
+import { eachEndForce } from "./joint-forces.ts";
 import { adjustedFor, woodOf } from "./timber-wood.ts";
 
 export interface HeelThrust {
@@ -53,25 +51,12 @@ export function heelThrusts(frame: FrameResults): HeelThrust[] {
     }),
   );
   const worst = new Map<string, HeelThrust>();
-  for (const solved of feet.size > 0 ? frame.solution.cases : []) {
-    const table = forceTable(solved);
-    if (!table) continue;
-    const { id, combination } = solved.frameCase;
-    solved.frame.pieces.forEach(({ timber, jointI, jointJ }, element) => {
-      for (const [held, end] of [
-        [jointI, "i"],
-        [jointJ, "j"],
-      ] as const) {
-        const foot = held && feet.get(held.id);
-        if (!foot) continue;
-        // what the tie does to the rafter is the opposite of what the rafter pushes
-        const along = -foot.toe * dot(endForce(timber, table, element, end), foot.joint.face.grain);
-        const next = along > 0 ? judged(foot.joint, foot.relish, along, id, combination.duration) : undefined;
-        const known = worst.get(foot.joint.id);
-        if (next && (!known || next.stress / next.limit > known.stress / known.limit))
-          worst.set(foot.joint.id, next);
-      }
-    });
-  }
+  eachEndForce(frame.solution.cases, feet, ({ joint, relish, toe }, force, { id, combination }) => {
+    // what the tie does to the rafter is the opposite of what the rafter pushes
+    const along = -toe * dot(force, joint.face.grain);
+    const next = along > 0 ? judged(joint, relish, along, id, combination.duration) : undefined;
+    const known = worst.get(joint.id);
+    if (next && (!known || next.stress / next.limit > known.stress / known.limit)) worst.set(joint.id, next);
+  });
   return [...worst.values()];
 }

@@ -83,6 +83,31 @@ function endJoints(solved: SolvedCase, table: Float64Array, into: Map<string, Ta
   });
 }
 
+/**
+ * Goes through the ends of timbers that hang on some of the joints, in every combination that has an answer.
+ * @param wanted what is to be known of each such joint, by its id: sizes are those of the model of now, the forces may be older
+ * @param visit gets the force that the receiving timber puts on the end, lb in global axes
+ */
+export function eachEndForce<T>(
+  cases: readonly SolvedCase[],
+  wanted: ReadonlyMap<string, T>,
+  visit: (place: T, force: Vec3, frameCase: FrameCase) => void,
+): void {
+  if (wanted.size === 0) return;
+  for (const solved of cases) {
+    const table = forceTable(solved);
+    if (!table) continue;
+    const at = (timber: Timber, joint: Joint | undefined, element: number, end: "i" | "j"): void => {
+      const place = joint && wanted.get(joint.id);
+      if (place !== undefined) visit(place, endForce(timber, table, element, end), solved.frameCase);
+    };
+    solved.frame.pieces.forEach(({ timber, jointI, jointJ }, element) => {
+      at(timber, jointI, element, "i");
+      at(timber, jointJ, element, "j");
+    });
+  }
+}
+
 /** Force on the first timber of a contact, global axes, lb. @param springs of its tie */
 export function forceOnFirst({ combined }: SolvedCase, springs: readonly number[]): Vec3 {
   const along = (axis: number): number => combined.links[springs[axis] ?? -1] ?? 0;

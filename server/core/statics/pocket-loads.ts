@@ -8,9 +8,8 @@ import type { Joint } from "../joinery/joint.ts";
 import { halfExtent } from "../model/box.ts";
 import { dot, length, sub } from "../model/vec.ts";
 import type { Factor } from "../sourced.ts";
-import { forceTable } from "./force-table.ts";
 import type { FrameResults } from "./frame-results.ts";
-import { endForce } from "./joint-forces.ts";
+import { eachEndForce } from "./joint-forces.ts";
 import { adjustedFor, woodOf } from "./timber-wood.ts";
 
 export interface PocketLoad {
@@ -52,37 +51,25 @@ export function pocketLoads(frame: FrameResults): PocketLoad[] {
     pockets.map((joint) => [joint.id, { joint, share: isOpposed(joint, pockets) ? 1 / 2 : 1 }]),
   );
   const worst = new Map<string, PocketLoad>();
-  for (const solved of places.size > 0 ? frame.solution.cases : []) {
-    const table = forceTable(solved);
-    if (!table) continue;
-    const { id: caseId, combination } = solved.frameCase;
-    solved.frame.pieces.forEach(({ timber, jointI, jointJ }, element) => {
-      for (const [held, end] of [
-        [jointI, "i"],
-        [jointJ, "j"],
-      ] as const) {
-        const place = held && places.get(held.id);
-        const wood = place && woodOf(place.joint.into);
-        if (!place || !wood) continue;
-        // what holds the end up presses the floor down
-        const load = endForce(timber, table, element, end)[2];
-        const { joint, share } = place;
-        const { face, into } = joint;
-        const { duration } = combination;
-        const under = Math.max(0, woodUnder(joint));
-        const capacity = cheekSplit(
-          under,
-          0,
-          2 * halfExtent(into, face.across),
-          [share * face.thickness, 0],
-          adjustedFor(into, wood, duration).Fv.value,
-          Math.min(-face.ends[0], face.ends[1]),
-        ).pull;
-        const known = worst.get(joint.id);
-        if (load > 0 && (!known || load * known.capacity > known.load * capacity))
-          worst.set(joint.id, { joint, load, caseId, duration, capacity, under });
-      }
-    });
-  }
+  eachEndForce(frame.solution.cases, places, ({ joint, share }, force, { id: caseId, combination }) => {
+    const wood = woodOf(joint.into);
+    // what holds the end up presses the floor down
+    const load = force[2];
+    if (!wood || load <= 0) return;
+    const { face, into } = joint;
+    const { duration } = combination;
+    const under = Math.max(0, woodUnder(joint));
+    const capacity = cheekSplit(
+      under,
+      0,
+      2 * halfExtent(into, face.across),
+      [share * face.thickness, 0],
+      adjustedFor(into, wood, duration).Fv.value,
+      Math.min(-face.ends[0], face.ends[1]),
+    ).pull;
+    const known = worst.get(joint.id);
+    if (!known || load * known.capacity > known.load * capacity)
+      worst.set(joint.id, { joint, load, caseId, duration, capacity, under });
+  });
   return [...worst.values()];
 }

@@ -4,9 +4,8 @@ import type { Joint } from "../joinery/joint.ts";
 import { type ScrewForce, type ScrewHold, screwHold, screwUse } from "../joinery/screw-hold.ts";
 import { dot, type Vec3 } from "../model/vec.ts";
 import type { Factor } from "../sourced.ts";
-import { forceTable } from "./force-table.ts";
 import type { FrameResults } from "./frame-results.ts";
-import { endForce } from "./joint-forces.ts";
+import { eachEndForce } from "./joint-forces.ts";
 
 export interface ScrewLoad extends ScrewForce {
   readonly caseId: string;
@@ -24,26 +23,13 @@ function onScrews(joint: Joint, force: Vec3): ScrewForce {
 /** @returns by joint id, for every screwed end of a brace, each combination that loads its screws */
 export function screwLoads(frame: FrameResults): ReadonlyMap<string, readonly ScrewLoad[]> {
   const screwed = frame.model.joints.filter(({ sizes, end }) => sizes.screws && end !== "side");
-  const joints = new Map(screwed.map((joint) => [joint.id, joint]));
   const found = new Map(screwed.map(({ id }) => [id, [] as ScrewLoad[]]));
-  for (const solved of joints.size > 0 ? frame.solution.cases : []) {
-    const table = forceTable(solved);
-    if (!table) continue;
-    const { id: caseId, combination } = solved.frameCase;
-    solved.frame.pieces.forEach(({ timber, jointI, jointJ }, element) => {
-      for (const [held, end] of [
-        [jointI, "i"],
-        [jointJ, "j"],
-      ] as const) {
-        // sizes are those of the model of now: the forces may be older
-        const joint = held && joints.get(held.id);
-        if (!joint) continue;
-        const force = onScrews(joint, endForce(timber, table, element, end));
-        if (force.pull + force.along >= 1)
-          found.get(joint.id)?.push({ ...force, caseId, duration: combination.duration });
-      }
-    });
-  }
+  const joints = new Map(screwed.map((joint) => [joint.id, joint]));
+  eachEndForce(frame.solution.cases, joints, (joint, force, { id: caseId, combination }) => {
+    const load = onScrews(joint, force);
+    if (load.pull + load.along >= 1)
+      found.get(joint.id)?.push({ ...load, caseId, duration: combination.duration });
+  });
   return found;
 }
 

@@ -28,6 +28,8 @@ function told({ results, findings }: Evaluation): unknown {
 const PAVILION: readonly (readonly [from: string, to: string, stays: "forces" | "frame" | "nothing"])[] = [
   ["frost-depth: 32 in", "frost-depth: 42 in", "forces"],
   ["radius: 100 in", "radius: 130 in", "forces"],
+  ["diameter: 5/16 in, length: 8 in}}", "diameter: 5/16 in, length: 3 in}}", "forces"],
+  ["diameter: 5/16 in, length: 10 in}}", "diameter: 5/16 in, length: 4 in}}", "forces"],
   [
     "of: king-post, into: tie, tenon: {thickness: 2 in",
     "of: king-post, into: tie, tenon: {thickness: 1 1/2 in",
