@@ -10,6 +10,7 @@ import {
   type TenonSpec,
 } from "../core/frame/frame.ts";
 import type { Cursor } from "./cursor.ts";
+import { readFasteners } from "./frame-fasteners.ts";
 
 const KINDS = [
   "mortise-and-tenon",
@@ -69,6 +70,7 @@ function readSpec(at: Cursor, kind: JointKindName): JointSpec {
   const blade = readBlade(at.at("blade"));
   const butt = at.at("butt").size();
   const screws = readScrews(at);
+  const fasten = readFasteners(at);
   return {
     kind,
     housing: at.at("housing").gap(),
@@ -84,6 +86,7 @@ function readSpec(at: Cursor, kind: JointKindName): JointSpec {
     lap: at.at("lap").size(),
     form: at.at("form").choice(FORMS),
     ...readRule(at),
+    ...(fasten && { fasten }),
     ...(blade && { blade }),
     ...(butt !== undefined && { butt }),
     ...(screws && { screws }),

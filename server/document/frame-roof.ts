@@ -3,6 +3,7 @@ import type { CeilingKind, CoveringKind, Roof } from "../core/frame/roof.ts";
 import { MOST_IN_SERIES } from "../core/model/series.ts";
 import { fromInches, type Length } from "../core/quantity/length.ts";
 import type { Cursor } from "./cursor.ts";
+import { readFasteners } from "./frame-fasteners.ts";
 import { readPegs, readRule } from "./frame-joints.ts";
 
 const COVERINGS = [
@@ -120,21 +121,4 @@ function readOverhang(at: Cursor): Rafters["overhang"] | undefined {
   const rake = at.at("rake").gap();
   if (eave === undefined || high === undefined || (at.has("rake") && rake === undefined)) return undefined;
   return { path: at.path, eave, rake, high };
-}
-
-/** More screws or nails than a rafter's end has room for; also the schema's limit. */
-const MOST_FASTENERS = 24;
-
-function readFasteners(holder: Cursor): Rafters["fasten"] {
-  if (!holder.has("fasten")) return undefined;
-  const at = holder.at("fasten");
-  const kind = at.at("kind").choice(["screws", "nails"]);
-  const count = at.at("count").count(1, MOST_FASTENERS);
-  const [diameter, length] = [at.at("diameter").size(), at.at("length").size()];
-  const lost =
-    kind === undefined ||
-    count === undefined ||
-    (at.has("diameter") && diameter === undefined) ||
-    (at.has("length") && length === undefined);
-  return lost ? "unread" : { path: at.path, kind, count, diameter, length };
 }

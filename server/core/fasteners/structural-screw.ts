@@ -26,6 +26,8 @@ export interface StructuralScrew {
   /** in; undefined = the head is not checked for pulling through */
   readonly head?: number;
   readonly main: WoodPart;
+  /** in, along the screw; undefined = it ends in the main member */
+  readonly mainThickness?: number;
   readonly side: SidePart;
   /** the main member takes it in end grain */
   readonly endGrain?: boolean;
@@ -52,13 +54,16 @@ export function structuralScrew(screw: StructuralScrew): StructuralScrewValue {
   const lag = diameter >= 0.25 - 1e-9;
   const tip = lag ? lagSize(diameter).tip : 0;
   const thread = Math.min(length, screw.thread ?? (lag ? lagThread(length) : woodScrewThread(length)));
-  const held = Math.max(0, Math.min(thread, length - side.thickness) - tip);
+  // the thread ends at the point: of one that comes out of the far face only what lies between the faces holds
+  const far = side.thickness + (screw.mainThickness ?? Number.POSITIVE_INFINITY);
+  const reach = Math.min(far, length - tip);
+  const held = Math.max(0, reach - Math.max(side.thickness, length - thread));
   const lateral = lag
     ? lagLateral({
         diameter,
         main,
         side,
-        penetration: lagPenetration(diameter, length, side.thickness),
+        penetration: lagPenetration(diameter, Math.min(length, far + tip), side.thickness),
       })
     : woodScrewLateral({ diameter, main, side, reach: Math.max(0, length - side.thickness) });
   const withdrawal = lag

@@ -4,6 +4,7 @@
  * Lengths are whole nanometres; loads psf; speeds mph; weights lb; angles degrees.
  */
 import type { Length } from "../quantity/length.ts";
+import type { Fasteners } from "./fasteners.ts";
 import type { Measured } from "./measured.ts";
 import type { Roof } from "./roof.ts";
 
@@ -318,6 +319,8 @@ export interface JointSpec {
   readonly butt?: Length;
   /** screwed brace: at each end; "unread" where a value of them cannot be read */
   readonly screws?: ScrewSpec | "unread";
+  /** seats and housed heads of rafters: what holds each down, or in the ridge */
+  readonly fasten?: Fasteners | "unread";
 }
 
 export interface ScrewSpec {

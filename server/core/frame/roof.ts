@@ -1,15 +1,7 @@
 /** The roof of a frame as it is written; see `frame.ts` for the units. */
 import type { Length } from "../quantity/length.ts";
+import type { Fasteners } from "./fasteners.ts";
 import type { PegSpec, Pointer, Ref, Section } from "./frame.ts";
-
-/** Screws or nails, so many at each place. Where a value of them is written and cannot be read, they are "unread". */
-export interface Fasteners {
-  readonly path: Pointer;
-  readonly kind: "screws" | "nails";
-  readonly count: number;
-  readonly diameter: Length | undefined;
-  readonly length: Length | undefined;
-}
 
 /** Whether rafters with such heads meet at the peak, without a ridge between them. */
 export function meetAtPeak(head: { readonly kind: string } | undefined): boolean {

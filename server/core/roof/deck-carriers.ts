@@ -100,6 +100,12 @@ function rest(whole: Interval, taken: readonly Interval[]): Interval[] {
 
 const halfAcross = ({ timber }: Plank): number => timber.width / 2;
 
+/** What slopes with a roof: its own rafters, where it has none its principal rafters. */
+export function raftersOf(model: Model, slope: RoofSlope): readonly Timber[] {
+  if (slope.rafters.length > 0) return slope.rafters;
+  return model.timbers.filter((t) => t.kind === "rafter" && t.rule === "roof-rafter" && liesOn(slope, t));
+}
+
 /**
  * The whole deck of a slope, divided among what carries it. Purlins lie over everything else; in bays without them the
  * roof's own rafters carry the deck, without those the principal rafters.
@@ -108,10 +114,9 @@ export function deckFields(model: Model, slope: RoofSlope): DeckField[] {
   const along: Interval = [slope.deckFrom, slope.deckTo];
   const up = deckUp(slope);
   const lying = model.timbers.filter((t) => liesOn(slope, t));
-  const principals = lying.filter((t) => t.kind === "rafter" && t.rule === "roof-rafter");
   const planks = (timbers: readonly Timber[]): Plank[] => timbers.map((t) => plankOf(slope, t));
   const purlins = planks(lying.filter(liesAlong));
-  const rafters = planks(slope.rafters.length > 0 ? slope.rafters : principals);
+  const rafters = planks(raftersOf(model, slope));
   // a bay without purlins is one in which a rafter stands; a strip past their ends only hangs on them
   const bare =
     purlins.length === 0

@@ -44,17 +44,26 @@ function woodBefore({ of }: Joint): number {
   return (Math.SQRT2 * (of.depth / cos)) / 2 / (1 + rise / cos);
 }
 
-/** Reference values of one, lb, and how much of it holds. */
+/**
+ * Whether they stand side by side across the rafter with their distances: 4 D between them and 1.5 D to its edges (NDS
+ * 12.5.1, lag screws in withdrawal, memory).
+ */
+export function fitsAcross({ count, diameter }: SizedFasteners, { of }: Joint): boolean {
+  return (4 * (count - 1) + 3) * diameter <= of.width + 1e-9;
+}
+
+/** Reference values of one, lb, and how much of it holds. @param across in, the ridge along a slanted screw */
 function valuesOfOne(
   { kind, diameter, length }: SizedFasteners,
   ridge: number,
   rafter: number,
   wood: number,
+  across: number,
 ): { readonly W: Sourced; readonly Z: Sourced; readonly held: number } {
   const main = { kind: "wood", G: ridge, angle: 90 } as const;
   if (kind === "screws") {
     const side: WoodSide = { kind: "wood", G: rafter, angle: 90, thickness: wood };
-    const { W, Z, withdrawal } = structuralScrew({ diameter, length, main, side });
+    const { W, Z, withdrawal } = structuralScrew({ diameter, length, main, mainThickness: across, side });
     return { W, Z, held: withdrawal.length };
   }
   const toe = toeNailReach(length);
@@ -79,7 +88,8 @@ export function headHold(joint: Joint, fasteners: SizedFasteners, duration: Fact
   const { kind, count, diameter, length } = fasteners;
   const screws = kind === "screws";
   const wood = screws ? woodBefore(joint) : toeNailReach(length).side;
-  const { W, Z, held } = valuesOfOne(fasteners, ridge.values.G.value, rafter.values.G.value, wood);
+  const across = Math.SQRT2 * joint.face.thickness;
+  const { W, Z, held } = valuesOfOne(fasteners, ridge.values.G.value, rafter.values.G.value, wood, across);
   const moisture = (timber: Joint["of"]): FastenerMoisture => ({
     placed: timber.class?.seasoning ?? "green",
     service: "dry",

@@ -23,18 +23,20 @@ export interface SeatHold {
 /** Nails that reach their rafter's plate have six diameters in it (NDS 12.1.6.5). */
 const LEAST_REACH = 6;
 
-/** Withdrawal of one, lb, with how much of it holds. */
+/** Withdrawal of one, lb, with how much of it holds. @param plumb in, depth of the plate along a screw */
 function withdrawalOf(
   { kind, diameter, length }: SizedFasteners,
   plate: number,
   rafter: number,
   wood: number,
+  plumb: number,
 ): { readonly one: Sourced; readonly held: number; readonly toeNailed: boolean } {
   if (kind === "screws") {
     const screw = structuralScrew({
       diameter,
       length,
       main: { kind: "wood", G: plate, angle: 90 },
+      mainThickness: plumb,
       side: { kind: "wood", G: rafter, angle: 90, thickness: wood },
     });
     return { one: screw.W, held: screw.withdrawal.length, toeNailed: false };
@@ -57,7 +59,13 @@ export function seatHold(joint: Joint, fasteners: SizedFasteners, duration: Fact
   const [rafter, plate] = [woodOf(joint.of), woodOf(joint.into)];
   if (!seat || !rafter || !plate) return undefined;
   const wood = seat.heightAbovePlate + seat.plumb / 2;
-  const { one, held, toeNailed } = withdrawalOf(fasteners, plate.values.G.value, rafter.values.G.value, wood);
+  const { one, held, toeNailed } = withdrawalOf(
+    fasteners,
+    plate.values.G.value,
+    rafter.values.G.value,
+    wood,
+    joint.face.thickness,
+  );
   // under its roof the plate dries in the end; green wood lets go of nails as it does
   const moisture: FastenerMoisture = { placed: joint.into.class?.seasoning ?? "green", service: "dry" };
   const all: Sourced = {

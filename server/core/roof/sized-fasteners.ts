@@ -1,5 +1,5 @@
 /** The screws or nails of rafters, with a size; and which of those on sale hold a force. */
-import type { Fasteners } from "../frame/roof.ts";
+import type { Fasteners } from "../frame/fasteners.ts";
 import { inches } from "../quantity/length.ts";
 
 export interface SizedFasteners {

@@ -105,6 +105,8 @@ export interface RackingResult {
   readonly stands: boolean;
   /** it is held, but by what yields so far that its weight brings it down */
   readonly soft: boolean;
+  /** of such a frame, how far its farthest point goes, in */
+  readonly lean: number;
   /** timbers that move, when it does not stand */
   readonly moving: readonly string[];
   readonly direction: Vec3;

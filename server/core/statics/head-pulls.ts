@@ -1,7 +1,8 @@
-/** Wind that draws the heads of the roof's rafters out of their ridge, or lifts them out of their housings. */
+/** Wind that draws the heads of rafters out of their ridge, or lifts them out of their housings. */
 import type { CombinedUse } from "../fasteners/combined.ts";
 import type { Joint } from "../joinery/joint.ts";
 import { dot } from "../model/vec.ts";
+import { isHousedHead } from "../roof/fastening.ts";
 import { type HeadForce, type HeadHold, headHold, headUse } from "../roof/head-fasteners.ts";
 import type { SizedFasteners } from "../roof/sized-fasteners.ts";
 import type { Factor } from "../sourced.ts";
@@ -14,12 +15,6 @@ export interface HeadPull extends HeadForce {
   readonly duration: Factor;
 }
 
-/** The heads of the roof's own rafters that stand in a housing of the ridge. */
-export function roofHeads({ model }: Pick<FrameResults, "model">): readonly Joint[] {
-  const own = new Set(model.roof?.slopes.flatMap(({ rafters }) => rafters.map(({ id }) => id)));
-  return model.joints.filter((j) => j.kind === "housed" && j.end === "head" && own.has(j.of.id));
-}
-
 /**
  * Vertical loads alone count where the seats slide, so that a rafter is a simple beam: where seats hold the thrust, snow on
  * one side presses a rafter up along the ridge's face, which gives way to the other model before anything comes apart.
@@ -27,7 +22,7 @@ export function roofHeads({ model }: Pick<FrameResults, "model">): readonly Join
  * what presses inward or down
  */
 export function headPulls(frame: FrameResults): ReadonlyMap<string, readonly HeadPull[]> {
-  const heads = roofHeads(frame);
+  const heads = frame.model.joints.filter(isHousedHead);
   const found = new Map(heads.map((joint) => [joint.id, [] as HeadPull[]]));
   const { cases } = frame.solution;
   const slides = cases.some(({ seats }) => seats === "slide");

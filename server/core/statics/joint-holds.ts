@@ -1,5 +1,6 @@
 /** What every joint that is pulled has to hold with, for hovers and reports: pegs of tenons, screws of braces, screws and nails of seats. */
 import type { Joint } from "../joinery/joint.ts";
+import { fastenings, isHousedHead, isRafterSeat } from "../roof/fastening.ts";
 import { seatHold } from "../roof/seat-fasteners.ts";
 import { sizedFasteners } from "../roof/sized-fasteners.ts";
 import type { Factor, Sourced } from "../sourced.ts";
@@ -31,7 +32,7 @@ export function jointHolds(frame: FrameResults): (joint: Joint) => JointHold | u
   return (joint) => {
     if (joint.sizes.screws) return screwsOf(joint);
     if (joint.kind === "birds-mouth") return seatOf(joint);
-    if (joint.kind === "housed" && joint.end === "head") return headOf(joint) ?? endHold(joint);
+    if (isHousedHead(joint)) return headOf(joint) ?? endHold(joint);
     return endHold(joint);
   };
   function endHold(joint: Joint): JointHold | undefined {
@@ -61,18 +62,19 @@ function screwHolds(frame: FrameResults): (joint: Joint) => JointHold | undefine
   };
 }
 
-/** Heads of the roof's rafters in the ridge, pulled and lifted at once. */
+/** Heads of rafters in the ridge, pulled and lifted at once. */
 function headHolds(frame: FrameResults): (joint: Joint) => JointHold | undefined {
   const pulls = headPulls(frame);
-  const fasten = frame.model.frame.roof?.rafters?.head?.fasten;
-  const sized = sizedFasteners(fasten);
+  const fasteningOf = fastenings(frame.model);
   return (joint) => {
+    const { written } = fasteningOf(joint);
+    const sized = sizedFasteners(written);
     const judged = judgeHead(joint, pulls.get(joint.id) ?? [], sized);
     if (!judged) return undefined;
     const { pull, held } = judged;
     const most = { most: headForceOf(pull), caseId: pull.caseId, duration: pull.duration };
     if (!sized || !held) {
-      const by = fasten ? "unjudged" : "nothing";
+      const by = written ? "unjudged" : "nothing";
       return { joint, pull: most, by, capacity: undefined, factors: [], ratio: undefined };
     }
     const { hold, use } = held;
@@ -87,18 +89,17 @@ function headHolds(frame: FrameResults): (joint: Joint) => JointHold | undefined
   };
 }
 
-/** Seats of the roof's rafters on what the file fastens them with. */
+/** Seats of rafters on what the file fastens them with. */
 function seatHolds(frame: FrameResults): (joint: Joint) => JointHold | undefined {
-  const { model } = frame;
-  const own = new Set(model.roof?.slopes.flatMap(({ rafters }) => rafters.map(({ id }) => id)));
-  const fasten = model.frame.roof?.rafters?.fasten;
-  const sized = sizedFasteners(fasten);
+  const fasteningOf = fastenings(frame.model);
   return (joint) => {
-    const pull = seatPull(frame, joint);
-    if (!own.has(joint.of.id) || !pull) return undefined;
+    const pull = isRafterSeat(joint) ? seatPull(frame, joint) : undefined;
+    if (!pull) return undefined;
+    const { written } = fasteningOf(joint);
+    const sized = sizedFasteners(written);
     const hold = sized && seatHold(joint, sized, pull.duration);
     if (!sized || !hold) {
-      const by = fasten ? "unjudged" : "nothing";
+      const by = written ? "unjudged" : "nothing";
       return { joint, pull, by, capacity: undefined, factors: [], ratio: undefined };
     }
     const { reference, value, status, factors } = hold.uplift;

@@ -3,6 +3,7 @@ import type { PegJoint } from "../fasteners/pegs/peg-joint.ts";
 import type { Joint } from "../joinery/joint.ts";
 import { pegTension } from "../joinery/peg-tension.ts";
 import { dot } from "../model/vec.ts";
+import { isHousedHead, isRafterSeat } from "../roof/fastening.ts";
 import type { FrameResults, Pull } from "./frame-results.ts";
 
 /** What of a joint holds when its timber is pulled out of the other. */
@@ -50,10 +51,6 @@ function pushing({ solution }: FrameResults): ReadonlySet<string> {
   );
 }
 
-/** The roof's own rafters: what holds them stands with the roof. */
-const roofRafters = ({ model }: FrameResults): ReadonlySet<string> =>
-  new Set(model.roof?.slopes.flatMap(({ rafters }) => rafters.map(({ id }) => id)));
-
 /** A leaning tenon is pulled along its own grain, and its shoulder takes no part in that; a pair's pegs take it as it is. */
 function alongGrain({ of, face, kind }: Joint, force: number): number {
   if (kind === "rafter-pair") return force;
@@ -72,13 +69,14 @@ function worstPull(pulls: readonly Pull[], byDuration: boolean): Pull | undefine
 
 /**
  * The pull that asks most of each joint at a timber's end; whatever holds it is worth C_D times as much for a short load.
- * Seats of the roof's rafters and their heads in a ridge stand apart: their screws hold them.
+ * Seats of rafters and their housed heads stand apart: their screws hold them.
  * @returns only joints with a pull of any size; none for timbers that only push
  */
 export function jointPulls(frame: FrameResults): (joint: Joint) => JointPull | undefined {
-  const apart = new Set([...pushing(frame), ...roofRafters(frame)]);
+  const push = pushing(frame);
   return (joint) => {
-    if (joint.end === "side" || (apart.has(joint.of.id) && joint.kind !== "rafter-pair")) return undefined;
+    if (joint.end === "side" || push.has(joint.of.id)) return undefined;
+    if (isRafterSeat(joint) || isHousedHead(joint)) return undefined;
     const worst = worstPull(frame.joints.get(joint.id)?.pulls ?? [], !onlyBears(joint));
     if (!worst || worst.most < 1) return undefined;
     const pull = { ...worst, most: alongGrain(joint, worst.most) };

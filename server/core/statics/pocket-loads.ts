@@ -50,26 +50,33 @@ export function pocketLoads(frame: FrameResults): PocketLoad[] {
   const places = new Map(
     pockets.map((joint) => [joint.id, { joint, share: isOpposed(joint, pockets) ? 1 / 2 : 1 }]),
   );
-  const worst = new Map<string, PocketLoad>();
-  eachEndForce(frame.solution.cases, places, ({ joint, share }, force, { id: caseId, combination }) => {
+  // F_v′ goes by C_D alone: the combination that asks most is known before the wood is
+  const most = new Map<string, Pick<PocketLoad, "load" | "caseId" | "duration">>();
+  eachEndForce(
+    frame.solution.cases,
+    places,
+    ({ joint }, force, { id: caseId, combination: { duration } }) => {
+      // what holds the end up presses the floor down
+      const load = force[2];
+      const known = most.get(joint.id);
+      if (load > 0 && (!known || load / duration.value > known.load / known.duration.value))
+        most.set(joint.id, { load, caseId, duration });
+    },
+  );
+  return [...places.values()].flatMap(({ joint, share }): PocketLoad[] => {
+    const asked = most.get(joint.id);
     const wood = woodOf(joint.into);
-    // what holds the end up presses the floor down
-    const load = force[2];
-    if (!wood || load <= 0) return;
+    if (!asked || !wood) return [];
     const { face, into } = joint;
-    const { duration } = combination;
     const under = Math.max(0, woodUnder(joint));
     const capacity = cheekSplit(
       under,
       0,
       2 * halfExtent(into, face.across),
       [share * face.thickness, 0],
-      adjustedFor(into, wood, duration).Fv.value,
+      adjustedFor(into, wood, asked.duration).Fv.value,
       Math.min(-face.ends[0], face.ends[1]),
     ).pull;
-    const known = worst.get(joint.id);
-    if (!known || load * known.capacity > known.load * capacity)
-      worst.set(joint.id, { joint, load, caseId, duration, capacity, under });
+    return [{ joint, ...asked, capacity, under }];
   });
-  return [...worst.values()];
 }

@@ -44,14 +44,21 @@ export function pushLoads(dead: BasicLoad): { readonly x: BasicLoad; readonly y:
   return { x: make(0), y: make(1) };
 }
 
+interface Loose {
+  readonly moving: readonly string[];
+  readonly lean: number;
+}
+
+const STANDS: Loose = { moving: [], lean: 0 };
+
 /**
  * What is so loosely held that it cannot stand by itself: a height h of weight W that yields by Δ to a push of `SHARE` of W
  * falls once W Δ outdoes the push's own h, at Δ = SHARE × h (equilibrium in the displaced place, derived).
  * Less than an inch is no fall.
- * @returns ids of the timbers that go along with the farthest, none where all stay within it
+ * @returns ids of the timbers that go along with the farthest, and how far that goes, in; none where all stay within it
  */
-function tooLoose(push: Push, combined: Combined, { nodes, pieces, bearings }: Skeleton): string[] {
-  if (combined.status === "failed") return [];
+function tooLoose(push: Push, combined: Combined, { nodes, pieces, bearings }: Skeleton): Loose {
+  if (combined.status === "failed") return STANDS;
   const base = Math.min(...bearings.map(({ node }) => nodes[node]?.[2] ?? 0));
   const moved = nodes.map((_, node) => {
     const [x, y] = combined.displacement(node);
@@ -59,9 +66,10 @@ function tooLoose(push: Push, combined: Combined, { nodes, pieces, bearings }: S
   });
   const loose = moved.some((d, node) => d > SHARE * ((nodes[node]?.[2] ?? base) - base) && d > 1);
   const farthest = Math.max(...moved);
-  if (!loose) return [];
+  if (!loose) return STANDS;
   const goes = ({ node }: Hold): boolean => (moved[node] ?? 0) > farthest / 2;
-  return [...new Set(pieces.flatMap(({ timber, i, j }) => (goes(i) || goes(j) ? [timber.id] : [])))];
+  const moving = pieces.flatMap(({ timber, i, j }) => (goes(i) || goes(j) ? [timber.id] : []));
+  return { moving: [...new Set(moving)], lean: farthest };
 }
 
 /** What a push has done. */
@@ -73,11 +81,15 @@ export function rackingResult(push: Push, combined: Combined, frame: FrameStruct
     return along > 0.5 || (driven && Math.hypot(along, direction[2]) > 0.1);
   });
   const elements = modes.flatMap((m) => m.elements);
-  const moving = modes.length > 0 ? timbersOf(elements, frame) : tooLoose(push, combined, frame.skeleton);
+  const { moving, lean } =
+    modes.length > 0
+      ? { moving: timbersOf(elements, frame), lean: 0 }
+      : tooLoose(push, combined, frame.skeleton);
   return {
     toward: push.toward,
     stands: modes.length === 0 && moving.length === 0,
     soft: modes.length === 0 && moving.length > 0,
+    lean,
     moving,
     direction: modes[0]?.direction ?? push.direction,
   };

@@ -9,6 +9,7 @@ import { gridLines } from "../model/grid.ts";
 import type { Model, RoofSlope, Timber } from "../model/model.ts";
 import { cross, dot, length, scale, unit, type Vec3 } from "../model/vec.ts";
 import { inches } from "../quantity/length.ts";
+import { raftersOf } from "../roof/deck-carriers.ts";
 import type { BasicLoad } from "./basic-loads.ts";
 import { enclosureOfFrame, type FrameEnclosure } from "./enclosure.ts";
 import { type LineLoad, type Strip, totalOf } from "./line-loads.ts";
@@ -137,7 +138,7 @@ function leastLoads(setting: Setting, toward: WindDirection): LineLoad[] {
   const roof = enclosure.class === "open" ? least.open.value : least.roof.value;
   const seen =
     enclosure.class === "open" && slopes.length > 0
-      ? [...dragging(setting, way), ...endRafters(slopes, toward)]
+      ? [...dragging(setting, way), ...endRafters(setting, toward)]
       : dragging(setting, way);
   return [
     ...(wall ? onFace(wall, least.walls.value, way) : []),
@@ -147,24 +148,27 @@ function leastLoads(setting: Setting, toward: WindDirection): LineLoad[] {
 }
 
 /** The rafters whose sides a wind along the ridge meets first. */
-function endRafters(slopes: readonly RoofSlope[], toward: WindDirection): readonly Timber[] {
+function endRafters({ model, slopes }: Setting, toward: WindDirection): readonly Timber[] {
   if (toward === "+y" || toward === "-y") return [];
   const sign = toward === "+x" ? 1 : -1;
-  return slopes.flatMap((s) => [...s.rafters].sort((p, q) => sign * (p.origin[0] - q.origin[0])).slice(0, 1));
+  return slopes.flatMap((s) =>
+    [...raftersOf(model, s)].sort((p, q) => sign * (p.origin[0] - q.origin[0])).slice(0, 1),
+  );
 }
 
 /**
  * Rows of which only the first stick meets the wind: rafters under a wind along the ridge, joists of an open floor; what
  * lies behind it is in its lee. Closed sides take the wind off them.
  */
-function foremost({ model, enclosure, slopes }: Setting, toward: WindDirection): readonly Timber[] {
+function foremost(setting: Setting, toward: WindDirection): readonly Timber[] {
+  const { model, enclosure, slopes } = setting;
   if (enclosure.class !== "open" || slopes.length === 0) return [];
   const way = TOWARD[toward];
   const rows = [...model.sticks.values()].filter(([first]) => first?.kind === "joist");
   const first = rows.flatMap((row) =>
     [...row].sort((p, q) => dot(p.origin, way) - dot(q.origin, way)).slice(0, 1),
   );
-  return [...endRafters(slopes, toward), ...first];
+  return [...endRafters(setting, toward), ...first];
 }
 
 /** The least wind is a case only where no other from its side pushes as hard. */

@@ -1,9 +1,10 @@
 /** Rafter heads in a ridge that wind draws out: forces by statics (derived), fasteners by NDS 12.2 to 12.5. */
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
-import { headHold, headUse } from "../../../server/core/roof/head-fasteners.ts";
+import { isHousedHead } from "../../../server/core/roof/fastening.ts";
+import { fitsAcross, headHold, headUse } from "../../../server/core/roof/head-fasteners.ts";
 import { sizedFasteners } from "../../../server/core/roof/sized-fasteners.ts";
-import { headPulls, roofHeads } from "../../../server/core/statics/head-pulls.ts";
+import { headPulls } from "../../../server/core/statics/head-pulls.ts";
 import { createFrameService } from "../../../server/language/frame-service.ts";
 import { expectFindings, findingsFixture } from "../../fixtures.ts";
 import { under } from "../../roofed-shed.ts";
@@ -90,7 +91,7 @@ const WIND = { symbol: "C_D", value: 1.6, status: "published", source: "NDS", no
 
 describe("what holds a head, by hand", () => {
   const frame = frameOf(PAVILION);
-  const [joint] = roofHeads(frame);
+  const [joint] = frame.model.joints.filter(isHousedHead);
   const holdOf = (fasten: Parameters<typeof headHold>[1]) => {
     const hold = joint && headHold(joint, fasten, WIND);
     if (!hold) throw new Error("no hold");
@@ -137,6 +138,76 @@ describe("what holds a head, by hand", () => {
   });
 });
 
+describe("a screw that comes out of a ridge 2 in thick", () => {
+  const thin = frameOf(
+    PAVILION.replace("ridge:      {kind: ridge, section: 6x9", "ridge:      {kind: ridge, section: 2x9"),
+  );
+  const [joint] = thin.model.joints.filter(isHousedHead);
+  const heldBy = (length: number): number => {
+    const hold = joint && headHold(joint, { kind: "screws", count: 2, diameter: 5 / 16, length }, WIND);
+    if (!hold) throw new Error("no hold");
+    return hold.held;
+  };
+  test("holds with the wood between the faces: 2 √2 in at 45° (derived)", () => {
+    expect(joint?.face.thickness).toBeCloseTo(2, 9);
+    expect(heldBy(8)).toBeCloseTo(2 * Math.SQRT2, 9);
+  });
+  test("holds nothing where its thread lies beyond: the last 6 in of 14 (published, NDS Table L2)", () => {
+    expect(heldBy(14)).toBe(0);
+  });
+});
+
+test("as many as stand side by side in the rafter: 4 D apart and 1.5 D from its edges (memory)", () => {
+  const [joint] = frameOf(PAVILION).model.joints.filter(isHousedHead);
+  if (!joint) throw new Error("no head");
+  const fits = (count: number) => fitsAcross({ kind: "screws", count, diameter: 5 / 16, length: 8 }, joint);
+  // (4 + 3) × 5/16 = 2.19 in, (8 + 3) × 5/16 = 3.44 in, in a rafter of 3 in
+  expect([fits(2), fits(3)]).toEqual([true, false]);
+});
+
+test("rafter-head-loose: where the roof names no head, the fix writes one", () => {
+  const bare = PAVILION.replace(/ head: \{kind: housed, into: ridge, fasten: \{[^}]*\}\},/, "");
+  const mended = fixed(bare, "rafter-head-loose", 0, true);
+  expect(mended).toContain(
+    "head: {kind: housed, into: ridge, fasten: {kind: screws, count: 2, diameter: 5/16 in",
+  );
+  expectFindings(mended, ERRORS);
+});
+
+describe("principal rafters", () => {
+  const FRAME = readFileSync(
+    new URL("../../frames/purlins-on-principals.frame.yaml", import.meta.url),
+    "utf8",
+  );
+  const found = (text: string): string[] =>
+    findingsOf(text, true)
+      .filter(({ finding }) => ["rafter-lifted", "rafter-head-loose"].includes(finding.check))
+      .map(({ finding }) => `${finding.check} ${finding.path}`);
+  test("are lifted off their seats and out of the ridge, and nothing is named that holds them", () => {
+    expect(found(FRAME)).toEqual([
+      "rafter-lifted /members/principal",
+      "rafter-head-loose /members/principal",
+    ]);
+  });
+  test("are held by what their joints name", () => {
+    const screws = "fasten: {kind: screws, count: 6, diameter: 1/2 in, length: 14 in}";
+    const named = `joints:
+  seat: {kind: birds-mouth, of: principal, into: plate, ${screws}}
+  top: {kind: housed, of: principal, into: ridge, ${screws}}
+`;
+    expect(FRAME).not.toMatch(/^joints:/m);
+    expect(found(FRAME.replace("roof:\n", `${named}roof:\n`))).toEqual([]);
+    const few = named.replace(
+      /count: 6, diameter: 1\/2 in, length: 14 in/g,
+      "count: 1, diameter: 1/4 in, length: 9 in",
+    );
+    expect(found(FRAME.replace("roof:\n", `${few}roof:\n`))).toEqual([
+      "rafter-lifted /joints/seat/fasten",
+      "rafter-head-loose /joints/top/fasten",
+    ]);
+  });
+});
+
 test("pulls and lifts of heads: only what presses neither in nor down, both of one combination (derived)", () => {
   const frame = frameOf(PAVILION);
   const pulls = headPulls(frame);
@@ -146,6 +217,8 @@ test("pulls and lifts of heads: only what presses neither in nor down, both of o
   // snow alone neither draws nor lifts: the ridge carries
   expect(all.filter(({ caseId }) => /^D \+ S/.test(caseId))).toEqual([]);
   const most = Math.max(...all.map(({ pull }) => pull));
-  const tension = Math.max(...roofHeads(frame).map(({ id }) => frame.joints.get(id)?.tension.most ?? 0));
+  const tension = Math.max(
+    ...frame.model.joints.filter(isHousedHead).map(({ id }) => frame.joints.get(id)?.tension.most ?? 0),
+  );
   expect(most).toBeCloseTo(tension, 6);
 });

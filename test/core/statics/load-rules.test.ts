@@ -8,6 +8,7 @@ import { ROOFED } from "../../roofed-shed.ts";
 import { checked } from "./members.ts";
 
 const GOATS = readFileSync("samples/goat-shed.frame.yaml", "utf8");
+const PRINCIPALS = readFileSync("test/frames/purlins-on-principals.frame.yaml", "utf8");
 const LOFT = readFileSync("test/frames/loft.frame.yaml", "utf8");
 
 const loadsOf = (text: string) => checked(text).solution.loads;
@@ -50,6 +51,17 @@ describe("drag of the wind", () => {
     const back = loadOf(all, "W/-x/A").loads;
     expect(push(back, 0, (t) => first.some(({ id }) => id === t.id))).toBeCloseTo(0, 6);
     expect(push(back, 0, (t) => t.kind === "rafter")).toBeCloseTo(-psf * area, 6);
+  });
+
+  test("end principals under purlins stand in it as the roof's own rafters do", () => {
+    const { all, wind } = loadsOf(PRINCIPALS);
+    const { loads } = loadOf(all, "W/+x/A");
+    const rafters = checked(PRINCIPALS).model.timbers.filter((t) => t.member === "principal");
+    const first = rafters.filter((t) => t.bents.includes("1"));
+    expect(first).toHaveLength(2);
+    const psf = wind?.members.value ?? Number.NaN;
+    const area = first.reduce((sum, t) => sum + (t.depth * t.span) / 144, 0);
+    expect(push(loads, 0, (t) => t.member === "principal")).toBeCloseTo(psf * area, 6);
   });
 
   test("behind three closed sides only what stands in the open one meets it", () => {

@@ -1,6 +1,7 @@
 import type { Joint } from "../../joinery/joint.ts";
 import { isScarf } from "../../joinery/scarf.ts";
-import type { Model, Timber } from "../../model/model.ts";
+import type { Model } from "../../model/model.ts";
+import { isUpright } from "../../model/upright.ts";
 import { dot } from "../../model/vec.ts";
 import { defineCheck } from "../check.ts";
 import { judgedJoints } from "./judged.ts";
@@ -23,16 +24,18 @@ interface Post {
   readonly at: number;
 }
 
-const isUpright = (t: Timber): boolean => t.kind !== "brace" && Math.abs(t.axis[2]) > 0.7;
-
 /** Uprights that carry one of the two lengths, or in which one ends, and piers under them; along the scarf's timber. */
 function postsOf(model: Model, { of, into }: Joint): Post[] {
   const own = new Set([of.id, into.id]);
   const along = (p: readonly [number, number, number]): number => dot(p, of.axis);
-  const uprights = model.joints.flatMap((j): Post[] => {
-    if (own.has(j.into.id) && isUpright(j.of)) return [{ id: j.of.id, at: along(j.meeting.point) }];
-    return own.has(j.of.id) && isUpright(j.into) ? [{ id: j.into.id, at: along(j.meeting.point) }] : [];
-  });
+  // by its own middle: a post under a scarf meets both lengths
+  const posts = new Map(
+    model.joints.flatMap(({ of, into }) => {
+      const post = own.has(into.id) ? of : own.has(of.id) ? into : undefined;
+      return post && isUpright(post) ? [[post.id, along(post.origin)] as const] : [];
+    }),
+  );
+  const uprights = [...posts].map(([id, at]): Post => ({ id, at }));
   const piers = model.piers.flatMap((p): Post[] =>
     p.timber && own.has(p.timber.id) ? [{ id: p.id, at: along(p.top) }] : [],
   );

@@ -1,4 +1,5 @@
 import { defineCheck } from "../check.ts";
+import { isRoofLost } from "./roof-lost.ts";
 
 type Missing = "both" | "deck" | "covering";
 
@@ -20,12 +21,12 @@ export const roofWeightless = defineCheck<"frame", Data>({
     },
   },
   input: "frame",
-  *find({ roof, lost, members }) {
-    if (!roof || roof.unclear) return;
+  *find(frame) {
+    const { roof, members } = frame;
+    if (!roof || isRoofLost(frame, roof)) return;
     const decked = roof.deck !== undefined || members.some(({ kind }) => kind === "purlin");
     if (decked && roof.covering) return;
     const missing = roof.covering ? "deck" : decked ? "covering" : "both";
-    if ([...lost].some((at) => at === "" || at === roof.path || at.startsWith(`${roof.path}/`))) return;
     yield { path: roof.path, onKey: true, data: { missing } };
   },
   words: ({ missing }, say) => {

@@ -2,6 +2,7 @@ import type { CoveringKind } from "../../frame/roof.ts";
 import { isSlippery } from "../../roof/coverings.ts";
 import { defineCheck } from "../check.ts";
 import { COVERING_NAMES } from "../roof/covering-names.ts";
+import { isRoofLost } from "./roof-lost.ts";
 
 interface Data {
   /** undefined = the roof names none */
@@ -26,11 +27,12 @@ export const snowHeld = defineCheck<"frame", Data>({
     },
   },
   input: "frame",
-  *find({ site, roof, lost }) {
-    const { snow } = site;
-    if (!snow?.slides || !roof || roof.unclear || (roof.covering && isSlippery(roof.covering.kind))) return;
+  *find(frame) {
+    const { roof } = frame;
+    const { snow } = frame.site;
+    if (!snow?.slides || !roof || (roof.covering && isSlippery(roof.covering.kind))) return;
     // the covering may be what is being typed
-    if ([...lost].some((at) => at === "" || at === roof.path || at.startsWith(`${roof.path}/`))) return;
+    if (isRoofLost(frame, roof)) return;
     yield { path: `${snow.path}/slides`, data: { covering: roof.covering?.kind } };
   },
   words: ({ covering }, say) =>

@@ -19,8 +19,8 @@ interface Unanswered {
 
 interface Racks {
   readonly kind: "racks";
-  /** braces hold it, but it yields too far */
-  readonly soft: boolean;
+  /** braces hold it, but it yields too far: by so many inches */
+  readonly soft: number | undefined;
   readonly along: "walls" | "bents";
   readonly timbers: readonly string[];
   readonly bents: readonly string[];
@@ -96,7 +96,10 @@ export const frameRacks = defineCheck<"results", Data>({
         place: first.id,
         data: {
           kind: "racks",
-          soft: racking.soft && braces(uprights.length > 0 ? frame.model.timbers : moving, along),
+          soft:
+            racking.soft && braces(uprights.length > 0 ? frame.model.timbers : moving, along)
+              ? racking.lean
+              : undefined,
           along,
           timbers: (uprights.length > 0 ? uprights : moving).map((t) => t.id),
           bents: [...new Set(uprights.flatMap((t) => t.bents))],
@@ -125,12 +128,12 @@ export const frameRacks = defineCheck<"results", Data>({
     const named = d.timbers.slice(0, NAMED);
     const rest = d.timbers.length - named.length;
     const timbers = rest > 0 ? `${named.join(", ")} and ${rest} more` : say.list(named);
-    if (d.soft)
+    if (d.soft !== undefined)
       return say.text(
         d.along === "walls"
-          ? "The frame is too soft along the walls: {timbers} lean so far under two hundredths of the weight on them that it brings them down. Take larger sections, stiffer wood or more braces that way; look whether a weight or an E was mistyped."
-          : "The frame is too soft across the bents: {timbers} lean so far under two hundredths of the weight on them that it brings them down. Take larger sections, stiffer wood or more braces that way; look whether a weight or an E was mistyped.",
-        { timbers },
+          ? "The frame is too soft along the walls: under two hundredths of the weight on them {timbers} lean {lean}, so far that the weight brings them down. Take larger sections, stiffer wood or more braces that way; look whether a weight or an E was mistyped."
+          : "The frame is too soft across the bents: under two hundredths of the weight on them {timbers} lean {lean}, so far that the weight brings them down. Take larger sections, stiffer wood or more braces that way; look whether a weight or an E was mistyped.",
+        { timbers, lean: say.length(Math.round(d.soft * 16) / 16) },
       );
     if (d.aloft) return aloft(d, timbers, say);
     const [bent, second] = d.bents;

@@ -1,4 +1,5 @@
 /** The screws that would hold a rafter's end, in words and as a fix. */
+import type { Fastening } from "../../roof/fastening.ts";
 import type { SizedFasteners } from "../../roof/sized-fasteners.ts";
 import type { Fix } from "../check.ts";
 import type { Say } from "../say.ts";
@@ -14,23 +15,26 @@ export function screwsWords(screws: SizedFasteners | undefined, say: Say): strin
   return screws && say.text("{count} screws of {diameter}, {length} long, hold it.", words(screws, say));
 }
 
-/** Writes them into the file. @param where the map that gets a `fasten`, or the value that is there */
+/**
+ * Writes them into the file.
+ * @param whole what is written where the file has no map yet that could take them: a key and the start of its map
+ */
 export function fastenFix(
   screws: SizedFasteners | undefined,
   say: Say,
-  where: { readonly add: string } | { readonly replace: string },
+  { written, holder }: Fastening,
+  whole?: { readonly path: string; readonly key: string; readonly start: string },
 ): Fix[] {
-  if (!screws) return [];
+  if (!screws || written === "unread") return [];
   const found = words(screws, say);
   const text = `{kind: screws, count: ${found.count}, diameter: ${found.diameter}, length: ${found.length}}`;
-  return [
-    {
-      title: say.text("Fasten each with {count} screws of {diameter}, {length} long", found),
-      edits: [
-        "add" in where
-          ? { kind: "add", path: where.add, key: "fasten", text }
-          : { kind: "replace", path: where.replace, text },
-      ],
-    },
-  ];
+  const edits: Fix["edits"] = written
+    ? [{ kind: "replace", path: written.path, text }]
+    : holder !== undefined
+      ? [{ kind: "add", path: holder, key: "fasten", text }]
+      : whole
+        ? [{ kind: "add", path: whole.path, key: whole.key, text: `{${whole.start}, fasten: ${text}}` }]
+        : [];
+  if (edits.length === 0) return [];
+  return [{ title: say.text("Fasten each with {count} screws of {diameter}, {length} long", found), edits }];
 }

@@ -1,5 +1,6 @@
 import type { Joint } from "../../joinery/joint.ts";
-import { headHold, headUse } from "../../roof/head-fasteners.ts";
+import { type Fastening, fastenings, isHousedHead } from "../../roof/fastening.ts";
+import { fitsAcross, headHold, headUse } from "../../roof/head-fasteners.ts";
 import { type SizedFasteners, screwsFor, sizedFasteners } from "../../roof/sized-fasteners.ts";
 import { caseWords } from "../../statics/case-words.ts";
 import type { FrameResults } from "../../statics/frame-results.ts";
@@ -9,7 +10,6 @@ import {
   headPulls,
   type JudgedHead,
   judgeHead,
-  roofHeads,
 } from "../../statics/head-pulls.ts";
 import { FRICTION } from "../../statics/joint-pulls.ts";
 import { defineCheck } from "../check.ts";
@@ -24,14 +24,15 @@ interface Data {
   /** every force on this head, which whatever is proposed has to hold */
   readonly pulls: readonly HeadPull[];
   readonly solution: FrameResults["solution"];
-  /** pointer of what would get the fasteners, and of those that are there */
-  readonly head: string | undefined;
-  readonly written: string | undefined;
+  readonly fastening: Fastening;
+  /** pointer of the roof's rafters, whose heads they are; undefined = of a rafter with an entry of its own */
+  readonly rafters: string | undefined;
 }
 
 function screws({ joint, pulls }: Data, say: Say): SizedFasteners | undefined {
   return screwsFor(
     (each) =>
+      fitsAcross(each, joint) &&
       pulls.every((pull) => {
         const hold = headHold(joint, each, pull.duration);
         return hold !== undefined && headUse(hold, pull).ratio <= 1;
@@ -72,32 +73,29 @@ export const rafterHeadLoose = defineCheck<"results", Data>({
   input: "results",
   ofTheWhole: true,
   *find({ frame }) {
-    const rafters = frame?.model.frame.roof?.rafters;
     // without the weight of a timber nothing tells how much of the wind is left
-    if (!frame || !rafters || lacksWeight(frame)) return;
-    const fasten = rafters.head?.fasten;
-    if (fasten === "unread") return;
-    const sized = sizedFasteners(fasten);
+    if (!frame || lacksWeight(frame)) return;
+    const { model, solution } = frame;
+    const own = new Set(model.roof?.slopes.flatMap(({ rafters }) => rafters.map(({ id }) => id)));
+    const fasteningOf = fastenings(model);
     const pullsOf = headPulls(frame);
-    for (const joint of roofHeads(frame)) {
+    for (const joint of model.joints.filter(isHousedHead)) {
+      const fastening = fasteningOf(joint);
+      const { written, path } = fastening;
+      if (written === "unread") continue;
+      const sized = sizedFasteners(written);
       const pulls = (pullsOf.get(joint.id) ?? []).filter((p) => headForceOf(p) >= FRICTION);
       const judged = judgeHead(joint, pulls, sized);
       if (!judged || (judged.held?.use.ratio ?? 2) <= 1) continue;
       // wood without values has a finding of its own
       if (sized && !judged.held) continue;
       const force = headForceOf(judged.pull);
+      const rafters = own.has(joint.of.id) ? model.frame.roof?.rafters?.path : undefined;
       yield {
-        path: fasten?.path ?? rafters.head?.path ?? rafters.path,
+        path,
         onKey: true,
         place: joint.id,
-        data: {
-          joint,
-          judged,
-          pulls,
-          solution: frame.solution,
-          head: rafters.head?.path,
-          written: fasten?.path,
-        },
+        data: { joint, judged, pulls, solution, fastening, rafters },
         value: force,
         limit: judged.held?.use.allowed.value ?? 0,
         unit: "lb",
@@ -117,7 +115,7 @@ export const rafterHeadLoose = defineCheck<"results", Data>({
         say.text("Tie each pair over the ridge with a steel strap rated for it."),
     };
     if (!held)
-      return d.written === undefined
+      return d.fastening.written === undefined
         ? say.text(
             "{joint} is {forces} under {combination}, and nothing is named that holds it. {help}",
             values,
@@ -150,7 +148,11 @@ export const rafterHeadLoose = defineCheck<"results", Data>({
     );
   },
   fixes: (d, say) => {
-    if (d.written !== undefined) return fastenFix(screws(d, say), say, { replace: d.written });
-    return d.head === undefined ? [] : fastenFix(screws(d, say), say, { add: d.head });
+    const { joint, rafters, fastening } = d;
+    const whole =
+      rafters === undefined
+        ? undefined
+        : { path: rafters, key: "head", start: `kind: housed, into: ${joint.into.member}` };
+    return fastenFix(screws(d, say), say, fastening, whole);
   },
 });

@@ -1,4 +1,5 @@
 import type { Joint } from "../../joinery/joint.ts";
+import { type Fastening, fastenings, isRafterSeat } from "../../roof/fastening.ts";
 import { type SeatHold, seatHold } from "../../roof/seat-fasteners.ts";
 import { type SizedFasteners, screwsFor, sizedFasteners } from "../../roof/sized-fasteners.ts";
 import { caseWords } from "../../statics/case-words.ts";
@@ -14,9 +15,7 @@ interface Data {
   readonly joint: Joint;
   readonly pull: Pull;
   readonly solution: FrameResults["solution"];
-  /** pointer of the rafters, and of what fastens them where they are */
-  readonly rafters: string;
-  readonly written: string | undefined;
+  readonly fastening: Fastening;
   /** undefined = the file names none, or gives no size for them */
   readonly hold: SeatHold | undefined;
 }
@@ -67,32 +66,24 @@ export const rafterLifted = defineCheck<"results", Data>({
   input: "results",
   ofTheWhole: true,
   *find({ frame }) {
-    const rafters = frame?.model.frame.roof?.rafters;
     // without the weight of a timber nothing tells how much of the wind is left
-    if (!frame || !rafters || lacksWeight(frame)) return;
-    const { fasten } = rafters;
-    if (fasten === "unread") return;
-    const own = new Set(frame.model.roof?.slopes.flatMap((s) => s.rafters.map(({ id }) => id)));
-    const sized = sizedFasteners(fasten);
+    if (!frame || lacksWeight(frame)) return;
+    const fasteningOf = fastenings(frame.model);
     for (const joint of frame.model.joints) {
-      if (joint.kind !== "birds-mouth" || !own.has(joint.of.id)) continue;
-      const pull = seatPull(frame, joint);
+      const pull = isRafterSeat(joint) ? seatPull(frame, joint) : undefined;
       if (!pull || pull.most < NOTHING) continue;
+      const fastening = fasteningOf(joint);
+      const { written, path } = fastening;
+      if (written === "unread") continue;
+      const sized = sizedFasteners(written);
       const hold = sized && seatHold(joint, sized, pull.duration);
       // wood without values has a finding of its own
       if (sized && (!hold || hold.uplift.value >= pull.most)) continue;
       yield {
-        path: fasten?.path ?? rafters.path,
+        path,
         onKey: true,
         place: joint.id,
-        data: {
-          joint,
-          pull,
-          solution: frame.solution,
-          rafters: rafters.path,
-          written: fasten?.path,
-          hold,
-        },
+        data: { joint, pull, solution: frame.solution, fastening, hold },
         value: pull.most,
         limit: hold?.uplift.value ?? 0,
         unit: "lb",
@@ -109,7 +100,7 @@ export const rafterLifted = defineCheck<"results", Data>({
       help: helpWords(d, say),
     };
     if (!d.hold)
-      return d.written === undefined
+      return d.fastening.written === undefined
         ? say.text(
             "Wind lifts {joint} with {force} under {combination}, and nothing is named that holds it down. {help}",
             values,
@@ -143,6 +134,5 @@ export const rafterLifted = defineCheck<"results", Data>({
       },
     );
   },
-  fixes: (d, say) =>
-    fastenFix(screws(d, say), say, d.written === undefined ? { add: d.rafters } : { replace: d.written }),
+  fixes: (d, say) => fastenFix(screws(d, say), say, d.fastening),
 });
