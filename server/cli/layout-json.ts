@@ -3,7 +3,7 @@ import type { Say } from "../core/checks/say.ts";
 import type { Model } from "../core/model/model.ts";
 import type { Cut, Outline, Range } from "../core/shop/layout/cuts.ts";
 import type { EndMarks, TenonMarks } from "../core/shop/layout/ends.ts";
-import type { JointMarks, PegHole, StickCut, StickLayout } from "../core/shop/layout/layout.ts";
+import type { JointMarks, PegHole, ScrewMark, StickCut, StickLayout } from "../core/shop/layout/layout.ts";
 import { toMark } from "../core/shop/layout/rounded.ts";
 import { footWords, referenceWords } from "../language/face-words.ts";
 import { figure } from "./results-json.ts";
@@ -71,7 +71,8 @@ const tenonJson = ({ cheeks, cheeksFrom, face, outline }: TenonMarks, mark: Mark
   outline: outline.map(({ along, across }) => ({ along: mark(along), across: mark(across) })),
 });
 
-function jointJson({ joint, kind, other, role, scribed, cuts, holes }: JointMarks, mark: Mark, exact: Mark) {
+function jointJson(marks: JointMarks, mark: Mark, exact: Mark) {
+  const { joint, kind, other, role, scribed, cuts, holes, screws } = marks;
   return {
     joint,
     kind,
@@ -80,6 +81,7 @@ function jointJson({ joint, kind, other, role, scribed, cuts, holes }: JointMark
     scribed,
     cuts: cuts.map((cut) => cutJson(cut, mark)),
     pegs: holes.map((hole) => pegJson(hole, mark, exact)),
+    screws: screws.map((screw) => screwJson(screw, mark, exact)),
   };
 }
 
@@ -103,4 +105,13 @@ const pegJson = ({ face, along, across, diameter, draw }: PegHole, mark: Mark, e
   across: mark(across),
   diameter: exact(diameter),
   draw: exact(draw),
+});
+
+const screwJson = ({ face, along, across, diameter, length, angle }: ScrewMark, mark: Mark, exact: Mark) => ({
+  face,
+  along: mark(along),
+  across: mark(across),
+  diameter: exact(diameter),
+  length: exact(length),
+  angle: figure(angle),
 });

@@ -4,7 +4,7 @@ import { groupBy } from "../core/collect.ts";
 import type { Model } from "../core/model/model.ts";
 import { type EndMarks, isSquare, type TenonMarks } from "../core/shop/layout/ends.ts";
 import { opposite } from "../core/shop/layout/faces.ts";
-import type { JointMarks, PegHole, StickCut, StickLayout } from "../core/shop/layout/layout.ts";
+import type { JointMarks, PegHole, ScrewMark, StickCut, StickLayout } from "../core/shop/layout/layout.ts";
 import { toMark } from "../core/shop/layout/rounded.ts";
 import { footWords, referenceWords } from "../language/face-words.ts";
 import { textTable } from "./text-table.ts";
@@ -163,6 +163,7 @@ function rowsOf(marks: JointMarks, name: Name, say: Say): string[][] {
   return [
     ...marks.cuts.map((cut) => [...head, ...cutCells(cut, marks, say)]),
     ...marks.holes.map((hole) => [...head, ...holeCells(hole, marks, say)]),
+    ...marks.screws.map((screw) => [...head, ...screwCells(screw, marks, say)]),
   ];
 }
 
@@ -183,7 +184,7 @@ function cutCells(cut: StickCut, marks: JointMarks, say: Say): string[] {
           }),
         ]
       : []),
-    ...(Math.abs(over) > 1e-6 ? [say.text("{over} over", { over: mark(over, say) })] : []),
+    ...overWords(over, say),
   ];
   return [
     say.text(part),
@@ -194,6 +195,17 @@ function cutCells(cut: StickCut, marks: JointMarks, say: Say): string[] {
     mark(opening.across[1], say),
     through ? say.text("through") : mark(depth + over, say),
     remarks.join("; "),
+  ];
+}
+
+/** What the real face has over the perfect one, or lacks, as it is marked; nothing where the mark shows none. */
+function overWords(over: number, say: Say): string[] {
+  const size = mark(Math.abs(over), say);
+  if (size === mark(0, say)) return [];
+  return [
+    over > 0
+      ? say.text("{over} over", { over: size })
+      : say.text("{short} short of the perfect timber", { short: size }),
   ];
 }
 
@@ -229,6 +241,27 @@ function holeCells(hole: PegHole, marks: JointMarks, say: Say): string[] {
     mark(hole.across, say),
     "",
     say.text("through"),
+    remarks.join("; "),
+  ];
+}
+
+function screwCells(screw: ScrewMark, marks: JointMarks, say: Say): string[] {
+  const slant = Math.round(screw.angle);
+  const remarks = [
+    ...scribedWords(marks, say),
+    ...(slant < 90 ? [say.text("driven {angle}° to the arris", { angle: slant })] : []),
+  ];
+  return [
+    say.text("screw {diameter} × {length}", {
+      diameter: say.length(screw.diameter),
+      length: say.length(screw.length),
+    }),
+    `${screw.face}`,
+    mark(screw.along, say),
+    "",
+    mark(screw.across, say),
+    "",
+    "",
     remarks.join("; "),
   ];
 }

@@ -154,25 +154,39 @@ function inLines(text: string, size: number, width: number): string[] {
   return lines.map((line) => fitted(line, size, width));
 }
 
+function pegWords({ sizes: { pegs } }: Joint, say: Say): string[] {
+  if (!pegs) return [];
+  const { count, diameter, draw } = pegs;
+  const values = { count, diameter: say.length(diameter.value), draw: say.length(draw.value) };
+  if (draw.value > 0)
+    return [
+      count === 1
+        ? say.text("Peg hole {diameter}, drawn {draw}.", values)
+        : say.text("{count} peg holes {diameter}, drawn {draw}.", values),
+    ];
+  return [
+    count === 1
+      ? say.text("Peg hole {diameter}, not drawn.", values)
+      : say.text("{count} peg holes {diameter}, not drawn.", values),
+  ];
+}
+
+function screwWords({ sizes: { screws } }: Joint, say: Say): string[] {
+  if (!screws) return [];
+  const { count, diameter, length } = screws;
+  const values = { count, diameter: say.length(diameter.value), length: say.length(length.value) };
+  return [
+    count === 1
+      ? say.text("Screw {diameter} × {length}.", values)
+      : say.text("{count} screws {diameter} × {length}.", values),
+  ];
+}
+
 /** What the lines and marks of the drawing mean, and what its numbers count. */
 function legend(joint: Joint, say: Say): string[] {
-  const { pegs } = joint.sizes;
   const unit = say.metric ? say.text("Sizes in mm.") : say.text("Sizes in inches.");
   const reference = joint.face.reference === 0 ? "" : ` ${say.text("Triangle: reference face.")}`;
-  const held = pegs
-    ? [
-        say.text(
-          pegs.count === 1
-            ? "Peg hole {diameter}, drawn {draw}."
-            : "{count} peg holes {diameter}, drawn {draw}.",
-          {
-            count: pegs.count,
-            diameter: say.length(pegs.diameter.value),
-            draw: say.length(pegs.draw.value),
-          },
-        ),
-      ]
-    : [];
+  const held = [...pegWords(joint, say), ...screwWords(joint, say)];
   return [`${unit} ${say.text("Dashed: hidden.")}${reference}`, ...held];
 }
 

@@ -11,7 +11,7 @@ const UP = 0.35;
 /** Less steep than this, a side or a timber is level. */
 const LEVEL = 0.02;
 
-/** `looks past wall A`: outward from the line that a timber stands on, else toward the outermost line there. */
+/** `looks out of wall A`: outward from the outermost line that a timber stands on, else `toward` the outermost line there. */
 function levelWords(normal: Vec3, timber: Timber, grid: GridLines, say: Say): string {
   const alongWalls = Math.abs(normal[0]) >= Math.abs(normal[1]);
   const lines = alongWalls ? grid.bents : grid.walls;

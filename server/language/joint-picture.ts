@@ -2,6 +2,7 @@
 import type { Say } from "../core/checks/say.ts";
 import type { Joint } from "../core/joinery/joint.ts";
 import type { FrameResults } from "../core/statics/frame-results.ts";
+import { FRICTION } from "../core/statics/joint-pulls.ts";
 import { drawJointSheet, jointTitle } from "../drawing/joint-sheet.ts";
 import { toSvg } from "../drawing/svg.ts";
 import { worstHold } from "./hover/joint-forces.ts";
@@ -10,8 +11,6 @@ import { ratioText } from "./hover/use-words.ts";
 
 /** CSS pixels: its letters are read well, and most of it is seen before one scrolls. */
 const WIDTH = 360;
-/** Editors cut Markdown off at 100,000 characters: a picture that would take most of them is left out. */
-const MOST_LETTERS = 60_000;
 
 export interface ShownPlace {
   readonly joint: Joint;
@@ -20,7 +19,7 @@ export interface ShownPlace {
 }
 
 /**
- * The place of an entry that its drawing shows: where what holds is used most, else the first.
+ * The place of an entry that its drawing shows: where what holds is used most or nothing holds a pull, else the first.
  * @returns undefined when there is none
  */
 export function shownPlace(
@@ -40,6 +39,14 @@ export function shownPlace(
         ratio: ratioText(worst.ratio, say),
       }),
     };
+  if (worst?.by === "nothing" && worst.pull.most >= FRICTION)
+    return {
+      joint: worst.joint,
+      why: say.text("Drawn at {place}, where {force} pulls and nothing holds.", {
+        place: worst.joint.id,
+        force: say.force(worst.pull.most),
+      }),
+    };
   return {
     joint: first,
     why: say.text("Drawn at {place}, the first of {count} places.", {
@@ -49,7 +56,7 @@ export function shownPlace(
   };
 }
 
-/** @returns Markdown: the picture, and under it which place it shows; nothing where it would be too large */
+/** @returns Markdown: the picture, and under it which place it shows */
 export function jointPicture(
   joints: readonly Joint[],
   frame: FrameResults | undefined,
@@ -59,7 +66,6 @@ export function jointPicture(
   if (!shown) return undefined;
   const svg = toSvg(drawJointSheet(shown.joint, say), { standalone: true });
   const source = `data:image/svg+xml;base64,${base64(svg)}`;
-  if (source.length > MOST_LETTERS) return undefined;
   const title = escapeMarkdown(jointTitle(shown.joint, say));
   const picture = `![${title}](${source}|width=${WIDTH})`;
   return shown.why === "" ? picture : `${picture}\n\n${escapeMarkdown(shown.why)}`;

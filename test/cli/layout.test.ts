@@ -17,6 +17,11 @@ const FILES: Readonly<Record<string, string>> = {
     "from: tie, to: ridge}",
     "from: tie, to: ridge, measured: {king-post@2: {width: 8 1/4 in, depth: 8 1/8 in}}}",
   ).replace("top: tie-top}", "top: tie-top, measured: {tie@2: {width: 8 3/16 in, depth: 12 in, at: 4 ft}}}"),
+  "short.frame.yaml": PAVILION.replace(
+    "from: tie, to: ridge}",
+    "from: tie, to: ridge, measured: {king-post@2: {width: 7 7/8 in, depth: 7 7/8 in}}}",
+  ),
+  "stall.frame.yaml": readFileSync(new URL("../frames/market-stall.frame.yaml", import.meta.url), "utf8"),
   "empty.frame.yaml": "",
 };
 
@@ -131,17 +136,43 @@ describe("layout as text", () => {
     expect(tie).toContain("Measured 8 3/16 in × 12 in at 48 in.");
     expect(tie).toContain("Pare it to 8 in × 12 in over the 3/4 in that go in.");
   });
+
+  test("a stick that is short of its perfect size says so without a minus sign", () => {
+    const { out } = call("short.frame.yaml", "king-post@2");
+    expect(out).toContain("1/8 in short of the perfect timber");
+    expect(out).not.toMatch(/ -\d|in over/);
+  });
+
+  test("screws are marked where their heads stand on the brace", () => {
+    const text = stickText(call("stall.frame.yaml", "knee@B3-B2").out, "knee@B3-B2");
+    // at 45°, the long edge of a 6 in brace: out from the middle of its cut, square to the post, 6 in up; 4 in thick: 1 and 3
+    const foot = text.split("\n").filter((line) => line.includes(".foot ") && line.includes("screw "));
+    expect(foot.map((line) => line.trim().split(/ {2,}/).slice(2))).toEqual([
+      ["screw 5/16 in × 8 in", "2", "6 in", "1 in", "driven 45° to the arris"],
+      ["screw 5/16 in × 8 in", "2", "6 in", "3 in", "driven 45° to the arris"],
+    ]);
+  });
+
+  test("scarfs and laps are called laps", () => {
+    const { out } = call("stall.frame.yaml");
+    const cuts = out.split("\n").filter((line) => /^ +\S*scarf/.test(line) && !line.includes("peg"));
+    expect(cuts.length).toBeGreaterThan(0);
+    for (const line of cuts) expect(line).toMatch(/ lap +\d/);
+  });
 });
 
 describe("layout as JSON", () => {
   const validate = new Ajv2020({ strict: false, allErrors: true }).compile(layoutSchema);
 
-  test.each(["pavilion", "kayak", "scribed", "measured", "wrong"])("%s is as its schema says", (name) => {
-    const { code, out } = call("--format", "json", `${name}.frame.yaml`);
-    expect(code).toBe(0);
-    const report: unknown = JSON.parse(out);
-    expect(validate(report), JSON.stringify(validate.errors)).toBe(true);
-  });
+  test.each(["pavilion", "kayak", "scribed", "measured", "short", "stall", "wrong"])(
+    "%s is as its schema says",
+    (name) => {
+      const { code, out } = call("--format", "json", `${name}.frame.yaml`);
+      expect(code).toBe(0);
+      const report: unknown = JSON.parse(out);
+      expect(validate(report), JSON.stringify(validate.errors)).toBe(true);
+    },
+  );
 
   test("every distance is a whole number of marks", () => {
     const { out } = call("--format", "json", "pavilion.frame.yaml");

@@ -89,6 +89,11 @@ describe("sizes on it", () => {
       "2 peg holes 3/4 in, drawn 3/32 in.",
     ]);
   });
+  test("pegs that are bored through both timbers at once are not drawn, and screws say how long they are", () => {
+    const stall = "test/frames/market-stall.frame.yaml";
+    expect(words(sheet(stall, "plate-scarf@B.1")).at(-1)).toBe("4 peg holes 3/4 in, not drawn.");
+    expect(words(sheet(stall, "braced@A1-B1.foot")).at(-1)).toBe("2 screws 5/16 in × 8 in.");
+  });
   test("metric ones in millimetres", () => {
     const found = words(sheet(SHELTER, "girt-drop@A1-B1"));
     // length 60, depth 100, housing 15 as written; the tail is as wide as the girt, 125

@@ -21,6 +21,12 @@ const svgIn = (markdown: string): string =>
 
 const PAVILION = readFileSync("samples/cider-press-pavilion.frame.yaml", "utf8");
 
+/** The same with ties that only stand in their posts. */
+const UNHELD = PAVILION.replace(
+  /^ {2}tie-end: .*$/m,
+  "  tie-end: {kind: housed, of: tie, into: post, housing: 1 in}",
+);
+
 describe("a joint's picture", () => {
   test("is an SVG of the place that is used most, which the hover names", () => {
     const markdown = over(PAVILION, "tie-end:", true);
@@ -36,6 +42,14 @@ describe("a joint's picture", () => {
   test("of the first place, where forces are not known", () => {
     const unbraced = SHED_IN_SNOW.replace(/^ {2}(?:knee|tie-knee|knee-ends): .*\n/gm, "");
     expect(over(unbraced, "post-head:", true)).toContain("Drawn at post-head@A1, the first of 4 places.");
+  });
+  test("of the place where nothing holds a pull, rather than the first", () => {
+    const markdown = over(UNHELD, "tie-end:", true);
+    const [, place = "", pull = ""] =
+      /Drawn at (tie-end@\S+), where ([\d,]+) lb pulls and nothing holds\./.exec(markdown) ?? [];
+    expect(svgIn(markdown)).toContain(`${place} · `);
+    expect(Number(pull.replace(",", ""))).toBeGreaterThan(50);
+    expect(markdown).toContain(`Pulls ${pull} lb at ${place} under `);
   });
   test("also where a size of the joint or the roof's seat stands", () => {
     expect(svgIn(over(PAVILION, "drop: 1 1/4 in", true))).toContain("Wedged half-dovetail");

@@ -115,7 +115,7 @@ export function pegRows(pegs: PegSizes | undefined, housing: number, edge = "ten
         "joined",
         `shoulder to peg hole${n}`,
         setback - housing - pegs.draw.value,
-        "nearer the shoulder by the draw",
+        pegs.draw.value > 0 ? "nearer the shoulder by the draw" : "in line with the hole of the cheeks",
       ),
     );
   });
@@ -129,6 +129,7 @@ export function pegRows(pegs: PegSizes | undefined, housing: number, edge = "ten
     const pair = twoRows ? `${first} to ${named(second)}` : "";
     rows.push(inch("joined", `peg hole to peg hole${pair}`, next - one, "across the tenon, evenly"));
   }
-  rows.push(inch("peg", "drawbore offset", pegs.draw.value, because(pegs.draw, USUAL_DRAW)));
+  if (pegs.draw.value > 0)
+    rows.push(inch("peg", "drawbore offset", pegs.draw.value, because(pegs.draw, USUAL_DRAW)));
   return rows;
 }

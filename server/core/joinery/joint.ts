@@ -301,10 +301,15 @@ export interface Assembly {
   readonly last?: { readonly direction: Vec3; readonly distance: number };
 }
 
+/** What a carpenter calls the cuts of some kinds of joint. */
+export type OwnCut = "pocket" | "socket" | "lap" | "seat";
+
 export interface JointKind {
   readonly kind: JointKindName;
   /** plain name: `Mortise and tenon` */
   readonly title: string;
+  /** where its cuts have a name of their own; left out = mortise and notch */
+  readonly cut?: OwnCut;
   /** where it is not the long face that the end enters: ends that meet end to end */
   readonly face?: (of: Timber, end: JointEnd, into: Timber, point: Vec3) => ReceivingFace;
   shape(place: JointPlace): ShapedJoint;

@@ -67,6 +67,17 @@ function drawbore(metric: boolean): number {
 /** Slope of a wedge: 1 in 10 (design). */
 export const WEDGE_SLOPE = 1 / 10;
 
+/** Pegs where the file says nothing of them. */
+interface PegFallback {
+  readonly count: number;
+  readonly diameter: number;
+  /** left out = the usual draw of a tenon */
+  readonly draw?: number;
+}
+
+/** Laps and lapped scarfs are bored through both timbers at once, so nothing can be drawn (common practice, no source). */
+export const BORED_TOGETHER = 0;
+
 /**
  * Peg holes of a tenon: rows at the given setbacks, holes evenly over the width.
  * The setback stands four diameters from the face (loaded edge, the largest of the remembered rows) where the tenon is
@@ -75,7 +86,7 @@ export const WEDGE_SLOPE = 1 / 10;
 export function pegSizes(
   place: JointPlace,
   spec: PegSpec | undefined,
-  fallback: { readonly count: number; readonly diameter: number },
+  fallback: PegFallback,
   tenon: { readonly length: number; readonly width: number; readonly housing: number },
   columns = 1,
 ): PegSizes | undefined {
@@ -88,7 +99,7 @@ export function pegSizes(
   return {
     count,
     diameter,
-    draw: sized(spec?.draw, drawbore(place.metric)),
+    draw: sized(spec?.draw, fallback.draw ?? drawbore(place.metric)),
     setbacks:
       columns === 1
         ? [tenon.housing + setback]

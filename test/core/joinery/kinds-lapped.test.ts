@@ -1,9 +1,10 @@
 /** Sizes and solids of stub tenons, bridles, dovetail laps and scarfs, by hand (joint rules of the manual, plane geometry; derived). */
+import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { drawOut } from "../../../server/core/joinery/dovetail-drying.ts";
 import { jointKindOf } from "../../../server/core/joinery/kinds/index.ts";
 import { onlyBears } from "../../../server/core/statics/joint-pulls.ts";
-import { boxOf, build, expectLength, expectNear, joint, stick } from "../model/frames.ts";
+import { boxOf, build, expectLength, expectNear, joint, modelOf, stick } from "../model/frames.ts";
 import { collisions } from "./clearance.ts";
 import { cut, expectPrism, framed, POST } from "./prisms.ts";
 
@@ -272,5 +273,46 @@ describe("scarfs", () => {
   test("a hinge: it bears, and its pegs keep it from being called loose", () => {
     expect(onlyBears(joint(spliced("bladed-scarf"), "scarf@A.1"))).toBe(false);
     expect(onlyBears(joint(spliced("stop-splayed-scarf", ", pegs: {count: 0}"), "scarf@A.1"))).toBe(true);
+  });
+});
+
+describe("pegs of timbers that are bored together", () => {
+  const drawn = (j: ReturnType<typeof joint>): number[] => [
+    j.sizes.pegs?.draw.value ?? Number.NaN,
+    jointKindOf(j.kind)
+      .cutSheet(j)
+      .filter(({ label }) => label === "drawbore offset").length,
+  ];
+  const SILLS = {
+    long: "{kind: sill, section: 8x8, walls: [A, B], top: base, overhang: 2 ft}",
+    cross: "{kind: sill, section: 8x8, bents: [2], top: base}",
+  };
+  const crossing = (keys: string) =>
+    joint(framed({ lap: `{kind: dovetail-lap, of: cross, into: long${keys}}` }, SILLS), "lap@2.foot");
+
+  test("nothing is drawn, and no cut sheet asks for an offset (common practice, no source)", () => {
+    expect(drawn(crossing(""))).toEqual([0, 0]);
+  });
+  test("a draw that the file names is marked all the same", () => {
+    expect(drawn(crossing(", pegs: {count: 1, diameter: 3/4 in, draw: 1/16 in}"))).toEqual([1 / 16, 1]);
+  });
+  test("every kind of lap and scarf; the tongue of a bridle is drawn into its fork", () => {
+    const corner = (kind: string) =>
+      joint(
+        build({
+          members: {
+            long: "{kind: sill, section: 8x8, walls: [A, B], top: base}",
+            short: "{kind: sill, section: 8x8, bents: [1], top: base}",
+          },
+          joints: { corner: `{kind: ${kind}, of: short, into: long}` },
+        }),
+        "corner@1.foot",
+      );
+    expect(drawn(corner("corner-half-lap"))).toEqual([0, 0]);
+    expect(drawn(corner("corner-bridle"))).toEqual([3 / 32, 1]);
+    const stall = modelOf(readFileSync("test/frames/market-stall.frame.yaml", "utf8"));
+    const scarfs = stall.joints.filter(({ kind }) => kind.endsWith("-scarf"));
+    expect(new Set(scarfs.map(({ kind }) => kind)).size).toBeGreaterThan(1);
+    for (const scarf of scarfs) expect(drawn(scarf), scarf.id).toEqual([0, 0]);
   });
 });

@@ -72,6 +72,7 @@ function shape(place: JointPlace): ShapedJoint {
 export const birdsMouth: JointKind = {
   kind: "birds-mouth",
   title: "Bird’s mouth",
+  cut: "seat",
   shape,
   assembly: () => ({ direction: [0, 0, -1] }),
   cutSheet(joint: Joint) {

@@ -15,7 +15,7 @@ import type {
   Prism,
   ShapedJoint,
 } from "../joint.ts";
-import { pegSizes, sized, tenonThickness, toStep, usual } from "../proportions.ts";
+import { BORED_TOGETHER, pegSizes, sized, tenonThickness, toStep, usual } from "../proportions.ts";
 import { block, lapPlace, throughWidth } from "../scarf.ts";
 
 /** Lap, blades included: three times the depth (common practice, no source: two and a half to four). */
@@ -79,7 +79,7 @@ function shape(place: JointPlace): ShapedJoint {
   const base = pegSizes(
     place,
     spec?.pegs,
-    { count: 4, diameter: usual(metric, 0.75, 19) },
+    { count: 4, diameter: usual(metric, 0.75, 19), draw: BORED_TOGETHER },
     { length: b, width: H, housing: 0 },
   );
   const pegs = base && { ...base, setbacks: [b / 2] };
@@ -107,6 +107,7 @@ function shape(place: JointPlace): ShapedJoint {
 export const bladedScarf: JointKind = {
   kind: "bladed-scarf",
   title: "Bladed scarf",
+  cut: "lap",
   shape,
   assembly: ({ of }) => ({ direction: scale(of.depthDir, -1) }),
   cutSheet(joint: Joint) {

@@ -4,7 +4,7 @@ import { along, dot, scale, sub, type Vec3 } from "../../model/vec.ts";
 import { inchRow, pegRows } from "../cut-rows.ts";
 import { rectangle } from "../face.ts";
 import type { Joint, JointKind, JointPlace, Prism, ShapedJoint } from "../joint.ts";
-import { pegSizes, usual } from "../proportions.ts";
+import { BORED_TOGETHER, pegSizes, usual } from "../proportions.ts";
 
 function shape(place: JointPlace): ShapedJoint {
   const { of, into, metric, spec } = place;
@@ -31,7 +31,7 @@ function shape(place: JointPlace): ShapedJoint {
   const pegs = pegSizes(
     place,
     spec?.pegs,
-    { count: 1, diameter: usual(metric, 0.75, 19) },
+    { count: 1, diameter: usual(metric, 0.75, 19), draw: BORED_TOGETHER },
     { length: 2 * overOf, width: 2 * overInto, housing: 0 },
   );
   // pegs stand in one line across the joined timber, over the other's middle
@@ -66,6 +66,7 @@ function shape(place: JointPlace): ShapedJoint {
 export const cornerHalfLap: JointKind = {
   kind: "corner-half-lap",
   title: "Corner half-lap",
+  cut: "lap",
   shape,
   assembly: ({ of }) => ({ direction: scale(of.depthDir, -1) }),
   cutSheet(joint: Joint) {

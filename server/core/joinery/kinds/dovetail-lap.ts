@@ -17,7 +17,7 @@ import type {
   ReceivingFace,
   ShapedJoint,
 } from "../joint.ts";
-import { pegSizes, sized, toStep, usual } from "../proportions.ts";
+import { BORED_TOGETHER, pegSizes, sized, toStep, usual } from "../proportions.ts";
 
 /** Flare of each side: one in six of the length, but the neck keeps three fifths of the width (common practice, no source). */
 const FLARE = 1 / 6;
@@ -62,7 +62,7 @@ function shape(place: JointPlace): ShapedJoint {
   const pegs = pegSizes(
     place,
     spec?.pegs,
-    { count: 1, diameter: usual(metric, 0.75, 19) },
+    { count: 1, diameter: usual(metric, 0.75, 19), draw: BORED_TOGETHER },
     { length: L, width: neck, housing: 0 },
   );
   const setback = L / 2;
@@ -108,6 +108,7 @@ function dryingRows(joint: Joint, dovetail: DovetailSizes): CutRow[] {
 export const dovetailLap: JointKind = {
   kind: "dovetail-lap",
   title: "Dovetail lap",
+  cut: "lap",
   shape,
   assembly: ({ of, face }) => ({ direction: scale(face.across, -openSide(face, of)) }),
   cutSheet(joint: Joint) {

@@ -3,7 +3,7 @@ import { along, scale } from "../../model/vec.ts";
 import { because, inchRow, pegRows } from "../cut-rows.ts";
 import { rectangle } from "../face.ts";
 import type { Joint, JointKind, JointPlace, Prism, ShapedJoint } from "../joint.ts";
-import { pegSizes, sized, toStep, usual } from "../proportions.ts";
+import { BORED_TOGETHER, pegSizes, sized, toStep, usual } from "../proportions.ts";
 import { lapPlace, pegsDown, throughWidth } from "../scarf.ts";
 
 /** Lap: four times the depth (common practice, no source). */
@@ -19,7 +19,7 @@ function shape(place: JointPlace): ShapedJoint {
   const pegs = pegSizes(
     place,
     spec?.pegs,
-    { count: 4, diameter: usual(metric, 0.75, 19) },
+    { count: 4, diameter: usual(metric, 0.75, 19), draw: BORED_TOGETHER },
     { length: length.value, width: of.width, housing: 0 },
     2,
   );
@@ -46,6 +46,7 @@ function shape(place: JointPlace): ShapedJoint {
 export const halfLapScarf: JointKind = {
   kind: "half-lap-scarf",
   title: "Half-lap scarf",
+  cut: "lap",
   shape,
   assembly: ({ of }) => ({ direction: scale(of.depthDir, -1) }),
   cutSheet(joint: Joint) {

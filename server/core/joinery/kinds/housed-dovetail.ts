@@ -56,6 +56,7 @@ function shape(place: JointPlace): ShapedJoint {
 export const housedDovetail: JointKind = {
   kind: "housed-dovetail",
   title: "Housed dovetail",
+  cut: "socket",
   shape,
   assembly: fromUpperEdge,
   cutSheet(joint: Joint) {

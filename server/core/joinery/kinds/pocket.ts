@@ -28,6 +28,7 @@ function shape(place: JointPlace): ShapedJoint {
 export const pocket: JointKind = {
   kind: "pocket",
   title: "Drop-in pocket",
+  cut: "pocket",
   shape,
   assembly: dropsIn,
   cutSheet(joint: Joint) {

@@ -27,7 +27,7 @@ import type {
   ReceivingFace,
   ShapedJoint,
 } from "../joint.ts";
-import { pegDiameter, pegSizes, toStep } from "../proportions.ts";
+import { BORED_TOGETHER, pegDiameter, pegSizes, toStep } from "../proportions.ts";
 
 /** Level direction in which a rafter's end points, and its slope there, radians. */
 function rise(of: Timber, end: JointEnd): { readonly level: Vec3; readonly slope: number } {
@@ -152,7 +152,11 @@ function shape(place: JointPlace): ShapedJoint {
   const rows = pegSizes(
     place,
     spec?.pegs,
-    { count: 1, diameter: pegDiameter(of.depth, metric) },
+    {
+      count: 1,
+      diameter: pegDiameter(of.depth, metric),
+      ...(form === "lapped" ? { draw: BORED_TOGETHER } : {}),
+    },
     { length: plumb, width: plumb, housing: 0 },
   );
   const pegs = rows && { ...rows, setbacks: [0], alongWidth: rows.alongWidth.map((a) => middle + a) };
@@ -204,7 +208,16 @@ function pegRows(joint: Joint): CutRow[] {
     ...(count > 1
       ? [inchRow("peg", "peg hole to peg hole", (alongWidth[1] ?? first) - first, "plumb, evenly")]
       : []),
-    inchRow("peg", "drawbore offset", draw.value, "toward the other rafter, so that the pair draws tight"),
+    ...(draw.value > 0
+      ? [
+          inchRow(
+            "peg",
+            "drawbore offset",
+            draw.value,
+            "toward the other rafter, so that the pair draws tight",
+          ),
+        ]
+      : []),
   ];
 }
 

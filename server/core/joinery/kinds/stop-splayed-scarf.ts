@@ -8,7 +8,7 @@
 import { along, cross, scale, type Vec2, type Vec3 } from "../../model/vec.ts";
 import { because, inchRow, pegRows } from "../cut-rows.ts";
 import type { Joint, JointKind, JointPlace, Prism, ShapedJoint, SplaySizes } from "../joint.ts";
-import { pegSizes, sized, toStep, usual, WEDGE_SLOPE } from "../proportions.ts";
+import { BORED_TOGETHER, pegSizes, sized, toStep, usual, WEDGE_SLOPE } from "../proportions.ts";
 import { lapPlace, pegsDown, throughWidth } from "../scarf.ts";
 
 /** Lap from butt to butt: four and a half times the depth (common practice, no source: four to five). */
@@ -94,7 +94,7 @@ function shape(place: JointPlace): ShapedJoint {
   const pegs = pegSizes(
     place,
     spec?.pegs,
-    { count: 4, diameter: usual(metric, 0.75, 19) },
+    { count: 4, diameter: usual(metric, 0.75, 19), draw: BORED_TOGETHER },
     { length: length.value, width: of.width, housing: 0 },
     2,
   );
@@ -122,6 +122,7 @@ function shape(place: JointPlace): ShapedJoint {
 export const stopSplayedScarf: JointKind = {
   kind: "stop-splayed-scarf",
   title: "Stop-splayed scarf",
+  cut: "lap",
   shape,
   // down beside its seat, then along its grain until the butts close
   assembly({ of, end, sizes }) {

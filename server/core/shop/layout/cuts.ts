@@ -2,7 +2,7 @@
  * What is cut out of a timber, as it is marked: on which face, from where to where along the arris and across the face,
  * how deep. Read off the solids that a joint takes away, so that every kind of joint is laid out the same way.
  */
-import type { Prism } from "../../joinery/joint.ts";
+import type { OwnCut, Prism } from "../../joinery/joint.ts";
 import { along, dot, type Vec3 } from "../../model/vec.ts";
 import {
   acrossFace,
@@ -21,7 +21,7 @@ import {
 export type Range = readonly [number, number];
 
 /** What a carpenter calls it. */
-export type CutPart = "mortise" | "notch" | "housing" | "pocket" | "socket" | "lap" | "seat" | "reduction";
+export type CutPart = "mortise" | "notch" | "housing" | "reduction" | OwnCut;
 
 /** The outline of a cut at one depth. */
 export interface Outline {

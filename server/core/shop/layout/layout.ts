@@ -6,15 +6,17 @@
 import { groupBy } from "../../collect.ts";
 import type { JointKindName } from "../../frame/frame.ts";
 import type { Joint, Peg } from "../../joinery/joint.ts";
+import { jointKindOf } from "../../joinery/kinds/index.ts";
 import { leftLong } from "../../joinery/scribe.ts";
 import type { Model, Timber } from "../../model/model.ts";
 import { solidOf } from "../../model/solid.ts";
 import { stickExtent } from "../../model/true-ends.ts";
-import { type Cut, type CutPart, cutBySpots, cutOf, entryFace, type Marked } from "./cuts.ts";
+import { type Cut, cutBySpots, cutOf, entryFace, type Marked } from "./cuts.ts";
 import { type EndMarks, endMarks, LEAST_OVER } from "./ends.ts";
 import {
   acrossFace,
   depthBelow,
+  FACES,
   type FaceNumber,
   type ReferenceFrame,
   referenceFrame,
@@ -40,6 +42,18 @@ export interface PegHole {
   readonly draw: number;
 }
 
+/** Where a screw enters a stick. */
+export interface ScrewMark {
+  readonly face: FaceNumber;
+  /** the middle of its head, inches */
+  readonly along: number;
+  readonly across: number;
+  readonly diameter: number;
+  readonly length: number;
+  /** degrees between the screw and the arris; 90 = square across the stick */
+  readonly angle: number;
+}
+
 /** What one joint leaves on a stick. */
 export interface JointMarks {
   readonly joint: string;
@@ -51,6 +65,8 @@ export interface JointMarks {
   readonly scribed: boolean;
   readonly cuts: readonly StickCut[];
   readonly holes: readonly PegHole[];
+  /** driven from this stick into the other */
+  readonly screws: readonly ScrewMark[];
 }
 
 export interface StickLayout {
@@ -71,13 +87,6 @@ export interface StickLayout {
 /** What a stick has over its perfect size square to a face: it stands outside the faces that are no reference. */
 function overFace(face: FaceNumber, surplus: Surplus, { ways }: ReferenceFrame): number {
   return face < 3 ? 0 : surplus[ways[face === 3 ? 0 : 1]];
-}
-
-function partOf(kind: JointKindName, of: "mortise" | "notch"): CutPart {
-  if (kind === "pocket") return "pocket";
-  if (kind === "birds-mouth") return "seat";
-  if (/-lap\b/.test(kind)) return "lap";
-  return of === "mortise" && kind === "housed-dovetail" ? "socket" : of;
 }
 
 /** A stick while it is laid out. */
@@ -116,6 +125,16 @@ function holeOf(peg: Peg, draw: number, { spot }: Stick): PegHole[] {
   return [{ face, along, across: acrossFace(face, from), diameter: peg.diameter, draw }];
 }
 
+/** A screw that has its head on none of the faces of the perfect stick is set out in its place, and not marked. */
+function screwMark({ from: head, to: point, diameter }: Peg, { spot, frame }: Stick): ScrewMark[] {
+  const [from, to] = [spot(head), spot(point)];
+  const face = FACES.find((one) => Math.abs(depthBelow(one, from, frame)) < LEAST_OVER);
+  if (face === undefined) return [];
+  const length = Math.hypot(...differences(from, to));
+  const angle = (Math.acos(Math.min(1, Math.abs(from.along - to.along) / length)) * 180) / Math.PI;
+  return [{ face, along: from.along, across: acrossFace(face, from), diameter, length, angle }];
+}
+
 const differences = (a: Spot, b: Spot): [number, number, number] => [
   a.along - b.along,
   a.below[0] - b.below[0],
@@ -124,22 +143,24 @@ const differences = (a: Spot, b: Spot): [number, number, number] => [
 
 function joined(joint: Joint, stick: Stick): JointMarks {
   const { solids, sizes } = joint;
-  // where nothing stands in a mortise nothing is drawn: a lap is bored through both at once
-  const draw = solids.tenons.length > 0 ? (sizes.pegs?.draw.value ?? 0) : 0;
+  const draw = sizes.pegs?.draw.value ?? 0;
   return {
     ...about(joint, "joined"),
     cuts: onWood(
-      solids.notches.map((prism) => cutOf(prism, partOf(joint.kind, "notch"), undefined, 0, stick)),
+      solids.notches.map((prism) =>
+        cutOf(prism, jointKindOf(joint.kind).cut ?? "notch", undefined, 0, stick),
+      ),
       stick,
     ),
     holes: solids.pegs.flatMap((peg) => holeOf(peg, draw, stick)),
+    screws: (solids.screws ?? []).flatMap((screw) => screwMark(screw, stick)),
   };
 }
 
 function received(joint: Joint, stick: Stick): JointMarks {
   const { solids, face, sizes } = joint;
   const housing = sizes.housing.value;
-  const part = partOf(joint.kind, "mortise");
+  const part = jointKindOf(joint.kind).cut ?? "mortise";
   return {
     ...about(joint, "receiving"),
     cuts: onWood(
@@ -151,6 +172,7 @@ function received(joint: Joint, stick: Stick): JointMarks {
       stick,
     ),
     holes: solids.pegs.flatMap((peg) => holeOf(peg, 0, stick)),
+    screws: [],
   };
 }
 
@@ -184,7 +206,10 @@ function reduction(joint: Joint, stick: Stick): Cut[] {
 
 /** Where a joint's first mark lies. */
 function firstMark(marks: JointMarks): number {
-  return Math.min(...marks.cuts.map((cut) => cut.opening.along[0]), ...marks.holes.map((hole) => hole.along));
+  return Math.min(
+    ...marks.cuts.map((cut) => cut.opening.along[0]),
+    ...[...marks.holes, ...marks.screws].map(({ along }) => along),
+  );
 }
 
 /** The joints of a frame by the sticks they are cut in. */
@@ -208,7 +233,7 @@ function layoutOf(timber: Timber, model: Model, joints: JointsOf): StickLayout {
   const marks = [
     ...own.map((joint) => joined(joint, stick)),
     ...(joints.into.get(timber.id) ?? []).map((joint) => received(joint, stick)),
-  ].filter(({ cuts, holes }) => cuts.length + holes.length > 0);
+  ].filter(({ cuts, holes, screws }) => cuts.length + holes.length + screws.length > 0);
   return {
     timber,
     frame,
