@@ -1,5 +1,6 @@
 /** `bentwright forces`: what every timber, joint and pier carries. */
 import { CAUTION } from "../language/caution.ts";
+import { hasForces } from "../language/hover/unsolved.ts";
 import { VERSION } from "../version.ts";
 import { type Command, EXIT, readArguments } from "./command.ts";
 import { forcesText } from "./forces-text.ts";
@@ -19,7 +20,7 @@ its forces; for every pier its reactions.
   --format json   for programs, as schemas/forces.schema.json describes it: pounds, inches,
                   psi, with every adjustment factor and its source
 
-Exit code: 0 printed, 1 the frame cannot be analysed, 2 called wrongly or a file cannot be
+Exit code: 0 printed, 1 the frame cannot be analysed or has no answer, 2 called wrongly or a file cannot be
 opened. Whether it holds is said by \`bentwright check\`.`;
 
 /** Version of the report's shape; raised when a member changes its meaning or goes. */
@@ -35,9 +36,10 @@ export const forces: Command = {
     const found = analysed(positionals, around, service);
     if (!found) return EXIT.errors;
     const { file, snapshot, results, frame } = found;
+    const answered = hasForces(frame) ? EXIT.fine : EXIT.errors;
     if (format === "text") {
       around.out(`${forcesText(frame, snapshot.say)}\n\n${CAUTION}\n`);
-      return EXIT.fine;
+      return answered;
     }
     around.out(
       jsonText({
@@ -48,6 +50,6 @@ export const forces: Command = {
         caution: CAUTION,
       }),
     );
-    return EXIT.fine;
+    return answered;
   },
 };

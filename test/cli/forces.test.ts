@@ -5,6 +5,7 @@ import { describe, expect, test } from "vitest";
 import forcesSchema from "../../schemas/forces.schema.json" with { type: "json" };
 import reportSchema from "../../schemas/report.schema.json" with { type: "json" };
 import { run } from "../../server/cli/run.ts";
+import { SHED } from "../shed.ts";
 
 const SAMPLES = ["garden-arch", "kayak-shelter", "cider-press-pavilion"].map(
   (s) => `samples/${s}.frame.yaml`,
@@ -214,6 +215,14 @@ test("what does not act is said", () => {
   expect(told(pavilion.replace(/^ {2}snow: .*$/m, ""))).toEqual([
     "No snow lies on this roof: the file gives none, or not all of it.",
   ]);
+});
+
+test.each(["text", "json"])("a frame without an answer is printed as %s and ends with 1", (format) => {
+  const unbraced = SHED.replace(/^ {2}(?:knee|tie-knee|knee-ends): .*\n/gm, "");
+  const { code, out } = call(["forces", "--format", format, "-"], unbraced);
+  expect(code).toBe(1);
+  expect(out.length).toBeGreaterThan(1000);
+  expect(call(["forces", "--format", format, "-"], SHED).code).toBe(0);
 });
 
 test.each(["forces", "model"])("%s of a file that gives no frame, in words", (command) => {

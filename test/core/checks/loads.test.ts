@@ -3,6 +3,7 @@ import { expect, test } from "vitest";
 import { createFrameService } from "../../../server/language/frame-service.ts";
 import { findingsFixture } from "../../fixtures.ts";
 import { under } from "../../roofed-shed.ts";
+import { SHED } from "../../shed.ts";
 import { findingsOf, gate, pavilion } from "./gate.ts";
 
 const PAVILION_SAMPLE = readFileSync(
@@ -261,6 +262,13 @@ findingsFixture(
   }),
   { whole: true, only: ["warning"] },
 );
+
+test("site-load-unused: wind meets a frame without a roof", () => {
+  const found = findingsOf(SHED, true).map(({ finding }) => finding.check);
+  expect(found).not.toContain("site-load-unused");
+  const { evaluation } = createFrameService().open("file:///w.frame.yaml", 1, SHED);
+  expect(evaluation?.results.frame?.solution.loads.all.map(({ kind }) => kind)).toContain("W");
+});
 
 test("site-value-missing: asce-7-22 asks for the winter wind where purlins take the drift, and never takes one by itself", () => {
   const roof = (members: string, snow: string): string =>
