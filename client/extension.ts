@@ -1,15 +1,7 @@
 /** Where the editor starts us: one language server, the preview, the status bar entry and the commands. */
-import {
-  type Disposable,
-  type Event,
-  type ExtensionContext,
-  l10n,
-  type Uri,
-  window,
-  workspace,
-} from "vscode";
+import { type Event, type ExtensionContext, l10n, type Uri, window } from "vscode";
 import { registerCommands } from "./commands.ts";
-import { isFrame } from "./frame-files.ts";
+import { atFirstFrame } from "./first-frame.ts";
 import { FrameServer } from "./frame-server.ts";
 import { LanguageOffer } from "./language-offer.ts";
 import { type DatedCheck, LastChecks } from "./last-checks.ts";
@@ -43,18 +35,4 @@ export function activate(context: ExtensionContext): BentwrightApi {
     });
   context.subscriptions.push(atFirstFrame(start));
   return { onChecked: checks.onChanged, lastCheck: (document) => checks.of(document) };
-}
-
-/** Runs `start` once, when a frame is open: any YAML file activates us, and most of them need no server. */
-function atFirstFrame(start: () => void): Disposable {
-  const opened = workspace.onDidOpenTextDocument((document) => {
-    if (!isFrame(document)) return;
-    opened.dispose();
-    start();
-  });
-  if (workspace.textDocuments.some(isFrame)) {
-    opened.dispose();
-    start();
-  }
-  return opened;
 }
