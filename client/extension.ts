@@ -1,7 +1,9 @@
 /** Where the editor starts us: one language server, the preview, the status bar entry and the commands. */
 import { type Event, type ExtensionContext, l10n, type Uri, window } from "vscode";
 import { registerCommands } from "./commands.ts";
+import { atFirstFrame } from "./first-frame.ts";
 import { FrameServer } from "./frame-server.ts";
+import { LanguageOffer } from "./language-offer.ts";
 import { type DatedCheck, LastChecks } from "./last-checks.ts";
 import { PreviewPanels } from "./preview/panels.ts";
 import { FrameStatus } from "./status.ts";
@@ -22,12 +24,15 @@ export function activate(context: ExtensionContext): BentwrightApi {
     panels,
     checks,
     new FrameStatus(server, checks),
+    new LanguageOffer(context.globalState),
     ...registerCommands(server, panels),
     { dispose: () => server.stop().finally(() => server.dispose()) },
   );
   // Activation does not wait for it: requests do, and the commands stay to restart a server that did not start.
-  server.start().catch((error: unknown) => {
-    window.showErrorMessage(l10n.t("The frame server did not start: {0}", String(error)));
-  });
+  const start = () =>
+    server.start().catch((error: unknown) => {
+      window.showErrorMessage(l10n.t("The frame server did not start: {0}", String(error)));
+    });
+  context.subscriptions.push(atFirstFrame(start));
   return { onChecked: checks.onChanged, lastCheck: (document) => checks.of(document) };
 }

@@ -1,7 +1,8 @@
 /** Which documents are frames, and how they are told apart from other YAML. */
 import { languages, type TextDocument, type Uri } from "vscode";
 
-const LANGUAGE = "bentwright-frame";
+/** The language of frames, as package.json names it. */
+export const LANGUAGE = "bentwright-frame";
 const PATTERN = "**/*.frame.{yaml,yml}";
 const SCHEMES = ["file", "untitled"];
 
