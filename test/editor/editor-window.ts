@@ -1,5 +1,5 @@
 /** One window of the editor as a user has it before them: keys, clicks, and what is to be seen. */
-import { readFile } from "node:fs/promises";
+import { readFile, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import type { Browser, FrameLocator, Locator, Page } from "playwright-core";
 import type { TestEditor } from "./code-server.ts";
@@ -60,10 +60,15 @@ export class EditorWindow {
     return readFile(join(this.#folder, file), "utf8");
   }
 
+  /** Puts a file into the folder that is open. */
+  write(file: string, text: string): Promise<void> {
+    return writeFile(join(this.#folder, file), text);
+  }
+
   async openFile(file: string): Promise<void> {
     await this.page.getByRole("treeitem", { name: file }).dblclick();
     await this.page.getByRole("tab", { name: file }).waitFor();
-    await this.editor.waitFor();
+    await this.page.locator(`.monaco-editor[data-uri$="/${file}"]`).first().waitFor();
   }
 
   get editor(): Locator {
