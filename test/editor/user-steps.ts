@@ -225,7 +225,7 @@ export const steps: readonly Step[] = [
       await window.openFile(file);
       const language = window.page.locator('.statusbar-item[id="status.editor.mode"]');
       await language.filter({ hasText: "YAML" }).waitFor();
-      // here it does not pop up by itself, for whatever reason; behind the bell it stands in any case
+      // behind the bell it stands whether or not it is still shown over the editor
       await window.page.locator('.statusbar-item[id="status.notifications"]').click();
       const offer = window.page
         .locator(".notification-list-item")
