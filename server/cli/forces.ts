@@ -20,8 +20,8 @@ its forces; for every pier its reactions.
   --format json   for programs, as schemas/forces.schema.json describes it: pounds, inches,
                   psi, with every adjustment factor and its source
 
-Exit code: 0 printed, 1 the frame cannot be analysed or has no answer, 2 called wrongly or a file cannot be
-opened. Whether it holds is said by \`bentwright check\`.`;
+Exit code: 0 printed, 1 the frame cannot be analysed or has no answer, 2 called wrongly or a
+file cannot be opened. Whether it holds is said by \`bentwright check\`.`;
 
 /** Version of the report's shape; raised when a member changes its meaning or goes. */
 const FORCES = 1;
