@@ -4,7 +4,8 @@ import { languages, type TextDocument, type Uri } from "vscode";
 /** The language of frames, as package.json names it. */
 export const LANGUAGE = "bentwright-frame";
 const PATTERN = "**/*.frame.{yaml,yml}";
-const SCHEMES = ["file", "untitled"];
+/** Where a document that is edited comes from. */
+export const SCHEMES: readonly string[] = ["file", "untitled"];
 
 /**
  * Frames by language and also by name: a user may have told the editor that these files are plain YAML,

@@ -9,11 +9,10 @@ import {
   window,
   workspace,
 } from "vscode";
-import { isFrame, LANGUAGE } from "./frame-files.ts";
+import { isFrame, LANGUAGE, SCHEMES } from "./frame-files.ts";
 import { HEAD_LINES, shouldOffer } from "./offer.ts";
 
 const NEVER = "bentwright.neverOfferLanguage";
-const SCHEMES = ["file", "untitled"];
 
 export class LanguageOffer implements Disposable {
   readonly #state: Memento;

@@ -221,6 +221,17 @@ describe("the grammar", () => {
       expect(words(`a:\n  b: ${open}\nc: 8 in`).slice(-3)).toEqual(["c section", ...units(["8", "in"])]);
   });
 
+  it.each([
+    ["marks of feet", `5${"'".repeat(80)}z`],
+    ["blanks in a size", `8${" ".repeat(3000)}z`],
+    ["blanks behind a size", `8x9${" ".repeat(3000)}z`],
+    ["blanks in a pitch", `7 in${" ".repeat(3000)}z`],
+    ["digits", `${"1 ".repeat(2000)}z`],
+    ["units", `1${" in".repeat(1000)}z`],
+  ])("gets past a long run of %s", (_, text) => {
+    expect(words(`x: ${text}\ny: 8 in`).slice(-3)).toEqual(["y section", ...units(["8", "in"])]);
+  });
+
   const samples = readdirSync(SAMPLES).filter((name) => name.endsWith(".frame.yaml"));
 
   it.each(samples)("leaves no word of %s without a scope", (name) => {
