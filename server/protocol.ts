@@ -103,3 +103,47 @@ export interface JointDrawingResult {
   /** SVG text with classes only */
   readonly svg: string;
 }
+
+/** Client → server request: what New Frame asks, in order. */
+export const NEW_FRAME_QUESTIONS_REQUEST = "bentwright/newFrame/questions";
+
+export interface NewFrameQuestionsParams {
+  readonly units: "inch" | "mm";
+}
+
+/** One question of New Frame; without choices its answer is typed. */
+export interface NewFrameQuestion {
+  readonly id: string;
+  readonly title: string;
+  /** what is asked, in one plain sentence */
+  readonly sentence: string;
+  readonly choices?: readonly { readonly value: string; readonly label: string; readonly detail?: string }[];
+  readonly default: string;
+  /** `unknown` is an answer too: the file then says whom to ask */
+  readonly mayBeUnknown: boolean;
+}
+
+/** What was answered, by the ids of the questions. */
+export type NewFrameAnswers = Readonly<Record<string, string>>;
+
+/** Client → server request: why an answer cannot be taken, in words; null where it can. */
+export const NEW_FRAME_REFUSAL_REQUEST = "bentwright/newFrame/refusal";
+
+export interface NewFrameRefusalParams {
+  readonly id: string;
+  readonly answer: string;
+  /** the answers before it */
+  readonly answers: NewFrameAnswers;
+}
+
+/** Client → server request: the text of a frame for these answers. */
+export const NEW_FRAME_WRITE_REQUEST = "bentwright/newFrame/write";
+
+export interface NewFrameWriteParams {
+  readonly answers: NewFrameAnswers;
+}
+
+/** The file's text, or which answer no frame can be made for, why, and what would help. */
+export type NewFrameWriteResult =
+  | { readonly text: string }
+  | { readonly question: string; readonly why: string; readonly help: string };
