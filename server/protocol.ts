@@ -104,46 +104,57 @@ export interface JointDrawingResult {
   readonly svg: string;
 }
 
-/** Client → server request: what New Frame asks, in order. */
+/** Client → server request: what "New Frame" asks, in order. Answered with `readonly NewFrameQuestion[]`. */
 export const NEW_FRAME_QUESTIONS_REQUEST = "bentwright/newFrame/questions";
 
 export interface NewFrameQuestionsParams {
   readonly units: "inch" | "mm";
 }
 
-/** One question of New Frame; without choices its answer is typed. */
+/** One thing that only the builder knows. */
 export interface NewFrameQuestion {
   readonly id: string;
   readonly title: string;
-  /** what is asked, in one plain sentence */
+  /** what is asked, in a plain sentence */
   readonly sentence: string;
-  readonly choices?: readonly { readonly value: string; readonly label: string; readonly detail?: string }[];
+  /** left out where the answer is typed */
+  readonly choices?: readonly NewFrameChoice[];
+  /** an answer that is never refused where the former ones are usual */
   readonly default: string;
-  /** `unknown` is an answer too: the file then says whom to ask */
+  /** whether {@link NEW_FRAME_UNKNOWN} is an answer too */
   readonly mayBeUnknown: boolean;
 }
 
-/** What was answered, by the ids of the questions. */
-export type NewFrameAnswers = Readonly<Record<string, string>>;
+export interface NewFrameChoice {
+  readonly value: string;
+  readonly label: string;
+  readonly detail?: string;
+}
 
-/** Client → server request: why an answer cannot be taken, in words; null where it can. */
+/** The answer "I don't know yet". */
+export const NEW_FRAME_UNKNOWN = "unknown";
+
+/** Client → server request: why an answer is refused, in words; null where it is taken. */
 export const NEW_FRAME_REFUSAL_REQUEST = "bentwright/newFrame/refusal";
+
+/** Answers by the id of their question, and the `units` of the file: `inch` (the usual) or `mm`. */
+export type NewFrameAnswers = Readonly<Record<string, string>>;
 
 export interface NewFrameRefusalParams {
   readonly id: string;
   readonly answer: string;
-  /** the answers before it */
+  /** those given before */
   readonly answers: NewFrameAnswers;
 }
 
-/** Client → server request: the text of a frame for these answers. */
+/** Client → server request: the file that the answers make; those left out take their defaults. */
 export const NEW_FRAME_WRITE_REQUEST = "bentwright/newFrame/write";
 
 export interface NewFrameWriteParams {
   readonly answers: NewFrameAnswers;
 }
 
-/** The file's text, or which answer no frame can be made for, why, and what would help. */
 export type NewFrameWriteResult =
   | { readonly text: string }
+  /** the question whose answer stands in the way, why, and what would help */
   | { readonly question: string; readonly why: string; readonly help: string };

@@ -8,12 +8,10 @@ import {
   ThemeIcon,
   window,
 } from "vscode";
-import type { NewFrameQuestion } from "../../server/protocol.ts";
+import { NEW_FRAME_UNKNOWN, type NewFrameQuestion } from "../../server/protocol.ts";
 import type { Reply } from "./course.ts";
 
-/** The answer "I don't know yet", as the server takes it. */
-const UNKNOWN = "unknown";
-/** What is typed for it. */
+/** What is typed for "I don't know yet". */
 const TYPED_UNKNOWN = "?";
 
 export interface Step {
@@ -44,7 +42,7 @@ function askChoice(
     ({ value, label, detail }): ChoiceItem =>
       detail === undefined ? { value, label } : { value, label, detail },
   );
-  if (mayBeUnknown) items.push({ value: UNKNOWN, label: l10n.t("I don't know yet") });
+  if (mayBeUnknown) items.push({ value: NEW_FRAME_UNKNOWN, label: l10n.t("I don't know yet") });
   pick.items = items;
   pick.activeItems = items.filter(({ value }) => value === step.given);
   pick.placeholder = sentence;
@@ -63,7 +61,7 @@ function askChoice(
 function askTyped({ title, sentence, mayBeUnknown }: NewFrameQuestion, step: Step): Promise<Reply> {
   const input = window.createInputBox();
   const unknown = { iconPath: new ThemeIcon("question"), tooltip: l10n.t("I don't know yet") };
-  input.value = step.given === UNKNOWN ? TYPED_UNKNOWN : step.given;
+  input.value = step.given === NEW_FRAME_UNKNOWN ? TYPED_UNKNOWN : step.given;
   input.valueSelection = [0, input.value.length];
   input.prompt = mayBeUnknown ? l10n.t("{0} Type ? if you don't know yet.", sentence) : sentence;
   const isUnknown = (): boolean => mayBeUnknown && input.value.trim() === TYPED_UNKNOWN;
@@ -83,11 +81,12 @@ function askTyped({ title, sentence, mayBeUnknown }: NewFrameQuestion, step: Ste
       return [
         input.onDidTriggerButton((button) => {
           if (button === QuickInputButtons.Back) reply({ kind: "back" });
-          else if (button === unknown) reply({ kind: "answer", value: UNKNOWN });
+          else if (button === unknown) reply({ kind: "answer", value: NEW_FRAME_UNKNOWN });
         }),
         input.onDidChangeValue(() => void judge()),
         input.onDidAccept(async () => {
-          if (await judge()) reply({ kind: "answer", value: isUnknown() ? UNKNOWN : input.value.trim() });
+          if (await judge())
+            reply({ kind: "answer", value: isUnknown() ? NEW_FRAME_UNKNOWN : input.value.trim() });
         }),
       ];
     },
