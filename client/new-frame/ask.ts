@@ -104,7 +104,7 @@ function shown(
   listen: (reply: (reply: Reply) => void) => readonly Disposable[],
   buttons: Buttons = [],
 ): Promise<Reply> {
-  input.title = title;
+  input.title = l10n.t("New Frame: {0}", title);
   input.step = step;
   input.totalSteps = steps;
   // a user looks something up elsewhere and comes back to the question

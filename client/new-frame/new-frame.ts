@@ -37,7 +37,7 @@ async function askForText(server: FrameServer): Promise<string | undefined> {
 async function askUnits(given: Units, steps: number): Promise<Units | undefined> {
   const question: NewFrameQuestion = {
     id: "units",
-    title: l10n.t("New Frame: units"),
+    title: l10n.t("Units"),
     sentence: l10n.t("How do you measure?"),
     choices: [
       { value: "inch", label: l10n.t("Feet and inches") },

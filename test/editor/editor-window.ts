@@ -44,10 +44,18 @@ export class EditorWindow {
 
   /** Chooses a command from the palette; `title` as it stands there. */
   async choose(title: string): Promise<void> {
-    await this.page.keyboard.press("F1");
-    await this.input.fill(`>${title}`);
     const row = this.page.locator(".quick-input-widget .monaco-list-row.focused").filter({ hasText: title });
-    await row.waitFor();
+    // a list that was open before an extension was loaded does not get its commands
+    await until(async () => {
+      await this.page.keyboard.press("F1");
+      await this.input.fill(`>${title}`);
+      const found = await row.waitFor({ timeout: 1000 }).then(
+        () => true,
+        () => false,
+      );
+      if (!found) await this.page.keyboard.press("Escape");
+      return found;
+    }, `the command ${title}`);
     await this.input.press("Enter");
   }
 

@@ -71,7 +71,7 @@ export const newUserSteps: readonly Step[] = [
     name: "a step back shows the answer that was given",
     async take(window) {
       const [step] = await progress(window);
-      await window.page.getByRole("button", { name: "Back" }).click();
+      await window.page.locator(".quick-input-widget").getByRole("button", { name: "Back" }).click();
       await isAt(window, step - 1);
       await window.page.keyboard.press("Escape");
       await window.page.locator(".quick-input-widget").waitFor({ state: "hidden" });
