@@ -38,6 +38,7 @@ import {
   wantsQuickFixes,
 } from "./language/quick-fixes.ts";
 import { createSizer } from "./language/sizer.ts";
+import { MOVING, serveMoving } from "./moving.ts";
 import {
   AT_CURSOR_REQUEST,
   type AtCursorResult,
@@ -68,8 +69,10 @@ export function serve(connection: Connection, service: FrameService = createFram
   const sizer = createSizer();
   let able: FixAbilities | undefined;
   let showing: HoverAbilities = {};
+  let client: ClientCapabilities = {};
 
   connection.onInitialize(({ capabilities, initializationOptions }) => {
+    client = capabilities;
     able = fixAbilities(capabilities);
     showing = { pictures: memberOf(initializationOptions, "pictures") === true };
     return whatItCan();
@@ -210,6 +213,15 @@ export function serve(connection: Connection, service: FrameService = createFram
     return snapshot ? atCursor(snapshot, position) : { ids: [] };
   });
 
+  serveMoving(
+    connection,
+    () => client,
+    (uri) => {
+      const document = documents.get(uri);
+      return document && service.read(uri, document.version, document.getText());
+    },
+  );
+
   documents.listen(connection);
   connection.listen();
 }
@@ -228,6 +240,7 @@ function whatItCan(): InitializeResult {
       inlayHintProvider: { resolveProvider: true },
       codeLensProvider: {},
       codeActionProvider: { codeActionKinds: [CodeActionKind.QuickFix], resolveProvider: true },
+      ...MOVING,
     },
     serverInfo: { name: "bentwright", version: VERSION },
   };
