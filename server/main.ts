@@ -38,7 +38,7 @@ import {
   wantsQuickFixes,
 } from "./language/quick-fixes.ts";
 import { createSizer } from "./language/sizer.ts";
-import { MOVING, serveMoving } from "./moving.ts";
+import { movingAbilities, serveMoving } from "./moving.ts";
 import {
   AT_CURSOR_REQUEST,
   type AtCursorResult,
@@ -75,7 +75,7 @@ export function serve(connection: Connection, service: FrameService = createFram
     client = capabilities;
     able = fixAbilities(capabilities);
     showing = { pictures: memberOf(initializationOptions, "pictures") === true };
-    return whatItCan();
+    return whatItCan(client);
   });
 
   documents.onDidChangeContent(({ document }) => {
@@ -227,7 +227,7 @@ export function serve(connection: Connection, service: FrameService = createFram
 }
 
 /** The server's answer to "what can you do?". */
-function whatItCan(): InitializeResult {
+function whatItCan(client: ClientCapabilities): InitializeResult {
   return {
     capabilities: {
       positionEncoding: PositionEncodingKind.UTF16,
@@ -240,7 +240,7 @@ function whatItCan(): InitializeResult {
       inlayHintProvider: { resolveProvider: true },
       codeLensProvider: {},
       codeActionProvider: { codeActionKinds: [CodeActionKind.QuickFix], resolveProvider: true },
-      ...MOVING,
+      ...movingAbilities(client),
     },
     serverInfo: { name: "bentwright", version: VERSION },
   };

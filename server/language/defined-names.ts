@@ -38,7 +38,7 @@ export interface NamePart {
 }
 
 /** How the roof's own rafters, and the joints at their feet and heads, begin their ids. */
-const ROOF_NAMES: Readonly<Record<string, string | undefined>> = {
+export const ROOF_NAMES: Readonly<Record<string, string | undefined>> = {
   rafter: "",
   "rafter-seat": "seat",
   "rafter-head": "head",

@@ -42,7 +42,7 @@ export function flatSymbols(
 
 function entriesOf(text: ReadText, map: MapNode, path: string, depth: number): DocumentSymbol[] {
   return map.entries
-    .filter(({ key, merged }) => key !== "" && key !== "kind" && !merged)
+    .filter(({ key, merged, value }) => key !== "" && !merged && !(key === "kind" && value.kind === "scalar"))
     .map((entry) => symbolOf(text, entry, path, depth));
 }
 

@@ -28,14 +28,17 @@ async function opened(capabilities: object): Promise<Session> {
 }
 
 test("says that it can", async () => {
-  const { capabilities } = await inMemory().start();
+  const { capabilities } = await inMemory().start({ textDocument: { rename: { prepareSupport: true } } });
   expect(capabilities).toMatchObject({
     documentSymbolProvider: true,
     definitionProvider: true,
     referencesProvider: true,
     documentHighlightProvider: true,
     foldingRangeProvider: true,
+    renameProvider: { prepareProvider: true },
   });
+  const plain = await inMemory().start();
+  expect(plain.capabilities.renameProvider).toBe(true);
 });
 
 test("an editor of today gets a tree, and links with the name they begin at", async () => {
@@ -77,6 +80,32 @@ test("a plain editor gets lists and places; nothing of it waits for a check", as
   expect(lit).toContainEqual({ range: key, kind: 3 });
   const folds = await session.request("textDocument/foldingRange", { textDocument });
   expect(folds).toContainEqual({ startLine: KEY - 1, endLine: KEY + 4 });
+});
+
+test("renames, for the version that was read, and says in words why not", async () => {
+  const session = await opened({ rename: { prepareSupport: true } });
+  const asked = { textDocument, position };
+  expect(await session.request("textDocument/prepareRename", asked)).toEqual({
+    range: { start: position, end: { line, character: position.character + 4 } },
+    placeholder: "post",
+  });
+  const edit = await session.request<{ changes: Record<string, unknown[]> }>("textDocument/rename", {
+    ...asked,
+    newName: "leg",
+  });
+  expect(edit.changes[URI]?.length).toBeGreaterThan(5);
+  await expect(session.request("textDocument/rename", { ...asked, newName: "tie" })).rejects.toThrow(
+    "“tie” is taken already, under members.",
+  );
+  await expect(
+    session.request("textDocument/prepareRename", { textDocument, position: { line: 0, character: 0 } }),
+  ).rejects.toThrow("Here stands no name of this file.");
+  const versioned = inMemory();
+  await versioned.start({ workspace: { workspaceEdit: { documentChanges: true } } });
+  await versioned.open(URI, SHED, 7);
+  expect(await versioned.request("textDocument/rename", { ...asked, newName: "leg" })).toEqual({
+    documentChanges: [{ textDocument: { uri: URI, version: 7 }, edits: edit.changes[URI] }],
+  });
 });
 
 test("in a file that is not open there is nothing", async () => {
