@@ -3,7 +3,7 @@
  * cannot be read yet still has its name and its place.
  */
 import { MEMBER_KINDS, type Pointer } from "../core/frame/frame.ts";
-import { child, type Tree, valueAt } from "../document/tree.ts";
+import { child, type Entry, type Tree, valueAt } from "../document/tree.ts";
 
 /** Where names of each sort are defined. */
 export const SECTIONS = {
@@ -20,9 +20,11 @@ export const SECTIONS = {
 export type Sort = keyof typeof SECTIONS;
 
 export interface DefinedNames {
-  readonly of: Readonly<Record<Sort, ReadonlyMap<string, Tree>>>;
+  readonly of: Readonly<Record<Sort, ReadonlyMap<string, Entry>>>;
   /** members by their kind, the roof's own rafters among them */
   readonly ofKind: ReadonlyMap<string, readonly Pointer[]>;
+  /** where an entry is called like a kind: that entry, and behind it the others of the kind */
+  readonly alsoKind: ReadonlyMap<string, readonly Pointer[]>;
   /** `/roof/rafters`, where it is written */
   readonly rafters: Tree | undefined;
 }
@@ -31,7 +33,7 @@ export interface DefinedNames {
 export interface NamePart {
   readonly from: number;
   readonly to: number;
-  /** more than one where a kind is named */
+  /** more than one where a kind is named; then every use of the kind has this very list */
   readonly definitions: readonly Pointer[];
   /** it stands, too or only, for every timber of this kind */
   readonly byKind: boolean;
@@ -50,8 +52,8 @@ const ASSUMED = new Set(["scarf", "pair", "corner", "seat"]);
 
 export function definedNames(root: Tree): DefinedNames {
   const grid = valueAt(root, "grid");
-  const names = (node: Tree | undefined): ReadonlyMap<string, Tree> =>
-    new Map(node?.kind === "map" ? node.entries.map(({ key, value }) => [key, value] as const) : []);
+  const names = (node: Tree | undefined): ReadonlyMap<string, Entry> =>
+    new Map(node?.kind === "map" ? node.entries.map((entry) => [entry.key, entry] as const) : []);
   const of = {
     wall: names(valueAt(grid, "walls")),
     bent: names(valueAt(grid, "bents")),
@@ -64,9 +66,16 @@ export function definedNames(root: Tree): DefinedNames {
   };
   const rafters = valueAt(valueAt(root, "roof"), "rafters");
   const ofKind = new Map<string, Pointer[]>(MEMBER_KINDS.map((kind) => [kind, []]));
-  for (const [name, entry] of of.member) ofKind.get(kindOf(entry) ?? "")?.push(child(SECTIONS.member, name));
+  for (const [name, { value }] of of.member)
+    ofKind.get(kindOf(value) ?? "")?.push(child(SECTIONS.member, name));
   if (rafters) ofKind.get("rafter")?.push("/roof/rafters");
-  return { of, ofKind, rafters };
+  const alsoKind = new Map<string, readonly Pointer[]>();
+  for (const [kind, all] of ofKind) {
+    const own = at("member", kind);
+    const others = all.filter((path) => path !== own);
+    if (of.member.has(kind) && others.length > 0) alsoKind.set(kind, [own, ...others]);
+  }
+  return { of, ofKind, alsoKind, rafters };
 }
 
 /** What a member, joint or pier says it is. */
@@ -110,10 +119,11 @@ function whole(text: string, definitions: readonly Pointer[], byKind = false): N
 
 /** The entry of that name, else every one of that kind. */
 function membersNamed(names: DefinedNames, text: string, widely: boolean): NamePart | undefined {
-  const own = names.of.member.has(text) ? [at("member", text)] : [];
-  const kind = (own.length === 0 || widely ? names.ofKind.get(text) : undefined) ?? [];
-  const all = [...new Set([...own, ...kind])];
-  return all.length === 0 ? undefined : whole(text, all, all.length > own.length);
+  const both = widely ? names.alsoKind.get(text) : undefined;
+  if (both) return whole(text, both, true);
+  if (names.of.member.has(text)) return whole(text, [at("member", text)]);
+  const kind = names.ofKind.get(text) ?? [];
+  return kind.length > 0 ? whole(text, kind, true) : undefined;
 }
 
 /** `A1`: wall A and bent 1; `B@4 ft 9 in`: wall B. Two places may be joined as in `knee@A2-A3`. */
@@ -175,11 +185,11 @@ function assumedParts(names: DefinedNames, name: string): NamePart[] {
 function isRow(names: DefinedNames, { definitions }: NamePart): boolean {
   return definitions.some((path) => {
     const [, section, name = ""] = path.split("/");
-    if (section === "members") return inBays(names.of.member.get(name));
-    const of = section === "joints" ? valueAt(names.of.joint.get(name), "of") : undefined;
+    if (section === "members") return inBays(names.of.member.get(name)?.value);
+    const of = section === "joints" ? valueAt(names.of.joint.get(name)?.value, "of") : undefined;
     return textsOf(of).some((text) =>
       (membersNamed(names, text.replace(/@.*$/s, ""), true)?.definitions ?? []).some((member) =>
-        inBays(names.of.member.get(member.slice(SECTIONS.member.length + 1))),
+        inBays(names.of.member.get(member.slice(SECTIONS.member.length + 1))?.value),
       ),
     );
   });

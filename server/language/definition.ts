@@ -11,18 +11,22 @@ export function definitionsAt(text: ReadText, position: Position): LocationLink[
   const there = nameUnder(text, position);
   const index = text.reading?.index;
   if (!there || !index) return [];
+  const keys = new Map(
+    there.names.flatMap(({ declares, definitions, range }) =>
+      declares ? definitions.map((path) => [path, range] as const) : [],
+    ),
+  );
   return there.name.definitions.flatMap((path) => {
     const entry = index.entry(path);
     if (!entry) return [];
     const { start, end } = entry.keyRange;
-    const key = there.names.find((name) => name.declares && name.definitions.includes(path))?.range;
     return [
       {
         originSelectionRange: rangeOf(text, there.name.range),
         targetUri: text.uri,
         targetRange: rangeOf(text, { start, end: Math.max(end, (entry.alias ?? entry.value.range).end) }),
         // without the quotes that may stand round it
-        targetSelectionRange: rangeOf(text, key ?? entry.keyRange),
+        targetSelectionRange: rangeOf(text, keys.get(path) ?? entry.keyRange),
       },
     ];
   });

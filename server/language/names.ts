@@ -5,7 +5,7 @@
 import type { Pointer } from "../core/frame/frame.ts";
 import type { Reading } from "../document/read.ts";
 import { childSchema, ROOT, type Schema } from "../document/schema.ts";
-import { child, keysOf, type Range, stepTo, type Tree } from "../document/tree.ts";
+import { child, type Entry, type Range, type Tree } from "../document/tree.ts";
 import { type DefinedNames, definedNames, partsOf, SECTIONS, type Sort } from "./defined-names.ts";
 
 /** A name as it stands in the text: a key, a value, or a part of one (`A` in `post@A1`). */
@@ -14,7 +14,7 @@ export interface NameUse {
   readonly range: Range;
   /** what stands there */
   readonly text: string;
-  /** the entries it stands for; more than one where a kind is named */
+  /** the entries it stands for; more than one where a kind is named, and then the very same list wherever it is */
   readonly definitions: readonly Pointer[];
   /** it is the key of its own definition */
   readonly declares: boolean;
@@ -24,8 +24,8 @@ export interface NameUse {
 
 /** @returns in the order of the text, each stretch once; names that nothing in the file answers to are left out */
 export function namesIn({ text, index }: Pick<Reading, "text" | "index">): readonly NameUse[] {
-  const walk: Walk = { text, names: definedNames(index.root), found: new Map(), seen: new Map() };
-  declared(walk, index.root);
+  const walk: Walk = { text, names: definedNames(index.root), found: new Map() };
+  declared(walk, index);
   visit(walk, index.root, ROOT, "");
   return [...walk.found.values()].sort((a, b) => a.range.start - b.range.start);
 }
@@ -40,34 +40,36 @@ export function nameAt(names: readonly NameUse[], offset: number): NameUse | und
 
 /** All uses of what a name stands for, its definitions among them. */
 export function usesOf(names: readonly NameUse[], name: NameUse): readonly NameUse[] {
-  return names.filter((use) => use.definitions.some((path) => name.definitions.includes(path)));
+  const wanted = new Set(name.definitions);
+  const known = new Map<readonly Pointer[], boolean>();
+  return names.filter(({ definitions }) => {
+    const shared = known.get(definitions) ?? definitions.some((path) => wanted.has(path));
+    known.set(definitions, shared);
+    return shared;
+  });
 }
 
 interface Walk {
   readonly text: string;
   readonly names: DefinedNames;
-  /** by the offset they begin at */
+  /** by the offset they begin at: what comes in by an alias is met more than once, and stands in one place */
   readonly found: Map<number, NameUse>;
-  /** what was visited, under which schema: a value that comes in by an alias is written only once */
-  readonly seen: Map<Tree, Set<Schema>>;
 }
 
 /** Entries of the roof that ids are made of: `rafter@A.4`, `rafter-seat@A.4`. */
 const ROOF_ENTRIES = ["/roof/rafters", "/roof/rafters/seat", "/roof/rafters/head"];
 
-function declared(walk: Walk, root: Tree): void {
-  for (const sort of Object.keys(SECTIONS) as Sort[]) {
-    for (const name of walk.names.of[sort].keys()) declare(walk, root, child(SECTIONS[sort], name));
+function declared(walk: Walk, index: Reading["index"]): void {
+  for (const sort of Object.keys(SECTIONS) as Sort[])
+    for (const entry of walk.names.of[sort].values()) declare(walk, entry, child(SECTIONS[sort], entry.key));
+  for (const path of ROOF_ENTRIES) {
+    const entry = index.entry(path);
+    if (entry) declare(walk, entry, path);
   }
-  for (const path of ROOF_ENTRIES) declare(walk, root, path);
 }
 
-function declare(walk: Walk, root: Tree, path: Pointer): void {
-  let step: ReturnType<typeof stepTo>;
-  for (const key of keysOf(path)) step = stepTo(step?.value ?? root, key);
-  if (step === undefined || !("key" in step)) return;
-  const part = { from: 0, to: step.key.length, definitions: [path], byKind: false };
-  add(walk, step.keyRange, step.key, part, true);
+function declare(walk: Walk, { key, keyRange }: Entry, path: Pointer): void {
+  add(walk, keyRange, key, { from: 0, to: key.length, definitions: [path], byKind: false }, true);
 }
 
 function add(
@@ -84,7 +86,7 @@ function add(
   found.set(range.start, {
     range,
     text: written.slice(part.from, part.to),
-    definitions: [...new Set([...(before?.definitions ?? []), ...part.definitions])],
+    definitions: before ? [...new Set([...before.definitions, ...part.definitions])] : part.definitions,
     declares: declares || before?.declares === true,
     byKind: part.byKind || before?.byKind === true,
   });
@@ -96,10 +98,6 @@ function startOf(text: string, { start, end }: Range, written: string): number |
 }
 
 function visit(walk: Walk, node: Tree, schema: Schema, path: Pointer): void {
-  const before = walk.seen.get(node);
-  if (before?.has(schema)) return;
-  if (before) before.add(schema);
-  else walk.seen.set(node, new Set([schema]));
   const sorts = sortsAt(schema, path);
   if (node.kind === "scalar") {
     if (sorts) named(walk, node.range, node.text, sorts, path);

@@ -158,12 +158,12 @@ function changesOthers(
   }
   const after = namesIn(readFrame(changed + reading.text.slice(from)));
   const renamed = child(SECTIONS[sort], name);
-  const meaning = (paths: readonly Pointer[]): string => [...paths].sort().join(" ");
+  const before = meanings((path) => (path === definition ? renamed : path));
+  const now = meanings((path) => path);
   const other = names.find((use, i) => {
     // a kind that one entry is called like stands for that one first
     if (use.byKind && use.text === name) return true;
-    const expected = use.definitions.map((path) => (path === definition ? renamed : path));
-    return meaning(after[i]?.definitions ?? []) !== meaning(expected);
+    return before(use.definitions) !== now(after[i]?.definitions ?? []);
   });
   if (other)
     return say.text("With this name “{name}” in line {line} would stand for something else.", {
@@ -173,4 +173,14 @@ function changesOthers(
   return after.length > names.length
     ? say.text("With this name words that stand for nothing now would stand for it.")
     : undefined;
+}
+
+/** Tells lists of entries apart, whatever their order; each list is looked at once. */
+function meanings(moved: (path: Pointer) => Pointer): (paths: readonly Pointer[]) => string {
+  const known = new Map<readonly Pointer[], string>();
+  return (paths) => {
+    const found = known.get(paths) ?? paths.map(moved).sort().join(" ");
+    known.set(paths, found);
+    return found;
+  };
 }

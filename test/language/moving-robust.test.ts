@@ -8,6 +8,7 @@ import { foldingRangesOf } from "../../server/language/folding.ts";
 import { createFrameService, type ReadText } from "../../server/language/frame-service.ts";
 import { namesIn } from "../../server/language/names.ts";
 import { highlightsAt, referencesAt } from "../../server/language/references.ts";
+import { renamableAt, renameEdits } from "../../server/language/rename.ts";
 import { symbolsOf } from "../../server/language/symbols.ts";
 import { readText } from "./moving.ts";
 
@@ -19,6 +20,7 @@ const SAMPLES = readdirSync("samples")
 function ask(text: ReadText, offset: number): void {
   const { document } = text;
   const at = document.positionAt(offset);
+  const able = renamableAt(text, at);
   const ranges: Range[] = [
     ...definitionsAt(text, at).flatMap((one) => [
       one.originSelectionRange ?? one.targetRange,
@@ -26,6 +28,7 @@ function ask(text: ReadText, offset: number): void {
     ]),
     ...referencesAt(text, at, true).map(({ range }) => range),
     ...highlightsAt(text, at).map(({ range }) => range),
+    ...("range" in able ? [able.range] : []),
   ];
   const end = document.getText().length;
   for (const range of ranges) {
@@ -99,6 +102,7 @@ test("in a frame with anything cut out or put in", () => {
           expect(name.definitions.length).toBeGreaterThan(0);
         }
         for (const offset of offsets) ask(read, offset);
+        renameEdits(read, read.document.positionAt(offsets[0] ?? 0), "leg");
         expectNested(symbolsOf(read), read, 0, text.length);
         const folds = foldingRangesOf(read);
         for (const { startLine, endLine } of folds) {
@@ -112,6 +116,21 @@ test("in a frame with anything cut out or put in", () => {
     ),
     { numRuns: 150 },
   );
+});
+
+test("in a large file, where each of many words stands for each of many timbers", () => {
+  const members = Array.from({ length: 2500 }, (_, i) => `  m${i}: {kind: post}\n`).join("");
+  const uses = Array.from({ length: 20_000 }, () => "post").join(", ");
+  const written = `members:\n  post: {kind: post}\n${members}joints:\n  head: {of: [${uses}]}\n`;
+  const text = readText(written);
+  const at = text.document.positionAt(written.lastIndexOf("post"));
+  expect(definitionsAt(text, at)).toHaveLength(2501);
+  expect(referencesAt(text, at, false)).toHaveLength(20_000);
+  const other = text.document.positionAt(written.indexOf("m7:"));
+  expect(highlightsAt(text, other)).toHaveLength(20_001);
+  expect(renameEdits(text, other, "leg")).toEqual({ edits: [expect.objectContaining({ newText: "leg" })] });
+  expect(symbolsOf(text)).toHaveLength(2);
+  expect(foldingRangesOf(text)).toHaveLength(2);
 });
 
 test.each([
