@@ -53,7 +53,9 @@ export function serveMoving(
   });
   connection.onDocumentHighlight(({ textDocument: { uri }, position }) => {
     const text = readOf(uri);
-    return text ? highlightsAt(text, position) : [];
+    const lit = text ? highlightsAt(text, position) : [];
+    // with no answer an editor lights the same words, as it does where no names are known
+    return lit.length > 0 ? lit : null;
   });
   connection.onFoldingRanges(({ textDocument: { uri } }) => {
     const text = readOf(uri);

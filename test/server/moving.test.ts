@@ -112,6 +112,8 @@ test("in a file that is not open there is nothing", async () => {
   const session = inMemory();
   await session.start();
   const asked = { textDocument: { uri: "file:///other.frame.yaml" }, position };
-  for (const method of ["documentSymbol", "definition", "documentHighlight", "foldingRange"])
+  for (const method of ["documentSymbol", "definition", "foldingRange"])
     expect(await session.request(`textDocument/${method}`, asked)).toEqual([]);
+  for (const method of ["documentHighlight", "prepareRename"])
+    expect(await session.request(`textDocument/${method}`, asked)).toBeNull();
 });
