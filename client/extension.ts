@@ -2,6 +2,7 @@
 import { type Event, type ExtensionContext, l10n, type Uri, window } from "vscode";
 import { registerCommands } from "./commands.ts";
 import { atFirstFrame } from "./first-frame.ts";
+import { followFirstSteps } from "./first-steps.ts";
 import { FrameServer } from "./frame-server.ts";
 import { LanguageOffer } from "./language-offer.ts";
 import { type DatedCheck, LastChecks } from "./last-checks.ts";
@@ -24,6 +25,7 @@ export function activate(context: ExtensionContext): BentwrightApi {
     panels,
     checks,
     new FrameStatus(server, checks),
+    followFirstSteps(server),
     new LanguageOffer(context.globalState),
     ...registerCommands(server, panels),
     { dispose: () => server.stop().finally(() => server.dispose()) },

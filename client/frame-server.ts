@@ -23,6 +23,14 @@ import {
   LOCATE_REQUEST,
   type LocateParams,
   type LocateResult,
+  NEW_FRAME_QUESTIONS_REQUEST,
+  NEW_FRAME_REFUSAL_REQUEST,
+  NEW_FRAME_WRITE_REQUEST,
+  type NewFrameQuestion,
+  type NewFrameQuestionsParams,
+  type NewFrameRefusalParams,
+  type NewFrameWriteParams,
+  type NewFrameWriteResult,
   type StartOptions,
 } from "../server/protocol.ts";
 import { FRAME_SELECTOR } from "./frame-files.ts";
@@ -103,6 +111,19 @@ export class FrameServer implements Disposable {
     const params: AtCursorParams = { uri: this.#uri(document), position: { line, character } };
     const found = await this.#client.sendRequest<AtCursorResult | null>(AT_CURSOR_REQUEST, params, cancel);
     return found ?? { ids: [] };
+  }
+
+  newFrameQuestions(units: NewFrameQuestionsParams["units"]): Promise<readonly NewFrameQuestion[]> {
+    return this.#client.sendRequest(NEW_FRAME_QUESTIONS_REQUEST, { units } satisfies NewFrameQuestionsParams);
+  }
+
+  /** Why an answer cannot be taken; undefined where it can. */
+  async newFrameRefusal(asked: NewFrameRefusalParams): Promise<string | undefined> {
+    return (await this.#client.sendRequest<string | null>(NEW_FRAME_REFUSAL_REQUEST, asked)) ?? undefined;
+  }
+
+  newFrameWrite(asked: NewFrameWriteParams): Promise<NewFrameWriteResult> {
+    return this.#client.sendRequest(NEW_FRAME_WRITE_REQUEST, asked);
   }
 
   async stop(): Promise<void> {

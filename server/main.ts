@@ -30,6 +30,8 @@ import { type HoverAbilities, hoverAt } from "./language/hover.ts";
 import { hintDetails, hintOf, inlayHints } from "./language/inlay-hints.ts";
 import { jointDrawingOf } from "./language/joint-drawing.ts";
 import { locatePath } from "./language/locate.ts";
+import { newFrameQuestions, newFrameRefusal } from "./language/new-frame/questions.ts";
+import { answersIn, writeInSteps } from "./language/new-frame/requests.ts";
 import {
   type FixAbilities,
   quickFixesAt,
@@ -50,6 +52,9 @@ import {
   type JointDrawingResult,
   LOCATE_REQUEST,
   type LocateResult,
+  NEW_FRAME_QUESTIONS_REQUEST,
+  NEW_FRAME_REFUSAL_REQUEST,
+  NEW_FRAME_WRITE_REQUEST,
 } from "./protocol.ts";
 import { createPublished } from "./published.ts";
 import { VERSION } from "./version.ts";
@@ -212,6 +217,16 @@ export function serve(connection: Connection, service: FrameService = createFram
     const snapshot = await checkedOf(uri);
     return snapshot ? atCursor(snapshot, position) : { ids: [] };
   });
+  connection.onRequest(NEW_FRAME_QUESTIONS_REQUEST, (params: unknown) =>
+    newFrameQuestions(memberOf(params, "units") === "mm" ? "mm" : "inch"),
+  );
+  connection.onRequest(NEW_FRAME_REFUSAL_REQUEST, (params: unknown): string | null => {
+    const { id, answer } = textsOf(params, "id", "answer");
+    return newFrameRefusal(id, answer, answersIn(memberOf(params, "answers")));
+  });
+  connection.onRequest(NEW_FRAME_WRITE_REQUEST, (params: unknown) =>
+    writeInSteps(answersIn(memberOf(params, "answers"))),
+  );
 
   serveMoving(
     connection,

@@ -103,3 +103,58 @@ export interface JointDrawingResult {
   /** SVG text with classes only */
   readonly svg: string;
 }
+
+/** Client → server request: what "New Frame" asks, in order. Answered with `readonly NewFrameQuestion[]`. */
+export const NEW_FRAME_QUESTIONS_REQUEST = "bentwright/newFrame/questions";
+
+export interface NewFrameQuestionsParams {
+  readonly units: "inch" | "mm";
+}
+
+/** One thing that only the builder knows. */
+export interface NewFrameQuestion {
+  readonly id: string;
+  readonly title: string;
+  /** what is asked, in a plain sentence */
+  readonly sentence: string;
+  /** left out where the answer is typed */
+  readonly choices?: readonly NewFrameChoice[];
+  /** an answer that is never refused where the former ones are usual */
+  readonly default: string;
+  /** whether {@link NEW_FRAME_UNKNOWN} is an answer too */
+  readonly mayBeUnknown: boolean;
+}
+
+export interface NewFrameChoice {
+  readonly value: string;
+  readonly label: string;
+  readonly detail?: string;
+}
+
+/** The answer "I don't know yet". */
+export const NEW_FRAME_UNKNOWN = "unknown";
+
+/** Client → server request: why an answer is refused, in words; null where it is taken. */
+export const NEW_FRAME_REFUSAL_REQUEST = "bentwright/newFrame/refusal";
+
+/** Answers by the id of their question, and the `units` of the file: `inch` (the usual) or `mm`. */
+export type NewFrameAnswers = Readonly<Record<string, string>>;
+
+export interface NewFrameRefusalParams {
+  readonly id: string;
+  readonly answer: string;
+  /** those given before */
+  readonly answers: NewFrameAnswers;
+}
+
+/** Client → server request: the file that the answers make; those left out take their defaults. */
+export const NEW_FRAME_WRITE_REQUEST = "bentwright/newFrame/write";
+
+export interface NewFrameWriteParams {
+  readonly answers: NewFrameAnswers;
+}
+
+export type NewFrameWriteResult =
+  | { readonly text: string }
+  /** the question whose answer stands in the way, why, and what would help */
+  | { readonly question: string; readonly why: string; readonly help: string };

@@ -1,9 +1,10 @@
 /** Starts and ends one code-server: a full editor with a real extension host, for this machine only. */
-import type { ChildProcess } from "node:child_process";
+import { type ChildProcess, execFile } from "node:child_process";
 import { once } from "node:events";
 import { mkdir, writeFile } from "node:fs/promises";
 import { createServer } from "node:net";
 import { join } from "node:path";
+import { promisify } from "node:util";
 import { CODE_SERVER, NODE, ROOT } from "./installed.ts";
 import { endGroup, startGroup } from "./process-group.ts";
 
@@ -26,15 +27,17 @@ export interface CodeServerOptions {
   readonly home: string;
   /** variables for the editor beside those of this process */
   readonly env?: Readonly<Record<string, string>>;
+  /** a packed extension to install before it starts; then nothing is loaded from our sources */
+  readonly vsix?: string;
 }
 
 export interface CodeServer {
   /**
-   * Address of a window with our extension loaded from its sources.
-   * @param folder the folder that it shows
+   * Address of a window with our extension, loaded from its sources unless it was installed.
+   * @param folder the folder that it shows; undefined: none
    * @param paths what else the window is told, each with a file or folder as its value: `openFile`, `extensionTestsPath`
    */
-  windowUrl(folder: string, paths?: Readonly<Record<string, string>>): string;
+  windowUrl(folder: string | undefined, paths?: Readonly<Record<string, string>>): string;
   /** settled when the server has ended, with why */
   readonly ended: Promise<string>;
   /** Ends the server and its helpers, and waits for it. */
@@ -42,17 +45,23 @@ export interface CodeServer {
 }
 
 /** Starts code-server on a free port of 127.0.0.1. Throws when it does not listen within a minute. */
-export async function startCodeServer({ home, env = {} }: CodeServerOptions): Promise<CodeServer> {
+export async function startCodeServer({ home, env = {}, vsix }: CodeServerOptions): Promise<CodeServer> {
   await mkdir(join(home, "data/User"), { recursive: true });
   // Kept where it is there: a user may have changed it.
   await writeFile(join(home, "data/User/settings.json"), JSON.stringify(SETTINGS, null, 2), {
     flag: "wx",
   }).catch(() => undefined);
 
+  const surroundings = { cwd: home, env: { ...outerEnvironment(), ...env, HOME: home } };
+  if (vsix !== undefined)
+    await promisify(execFile)(
+      NODE,
+      [CODE_SERVER, ...placesIn(home), "--install-extension", vsix],
+      surroundings,
+    );
   const port = await freePort();
   const child = startGroup(NODE, codeServerArguments(home, port), {
-    cwd: home,
-    env: { ...outerEnvironment(), ...env, HOME: home },
+    ...surroundings,
     stdio: ["ignore", "pipe", "pipe"],
   });
   const ended = new Promise<string>((resolve) => {
@@ -69,14 +78,13 @@ export async function startCodeServer({ home, env = {} }: CodeServerOptions): Pr
     stop: () => endGroup(child),
     windowUrl: (folder, paths = {}) => {
       const remote = `vscode-remote://127.0.0.1:${port}`;
+      const sources = vsix === undefined ? { extensionDevelopmentPath: ROOT } : {};
       const payload = [
         ["skipWelcome", "true"],
-        ...Object.entries({ extensionDevelopmentPath: ROOT, ...paths }).map(([key, path]) => [
-          key,
-          `${remote}${path}`,
-        ]),
+        ...Object.entries({ ...sources, ...paths }).map(([key, path]) => [key, `${remote}${path}`]),
       ];
-      return `http://127.0.0.1:${port}/?${new URLSearchParams({ folder, payload: JSON.stringify(payload) })}`;
+      const shown: Record<string, string> = folder === undefined ? { ew: "true" } : { folder };
+      return `http://127.0.0.1:${port}/?${new URLSearchParams({ ...shown, payload: JSON.stringify(payload) })}`;
     },
   };
 }
@@ -86,8 +94,7 @@ function codeServerArguments(home: string, port: number): string[] {
     CODE_SERVER,
     "--auth=none",
     `--bind-addr=127.0.0.1:${port}`,
-    `--user-data-dir=${join(home, "data")}`,
-    `--extensions-dir=${join(home, "extensions")}`,
+    ...placesIn(home),
     "--disable-telemetry",
     "--disable-update-check",
     "--disable-workspace-trust",
@@ -96,6 +103,10 @@ function codeServerArguments(home: string, port: number): string[] {
     // A released editor takes an extension from a folder only when it is under test.
     "--vscode-option=enable-smoke-test-driver",
   ];
+}
+
+function placesIn(home: string): string[] {
+  return [`--user-data-dir=${join(home, "data")}`, `--extensions-dir=${join(home, "extensions")}`];
 }
 
 /** Without what an editor around us has set: code-server would take it for its own window. */

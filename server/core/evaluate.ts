@@ -7,6 +7,7 @@ import { runChecks } from "./checks/run.ts";
 import type { Say } from "./checks/say.ts";
 import type { SourceFacts } from "./checks/source-facts.ts";
 import { makeSay } from "./checks/speak.ts";
+import { unansweredFindings } from "./checks/unanswered.ts";
 import type { Frame } from "./frame/frame.ts";
 import { buildModel } from "./model/build.ts";
 import type { Model } from "./model/model.ts";
@@ -55,5 +56,9 @@ export function evaluate(
   // half a line leaves the frame incomplete for a moment: what was found of the whole stays until it can be told anew
   const stays = results.complete ? [] : (previous?.findings.filter((f) => OF_THE_WHOLE.has(f.check)) ?? []);
   const known = CHECKS.map((c) => c.meta.id);
-  return { frame, model, results, findings: [...findings, ...stays, ...idleFindings(idle, known, say)] };
+  const beside = [
+    ...unansweredFindings(results.frame, findings, frame.accepted, say),
+    ...idleFindings(idle, known, say),
+  ];
+  return { frame, model, results, findings: [...findings, ...stays, ...beside] };
 }

@@ -8,14 +8,18 @@ const TIMEOUT = 20_000;
 
 export class EditorWindow {
   readonly page: Page;
-  readonly #folder: string;
+  /** that is open, or the user's own where none is */
+  readonly folder: string;
 
   private constructor(page: Page, folder: string) {
     this.page = page;
-    this.#folder = folder;
+    this.folder = folder;
   }
 
-  static async open(server: TestEditor, browser: Browser): Promise<EditorWindow> {
+  static async open(
+    server: Pick<TestEditor, "folder" | "windowUrl">,
+    browser: Browser,
+  ): Promise<EditorWindow> {
     const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
     page.setDefaultTimeout(TIMEOUT);
     const window = new EditorWindow(page, server.folder);
@@ -27,42 +31,51 @@ export class EditorWindow {
   /** Reloads the window by the editor's own command, which lets it keep its state first. */
   async reload(): Promise<void> {
     await this.#focusEditor();
-    await this.page.keyboard.press("F1");
-    const input = this.page.locator(".quick-input-widget input[type=text]");
-    await input.fill(">Developer: Reload Window");
-    await this.page
-      .locator(".quick-input-widget .monaco-list-row.focused")
-      .filter({ hasText: "Reload Window" })
-      .waitFor();
     const loaded = this.page.waitForEvent("load");
-    await input.press("Enter");
+    await this.choose("Developer: Reload Window");
     await loaded;
     await this.#untilStarted();
   }
 
+  /** The line of the list or box that the editor asks by. */
+  get input(): Locator {
+    return this.page.locator(".quick-input-widget input[type=text]").filter({ visible: true });
+  }
+
+  /** Chooses a command from the palette; `title` as it stands there. */
+  async choose(title: string): Promise<void> {
+    await this.page.keyboard.press("F1");
+    await this.input.fill(`>${title}`);
+    const row = this.page.locator(".quick-input-widget .monaco-list-row.focused").filter({ hasText: title });
+    await row.waitFor();
+    await this.input.press("Enter");
+  }
+
   /** Chooses a colour theme as a user does; `name` as the list shows it. */
   async chooseTheme(name: string): Promise<void> {
-    await this.#focusEditor();
-    await this.page.keyboard.press("Control+k");
-    await this.page.keyboard.press("Control+t");
-    const input = this.page.locator(".quick-input-widget input[type=text]");
-    await input.fill(name);
+    await this.choose("Preferences: Color Theme");
+    await this.page
+      .locator(".quick-input-widget .monaco-list-row")
+      .filter({ hasText: name })
+      .first()
+      .waitFor();
+    await this.input.fill(name);
     await this.page
       .locator(".quick-input-widget .monaco-list-row.focused")
       .filter({ hasText: name })
       .waitFor();
-    await input.press("Enter");
-    await input.waitFor({ state: "hidden" });
+    await this.input.press("Enter");
+    await this.page.locator(".quick-input-widget").waitFor({ state: "hidden" });
   }
 
   /** The text of a file as it stands on the disk. */
   read(file: string): Promise<string> {
-    return readFile(join(this.#folder, file), "utf8");
+    return readFile(join(this.folder, file), "utf8");
   }
 
   /** Puts a file into the folder that is open. */
   write(file: string, text: string): Promise<void> {
-    return writeFile(join(this.#folder, file), text);
+    return writeFile(join(this.folder, file), text);
   }
 
   async openFile(file: string): Promise<void> {

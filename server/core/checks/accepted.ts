@@ -6,6 +6,7 @@ import type { Accepted } from "../frame/frame.ts";
 import { nearest } from "../text/nearest.ts";
 import type { CheckMeta, Finding } from "./check.ts";
 import type { Say } from "./say.ts";
+import { LOADS_UNANSWERED } from "./unanswered.ts";
 
 export const ACCEPT_IDLE: CheckMeta = {
   id: "accept-idle",
@@ -33,9 +34,18 @@ export const CHECK_FAILED: CheckMeta = {
   },
 };
 
+/** Judged after what the file accepts is known. */
+const BESIDE: ReadonlySet<string> = new Set([ACCEPT_IDLE.id, CHECK_FAILED.id, LOADS_UNANSWERED.id]);
+
 /** @param idle entries that covered nothing; @param known ids of all checks */
 export function idleFindings(idle: readonly Accepted[], known: readonly string[], say: Say): Finding[] {
   return idle.map((a) => {
+    if (BESIDE.has(a.check))
+      return finding(
+        a.path,
+        true,
+        say.text("A finding of {check} cannot be accepted. Remove this entry.", { check: a.check }),
+      );
     const exists = known.includes(a.check);
     const meant = exists ? undefined : nearest(a.check, known);
     const path = exists ? a.path : `${a.path}/check`;
@@ -55,15 +65,19 @@ export function idleFindings(idle: readonly Accepted[], known: readonly string[]
             check: a.check,
             meant,
           });
-    return {
-      check: ACCEPT_IDLE.id,
-      level: ACCEPT_IDLE.level,
-      path,
-      onKey: exists,
-      message,
-      places: [],
-      related: [],
-      fixes: () => [],
-    };
+    return finding(path, exists, message);
   });
+}
+
+function finding(path: string, onKey: boolean, message: string): Finding {
+  return {
+    check: ACCEPT_IDLE.id,
+    level: ACCEPT_IDLE.level,
+    path,
+    onKey,
+    message,
+    places: [],
+    related: [],
+    fixes: () => [],
+  };
 }

@@ -2,6 +2,7 @@
 import { ACCEPT_IDLE, CHECK_FAILED } from "./accepted.ts";
 import type { Area, CheckMeta, SourceStatus } from "./check.ts";
 import { CHECKS } from "./registry.ts";
+import { LOADS_UNANSWERED } from "./unanswered.ts";
 
 /** How well the source of a rule is known, in words. */
 export const SOURCE_STATUS: Readonly<Record<SourceStatus, string>> = {
@@ -24,9 +25,9 @@ const AREAS: Readonly<Record<Area, string>> = {
   raising: "Raising",
 };
 
-/** Metadata of everything that can be found, the checks of the registry and the two that stand beside it. */
+/** Metadata of everything that can be found, the checks of the registry and those that stand beside it. */
 export function allMeta(): readonly CheckMeta[] {
-  return [...CHECKS.map(({ meta }) => meta), ACCEPT_IDLE, CHECK_FAILED];
+  return [...CHECKS.map(({ meta }) => meta), LOADS_UNANSWERED, ACCEPT_IDLE, CHECK_FAILED];
 }
 
 function entry({ id, title, level, source, explanation }: CheckMeta): string {

@@ -39,6 +39,31 @@ describe("accept", () => {
     expect(reasons.sort()).toEqual(["rock", "sand"]);
     expect(idsOf(text)).toEqual([]);
   });
+
+  test("a frame that is accepted to rack says that its timbers were not checked", () => {
+    const because = 'because: "boarded up"';
+    const found = (accept: string) =>
+      findingsOf(gate({ accept }), true).map(({ finding: { check, level, accepted } }) => [
+        check,
+        accepted === undefined ? level : "accepted",
+      ]);
+    const [along, across] = [
+      ["frame-racks", "accepted"],
+      ["frame-racks", "accepted"],
+    ];
+    expect(found("")).toEqual([
+      ["frame-racks", "error"],
+      ["frame-racks", "error"],
+    ]);
+    expect(found(`accept: [{check: frame-racks, ${because}}]\n`)).toEqual([
+      along,
+      across,
+      ["loads-unanswered", "warning"],
+    ]);
+    expect(
+      found(`accept: [{check: frame-racks, ${because}}, {check: loads-unanswered, ${because}}]\n`),
+    ).toEqual([along, across, ["loads-unanswered", "warning"], ["accept-idle", "note"]]);
+  });
 });
 
 findingsFixture(
@@ -52,6 +77,8 @@ findingsFixture(
     #   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ note accept-idle: There is no finding of pier-above-frost at all@B1. Remove this entry, or correct its place.
       - {check: pier-above-forst, because: "rock"}
     #           ^^^^^^^^^^^^^^^^ note accept-idle: There is no check called pier-above-forst, so this entry accepts nothing. Did you mean pier-above-frost?
+      - {check: loads-unanswered, because: "boarded"}
+    #   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ note accept-idle: A finding of loads-unanswered cannot be accepted. Remove this entry.
       - {check: gold, because: "plated"}
     #           ^^^^ note accept-idle: There is no check called gold, so this entry accepts nothing.
   `),

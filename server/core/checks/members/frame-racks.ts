@@ -1,7 +1,9 @@
 import type { CaseFault } from "../../analysis/faults.ts";
 import type { Timber } from "../../model/model.ts";
 import { unsupportedEnds } from "../../model/unsupported.ts";
+import { caseWords } from "../../statics/case-words.ts";
 import type { FrameResults, RackingResult } from "../../statics/frame-results.ts";
+import type { FrameSolution } from "../../statics/solve-frame.ts";
 import { timbersOf } from "../../statics/structure.ts";
 import { defineCheck, type Found } from "../check.ts";
 import type { Say } from "../say.ts";
@@ -12,7 +14,9 @@ type Data = Racks | Unanswered;
 interface Unanswered {
   readonly kind: "unanswered";
   readonly cases: number;
+  /** id of the combination that is named */
   readonly first: string;
+  readonly solution: FrameSolution;
   readonly why: CaseFault["kind"];
   readonly moving: readonly string[];
 }
@@ -117,7 +121,7 @@ export const frameRacks = defineCheck<"results", Data>({
         "Under {count} of the load combinations, {first} first, the frame has no answer: {why}. {moving}Nothing is known of its timbers under that load; add braces or anchors.",
         {
           count: d.cases,
-          first: d.first,
+          first: caseWords(d.solution, d.first, say),
           why: WHY[d.why],
           moving:
             d.moving.length > 0
@@ -189,7 +193,14 @@ function* unanswered(frame: FrameResults): Generator<Found<Data>> {
     path: timber?.path ?? "",
     onKey: true,
     ...(timber ? { place: timber.id } : {}),
-    data: { kind: "unanswered", cases: failed.length, first: first.caseId, why: fault.kind, moving },
+    data: {
+      kind: "unanswered",
+      cases: failed.length,
+      first: first.caseId,
+      solution: frame.solution,
+      why: fault.kind,
+      moving,
+    },
     value: failed.length,
     limit: 0,
     unit: "count",

@@ -1,0 +1,217 @@
+/** The file that a design makes: short, and commented in plain words. */
+import type { Units } from "../../core/frame/frame.ts";
+import { fromInches, fromMillimetres } from "../../core/quantity/length.ts";
+import { formatSection, printExact } from "../../core/quantity/quantity.ts";
+import type { Answers } from "./answers.ts";
+import { type Design, type EntryName, type JointName, RAKE, TIE_DROP } from "./design.ts";
+
+/** Levels of the file, inches. */
+const PIER_TOP = 8;
+const MM = 25.4;
+
+interface Pen {
+  readonly answers: Answers;
+  readonly design: Design;
+  /** inches → as the file has lengths: whole sixteenths, or whole millimetres */
+  readonly length: (inches: number) => string;
+  readonly section: (name: EntryName) => string;
+  readonly pegs: (name: JointName) => string;
+}
+
+/** @returns the text of the frame file, ended by a line end */
+export function frameText(answers: Answers, design: Design): string {
+  const pen = penOf(answers, design);
+  return [
+    ...head(pen),
+    ...site(pen),
+    ...timber(pen),
+    ...grid(pen),
+    "members:",
+    ...(answers.roof === "gable" ? gableMembers(pen) : shedMembers(pen)),
+    "joints:",
+    ...joints(pen),
+    ...roof(pen),
+    ...piers(pen),
+    "",
+  ].join("\n");
+}
+
+function penOf(answers: Answers, design: Design): Pen {
+  const { units } = answers;
+  const length = (inches: number): string => written(inches, units);
+  return {
+    answers,
+    design,
+    length,
+    section: (name) => {
+      const [width, depth] = design.sections[name] ?? [0, 0];
+      return formatSection({ width: whole(width, units), depth: whole(depth, units) }, units);
+    },
+    pegs: (name) =>
+      `pegs: {count: ${design.pegs[name].count}, diameter: ${length(design.pegs[name].diameter)}}`,
+  };
+}
+
+function whole(inches: number, units: Units): ReturnType<typeof fromInches> {
+  return units === "inch"
+    ? fromInches(Math.round(inches * 16) / 16)
+    : fromMillimetres(Math.round(inches * MM));
+}
+
+/** In a millimetre file the unit is left out. */
+function written(inches: number, units: Units): string {
+  const text = printExact(whole(inches, units), units);
+  return units === "inch" ? text : text.replace(/ mm$/, "");
+}
+
+function head({ answers, length }: Pen): string[] {
+  const { roof, width, length: long, units } = answers;
+  const name = roof === "gable" ? "Gable" : "Shed";
+  const [thick, thin] = [length(tenon(answers, 2)), length(0.75)];
+  return [
+    `# In post-head below, change the thickness of the tenon from ${thick} to ${thin}: you will be told that it is too thin.`,
+    "# The sections and joints were computed for your answers, so that they pass every check. Change what you like.",
+    `frame: ${name} ${length(width)} by ${length(long)}`,
+    "format: 1",
+    `units: ${units}`,
+    "basis: {loads: asce-7-16, risk-category: i}   # i: sheds and barns; ii: where people live or gather",
+  ];
+}
+
+function site({ answers, length }: Pen): string[] {
+  const { snow, wind, frost } = answers;
+  return [
+    "site:",
+    ...(snow ? [`  snow: {ground: ${snow.text}, exposure: partially-exposed, thermal: open}`] : []),
+    ...(wind
+      ? [
+          `  wind: {speed: ${wind.text}, exposure: C, flow: clear}   # C: open country; B: woods or houses all around`,
+        ]
+      : []),
+    ...(frost === undefined ? [] : [`  frost-depth: ${length(frost)}`]),
+    "  soil: clay   # the weakest that is usual: dig a hole where a pier will stand, and look",
+  ];
+}
+
+function timber({ answers, length }: Pen): string[] {
+  const species = answers.species ?? "eastern-softwoods";
+  const { mill } = answers;
+  return [
+    "timber:   # no-2: what timber counts as that nobody has graded",
+    `  frame:   {species: ${species}, grade: no-2, seasoning: green, surface: rough}`,
+    `  rafters: {species: ${species}, grade: no-2, seasoning: green, surface: rough}`,
+    "  pegs:    {species: white-oak}",
+    ...(mill ? [`mill: {longest-cut: ${length(mill.longest)}}`] : []),
+  ];
+}
+
+function bents({ bays }: Answers): number[] {
+  return Array.from({ length: bays + 1 }, (_, i) => i + 1);
+}
+
+function grid({ answers, design, length }: Pen): string[] {
+  const { width, length: long, bays, eave, roof } = answers;
+  const lines = bents(answers).map((bent, i) => `${bent}: ${i === 0 ? 0 : length((long * i) / bays)}`);
+  const levels = [`pier-top: ${length(PIER_TOP)}`, `tie-top: ${length(eave - TIE_DROP)}`];
+  if (roof === "gable") levels.push(`eave: ${length(eave)}`);
+  else levels.push(`low: ${length(eave)}`, `high: ${length(eave + (width * design.pitch) / 12)}`);
+  return [
+    "grid:",
+    `  walls: {A: 0, B: ${length(width)}}`,
+    `  bents: {${lines.join(", ")}}`,
+    `  levels: {${levels.join(", ")}}`,
+  ];
+}
+
+function at(answers: Answers, ...walls: readonly string[]): string {
+  return `[${walls.flatMap((wall) => bents(answers).map((bent) => wall + bent)).join(", ")}]`;
+}
+
+function gableMembers({ answers, design, length, section }: Pen): string[] {
+  const last = answers.bays + 1;
+  const all = `bents: [${bents(answers).join(", ")}]`;
+  const leg = (name: EntryName): string => `leg: ${length(design.legs[name] ?? 0)}`;
+  const over = `overhang: ${length(RAKE)}`;
+  return [
+    `  post:       {kind: post, section: ${section("post")}, at: ${at(answers, "A", "B")}, from: pier-top, to: plate}`,
+    `  plate:      {kind: plate, section: ${section("plate")}, walls: [A, B], from: 1, to: ${last}, top: eave, ${over}}`,
+    `  tie:        {kind: tie, section: ${section("tie")}, ${all}, from: A, to: B, top: tie-top}`,
+    `  king-post:  {kind: king-post, section: ${section("king-post")}, ${all}, from: tie, to: ridge}`,
+    `  ridge:      {kind: ridge, section: ${section("ridge")}, from: 1, to: ${last}, ${over}}`,
+    `  knee:       {kind: brace, section: ${section("knee")}, between: [post, plate], ${leg("knee")}}`,
+    `  tie-knee:   {kind: brace, section: ${section("tie-knee")}, between: [post, tie], ${leg("tie-knee")}}`,
+    `  ridge-knee: {kind: brace, section: ${section("ridge-knee")}, between: [king-post, ridge], ${leg("ridge-knee")}}`,
+  ];
+}
+
+function shedMembers({ answers, design, length, section }: Pen): string[] {
+  const last = answers.bays + 1;
+  const all = `bents: [${bents(answers).join(", ")}]`;
+  const leg = (name: EntryName): string => `leg: ${length(design.legs[name] ?? 0)}`;
+  const over = `overhang: ${length(RAKE)}`;
+  return [
+    `  low-post:   {kind: post, section: ${section("low-post")}, at: ${at(answers, "A")}, from: pier-top, to: low-plate}`,
+    `  high-post:  {kind: post, section: ${section("high-post")}, at: ${at(answers, "B")}, from: pier-top, to: high-plate}`,
+    `  low-plate:  {kind: plate, section: ${section("low-plate")}, walls: [A], from: 1, to: ${last}, top: low, ${over}}`,
+    `  high-plate: {kind: plate, section: ${section("high-plate")}, walls: [B], from: 1, to: ${last}, top: high, ${over}}`,
+    `  tie:        {kind: tie, section: ${section("tie")}, ${all}, from: A, to: B, top: tie-top}`,
+    `  low-knee:   {kind: brace, section: ${section("low-knee")}, between: [low-post, low-plate], ${leg("low-knee")}}`,
+    `  high-knee:  {kind: brace, section: ${section("high-knee")}, between: [high-post, high-plate], ${leg("high-knee")}}`,
+    `  low-tie-knee:  {kind: brace, section: ${section("low-tie-knee")}, between: [low-post, tie], ${leg("low-tie-knee")}}`,
+    `  high-tie-knee: {kind: brace, section: ${section("high-tie-knee")}, between: [high-post, tie], ${leg("high-tie-knee")}}`,
+  ];
+}
+
+/** The trade's inches in an inch file, round millimetres in the other. */
+function tenon({ units }: Answers, inches: number): number {
+  return units === "inch" ? inches : (Math.round(inches * 5) * 5) / MM;
+}
+
+function joints({ answers, length, pegs }: Pen): string[] {
+  const size = (inches: number): string => length(tenon(answers, inches));
+  const gable = answers.roof === "gable";
+  const [posts, plates] = gable ? ["post", "plate"] : ["[low-post, high-post]", "[low-plate, high-plate]"];
+  const [knees, into] = gable
+    ? ["[knee, tie-knee, ridge-knee]", "[post, plate, tie, king-post, ridge]"]
+    : [
+        "[low-knee, high-knee, low-tie-knee, high-tie-knee]",
+        "[low-post, high-post, low-plate, high-plate, tie]",
+      ];
+  return [
+    `  post-head:  {kind: mortise-and-tenon, of: ${posts}, into: ${plates}, tenon: {thickness: ${size(2)}, length: ${size(6.5)}}, ${pegs("post-head")}}`,
+    `  tie-end:    {kind: wedged-half-dovetail, of: tie, into: ${posts}, housing: ${size(0.75)}, tenon: {thickness: ${size(2)}}, drop: ${size(1.25)}, wedge: {species: white-oak}, ${pegs("tie-end")}}`,
+    ...(gable
+      ? [
+          `  king-foot:  {kind: mortise-and-tenon, of: king-post, into: tie, tenon: {thickness: ${size(2)}, length: ${size(6.5)}}, ${pegs("king-foot")}}`,
+          `  king-head:  {kind: mortise-and-tenon, of: king-post, into: ridge, tenon: {thickness: ${size(1.5)}, length: ${size(6.5)}}, ${pegs("king-head")}}`,
+        ]
+      : []),
+    `  brace-ends: {kind: brace-tenon, of: ${knees}, into: ${into}, housing: ${size(0.5)}, tenon: {thickness: ${size(1.5)}}, ${pegs("brace-ends")}}`,
+  ];
+}
+
+function roof({ answers, design, length, section }: Pen): string[] {
+  const screws = (count: number, long: number): string =>
+    `fasten: {kind: screws, count: ${count}, diameter: ${length(5 / 16)}, length: ${length(long)}}`;
+  const gable = answers.roof === "gable";
+  const head = gable ? `, head: {kind: housed, into: ridge, ${screws(design.screws.head, 8)}}` : "";
+  const high = gable ? "" : `, high: ${length(12)}`;
+  const overhang = `overhang: {eave: ${length(12)}, rake: ${length(RAKE)}${high}}`;
+  return [
+    "roof:",
+    `  kind: ${answers.roof}`,
+    gable ? `  pitch: ${design.pitch}:12` : "  high: B",
+    `  rafters: {section: ${section("rafter")}, spacing: ${length(design.rafterSpacing)}, seat: {kind: birds-mouth}${head}, ${overhang}, ${screws(design.screws.seat, 10)}}`,
+    `  deck: {kind: boards, thickness: ${length(1)}}`,
+    `  covering: {kind: standing-seam, coverage: ${length(16)}}`,
+  ];
+}
+
+function piers({ answers, design, length }: Pen): string[] {
+  const { diameter, depth, footing } = design.pier;
+  const under = answers.roof === "gable" ? "post" : "[low-post, high-post]";
+  return [
+    "piers:",
+    `  all: {under: ${under}, kind: tube, diameter: ${length(diameter)}, depth: ${length(depth)}, lateral: doubled, footing: {diameter: ${length(footing.diameter)}, thickness: ${length(footing.thickness)}}, anchor: {kind: embedded-strap, stand-off: ${length(1)}}, rebar: {count: 3, size: 4}}`,
+  ];
+}

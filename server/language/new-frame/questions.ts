@@ -1,0 +1,236 @@
+/** What "New Frame" asks: the few things that only the builder knows, each in a plain sentence with a sensible default. */
+import type { Say } from "../../core/checks/say.ts";
+import { makeSay } from "../../core/checks/speak.ts";
+import type { Units } from "../../core/frame/frame.ts";
+import {
+  NEW_FRAME_UNKNOWN,
+  type NewFrameAnswers,
+  type NewFrameChoice,
+  type NewFrameQuestion,
+} from "../../protocol.ts";
+import {
+  type Answer,
+  type Answers,
+  bayRefusal,
+  type Given,
+  type MillAnswer,
+  RANGES,
+  type RoofKind,
+  readChoice,
+  readCount,
+  readLength,
+  readMill,
+  readScalar,
+  readSpecies,
+} from "./answers.ts";
+
+interface Values {
+  readonly roof: RoofKind;
+  readonly width: number;
+  readonly length: number;
+  readonly bays: number;
+  readonly eave: number;
+  readonly snow: Given;
+  readonly wind: Given;
+  readonly frost: number;
+  readonly species: string;
+  readonly mill: MillAnswer;
+}
+
+export type QuestionId = keyof Values;
+type Value<K extends QuestionId> = Values[K];
+
+interface Refused {
+  readonly ok: false;
+  readonly question: QuestionId;
+  readonly why: string;
+}
+
+/** inches */
+const USUAL_BAY = 108;
+
+/** How each answer is read; the keys are the ids of the questions, in the order in which they are asked. */
+const READERS: { readonly [K in QuestionId]: (text: string, say: Say) => Answer<Values[K]> } = {
+  roof: (text, say) => readChoice(text, ["gable", "shed"], say),
+  width: (text, say) => readLength(text, RANGES.width, say),
+  length: (text, say) => readLength(text, RANGES.length, say),
+  bays: (text, say) => readCount(text, RANGES.bays, say),
+  eave: (text, say) => readLength(text, RANGES.eave, say),
+  snow: (text, say) => readScalar(text, "pressure", RANGES.snow, say),
+  wind: (text, say) => readScalar(text, "speed", RANGES.wind, say),
+  frost: (text, say) => readLength(text, RANGES.frost, say),
+  species: (text, say) => readSpecies(text, USUAL_SPECIES, say),
+  mill: (text, say) => readMill(text, say),
+};
+
+const QUESTION_IDS = Object.keys(READERS) as readonly QuestionId[];
+
+const MAY_BE_UNKNOWN: ReadonlySet<QuestionId> = new Set(["snow", "wind", "frost", "species", "mill"]);
+
+/** Woods that framers saw, with where they grow. */
+const SPECIES: readonly NewFrameChoice[] = [
+  { value: "eastern-white-pine", label: "Eastern white pine", detail: "Northeast and Lake States" },
+  { value: "eastern-hemlock", label: "Eastern hemlock", detail: "Northeast and Appalachians" },
+  { value: "eastern-spruce", label: "Eastern spruce", detail: "red, white or black spruce of the Northeast" },
+  { value: "douglas-fir-larch", label: "Douglas fir or western larch", detail: "the West" },
+  { value: "hem-fir", label: "Hem-fir", detail: "western hemlock and true firs" },
+  { value: "western-cedars", label: "Western cedar", detail: "the West; lasts in the weather" },
+  { value: "southern-pine", label: "Southern yellow pine", detail: "the South" },
+  { value: "mixed-oak", label: "Oak, red or white", detail: "the East" },
+];
+
+const USUAL_SPECIES = SPECIES.map(({ value }) => value);
+
+const ROOFS: readonly NewFrameChoice[] = [
+  { value: "gable", label: "Gable", detail: "two slopes that meet at a ridge" },
+  { value: "shed", label: "Shed", detail: "one slope, from a high wall to a low one" },
+];
+
+type Words = Omit<NewFrameQuestion, "id" | "mayBeUnknown" | "default"> & {
+  readonly default: Readonly<Record<Units, string>>;
+};
+
+const both = (text: string): Readonly<Record<Units, string>> => ({ inch: text, mm: text });
+
+const WORDS: Readonly<Record<QuestionId, Words>> = {
+  roof: {
+    title: "Kind of roof",
+    sentence: "Which kind of roof shall the frame carry?",
+    choices: ROOFS,
+    default: both("gable"),
+  },
+  width: {
+    title: "Width",
+    sentence: "How wide is the frame, from the outside of one wall of posts to the outside of the other?",
+    default: { inch: "12 ft", mm: "3600 mm" },
+  },
+  length: {
+    title: "Length",
+    sentence: "How long is it, from the outside of the first posts to the outside of the last?",
+    default: { inch: "16 ft", mm: "4800 mm" },
+  },
+  bays: {
+    title: "Bays",
+    sentence: "Into how many bays do posts divide that length? 8 to 12 ft (2.4 to 3.6 m) to a bay is usual.",
+    default: both("2"),
+  },
+  eave: {
+    title: "Eave height",
+    sentence:
+      "How high above the ground is the top of the plate that the rafters sit on (of a shed roof, the lower one)? Ties cross about 2 ft (600 mm) below it.",
+    default: { inch: "9 ft", mm: "2750 mm" },
+  },
+  snow: {
+    title: "Ground snow load",
+    sentence:
+      "What is the ground snow load at the site, by ASCE 7-16? The building department knows it; it is a load of the ground, not of the roof.",
+    default: { inch: "40 psf", mm: "1.9 kPa" },
+  },
+  wind: {
+    title: "Wind speed",
+    sentence:
+      "What is the wind speed at the site (three-second gust, ASCE 7-16, risk category I)? The building department knows it.",
+    default: { inch: "105 mph", mm: "47 m/s" },
+  },
+  frost: {
+    title: "Frost depth",
+    sentence: "How deep does the ground freeze? The building department knows it.",
+    default: { inch: "36 in", mm: "900 mm" },
+  },
+  species: {
+    title: "Species",
+    sentence: "Which wood will the frame be sawn from?",
+    choices: SPECIES,
+    default: both("eastern-white-pine"),
+  },
+  mill: {
+    title: "Mill",
+    sentence:
+      "What can the mill cut? The longest cut, and if you like after a comma the thickest log at its small end: 20 ft, 18 in (6 m, 450 mm).",
+    default: { inch: "20 ft", mm: "6 m" },
+  },
+};
+
+/** @returns the questions in their order */
+export function newFrameQuestions(units: Units, say: Say = makeSay(units)): readonly NewFrameQuestion[] {
+  return QUESTION_IDS.map((id) => {
+    const { title, sentence, choices, default: answers } = WORDS[id];
+    return {
+      id,
+      title: say.text(title),
+      sentence: say.text(sentence),
+      ...(choices ? { choices: choices.map((choice) => spoken(choice, say)) } : {}),
+      default: answers[units],
+      mayBeUnknown: MAY_BE_UNKNOWN.has(id),
+    };
+  });
+}
+
+function spoken({ value, label, detail }: NewFrameChoice, say: Say): NewFrameChoice {
+  return { value, label: say.text(label), ...(detail === undefined ? {} : { detail: say.text(detail) }) };
+}
+
+/**
+ * @param answers given before; what they make impossible is refused here, where it can be answered otherwise
+ * @returns why the answer is refused, in words; null where it is taken
+ */
+export function newFrameRefusal(id: string, answer: string, answers: NewFrameAnswers): string | null {
+  const units = unitsOf(answers);
+  const say = makeSay(units);
+  const question = QUESTION_IDS.find((known) => known === id);
+  if (!question) return say.text("There is no question “{id}”.", { id });
+  const read = readAnswer(question, answer, say);
+  if (!read.ok) return read.why;
+  if (question !== "bays") return null;
+  const length = readAnswer("length", answers.length ?? WORDS.length.default[units], say);
+  if (!length.ok || length.value === undefined) return null;
+  return bayRefusal(length.value, Number(answer), say) ?? null;
+}
+
+/** @returns every answer read, those left out by their defaults; or the first question whose answer is refused, and why */
+export function readAnswers(
+  answers: NewFrameAnswers,
+): { readonly ok: true; readonly value: Answers } | Refused {
+  const units = unitsOf(answers);
+  const say = makeSay(units);
+  let refused: Refused | undefined;
+  const take = <K extends QuestionId>(
+    id: K,
+    usual: string = WORDS[id].default[units],
+  ): Value<K> | undefined => {
+    const text = answers[id] ?? usual;
+    const read = readAnswer(id, text, say);
+    const why = read.ok ? newFrameRefusal(id, text, { ...answers, units }) : read.why;
+    if (why !== null) refused ??= { ok: false, question: id, why };
+    return read.ok ? read.value : undefined;
+  };
+  const [roof, width, length] = [take("roof"), take("width"), take("length")];
+  const [bays, eave] = [take("bays", usualBays(length)), take("eave")];
+  const [snow, wind, frost] = [take("snow"), take("wind"), take("frost")];
+  const [species, mill] = [take("species"), take("mill")];
+  if (refused) return refused;
+  if (!roof || width === undefined || length === undefined || bays === undefined || eave === undefined)
+    return { ok: false, question: "roof", why: say.text("Nothing can be proposed without the sizes.") };
+  return { ok: true, value: { units, roof, width, length, bays, eave, snow, wind, frost, species, mill } };
+}
+
+/** Bays of about 9 ft. */
+function usualBays(length: number | undefined): string {
+  return String(Math.min(RANGES.bays.most, Math.max(1, Math.round((length ?? 0) / USUAL_BAY))));
+}
+
+/** @returns the file's units; anything but `mm` is an inch file */
+function unitsOf(answers: NewFrameAnswers): Units {
+  return answers.units === "mm" ? "mm" : "inch";
+}
+
+function readAnswer<K extends QuestionId>(id: K, text: string, say: Say): Answer<Value<K> | undefined> {
+  if (text.trim() !== NEW_FRAME_UNKNOWN) return READERS[id](text, say);
+  if (MAY_BE_UNKNOWN.has(id)) return { ok: true, value: undefined };
+  return {
+    ok: false,
+    why: say.text(
+      "Nothing can be proposed without it. Write what you would like best; it is easily changed later.",
+    ),
+  };
+}
