@@ -40,6 +40,7 @@ import {
   wantsQuickFixes,
 } from "./language/quick-fixes.ts";
 import { createSizer } from "./language/sizer.ts";
+import { movingAbilities, serveMoving } from "./moving.ts";
 import {
   AT_CURSOR_REQUEST,
   type AtCursorResult,
@@ -73,11 +74,13 @@ export function serve(connection: Connection, service: FrameService = createFram
   const sizer = createSizer();
   let able: FixAbilities | undefined;
   let showing: HoverAbilities = {};
+  let client: ClientCapabilities = {};
 
   connection.onInitialize(({ capabilities, initializationOptions }) => {
+    client = capabilities;
     able = fixAbilities(capabilities);
     showing = { pictures: memberOf(initializationOptions, "pictures") === true };
-    return whatItCan();
+    return whatItCan(client);
   });
 
   documents.onDidChangeContent(({ document }) => {
@@ -225,12 +228,21 @@ export function serve(connection: Connection, service: FrameService = createFram
     writeInSteps(answersIn(memberOf(params, "answers"))),
   );
 
+  serveMoving(
+    connection,
+    () => client,
+    (uri) => {
+      const document = documents.get(uri);
+      return document && service.read(uri, document.version, document.getText());
+    },
+  );
+
   documents.listen(connection);
   connection.listen();
 }
 
 /** The server's answer to "what can you do?". */
-function whatItCan(): InitializeResult {
+function whatItCan(client: ClientCapabilities): InitializeResult {
   return {
     capabilities: {
       positionEncoding: PositionEncodingKind.UTF16,
@@ -243,6 +255,7 @@ function whatItCan(): InitializeResult {
       inlayHintProvider: { resolveProvider: true },
       codeLensProvider: {},
       codeActionProvider: { codeActionKinds: [CodeActionKind.QuickFix], resolveProvider: true },
+      ...movingAbilities(client),
     },
     serverInfo: { name: "bentwright", version: VERSION },
   };

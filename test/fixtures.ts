@@ -89,7 +89,7 @@ export function readFixture(written: string): Fixture {
 }
 
 /** The ways in which one file can reach us; each moves the markers accordingly. */
-const VARIANTS: readonly {
+export const VARIANTS: readonly {
   readonly name: string;
   readonly text: (text: string) => string;
   readonly moved: (marker: Marker) => Marker;

@@ -44,6 +44,9 @@ export interface Snapshot {
   readonly milliseconds: number;
 }
 
+/** What one version of a document says, before it is judged. */
+export type ReadText = Pick<Snapshot, "uri" | "version" | "document" | "reading" | "say">;
+
 /** A model worth drawing, and whether the text has moved on since. */
 interface Drawable {
   readonly model: Model;
@@ -68,6 +71,8 @@ export interface FrameService {
     text: string,
     wanted: () => boolean,
   ): Promise<Snapshot | undefined>;
+  /** Reads a text without checking it: quick enough for every move of the cursor. Never throws. */
+  read(uri: string, version: number, text: string): ReadText;
   /** The newest frame of a document that can be drawn; undefined while there was none. */
   drawable(uri: string): Drawable | undefined;
   /** Forgets a document. */
@@ -95,6 +100,16 @@ export function createFrameService(translate?: Translate, stages: Partial<Stages
     evaluate: judge,
   } = { read: readFrame, evaluate, now: () => performance.now(), ...stages };
   const kept = new Map<string, Kept>();
+  const readings = new Map<string, Reading>();
+
+  /** A text is read once, whoever asks first. */
+  function readingOf(uri: string, text: string): Reading {
+    const before = readings.get(uri);
+    if (before?.text === text) return before;
+    const reading = read(text);
+    readings.set(uri, reading);
+    return reading;
+  }
 
   /** What is known already of this very version. */
   function known(uri: string, version: number, text: string): Snapshot | undefined {
@@ -119,8 +134,7 @@ export function createFrameService(translate?: Translate, stages: Partial<Stages
     };
 
     const document = TextDocument.create(uri, "yaml", version, text);
-    const reading =
-      last?.reading?.text === text ? last.reading : guarded("reading the file", () => read(text));
+    const reading = guarded("reading the file", () => readingOf(uri, text));
     yield;
     const say = makeSay(reading?.frame.units ?? "inch", translate);
     const evaluation = reading && guarded("checking the frame", () => judgeAgain(reading, last, say));
@@ -182,14 +196,31 @@ export function createFrameService(translate?: Translate, stages: Partial<Stages
       }
       return keep(step.value);
     },
+    read(uri: string, version: number, text: string) {
+      const done = known(uri, version, text);
+      if (done) return done;
+      const document = TextDocument.create(uri, "yaml", version, text);
+      const reading = unlessBroken(() => readingOf(uri, text));
+      return { uri, version, document, reading, say: makeSay(reading?.frame.units ?? "inch", translate) };
+    },
     drawable(uri: string) {
       const found = kept.get(uri);
       return found?.drawn && { ...found.drawn, stale: found.drawn.version !== found.snapshot.version };
     },
     close(uri: string) {
       kept.delete(uri);
+      readings.delete(uri);
     },
   });
+}
+
+/** What broke down here breaks down again in the check, which reports it. */
+function unlessBroken<T>(work: () => T): T | undefined {
+  try {
+    return work();
+  } catch {
+    return undefined;
+  }
 }
 
 /** Lets waiting messages in. */

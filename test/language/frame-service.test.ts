@@ -66,6 +66,31 @@ describe("what is kept", () => {
   });
 });
 
+describe("reading alone", () => {
+  test("judges nothing, and the check after it reads nothing again", () => {
+    const { read, judge, service } = watched();
+    const { reading } = service.read(URI, 1, SHED);
+    expect(service.read(URI, 1, SHED).reading).toBe(reading);
+    expect(judge).not.toHaveBeenCalled();
+    expect(service.open(URI, 1, SHED).reading).toBe(reading);
+    expect(service.read(URI, 1, SHED).reading).toBe(reading);
+    expect([read.mock.calls.length, judge.mock.calls.length]).toEqual([1, 1]);
+    service.close(URI);
+    service.read(URI, 1, SHED);
+    expect(read).toHaveBeenCalledTimes(2);
+  });
+
+  test("that breaks down is no fault of the asker", () => {
+    const broken = createFrameService(undefined, {
+      read: () => {
+        throw new Error("out of paper");
+      },
+    });
+    expect(broken.read(URI, 1, SHED).reading).toBeUndefined();
+    expect(broken.open(URI, 1, SHED).faults).toHaveLength(1);
+  });
+});
+
 describe("in stages", () => {
   test("it comes to the same", async () => {
     const { service } = watched();
