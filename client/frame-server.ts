@@ -34,6 +34,7 @@ import {
   type StartOptions,
 } from "../server/protocol.ts";
 import { FRAME_SELECTOR } from "./frame-files.ts";
+import { Shown } from "./shown.ts";
 
 /** A finished check of one document. */
 export interface Check extends Omit<CheckedParams, "uri"> {
@@ -42,6 +43,7 @@ export interface Check extends Omit<CheckedParams, "uri"> {
 
 export class FrameServer implements Disposable {
   readonly #client: LanguageClient;
+  readonly #shown = new Shown();
   readonly #checked = new EventEmitter<Check>();
   readonly #stateChanged = new EventEmitter<void>();
 
@@ -55,11 +57,16 @@ export class FrameServer implements Disposable {
     const options: LanguageClientOptions = {
       documentSelector: FRAME_SELECTOR,
       initializationOptions: { pictures: true } satisfies StartOptions,
+      middleware: this.#shown.middleware,
     };
     const run = { module: serverModule, transport: TransportKind.ipc };
     const debug = { ...run, options: { execArgv: ["--nolazy", "--inspect=0"] } };
     this.#client = new LanguageClient("bentwright", "Bentwright", { run, debug }, options);
-    this.#client.onDidChangeState(() => this.#stateChanged.fire());
+    this.#shown.watch(this.#client);
+    this.#client.onDidChangeState(() => {
+      if (this.stopped) this.#shown.forget();
+      this.#stateChanged.fire();
+    });
     this.#client.onNotification(CHECKED_NOTIFICATION, ({ uri, ...check }: CheckedParams) =>
       this.#checked.fire({ ...check, uri: this.#client.protocol2CodeConverter.asUri(uri) }),
     );
@@ -131,6 +138,7 @@ export class FrameServer implements Disposable {
   }
 
   dispose(): void {
+    this.#shown.dispose();
     this.#checked.dispose();
     this.#stateChanged.dispose();
   }

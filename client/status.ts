@@ -13,6 +13,7 @@ import { RESTART_SERVER } from "./commands.ts";
 import { isFrame } from "./frame-files.ts";
 import type { FrameServer } from "./frame-server.ts";
 import type { DatedCheck, LastChecks } from "./last-checks.ts";
+import { isOn, onSwitch } from "./settings.ts";
 
 const SHOW_PROBLEMS = "workbench.actions.view.problems";
 
@@ -35,6 +36,7 @@ export class FrameStatus implements Disposable {
       server.onStateChanged(update),
       checks.onChanged(update),
       window.onDidChangeActiveTextEditor(update),
+      onSwitch("text.notes", update),
     ];
     update();
   }
@@ -62,7 +64,7 @@ export class FrameStatus implements Disposable {
   #showCheck(check: DatedCheck): void {
     const icon = check.errors > 0 ? "$(error)" : check.warnings > 0 ? "$(warning)" : "$(pass)";
     const milliseconds = Math.max(1, Math.round(check.milliseconds));
-    this.#show(icon, `${l10n.t("Frame: {0}", summary(check))} · ${milliseconds} ms`, SHOW_PROBLEMS);
+    this.#show(icon, l10n.t("Frame: {0} · {1} ms", summary(check), milliseconds), SHOW_PROBLEMS);
     this.#item.tooltip = new MarkdownString(
       l10n.t("Checked at {0} in {1} ms. Click for the list.", check.at.toLocaleTimeString(), milliseconds),
     );
@@ -79,12 +81,13 @@ export class FrameStatus implements Disposable {
   }
 }
 
-/** `clean`, `1 error, 2 warnings`, `clean, 3 notes`: notes leave a frame clean. */
+/** `clean`, `1 error, 2 warnings`, `clean, 3 notes`: notes leave a frame clean, and stay out where the user wants none. */
 function summary({ errors, warnings, notes }: DatedCheck): string {
   const parts: string[] = [];
   if (errors === 0 && warnings === 0) parts.push(l10n.t("clean"));
   if (errors > 0) parts.push(errors === 1 ? l10n.t("1 error") : l10n.t("{0} errors", errors));
   if (warnings > 0) parts.push(warnings === 1 ? l10n.t("1 warning") : l10n.t("{0} warnings", warnings));
-  if (notes > 0) parts.push(notes === 1 ? l10n.t("1 note") : l10n.t("{0} notes", notes));
+  if (notes > 0 && isOn("text.notes"))
+    parts.push(notes === 1 ? l10n.t("1 note") : l10n.t("{0} notes", notes));
   return parts.join(", ");
 }

@@ -6,9 +6,12 @@ import { createConnection } from "vscode-languageserver/node";
 import { serve } from "./main.ts";
 
 const WAYS = ["--stdio", "--node-ipc"];
-const way = process.argv.slice(2).filter((argument) => WAYS.includes(argument));
+/** What the library would also take, whichever comes first: a way over the network, which we do not go. */
+const SOCKETS = /^--(socket|pipe)\b/;
+const given = process.argv.slice(2);
+const way = given.filter((argument) => WAYS.includes(argument) || SOCKETS.test(argument));
 
-if (way.length === 1 && (way[0] !== "--node-ipc" || process.send)) {
+if (way.length === 1 && WAYS.includes(way[0] ?? "") && (way[0] !== "--node-ipc" || process.send)) {
   // Without its parent there is nobody left to serve; over stdio the end of the input says the same.
   if (way[0] === "--node-ipc") process.once("disconnect", () => process.exit(1));
   serve(createConnection());

@@ -14,6 +14,7 @@ import {
 import type { DrawingResult } from "../../server/protocol.ts";
 import { fileName } from "../frame-files.ts";
 import type { FrameServer } from "../frame-server.ts";
+import { isOn, onSwitch } from "../settings.ts";
 import type { FromPage, ToPage, Wanted } from "./messages.ts";
 import { pageHtml } from "./page-html.ts";
 
@@ -60,6 +61,7 @@ export class PreviewPanel implements Disposable {
         if (cursor !== undefined && this.#isMine(textEditor.document.uri)) this.#highlight(cursor);
       }),
       window.onDidChangeActiveTextEditor(() => this.#highlightCursor()),
+      onSwitch("elevation.followCursor", () => this.#highlightCursor()),
     ];
     this.#title();
     panel.webview.html = pageHtml(panel.webview, extension, document);
@@ -174,6 +176,10 @@ export class PreviewPanel implements Disposable {
 
   async #highlight(cursor: Position): Promise<void> {
     this.#asking.cancel();
+    if (!isOn("elevation.followCursor")) {
+      this.#post({ kind: "highlight", ids: [] });
+      return;
+    }
     this.#asking = new CancellationTokenSource();
     const { token } = this.#asking;
     // Without an answer the old light stays: the next move of the cursor asks again.

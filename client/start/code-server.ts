@@ -44,11 +44,16 @@ export interface CodeServer {
   stop(): Promise<void>;
 }
 
+/** The user's settings of an editor with that home. */
+export function settingsFile(home: string): string {
+  return join(home, "data/User/settings.json");
+}
+
 /** Starts code-server on a free port of 127.0.0.1. Throws when it does not listen within a minute. */
 export async function startCodeServer({ home, env = {}, vsix }: CodeServerOptions): Promise<CodeServer> {
   await mkdir(join(home, "data/User"), { recursive: true });
   // Kept where it is there: a user may have changed it.
-  await writeFile(join(home, "data/User/settings.json"), JSON.stringify(SETTINGS, null, 2), {
+  await writeFile(settingsFile(home), JSON.stringify(SETTINGS, null, 2), {
     flag: "wx",
   }).catch(() => undefined);
 
@@ -97,7 +102,6 @@ function codeServerArguments(home: string, port: number): string[] {
     ...placesIn(home),
     "--disable-telemetry",
     "--disable-update-check",
-    "--disable-workspace-trust",
     "--disable-getting-started-override",
     "--ignore-last-opened",
     // A released editor takes an extension from a folder only when it is under test.

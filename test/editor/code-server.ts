@@ -2,7 +2,7 @@
 import { cp, mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { startCodeServer } from "../../client/start/code-server.ts";
+import { settingsFile, startCodeServer } from "../../client/start/code-server.ts";
 import { ROOT } from "../../client/start/installed.ts";
 import { missingForEditor, need } from "./installed.ts";
 
@@ -11,6 +11,8 @@ export interface TestEditor {
   readonly folder: string;
   /** where the tests inside the extension host write their results */
   readonly resultsFile: string;
+  /** the user's settings */
+  readonly settingsFile: string;
   readonly windowUrl: string;
   /** address of a window that runs the tests inside its extension host */
   readonly suiteUrl: string;
@@ -29,6 +31,7 @@ export async function startTestEditor(): Promise<TestEditor> {
     return {
       folder,
       resultsFile,
+      settingsFile: settingsFile(home),
       windowUrl: server.windowUrl(folder),
       suiteUrl: server.windowUrl(folder, { extensionTestsPath: join(ROOT, "out/test-suite.js") }),
       stop: async () => {

@@ -1,28 +1,31 @@
 /** One window of the editor as a user has it before them: keys, clicks, and what is to be seen. */
-import { readFile, writeFile } from "node:fs/promises";
+import { mkdir, readFile, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import type { Browser, FrameLocator, Locator, Page } from "playwright-core";
 import type { TestEditor } from "./code-server.ts";
 
-const TIMEOUT = 20_000;
+/** Milliseconds that a wait may take. */
+export const TIMEOUT = 20_000;
+
+/** What a window needs to know of its editor. */
+type Shown = Pick<TestEditor, "folder" | "settingsFile" | "windowUrl">;
 
 export class EditorWindow {
   readonly page: Page;
   /** that is open, or the user's own where none is */
   readonly folder: string;
+  readonly #settings: string;
 
-  private constructor(page: Page, folder: string) {
+  private constructor(page: Page, { folder, settingsFile }: Shown) {
     this.page = page;
     this.folder = folder;
+    this.#settings = settingsFile;
   }
 
-  static async open(
-    server: Pick<TestEditor, "folder" | "windowUrl">,
-    browser: Browser,
-  ): Promise<EditorWindow> {
+  static async open(server: Shown, browser: Browser): Promise<EditorWindow> {
     const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
     page.setDefaultTimeout(TIMEOUT);
-    const window = new EditorWindow(page, server.folder);
+    const window = new EditorWindow(page, server);
     await page.goto(server.windowUrl);
     await window.#untilStarted();
     return window;
@@ -86,9 +89,22 @@ export class EditorWindow {
     return writeFile(join(this.folder, file), text);
   }
 
+  /** Adds to the user's settings; the editor reads them when its window is loaded. */
+  async setForUser(settings: Readonly<Record<string, unknown>>): Promise<void> {
+    const before = JSON.parse(await readFile(this.#settings, "utf8")) as object;
+    await writeFile(this.#settings, JSON.stringify({ ...before, ...settings }, null, 2));
+  }
+
+  /** Writes the settings of the folder, which count at once. */
+  async setForFolder(settings: Readonly<Record<string, unknown>>): Promise<void> {
+    await mkdir(join(this.folder, ".vscode"), { recursive: true });
+    await this.write(".vscode/settings.json", JSON.stringify(settings));
+  }
+
   async openFile(file: string): Promise<void> {
     await this.page.getByRole("treeitem", { name: file }).dblclick();
-    await this.page.getByRole("tab", { name: file }).waitFor();
+    // its own tab, not that of its elevation
+    await this.page.getByRole("tab", { name: new RegExp(`^${file}`) }).waitFor();
     await this.page.locator(`.monaco-editor[data-uri$="/${file}"]`).first().waitFor();
   }
 
@@ -136,8 +152,10 @@ export class EditorWindow {
       .waitFor();
   }
 
-  async statusSays(text: string | RegExp): Promise<void> {
-    await this.page.locator(".statusbar-item").filter({ hasText: text }).first().waitFor();
+  /** @param patience milliseconds */
+  async statusSays(text: string | RegExp, patience = TIMEOUT): Promise<void> {
+    const item = this.page.locator(".statusbar-item").filter({ hasText: text }).first();
+    await item.waitFor({ timeout: patience });
   }
 
   /** The page inside the preview's webview. */

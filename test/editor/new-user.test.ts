@@ -32,7 +32,14 @@ describe.skipIf(skip !== "")(`a new user${skip}`, () => {
     vsix = await packExtension(place);
     server = await startCodeServer({ home, vsix });
     browser = await startBrowser();
-    window = await EditorWindow.open({ folder: home, windowUrl: server.windowUrl(undefined) }, browser);
+    window = await EditorWindow.open(
+      {
+        folder: home,
+        settingsFile: join(home, "data/User/settings.json"),
+        windowUrl: server.windowUrl(undefined),
+      },
+      browser,
+    );
   });
 
   afterAll(async () => {

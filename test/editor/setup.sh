@@ -1,9 +1,9 @@
 #!/usr/bin/env bash
-# Brings what the editor tests need on Debian and Ubuntu: a browser, what the editor is built with, and the editor
+# Brings what the editor tests need on Debian and Ubuntu: a browser, a second editor, what the editor is built with, and the editor
 # itself. Safe to run again: what is already there is kept.
 set -euo pipefail
 
-apt_packages=(chromium python3 pkg-config libsecret-1-dev libkrb5-dev make g++ xz-utils)
+apt_packages=(chromium neovim python3 pkg-config libsecret-1-dev libkrb5-dev make g++ xz-utils)
 
 root="$(cd "$(dirname "${BASH_SOURCE[0]}")/../.." && pwd)"
 

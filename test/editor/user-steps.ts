@@ -3,7 +3,7 @@
  * What is typed and looked for is read from the sample, so that it may be written differently tomorrow.
  */
 import assert from "node:assert/strict";
-import { type EditorWindow, until } from "./editor-window.ts";
+import { type EditorWindow, TIMEOUT, until } from "./editor-window.ts";
 
 export interface Step {
   readonly name: string;
@@ -141,6 +141,16 @@ export const steps: readonly Step[] = [
     },
   },
   {
+    name: "the elevation lets the cursor be when its user wants that, at once",
+    async take(window) {
+      const lit = window.preview.locator(".selected");
+      await window.setForFolder({ "bentwright.elevation.followCursor": false });
+      await until(async () => (await lit.count()) === 0, "the light to go");
+      await window.setForFolder({ "bentwright.elevation.followCursor": true });
+      await lit.first().waitFor();
+    },
+  },
+  {
     name: "zoom and place stay while the text is edited",
     async take(window) {
       const whole = await window.viewBox();
@@ -235,6 +245,33 @@ export const steps: readonly Step[] = [
       await offer.getByText("Read It as a Timber Frame").click();
       await language.filter({ hasText: "Timber Frame" }).waitFor();
       await window.statusSays(/Frame: clean/);
+    },
+  },
+  {
+    name: "a folder that is not trusted opens with its elevation",
+    async take(window) {
+      await window.setForUser({
+        "security.workspace.trust.enabled": true,
+        "security.workspace.trust.startupPrompt": "never",
+        "security.workspace.trust.banner": "never",
+      });
+      await window.reload();
+      // said once all else has been loaded, and a busy machine is no failure
+      await window.statusSays("Restricted Mode", 2 * TIMEOUT);
+      await post(window).waitFor();
+    },
+  },
+  {
+    name: "and all of it works there",
+    async take(window) {
+      await window.openFile(ARCH);
+      await window.statusSays(/Frame: clean/);
+      const value = await spot(window, THICKNESS);
+      await window.goTo(value.line, value.column);
+      await window.typeOver(value.text.length, "3/4 in");
+      await squiggles(window).first().waitFor();
+      await window.undoAll();
+      await until(async () => (await squiggles(window).count()) === 0, "the underline to go");
     },
   },
 ];

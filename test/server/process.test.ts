@@ -49,18 +49,23 @@ describe("over stdio", () => {
   });
 });
 
-test.each([[[]], [["--help"]], [["--node-ipc"]], [["--stdio", "--node-ipc"]]])(
-  "called wrongly (%j) it says how, and ends with 2",
-  async (args) => {
-    const child = spawn(process.execPath, ["dist/server.js", ...args], { stdio: ["ignore", "pipe", "pipe"] });
-    let said = "";
-    child.stderr.on("data", (piece) => {
-      said += piece;
-    });
-    expect(await ended(child)).toBe(2);
-    expect(said).toContain("server.js --stdio");
-  },
-);
+test.each([
+  [[]],
+  [["--help"]],
+  [["--node-ipc"]],
+  [["--stdio", "--node-ipc"]],
+  [["--socket=9"]],
+  [["--socket", "9", "--stdio"]],
+  [["--pipe=p", "--stdio"]],
+])("called wrongly (%j) it says how, and ends with 2", async (args) => {
+  const child = spawn(process.execPath, ["dist/server.js", ...args], { stdio: ["ignore", "pipe", "pipe"] });
+  let said = "";
+  child.stderr.on("data", (piece) => {
+    said += piece;
+  });
+  expect(await ended(child)).toBe(2);
+  expect(said).toContain("server.js --stdio");
+});
 
 test("over the channel of a parent process", async () => {
   const child = spawn(process.execPath, ["dist/server.js", "--node-ipc"], {

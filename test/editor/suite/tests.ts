@@ -3,6 +3,7 @@ import assert from "node:assert/strict";
 import * as vscode from "vscode";
 import { codeOf, FrameEditor, until } from "./frame-editor.ts";
 
+const WRONG = "wrong-on-purpose.frame.yaml";
 const ARCH = "garden-arch.frame.yaml";
 const PAVILION = "cider-press-pavilion.frame.yaml";
 const TIE_SECTION = /kind: tie, section: *([^,}\n]+)/;
@@ -29,6 +30,17 @@ async function quickFixes(frame: FrameEditor, range: vscode.Range): Promise<vsco
     vscode.CodeActionKind.QuickFix.value,
     10,
   );
+}
+
+/** Runs it with one of our settings off, and puts the setting back. */
+async function without(setting: string, run: () => Promise<void>): Promise<void> {
+  const settings = () => vscode.workspace.getConfiguration("bentwright");
+  await settings().update(setting, false, vscode.ConfigurationTarget.Global);
+  try {
+    await run();
+  } finally {
+    await settings().update(setting, undefined, vscode.ConfigurationTarget.Global);
+  }
 }
 
 export const tests: Readonly<Record<string, () => Promise<void>>> = {
@@ -120,6 +132,36 @@ export const tests: Readonly<Record<string, () => Promise<void>>> = {
     const arch = await FrameEditor.open(ARCH);
     await arch.checked();
     assert.deepEqual(vscode.languages.getDiagnostics(document.uri), []);
+  },
+
+  "settings take away what stands in the text, and bring it back, at once": async () => {
+    const arch = await FrameEditor.open(ARCH);
+    await arch.checked();
+    const whole = new vscode.Range(0, 0, arch.document.lineCount, 0);
+    const ask = async (what: string, ...args: unknown[]) =>
+      (await vscode.commands.executeCommand<unknown[]>(`vscode.execute${what}Provider`, arch.uri, ...args))
+        .length;
+    const hints = () => ask("InlayHint", whole);
+    const lenses = () => ask("CodeLens");
+    assert.ok((await hints()) > 0);
+    assert.ok((await lenses()) > 0);
+    await without("text.sectionUse", async () => assert.equal(await hints(), 0));
+    await without("text.stickCounts", async () => assert.equal(await lenses(), 0));
+    assert.ok((await hints()) > 0);
+    assert.ok((await lenses()) > 0);
+  },
+
+  "a setting takes notes away, and brings them back without a new check": async () => {
+    const wrong = await FrameEditor.open(WRONG);
+    const hasNotes = (findings: vscode.Diagnostic[]) => findings.some((finding) => !isDefect(finding));
+    await wrong.findingsAre(hasNotes, "a note");
+    const all = wrong.findings.length;
+    await without("text.notes", async () => {
+      await wrong.findingsAre((findings) => !hasNotes(findings), "no note");
+      assert.ok(wrong.findings.some(isDefect));
+    });
+    await wrong.findingsAre(hasNotes, "the note again");
+    assert.equal(wrong.findings.length, all);
   },
 
   "the elevation opens beside the text, once for a document": async () => {
