@@ -1,5 +1,7 @@
 /** Where the editor starts us: one language server, the preview, the status bar entry and the commands. */
 import { type Event, type ExtensionContext, l10n, type Uri, window } from "vscode";
+import { registerAcceptFinding } from "./accept-finding.ts";
+import { CheckPages } from "./check-pages.ts";
 import { registerCommands } from "./commands.ts";
 import { atFirstFrame } from "./first-frame.ts";
 import { followFirstSteps } from "./first-steps.ts";
@@ -27,6 +29,8 @@ export function activate(context: ExtensionContext): BentwrightApi {
     new FrameStatus(server, checks),
     followFirstSteps(server),
     new LanguageOffer(context.globalState),
+    new CheckPages(server),
+    registerAcceptFinding(server),
     ...registerCommands(server, panels),
     { dispose: () => server.stop().finally(() => server.dispose()) },
   );

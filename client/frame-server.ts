@@ -6,9 +6,13 @@ import {
   type Position,
   Range,
   type Uri,
+  WorkspaceEdit,
 } from "vscode";
 import { LanguageClient, type LanguageClientOptions, State, TransportKind } from "vscode-languageclient/node";
 import {
+  ACCEPT_REQUEST,
+  type AcceptParams,
+  type AcceptResult,
   AT_CURSOR_REQUEST,
   type AtCursorParams,
   type AtCursorResult,
@@ -31,6 +35,9 @@ import {
   type NewFrameRefusalParams,
   type NewFrameWriteParams,
   type NewFrameWriteResult,
+  PAGE_REQUEST,
+  type PageParams,
+  type PageResult,
   type StartOptions,
 } from "../server/protocol.ts";
 import { FRAME_SELECTOR } from "./frame-files.ts";
@@ -56,7 +63,7 @@ export class FrameServer implements Disposable {
   constructor(serverModule: string) {
     const options: LanguageClientOptions = {
       documentSelector: FRAME_SELECTOR,
-      initializationOptions: { pictures: true } satisfies StartOptions,
+      initializationOptions: { pictures: true, pages: true, accepts: true } satisfies StartOptions,
       middleware: this.#shown.middleware,
     };
     const run = { module: serverModule, transport: TransportKind.ipc };
@@ -99,9 +106,7 @@ export class FrameServer implements Disposable {
   async locate(document: Uri, path: string): Promise<Range | undefined> {
     const params: LocateParams = { uri: this.#uri(document), path };
     const found = await this.#client.sendRequest<LocateResult | null>(LOCATE_REQUEST, params);
-    if (found === null) return undefined;
-    const { start, end } = found;
-    return new Range(start.line, start.character, end.line, end.character);
+    return found === null ? undefined : rangeOf(found);
   }
 
   /** The drawing of one joint; undefined where the frame has no such joint. */
@@ -133,6 +138,27 @@ export class FrameServer implements Disposable {
     return this.#client.sendRequest(NEW_FRAME_WRITE_REQUEST, asked);
   }
 
+  /** The page that a diagnostic's link leads to, by the link's query. */
+  page(query: string): Promise<PageResult> {
+    return this.#client.sendRequest<PageResult>(PAGE_REQUEST, { query } satisfies PageParams);
+  }
+
+  /** The edit that accepts a finding, or why there is none. */
+  async accept(finding: unknown, because: string): Promise<WorkspaceEdit | string> {
+    const params: AcceptParams = { finding, because };
+    const { uri, edits, refused } = await this.#client.sendRequest<AcceptResult>(ACCEPT_REQUEST, params);
+    if (refused !== "") return refused;
+    const changes = new WorkspaceEdit();
+    const document = this.#client.protocol2CodeConverter.asUri(uri);
+    for (const { range, newText } of edits) changes.replace(document, rangeOf(range), newText);
+    return changes;
+  }
+
+  /** Whether a document of the server's is this one. */
+  isSame(named: string, document: Uri): boolean {
+    return this.#uri(document) === named;
+  }
+
   async stop(): Promise<void> {
     if (this.#client.isRunning()) await this.#client.stop();
   }
@@ -146,4 +172,8 @@ export class FrameServer implements Disposable {
   #uri(document: Uri): string {
     return this.#client.code2ProtocolConverter.asUri(document);
   }
+}
+
+function rangeOf({ start, end }: LocateResult): Range {
+  return new Range(start.line, start.character, end.line, end.character);
 }

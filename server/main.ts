@@ -21,24 +21,21 @@ import {
   TextDocuments,
 } from "vscode-languageserver";
 import { TextDocument } from "vscode-languageserver-textdocument";
+import { type Abilities, abilitiesOf } from "./abilities.ts";
+import { answerAboutFindings } from "./about-findings.ts";
+import { acceptActionsAt } from "./language/accept.ts";
 import { atCursor } from "./language/at-cursor.ts";
 import { codeLenses } from "./language/code-lens.ts";
 import { countsOf, diagnosticsOf } from "./language/diagnostics.ts";
 import { drawingOf } from "./language/drawing.ts";
 import { createFrameService, type FrameService, type Snapshot } from "./language/frame-service.ts";
-import { type HoverAbilities, hoverAt } from "./language/hover.ts";
+import { hoverAt } from "./language/hover.ts";
 import { hintDetails, hintOf, inlayHints } from "./language/inlay-hints.ts";
 import { jointDrawingOf } from "./language/joint-drawing.ts";
 import { locatePath } from "./language/locate.ts";
 import { newFrameQuestions, newFrameRefusal } from "./language/new-frame/questions.ts";
 import { answersIn, writeInSteps } from "./language/new-frame/requests.ts";
-import {
-  type FixAbilities,
-  quickFixesAt,
-  resolveSize,
-  sizeRequestOf,
-  wantsQuickFixes,
-} from "./language/quick-fixes.ts";
+import { quickFixesAt, resolveSize, sizeRequestOf, wantsQuickFixes } from "./language/quick-fixes.ts";
 import { createSizer } from "./language/sizer.ts";
 import { movingAbilities, serveMoving } from "./moving.ts";
 import {
@@ -65,21 +62,24 @@ const TYPING_PAUSE = 60;
 /**
  * Serves until the connection ends.
  * @param service what reads and checks; tests give one with a part that breaks down
+ * @param reference address of the check reference that is installed beside the server
  */
-export function serve(connection: Connection, service: FrameService = createFrameService()): void {
+export function serve(
+  connection: Connection,
+  service: FrameService = createFrameService(),
+  reference?: string,
+): void {
   const documents = new TextDocuments(TextDocument);
   const opened = new Set<string>();
   const waiting = new Map<string, ReturnType<typeof setTimeout>>();
   const published = createPublished();
   const sizer = createSizer();
-  let able: FixAbilities | undefined;
-  let showing: HoverAbilities = {};
+  let can: Abilities = { able: undefined, showing: {}, linkOf: undefined };
   let client: ClientCapabilities = {};
 
   connection.onInitialize(({ capabilities, initializationOptions }) => {
     client = capabilities;
-    able = fixAbilities(capabilities);
-    showing = { pictures: memberOf(initializationOptions, "pictures") === true };
+    can = abilitiesOf(capabilities, initializationOptions, reference);
     return whatItCan(client);
   });
 
@@ -131,7 +131,7 @@ export function serve(connection: Connection, service: FrameService = createFram
 
   function publish(snapshot: Snapshot): void {
     const { uri, version, milliseconds } = snapshot;
-    connection.sendDiagnostics({ uri, version, diagnostics: diagnosticsOf(snapshot) });
+    connection.sendDiagnostics({ uri, version, diagnostics: diagnosticsOf(snapshot, can.linkOf) });
     const checked: CheckedParams = { uri, version, ...countsOf(snapshot), milliseconds };
     connection.sendNotification(CHECKED_NOTIFICATION, checked);
     published.put(uri, version, snapshot);
@@ -161,7 +161,7 @@ export function serve(connection: Connection, service: FrameService = createFram
 
   connection.onHover(({ textDocument, position }): Hover | null => {
     const snapshot = snapshotOf(textDocument.uri);
-    return (snapshot && hoverAt(snapshot, position, showing)) ?? null;
+    return (snapshot && hoverAt(snapshot, position, can.showing)) ?? null;
   });
   // asked for anew with every key: these wait for the check instead of running one of their own
   connection.languages.inlayHint.on(async ({ textDocument, range }): Promise<InlayHint[]> => {
@@ -179,14 +179,18 @@ export function serve(connection: Connection, service: FrameService = createFram
     return snapshot ? codeLenses(snapshot) : [];
   });
   connection.onCodeAction(async ({ textDocument, range, context }, token): Promise<CodeAction[]> => {
+    const { able } = can;
     if (!able || !wantsQuickFixes(context.only)) return [];
     const snapshot = await checkedOf(textDocument.uri);
-    return snapshot ? quickFixesAt(snapshot, range, sizer, able, () => isNewest(snapshot, token)) : [];
+    if (!snapshot) return [];
+    const fixes = await quickFixesAt(snapshot, range, sizer, able, () => isNewest(snapshot, token));
+    return [...fixes, ...acceptActionsAt(snapshot, range, able)];
   });
   // what the user chose before a change is not carried out after it
   connection.onCodeActionResolve(async (action, token): Promise<CodeAction> => {
     const asked = sizeRequestOf(action);
     const snapshot = asked && (await checkedOf(asked.uri));
+    const { able } = can;
     if (!able || !snapshot || snapshot.version !== asked.version) return action;
     const wanted = (): boolean => isNewest(snapshot, token);
     const resolved = await resolveSize(asked, snapshot, sizer, able, wanted);
@@ -237,6 +241,8 @@ export function serve(connection: Connection, service: FrameService = createFram
     },
   );
 
+  answerAboutFindings(connection, snapshotOf);
+
   documents.listen(connection);
   connection.listen();
 }
@@ -258,17 +264,6 @@ function whatItCan(client: ClientCapabilities): InitializeResult {
       ...movingAbilities(client),
     },
     serverInfo: { name: "bentwright", version: VERSION },
-  };
-}
-
-/** What the editor can do with fixes; undefined for one that only knows commands. */
-function fixAbilities({ workspace, textDocument }: ClientCapabilities): FixAbilities | undefined {
-  const actions = textDocument?.codeAction;
-  if (!actions?.codeActionLiteralSupport) return undefined;
-  return {
-    versioned: workspace?.workspaceEdit?.documentChanges === true,
-    lazy: actions.dataSupport === true && actions.resolveSupport?.properties.includes("edit") === true,
-    disabled: actions.disabledSupport === true,
   };
 }
 

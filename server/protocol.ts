@@ -4,6 +4,10 @@
 export interface StartOptions {
   /** its hovers show pictures that stand as data in their Markdown */
   readonly pictures?: boolean;
+  /** it opens `bentwright-page:` links, asking for their text by `PAGE_REQUEST` */
+  readonly pages?: boolean;
+  /** it asks for the reason when a finding is to be accepted (the command `bentwright.acceptFinding`) */
+  readonly accepts?: boolean;
 }
 
 /** Client → server request: the drawing of an open document. */
@@ -158,3 +162,34 @@ export type NewFrameWriteResult =
   | { readonly text: string }
   /** the question whose answer stands in the way, why, and what would help */
   | { readonly question: string; readonly why: string; readonly help: string };
+
+/** Client → server request: the page that a diagnostic's link leads to, as Markdown. */
+export const PAGE_REQUEST = "bentwright/page";
+
+export interface PageParams {
+  /** query of the link, decoded */
+  readonly query: string;
+}
+
+export interface PageResult {
+  readonly markdown: string;
+  /** the document whose finding it shows: with its next check the page may read differently */
+  readonly uri: string | null;
+}
+
+/** Client → server request: the edit that accepts a finding with the reason that the user wrote. */
+export const ACCEPT_REQUEST = "bentwright/accept";
+
+export interface AcceptParams {
+  /** the first argument of `bentwright.acceptFinding`, as the server gave it */
+  readonly finding: unknown;
+  readonly because: string;
+}
+
+export interface AcceptResult {
+  /** the document to change, and what to write, in order */
+  readonly uri: string;
+  readonly edits: readonly { readonly range: LocateResult; readonly newText: string }[];
+  /** why nothing is written, for the user to read; empty otherwise */
+  readonly refused: string;
+}

@@ -65,7 +65,7 @@ function many(count: number, word: string): string {
 }
 
 /** Control characters of the file would command the terminal; they are shown as `\x1b`. */
-function oneLine(text: string): string {
+export function oneLine(text: string): string {
   return text
     .replace(/\s*[\r\n]+\s*/g, " ")
     .replace(/\p{Cc}/gu, (char) => `\\x${(char.codePointAt(0) ?? 0).toString(16).padStart(2, "0")}`)

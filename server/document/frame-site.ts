@@ -191,7 +191,7 @@ export function readAccepted(at: Cursor): readonly Accepted[] {
   return at.items().flatMap((item) => {
     const check = item.at("check").text();
     const because = item.at("because").text();
-    if (check === undefined || because === undefined) return [];
+    if (check === undefined || because === undefined || because.trim() === "") return [];
     // A place that cannot be read must not turn into "everywhere".
     const place = item.at("at").text();
     return place === undefined && item.has("at") ? [] : [{ path: item.path, check, at: place, because }];

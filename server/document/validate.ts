@@ -176,6 +176,8 @@ function wrongName(path: string, node: Tree, name: string): SourceFact | undefin
 function wrongValue(judge: Judge, path: string, node: Tree): SourceFact | undefined {
   if (node.kind !== "scalar") return undefined;
   const schema = schemaAt(judge.root, path);
+  if (schema?.pattern === ANY_WORD)
+    return { kind: "wrong-shape", path, expected: "a reason", got: "nothing" };
   const allowed = allowedBy(schema);
   const comma = withoutComma(path, node, schema);
   if (comma !== undefined) return comma;
@@ -187,6 +189,9 @@ function wrongValue(judge: Judge, path: string, node: Tree): SourceFact | undefi
     nearest: suggestion(node.text, schema, allowed),
   };
 }
+
+/** Of a reason: something has to be said. */
+const ANY_WORD = "\\S";
 
 /** `[A1 A2, B1]`: two items of a list with nothing but a blank between them. */
 function withoutComma(path: string, node: ScalarNode, schema: Schema | undefined): SourceFact | undefined {

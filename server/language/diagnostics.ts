@@ -1,6 +1,6 @@
 /** Findings as an editor shows them: wavy lines and the list of problems. */
 import { type Diagnostic, DiagnosticSeverity } from "vscode-languageserver-types";
-import type { Level } from "../core/checks/check.ts";
+import type { Finding, Level } from "../core/checks/check.ts";
 import type { LocatedFinding, Snapshot } from "./frame-service.ts";
 
 const DIAGNOSTIC_SOURCE = "bentwright";
@@ -16,19 +16,28 @@ export interface FrameDiagnostic extends Diagnostic {
   message: string;
 }
 
+/** The address of the page about a finding; undefined where this editor has none that it could open. */
+export type LinkOf = (uri: string, finding: Finding) => string | undefined;
+
 /** One diagnostic for each finding that the file does not accept, in the order of the text. */
-export function diagnosticsOf(snapshot: Snapshot): FrameDiagnostic[] {
+export function diagnosticsOf(snapshot: Snapshot, linkOf?: LinkOf): FrameDiagnostic[] {
   return snapshot.findings
     .filter(({ finding }) => finding.accepted === undefined)
-    .map((located) => diagnosticOf(snapshot.uri, located));
+    .map((located) => diagnosticOf(snapshot.uri, located, linkOf));
 }
 
 /** @returns the very same diagnostic for the same finding, so that a fix can name what it mends */
-export function diagnosticOf(uri: string, { finding, range, related }: LocatedFinding): FrameDiagnostic {
+export function diagnosticOf(
+  uri: string,
+  { finding, range, related }: LocatedFinding,
+  linkOf?: LinkOf,
+): FrameDiagnostic {
+  const href = linkOf?.(uri, finding);
   return {
     range,
     severity: SEVERITY[finding.level],
     code: finding.check,
+    ...(href !== undefined && { codeDescription: { href } }),
     source: DIAGNOSTIC_SOURCE,
     message: finding.message,
     ...(related.length > 0 && {

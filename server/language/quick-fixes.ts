@@ -6,7 +6,7 @@ import { CodeActionKind, type Range, type TextEdit } from "vscode-languageserver
 import type { Edit } from "../core/checks/check.ts";
 import type { Sizing } from "../core/sizing/size-timber.ts";
 import { toTextEdit } from "../document/edits.ts";
-import { diagnosticOf, type FrameDiagnostic } from "./diagnostics.ts";
+import { diagnosticOf, type FrameDiagnostic, type LinkOf } from "./diagnostics.ts";
 import type { LocatedFinding, Snapshot } from "./frame-service.ts";
 import type { Sizer } from "./sizer.ts";
 import { noSizeWords, sizedWords, sizeThisWords } from "./sizing-words.ts";
@@ -19,6 +19,8 @@ export interface FixAbilities {
   readonly lazy: boolean;
   /** fixes that cannot be had, with the reason */
   readonly disabled: boolean;
+  /** what its diagnostics link to */
+  readonly linkOf?: LinkOf | undefined;
 }
 
 /** What stands in `data` of a fix whose edit follows. */
@@ -74,7 +76,7 @@ export async function quickFixesAt(
     if (finding.accepted !== undefined || !touches(located.range, range)) continue;
     for (const { title, edits } of finding.fixes()) {
       const edit = editOf(snapshot, edits, able);
-      if (edit) actions.push({ ...fixOf(snapshot, located), title, edit });
+      if (edit) actions.push({ ...fixOf(snapshot, located, able), title, edit });
     }
     const entry = sizer.entryOf(snapshot, finding);
     if (!entry) continue;
@@ -95,7 +97,7 @@ function sizeFix(
 ): QuickFix[] {
   const { say } = snapshot;
   const { finding } = located;
-  const fix = fixOf(snapshot, located);
+  const fix = fixOf(snapshot, located, able);
   const title = sizeThisWords(entry, say);
   const sizing = sizer.known(snapshot, finding);
   if (sizing?.kind === "sized") return [{ ...fix, ...sized(snapshot, sizing, able) }];
@@ -156,16 +158,30 @@ export function sizeRequestOf({ data }: { readonly data?: unknown }): SizeReques
     : undefined;
 }
 
-function fixOf({ uri }: Snapshot, located: LocatedFinding): Pick<QuickFix, "kind" | "diagnostics"> {
-  return { kind: CodeActionKind.QuickFix, diagnostics: [diagnosticOf(uri, located)] };
+function fixOf(
+  { uri }: Snapshot,
+  located: LocatedFinding,
+  { linkOf }: FixAbilities,
+): Pick<QuickFix, "kind" | "diagnostics"> {
+  return { kind: CodeActionKind.QuickFix, diagnostics: [diagnosticOf(uri, located, linkOf)] };
 }
 
 /** @returns undefined where one of the changes cannot be made: half a fix is none */
-function editOf(
-  { uri, version, document, reading }: Snapshot,
+export function editOf(
+  snapshot: Snapshot,
   edits: readonly Edit[],
   { versioned }: FixAbilities,
 ): FixEdit | undefined {
+  const { uri, version } = snapshot;
+  const changes = textEditsOf(snapshot, edits);
+  if (!changes) return undefined;
+  return versioned
+    ? { documentChanges: [{ textDocument: { uri, version }, edits: changes }] }
+    : { changes: { [uri]: changes } };
+}
+
+/** The changes of the text by line and character; undefined where there are none, or one cannot be made. */
+export function textEditsOf({ document, reading }: Snapshot, edits: readonly Edit[]): TextEdit[] | undefined {
   if (!reading || edits.length === 0) return undefined;
   const changes: TextEdit[] = [];
   for (const edit of edits) {
@@ -174,13 +190,11 @@ function editOf(
     const { start, end, newText } = change;
     changes.push({ range: { start: document.positionAt(start), end: document.positionAt(end) }, newText });
   }
-  return versioned
-    ? { documentChanges: [{ textDocument: { uri, version }, edits: changes }] }
-    : { changes: { [uri]: changes } };
+  return changes;
 }
 
 /** Ranges that share a character or an edge, so that a cursor behind a word counts. */
-function touches(a: Range, b: Range): boolean {
+export function touches(a: Range, b: Range): boolean {
   return !before(a.end, b.start) && !before(b.end, a.start);
 }
 

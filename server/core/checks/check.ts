@@ -107,6 +107,11 @@ export interface Check<I extends keyof CheckInputs, D> {
   find(input: CheckInputs[I]): Iterable<Found<D>>;
   /** what is wrong with numbers and units, why it matters, what to do */
   words(data: D, say: Say): string;
+  /**
+   * The formula with this case's numbers put in, each side between relations a sum that can be reckoned again:
+   * `14 in ÷ 2 − 8 in ÷ 2 = 3 in ≥ 3 in`. Words belong before a colon. Undefined where the numbers are not all there.
+   */
+  worked?(data: D, say: Say): string | undefined;
   /** computed on request only */
   fixes?(data: D, say: Say, input: CheckInputs[I]): readonly Fix[];
 }
@@ -128,6 +133,8 @@ export interface Finding {
   readonly related: readonly { readonly path: Pointer; readonly message: string }[];
   /** set when the file accepts it, with the reason given there */
   readonly accepted?: string;
+  /** the formula with this case's numbers, on request; left out by what has no check behind it */
+  readonly worked?: () => string | undefined;
   readonly fixes: () => readonly Fix[];
 }
 

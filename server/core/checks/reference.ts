@@ -1,17 +1,10 @@
 /** The check reference, written from the metadata of the checks: one source for `explain`, the editor and the file. */
 import { ACCEPT_IDLE, CHECK_FAILED } from "./accepted.ts";
-import type { Area, CheckMeta, SourceStatus } from "./check.ts";
+import type { Area, CheckMeta } from "./check.ts";
+import { metaParts } from "./page.ts";
 import { CHECKS } from "./registry.ts";
+import { makeSay } from "./speak.ts";
 import { LOADS_UNANSWERED } from "./unanswered.ts";
-
-/** How well the source of a rule is known, in words. */
-export const SOURCE_STATUS: Readonly<Record<SourceStatus, string>> = {
-  published: "seen in the publication",
-  derived: "worked out from a published rule",
-  memory: "remembered from the publication, not seen again",
-  "common-practice": "common practice of the trade",
-  "file-format": "a rule of the frame file",
-};
 
 const AREAS: Readonly<Record<Area, string>> = {
   file: "The file",
@@ -30,16 +23,12 @@ export function allMeta(): readonly CheckMeta[] {
   return [...CHECKS.map(({ meta }) => meta), LOADS_UNANSWERED, ACCEPT_IDLE, CHECK_FAILED];
 }
 
-function entry({ id, title, level, source, explanation }: CheckMeta): string {
-  const { what, why, formula, remedy } = explanation;
+function entry(meta: CheckMeta): string {
+  const say = makeSay("inch");
   return [
-    `### ${id}`,
-    `${title}. Usual level: ${level}.`,
-    `- **What:** ${what}`,
-    `- **Why:** ${why}`,
-    ...(formula === undefined ? [] : [`- **Formula:** ${formula}`]),
-    `- **What to do:** ${remedy}`,
-    `- **Source:** ${source.text} (${SOURCE_STATUS[source.status]})`,
+    `### ${meta.id}`,
+    `${meta.title}. Usual level: ${meta.level}.`,
+    ...metaParts(meta, say).map(({ label, text }) => `- **${label}:** ${text}`),
   ].join("\n");
 }
 

@@ -2,6 +2,7 @@
 
 import { groupBy } from "../collect.ts";
 import type { Accepted } from "../frame/frame.ts";
+import { coveredBy } from "./acceptance.ts";
 import type { Check, CheckInputs, Finding, Found, Level } from "./check.ts";
 import type { Say } from "./say.ts";
 
@@ -30,23 +31,6 @@ interface AcceptedFinding {
   readonly finding: Finding;
   readonly by: Accepted | undefined;
 }
-
-/** What accepts a finding: an entry that names its very place, else its joint, member or pier entry, else one for all places. */
-function coveredBy(own: readonly Accepted[], { place, path }: Found<unknown>): Accepted | undefined {
-  return (
-    own.find((a) => a.at !== undefined && a.at === place) ??
-    own.find((a) => a.at !== undefined && isOf(a.at, place, path)) ??
-    own.find((a) => a.at === undefined)
-  );
-}
-
-/** Whether a finding is about a stick or place of this entry, or lies in the entry itself. */
-function isOf(entry: string, place: string | undefined, path: string): boolean {
-  const [, section = "", name] = path.split("/");
-  return place?.startsWith(`${entry}@`) || (name === entry && ENTRIES.has(section));
-}
-
-const ENTRIES: ReadonlySet<string> = new Set(["members", "joints", "piers"]);
 
 /** One finding for each path and level, the worst place first; accepted places stand apart from the others. */
 function findings<I extends keyof CheckInputs, D>(
@@ -110,6 +94,7 @@ function finding<I extends keyof CheckInputs, D>(
     ...(worst.unit ? { unit: worst.unit } : {}),
     places,
     related: (worst.related ?? []).map((r) => ({ path: r.path, message: r.message(say) })),
+    worked: () => check.worked?.(worst.data, say),
     fixes: () => check.fixes?.(worst.data, say, input) ?? [],
   };
 }

@@ -76,4 +76,11 @@ export const braceShort = defineCheck<"model", Data>({
         least: say.length(d.least),
       },
     ),
+  worked: (d, say) =>
+    say.text("{leg} × {sine} = {room} ≤ {depth}", {
+      leg: say.length(d.leg),
+      sine: say.number(d.room / d.leg, 3),
+      room: say.length(d.room),
+      depth: say.length(d.depth),
+    }),
 });

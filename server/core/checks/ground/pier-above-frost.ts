@@ -69,6 +69,15 @@ export const pierAboveFrost = defineCheck<"model", Data>({
             }),
       more: say.length(Math.ceil((d.least - d.depth) * 16 - 1e-6) / 16),
     }),
+  worked: (d, say) =>
+    say.text("{tube} + {footing} = {depth} < max({frost}, {usual}) = {least}", {
+      tube: say.length(d.tube),
+      footing: say.length(d.depth - d.tube),
+      depth: say.length(d.depth),
+      frost: say.length(d.frost),
+      usual: say.length(leastFootingDepth(0)),
+      least: say.length(d.least),
+    }),
   fixes: (d, say) => {
     const depth = say.length(enough(d.tube + d.least - d.depth, say.metric));
     return [

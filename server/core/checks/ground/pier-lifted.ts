@@ -149,6 +149,14 @@ export const pierLifted = defineCheck<"results", Data>({
       },
     );
   },
+  worked: (d, say) =>
+    d.kind === "light"
+      ? say.text("{up} > 0.6 × {weight} = {held}", {
+          up: say.force(d.up.most),
+          weight: say.force(d.hold.pier),
+          held: say.force(d.hold.held),
+        })
+      : undefined,
   fixes: (d, say): Fix[] => {
     if (d.kind === "loose" || d.pier.entry.kind === "pad") return [];
     const { path } = d.pier.entry;

@@ -60,6 +60,13 @@ export const sideCoverShort = defineCheck<"model", Data>({
         better: say.length(tubeFor(d.timber, say.metric)),
       },
     ),
+  worked: (d, say) =>
+    say.text("{tube} ÷ 2 − {timber} ÷ 2 = {cover} < {wanted}", {
+      tube: say.length(d.tube),
+      timber: say.length(d.timber),
+      cover: say.length(d.cover),
+      wanted: say.length(USUAL_SIDE_COVER),
+    }),
   fixes: (d, say) => {
     const tube = say.length(tubeFor(d.timber, say.metric));
     return [

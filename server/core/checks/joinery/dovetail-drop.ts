@@ -98,4 +98,16 @@ export const dovetailDrop = defineCheck<"model", Data>({
         );
     }
   },
+  worked: (d, say) => {
+    const values = { drop: say.length(d.drop), depth: say.length(d.depth), limit: say.length(d.limit) };
+    switch (d.wrong) {
+      case "shallow":
+        return say.text("{drop} < {limit}", values);
+      case "deep":
+        return say.text("{drop} > {depth} ÷ 4 = {limit}", values);
+      case "half":
+      case "nothing-left":
+        return say.text("{drop} ≥ {depth} ÷ 2 = {limit}", values);
+    }
+  },
 });

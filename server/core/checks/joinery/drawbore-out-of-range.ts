@@ -71,4 +71,10 @@ export const drawboreOutOfRange = defineCheck<"model", Data>({
           values,
         );
   },
+  worked: (d, say) => {
+    const values = { draw: say.length(d.draw), peg: say.length(d.peg), limit: say.length(d.limit) };
+    return d.blocked
+      ? say.text("{draw} ≥ {peg} ÷ 2 = {limit}", values)
+      : say.text("{draw} > 3/16 × {peg} = {limit}", values);
+  },
 });

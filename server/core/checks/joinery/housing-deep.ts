@@ -84,4 +84,16 @@ export const housingDeep = defineCheck<"model", Data>({
         );
     }
   },
+  worked: (d, say) => {
+    const values = {
+      housing: say.length(d.housing),
+      wood: say.length(d.wood),
+      usual: say.length(d.usual),
+      half: say.length(d.wood * MOST),
+      part: Math.round(d.wood / d.usual),
+    };
+    return d.cut === "deep"
+      ? say.text("{housing} > {wood} ÷ {part} = {usual}", values)
+      : say.text("{housing} ≥ {wood} ÷ 2 = {half}", values);
+  },
 });

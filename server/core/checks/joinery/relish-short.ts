@@ -91,6 +91,16 @@ export const relishShort = defineCheck<"results", Data>({
           values,
         );
   },
+  worked: (d, say) =>
+    d.relish.counted > 0
+      ? say.text("{thrust} ÷ ({relish} × {breadth}) = {stress} > {limit}", {
+          thrust: say.force(d.thrust),
+          relish: say.length(d.relish.counted),
+          breadth: say.length(d.relish.breadth),
+          stress: say.stress(d.stress),
+          limit: say.stress(d.limit),
+        })
+      : undefined,
   fixes: (d, say, { frame }) => {
     const member = frame?.model.members.get(d.joint.into.member);
     if (d.longer === undefined || member?.kind !== "tie") return [];

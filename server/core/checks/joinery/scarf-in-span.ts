@@ -98,4 +98,10 @@ export const scarfInSpan = defineCheck<"model", Data>({
         most: say.length(d.most),
       },
     ),
+  worked: (d, say) =>
+    say.text("{distance} > {span} ÷ 4 = {most}", {
+      distance: say.length(d.distance),
+      span: say.length(d.span),
+      most: say.length(d.most),
+    }),
 });

@@ -55,4 +55,11 @@ export const braceHollowDeep = defineCheck<"model", Data>({
         depth: say.length(d.depth),
       },
     ),
+  worked: (d, say) =>
+    say.text("{depth} − {rise} = {left} < {depth} ÷ 2 = {half}", {
+      depth: say.length(d.depth),
+      rise: say.length(d.depth - d.left),
+      left: say.length(d.left),
+      half: say.length(d.depth * SHARE),
+    }),
 });

@@ -10,6 +10,7 @@ import {
   limitWords,
   overPercent,
   placeWords,
+  productWords,
   STRENGTH,
   worstOver,
 } from "./use-words.ts";
@@ -134,6 +135,7 @@ export const timberOverstressed = defineCheck<"results", Data>({
           facts,
         );
   },
+  worked: (d, say) => productWords(d.use, say),
 });
 
 function numbers(use: MemberUse): { value: number; limit: number; unit: MemberUse["unit"] } {

@@ -80,6 +80,22 @@ export function limitWords(use: MemberUse, say: Say): string {
   return second ? `${first}; ${product(second.symbol, second.reference.value, second.factors, say)}` : first;
 }
 
+/**
+ * `1120 psi > F_b 875 psi × C_D 1.15 = 1006 psi`.
+ * @returns undefined where the limit is not just this product: interactions, and what buckles past all limits
+ */
+export function productWords(use: MemberUse, say: Say): string | undefined {
+  const { reference, factors, second, unit, value, limit, interaction } = use;
+  if (!reference || second || interaction || unit !== "psi" || !Number.isFinite(value)) return undefined;
+  const made = factors.reduce((all, factor) => all * factor.value, reference.value);
+  if (!(Math.abs(made - limit) <= 1e-6 * limit)) return undefined;
+  return say.text("{value} > {made} = {limit}", {
+    value: say.stress(value),
+    made: limitWords(use, say),
+    limit: say.stress(limit),
+  });
+}
+
 /** A place in a timber, inches from its foot. It is no cut size: to the nearest 1/16 in. */
 export function fromFoot(at: number, say: Say): string {
   const distance = Math.max(0, Math.round(at * 16) / 16);

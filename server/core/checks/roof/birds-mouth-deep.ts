@@ -75,6 +75,14 @@ export const birdsMouthDeep = defineCheck<"model", Data>({
         longest: say.length(shorter(d.longest, say.metric)),
       },
     ),
+  worked: (d, say) =>
+    say.text("{seat} × {sine} = {notch} > {depth} ÷ 4 = {limit}", {
+      seat: say.length(d.seat),
+      sine: say.number(d.notch / d.seat, 3),
+      notch: say.length(d.notch),
+      depth: say.length(d.limit / SHARE),
+      limit: say.length(d.limit),
+    }),
   fixes: (d, say) => {
     const text = say.length(shorter(d.longest, say.metric));
     return d.path === undefined

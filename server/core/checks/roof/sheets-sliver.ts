@@ -61,4 +61,12 @@ export const sheetsSliver = defineCheck<"model", Data>({
         half: say.length(d.last / 2),
       },
     ),
+  worked: (d, say) =>
+    say.text("{edge} − {whole} × {cover} = {last} < {cover} ÷ 4 = {least}", {
+      edge: say.length(d.edge),
+      whole: d.sheets - 1,
+      cover: say.length(d.cover),
+      last: say.length(d.last),
+      least: say.length(d.cover * SLIVER),
+    }),
 });

@@ -87,4 +87,13 @@ export const largerThanLogs = defineCheck<"model", Data>({
             longest: say.length(d.longest),
           },
         ),
+  worked: (d, say) =>
+    d.tooThick
+      ? say.text("√({width}² + {depth}²) = {needs} > {largest}", {
+          width: say.length(d.width),
+          depth: say.length(d.depth),
+          needs: say.length(d.needs),
+          largest: say.length(d.largest),
+        })
+      : say.text("{length} > {longest}", { length: say.length(d.length), longest: say.length(d.longest) }),
 });

@@ -1,0 +1,37 @@
+/** What the editor can do, from what it says of itself when it starts the server. */
+import type { ClientCapabilities } from "vscode-languageserver";
+import type { AcceptAbilities } from "./language/accept.ts";
+import type { LinkOf } from "./language/diagnostics.ts";
+import type { HoverAbilities } from "./language/hover.ts";
+import { linksFor } from "./language/page-links.ts";
+
+export interface Abilities {
+  /** undefined for an editor that only knows commands */
+  readonly able: AcceptAbilities | undefined;
+  readonly showing: HoverAbilities;
+  readonly linkOf: LinkOf | undefined;
+}
+
+/**
+ * @param options `StartOptions` of our own client; anything from another
+ * @param reference address of the check reference, where it is installed
+ */
+export function abilitiesOf(
+  { workspace, textDocument }: ClientCapabilities,
+  options: unknown,
+  reference: string | undefined,
+): Abilities {
+  const says = (name: string): boolean =>
+    typeof options === "object" && options !== null && Reflect.get(options, name) === true;
+  const links = textDocument?.publishDiagnostics?.codeDescriptionSupport === true;
+  const linkOf = linksFor({ links, pages: says("pages") }, reference);
+  const actions = textDocument?.codeAction;
+  const able = actions?.codeActionLiteralSupport && {
+    versioned: workspace?.workspaceEdit?.documentChanges === true,
+    lazy: actions.dataSupport === true && actions.resolveSupport?.properties.includes("edit") === true,
+    disabled: actions.disabledSupport === true,
+    asks: says("accepts"),
+    linkOf,
+  };
+  return { able, showing: { pictures: says("pictures") }, linkOf };
+}
