@@ -63,7 +63,15 @@ export function idleFindings(idle: readonly Accepted[], known: readonly string[]
       message,
       places: [],
       related: [],
-      fixes: () => [],
+      fixes: () =>
+        meant === undefined
+          ? []
+          : [
+              {
+                title: say.text("Change to “{nearest}”", { nearest: meant }),
+                edits: [{ kind: "replace", path, text: meant }],
+              },
+            ],
     };
   });
 }
