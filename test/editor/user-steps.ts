@@ -69,6 +69,40 @@ export const steps: readonly Step[] = [
     },
   },
   {
+    name: "the link of a finding opens its page",
+    async take(window) {
+      await window.page.locator(".markers-panel a").getByText("tenon-thin").first().click();
+      // the editor starts its own reader of Markdown for it, which takes its time
+      const heading = window.preview.getByRole("heading", { name: "A tenon too thin" });
+      await heading.waitFor({ timeout: 45_000 });
+      const page = window.preview.locator("body");
+      assert.match((await page.textContent()) ?? "", /The tenon at post-head@A1 is 3\/4 in thick/);
+      const tab = window.page.getByRole("tab", { name: "tenon-thin.md" });
+      await tab.hover();
+      await tab.locator(".codicon-close").click();
+      await tab.waitFor({ state: "detached" });
+    },
+  },
+  {
+    name: "a finding is accepted with a reason, which is asked for",
+    async take(window) {
+      const value = await spot(window, THICKNESS);
+      await window.goTo(value.line, value.column + 1);
+      await window.page.locator(".codicon-gutter-lightbulb, .lightBulbWidget").first().click();
+      await window.page.locator(".action-widget").getByText("Accept tenon-thin").first().click();
+      const input = window.page.locator(".quick-input-widget input");
+      await input.press("Enter");
+      await window.page
+        .locator(".quick-input-widget")
+        .getByText("Nothing is accepted without a reason")
+        .waitFor();
+      await input.fill("carries next to nothing");
+      await input.press("Enter");
+      await window.statusSays(/Frame: clean/);
+      await window.editor.getByText("carries next to nothing").first().waitFor();
+    },
+  },
+  {
     name: "an undo takes the finding away",
     async take(window) {
       await window.undoAll();

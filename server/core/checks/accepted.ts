@@ -4,7 +4,7 @@
  */
 import type { Accepted } from "../frame/frame.ts";
 import { nearest } from "../text/nearest.ts";
-import type { CheckMeta, Finding } from "./check.ts";
+import type { CheckMeta, Finding, Fix } from "./check.ts";
 import type { Say } from "./say.ts";
 import { LOADS_UNANSWERED } from "./unanswered.ts";
 
@@ -65,11 +65,23 @@ export function idleFindings(idle: readonly Accepted[], known: readonly string[]
             check: a.check,
             meant,
           });
-    return finding(path, exists, message);
+    return finding(
+      path,
+      exists,
+      message,
+      meant === undefined
+        ? []
+        : [
+            {
+              title: say.text("Change to “{nearest}”", { nearest: meant }),
+              edits: [{ kind: "replace", path, text: meant }],
+            },
+          ],
+    );
   });
 }
 
-function finding(path: string, onKey: boolean, message: string): Finding {
+function finding(path: string, onKey: boolean, message: string, fixes: readonly Fix[] = []): Finding {
   return {
     check: ACCEPT_IDLE.id,
     level: ACCEPT_IDLE.level,
@@ -78,6 +90,6 @@ function finding(path: string, onKey: boolean, message: string): Finding {
     message,
     places: [],
     related: [],
-    fixes: () => [],
+    fixes: () => fixes,
   };
 }

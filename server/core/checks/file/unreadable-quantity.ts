@@ -53,4 +53,11 @@ export const unreadableQuantity = defineCheck<"source", Fact>({
             examples: d.examples.slice(0, 3).join(" or "),
           },
         ),
+  fixes(d, say) {
+    if (!DECIMAL_COMMA.test(d.text)) return [];
+    const text = d.text.replace(DECIMAL_COMMA, "$1.$2");
+    return [
+      { title: say.text("Write “{text}”", { text }), edits: [{ kind: "replace", path: d.path, text }] },
+    ];
+  },
 });

@@ -1,10 +1,13 @@
 import { defineCheck } from "../check.ts";
+import type { Say } from "../say.ts";
 import { judgedJoints } from "./judged.ts";
 import { sizePath } from "./size-path.ts";
 
 interface Data {
   readonly joint: string;
   readonly thickness: number;
+  /** of the thickness, where the file gives it */
+  readonly path: string | undefined;
 }
 
 /** Least thickness of a tenon, inches. */
@@ -29,12 +32,14 @@ export const tenonThin = defineCheck<"model", Data>({
   input: "model",
   *find(model) {
     for (const j of judgedJoints(model)) {
-      const thickness = j.sizes.tenon?.thickness.value;
+      const size = j.sizes.tenon?.thickness;
+      const thickness = size?.value;
       if (thickness === undefined || thickness >= LEAST - 1e-6) continue;
+      const where = sizePath(j, "tenon/thickness", size);
       yield {
-        ...sizePath(j, "tenon/thickness", j.sizes.tenon?.thickness),
+        ...where,
         place: j.id,
-        data: { joint: j.id, thickness },
+        data: { joint: j.id, thickness, path: size?.from === "file" ? where.path : undefined },
         value: thickness,
         limit: LEAST,
         unit: "in",
@@ -49,7 +54,21 @@ export const tenonThin = defineCheck<"model", Data>({
         joint: d.joint,
         thickness: say.length(d.thickness),
         least: say.length(LEAST),
-        better: say.length(say.metric ? 40 / 25.4 : 1.5),
+        better: say.length(better(say)),
       },
     ),
+  fixes: (d, say) => {
+    const text = say.length(better(say));
+    return d.path === undefined
+      ? []
+      : [
+          {
+            title: say.text("Make the tenon {thickness} thick", { thickness: text }),
+            edits: [{ kind: "replace", path: d.path, text }],
+          },
+        ];
+  },
 });
+
+/** The usual thickness, inches. */
+const better = (say: Say): number => (say.metric ? 40 / 25.4 : 1.5);

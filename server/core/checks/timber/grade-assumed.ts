@@ -3,6 +3,7 @@ import { defineCheck } from "../check.ts";
 
 interface Data {
   readonly name: string;
+  readonly path: string;
 }
 
 export const gradeAssumed = defineCheck<"frame", Data>({
@@ -25,7 +26,7 @@ export const gradeAssumed = defineCheck<"frame", Data>({
   *find(frame) {
     for (const c of frame.classes)
       if (!c.grade && c.name !== "pegs" && c.values.size === 0)
-        yield { path: c.path, onKey: true, data: { name: c.name } };
+        yield { path: c.path, onKey: true, data: { name: c.name, path: c.path } };
   },
   words: (d, say) =>
     say.text(
@@ -35,4 +36,10 @@ export const gradeAssumed = defineCheck<"frame", Data>({
         grade: ASSUMED_GRADE === "no-2" ? "No.2" : ASSUMED_GRADE,
       },
     ),
+  fixes: (d, say) => [
+    {
+      title: say.text("Write the grade that is assumed: {grade}", { grade: ASSUMED_GRADE }),
+      edits: [{ kind: "add", path: d.path, key: "grade", text: ASSUMED_GRADE }],
+    },
+  ],
 });
