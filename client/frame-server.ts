@@ -46,7 +46,10 @@ export class FrameServer implements Disposable {
   constructor(serverModule: string) {
     const options: LanguageClientOptions = {
       documentSelector: FRAME_SELECTOR,
-      initializationOptions: { pictures: true } satisfies StartOptions,
+      initializationOptions: {
+        pictures: true,
+        suggestAgain: "editor.action.triggerSuggest",
+      } satisfies StartOptions,
     };
     const run = { module: serverModule, transport: TransportKind.ipc };
     const debug = { ...run, options: { execArgv: ["--nolazy", "--inspect=0"] } };

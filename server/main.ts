@@ -8,11 +8,14 @@ import {
   type CodeAction,
   CodeActionKind,
   type CodeLens,
+  type CompletionItem,
   type Connection,
   ErrorCodes,
   type Hover,
   type InitializeResult,
   type InlayHint,
+  InsertTextMode,
+  MarkupKind,
   MessageType,
   PositionEncodingKind,
   ResponseError,
@@ -23,6 +26,7 @@ import {
 import { TextDocument } from "vscode-languageserver-textdocument";
 import { atCursor } from "./language/at-cursor.ts";
 import { codeLenses } from "./language/code-lens.ts";
+import { type CompletionAbilities, completionsAt, TRIGGERS } from "./language/completion.ts";
 import { countsOf, diagnosticsOf } from "./language/diagnostics.ts";
 import { drawingOf } from "./language/drawing.ts";
 import { createFrameService, type FrameService, type Snapshot } from "./language/frame-service.ts";
@@ -68,10 +72,12 @@ export function serve(connection: Connection, service: FrameService = createFram
   const sizer = createSizer();
   let able: FixAbilities | undefined;
   let showing: HoverAbilities = {};
+  let completing: CompletionAbilities = { snippets: false, markdown: false, asIs: false };
 
   connection.onInitialize(({ capabilities, initializationOptions }) => {
     able = fixAbilities(capabilities);
     showing = { pictures: memberOf(initializationOptions, "pictures") === true };
+    completing = completionAbilities(capabilities, memberOf(initializationOptions, "suggestAgain"));
     return whatItCan();
   });
 
@@ -155,6 +161,12 @@ export function serve(connection: Connection, service: FrameService = createFram
     const snapshot = snapshotOf(textDocument.uri);
     return (snapshot && hoverAt(snapshot, position, showing)) ?? null;
   });
+  // what is typed next is wanted at once: it is answered from the text, before the check
+  connection.onCompletion(({ textDocument: { uri }, position, context }): CompletionItem[] => {
+    const document = documents.get(uri);
+    if (!document) return [];
+    return completionsAt(document, position, completing, service.drawable(uri), context?.triggerCharacter);
+  });
   // asked for anew with every key: these wait for the check instead of running one of their own
   connection.languages.inlayHint.on(async ({ textDocument, range }): Promise<InlayHint[]> => {
     const snapshot = await checkedOf(textDocument.uri);
@@ -225,6 +237,7 @@ function whatItCan(): InitializeResult {
         save: { includeText: false },
       },
       hoverProvider: true,
+      completionProvider: { triggerCharacters: [...TRIGGERS] },
       inlayHintProvider: { resolveProvider: true },
       codeLensProvider: {},
       codeActionProvider: { codeActionKinds: [CodeActionKind.QuickFix], resolveProvider: true },
@@ -241,6 +254,16 @@ function fixAbilities({ workspace, textDocument }: ClientCapabilities): FixAbili
     versioned: workspace?.workspaceEdit?.documentChanges === true,
     lazy: actions.dataSupport === true && actions.resolveSupport?.properties.includes("edit") === true,
     disabled: actions.disabledSupport === true,
+  };
+}
+
+function completionAbilities({ textDocument }: ClientCapabilities, again: unknown): CompletionAbilities {
+  const item = textDocument?.completion?.completionItem;
+  return {
+    snippets: item?.snippetSupport === true,
+    markdown: item?.documentationFormat?.includes(MarkupKind.Markdown) === true,
+    asIs: item?.insertTextModeSupport?.valueSet.includes(InsertTextMode.asIs) === true,
+    ...(typeof again === "string" && { again }),
   };
 }
 

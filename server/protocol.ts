@@ -4,6 +4,8 @@
 export interface StartOptions {
   /** its hovers show pictures that stand as data in their Markdown */
   readonly pictures?: boolean;
+  /** its command that shows the list of completions, run after a key has been put in */
+  readonly suggestAgain?: string;
 }
 
 /** Client → server request: the drawing of an open document. */

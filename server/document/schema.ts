@@ -12,6 +12,8 @@ export interface Schema {
   readonly type?: string | readonly string[];
   readonly const?: string | number;
   readonly enum?: readonly string[];
+  /** what each choice means, where each has words of its own; not in the file, but made of its shapes */
+  readonly meanings?: Readonly<Record<string, string>>;
   readonly pattern?: string;
   readonly minimum?: number;
   readonly maximum?: number;
@@ -59,9 +61,32 @@ function withoutReferences(file: Schema): Schema {
       additionalProperties: resolve(own.additionalProperties),
     }),
     ...(own.items && { items: resolve(own.items) }),
-    ...(own.oneOf && { oneOf: own.oneOf.map(resolve) }),
+    ...(own.oneOf && anyOf(own, own.oneOf.map(resolve))),
   });
   return resolve(file);
+}
+
+/** The shapes that `kind` chooses among, and what is known before it does: the keys that mean the same in all of them. */
+function anyOf({ description, required = [] }: Schema, shapes: readonly Schema[]): Schema {
+  const [first, ...others] = shapes;
+  const inAll = Object.entries(first?.properties ?? {}).filter(([key, schema]) =>
+    others.every((shape) => sameValues(shape.properties?.[key], schema)),
+  );
+  const always = shapes.map((shape) => shape.required ?? []);
+  return {
+    oneOf: shapes,
+    properties: {
+      ...Object.fromEntries(inAll),
+      kind: kindOf({ ...(description !== undefined && { description }), oneOf: shapes }),
+    },
+    required: always.reduce((all, own) => all.filter((key) => own.includes(key)), always[0] ?? required),
+  };
+}
+
+function sameValues(a: Schema | undefined, b: Schema): boolean {
+  const about = (schema: Schema): string =>
+    JSON.stringify([schema.type, schema.enum, schema["x-quantity"], schema["x-ref"]]);
+  return a !== undefined && about(a) === about(b);
 }
 
 /**
@@ -85,9 +110,7 @@ export function keysAllowed(schema: Schema): readonly string[] {
   return Object.keys(schema.properties ?? {});
 }
 
-/**
- * Chooses among shapes by their `kind`. Without a known kind, all that is known is that there must be one.
- */
+/** Chooses among shapes by their `kind`. Without a known kind, what all of them have in common is left. */
 function ofKind(schema: Schema, node: Tree | undefined): Schema {
   if (schema.oneOf === undefined) return schema;
   const kind = valueAt(node, "kind");
@@ -96,17 +119,20 @@ function ofKind(schema: Schema, node: Tree | undefined): Schema {
   );
   if (chosen !== undefined) return chosen;
   const { oneOf: _, ...rest } = schema;
-  return { ...rest, properties: { kind: kindOf(schema) } };
+  return rest;
 }
 
 /** @returns what `kind` may be where the shape depends on it */
 export function kindOf(schema: Schema): Schema {
-  const kinds = (schema.oneOf ?? []).map((branch) => String(branch.properties?.kind?.const ?? ""));
+  const kinds = (schema.oneOf ?? []).map(
+    (branch) => [String(branch.properties?.kind?.const ?? ""), branch.description ?? ""] as const,
+  );
   return {
     ...(schema.description !== undefined && { description: schema.description }),
     type: "string",
-    enum: kinds,
-    examples: kinds.slice(0, 1),
+    enum: kinds.map(([kind]) => kind),
+    meanings: Object.fromEntries(kinds),
+    examples: kinds.slice(0, 1).map(([kind]) => kind),
   };
 }
 
