@@ -61,32 +61,9 @@ function withoutReferences(file: Schema): Schema {
       additionalProperties: resolve(own.additionalProperties),
     }),
     ...(own.items && { items: resolve(own.items) }),
-    ...(own.oneOf && anyOf(own, own.oneOf.map(resolve))),
+    ...(own.oneOf && { oneOf: own.oneOf.map(resolve) }),
   });
   return resolve(file);
-}
-
-/** The shapes that `kind` chooses among, and what is known before it does: the keys that mean the same in all of them. */
-function anyOf({ description, required = [] }: Schema, shapes: readonly Schema[]): Schema {
-  const [first, ...others] = shapes;
-  const inAll = Object.entries(first?.properties ?? {}).filter(([key, schema]) =>
-    others.every((shape) => sameValues(shape.properties?.[key], schema)),
-  );
-  const always = shapes.map((shape) => shape.required ?? []);
-  return {
-    oneOf: shapes,
-    properties: {
-      ...Object.fromEntries(inAll),
-      kind: kindOf({ ...(description !== undefined && { description }), oneOf: shapes }),
-    },
-    required: always.reduce((all, own) => all.filter((key) => own.includes(key)), always[0] ?? required),
-  };
-}
-
-function sameValues(a: Schema | undefined, b: Schema): boolean {
-  const about = (schema: Schema): string =>
-    JSON.stringify([schema.type, schema.enum, schema["x-quantity"], schema["x-ref"]]);
-  return a !== undefined && about(a) === about(b);
 }
 
 /**
@@ -95,14 +72,52 @@ function sameValues(a: Schema | undefined, b: Schema): boolean {
  * @returns what may stand there; undefined where the language knows nothing of that name
  */
 export function schemaAt(root: Tree | undefined, pointer: string): Schema | undefined {
+  return follow(root, pointer, ofKind);
+}
+
+/**
+ * The same for what is still being typed: as long as no `kind` chooses a shape, the keys may stand there that mean the
+ * same in all of them.
+ */
+export function schemaBeforeKind(root: Tree | undefined, pointer: string): Schema | undefined {
+  return follow(root, pointer, (schema, node) => {
+    const chosen = ofKind(schema, node);
+    return schema.oneOf === undefined || schema.oneOf.includes(chosen)
+      ? chosen
+      : { ...chosen, ...inAll(schema.oneOf, chosen.properties) };
+  });
+}
+
+type Choose = (schema: Schema, node: Tree | undefined) => Schema;
+
+function follow(root: Tree | undefined, pointer: string, choose: Choose): Schema | undefined {
   let schema: Schema | undefined = ROOT;
   let node = root;
   for (const key of keysOf(pointer)) {
     if (schema === undefined) return undefined;
-    schema = childSchema(schema, node, key);
+    schema = childOf(choose(schema, node), key);
     node = stepTo(node, key)?.value;
   }
-  return schema === undefined ? undefined : ofKind(schema, node);
+  return schema === undefined ? undefined : choose(schema, node);
+}
+
+/** What the shapes have in common, and which keys all of them need. */
+function inAll(
+  shapes: readonly Schema[],
+  own: Schema["properties"],
+): Pick<Schema, "properties" | "required"> {
+  const [first, ...others] = shapes;
+  const common = Object.entries(first?.properties ?? {}).filter(([key, schema]) =>
+    others.every((shape) => sameValues(shape.properties?.[key], schema)),
+  );
+  const needed = (first?.required ?? []).filter((key) => others.every((one) => one.required?.includes(key)));
+  return { properties: { ...own, ...Object.fromEntries(common) }, required: needed };
+}
+
+function sameValues(a: Schema | undefined, b: Schema): boolean {
+  const about = (schema: Schema): string =>
+    JSON.stringify([schema.type, schema.const, schema.enum, schema["x-quantity"], schema["x-ref"]]);
+  return a !== undefined && about(a) === about(b);
 }
 
 /** @returns the keys that a map of this schema may have, in the order of the schema; free names are not listed */
@@ -110,7 +125,9 @@ export function keysAllowed(schema: Schema): readonly string[] {
   return Object.keys(schema.properties ?? {});
 }
 
-/** Chooses among shapes by their `kind`. Without a known kind, what all of them have in common is left. */
+/**
+ * Chooses among shapes by their `kind`. Without a known kind, all that is known is that there must be one.
+ */
 function ofKind(schema: Schema, node: Tree | undefined): Schema {
   if (schema.oneOf === undefined) return schema;
   const kind = valueAt(node, "kind");
@@ -119,7 +136,7 @@ function ofKind(schema: Schema, node: Tree | undefined): Schema {
   );
   if (chosen !== undefined) return chosen;
   const { oneOf: _, ...rest } = schema;
-  return rest;
+  return { ...rest, properties: { kind: kindOf(schema) } };
 }
 
 /** @returns what `kind` may be where the shape depends on it */

@@ -3,7 +3,7 @@
  * by a stand-in, and the text read with it: so the reader itself says where it belongs, in whatever state the rest is.
  */
 import { readYaml } from "./read-yaml.ts";
-import { type Schema, schemaAt } from "./schema.ts";
+import { type Schema, schemaBeforeKind } from "./schema.ts";
 import { indexOf, type SourceIndex } from "./source-index.ts";
 import { keysOf, lineEnd, lineStart, type Range, stepTo, type Tree } from "./tree.ts";
 
@@ -148,7 +148,7 @@ function read(text: string, slot: Slot, trail: string): TypedKey | TypedValue | 
     const map = index.node(path);
     if (map?.kind !== "map") return undefined;
     // A word on a line of its own under a key or a dash may be a value too.
-    if (map.entries.length === 1 && node.kind === "blank" && isScalar(schemaAt(root, path)))
+    if (map.entries.length === 1 && node.kind === "blank" && isScalar(schemaBeforeKind(root, path)))
       return { ...shared, role: "value", path, ...aboutValue(slot, index, path, "", "") };
     return keyOf(shared, slot, { text: probed, path, map, standIn, value: node });
   }

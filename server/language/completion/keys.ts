@@ -1,6 +1,6 @@
 /** Keys that a map may still have, each with what it means and with the beginning of its value. */
 import type { Say } from "../../core/checks/say.ts";
-import { childSchema, type Schema, schemaAt } from "../../document/schema.ts";
+import { childSchema, type Schema, schemaBeforeKind } from "../../document/schema.ts";
 import type { TypedKey } from "../../document/typing.ts";
 import { keyHover } from "../hover/key.ts";
 import type { Choice } from "./choice.ts";
@@ -15,7 +15,7 @@ export interface Hand {
 
 /** @returns the keys that must be there first, then in the order of the schema, then names as keys */
 export function keyChoices(typed: TypedKey, naming: Naming, hand: Hand): readonly Choice[] {
-  const schema = schemaAt(typed.index.root, typed.path);
+  const schema = schemaBeforeKind(typed.index.root, typed.path);
   if (schema === undefined) return [];
   const needed = requiredOf(schema, typed.present);
   const known = Object.keys(schema.properties ?? {});

@@ -1,5 +1,5 @@
 /** Values that fit the key they are typed behind: choices, names, units after a number. */
-import { type Schema, schemaAt } from "../../document/schema.ts";
+import { type Schema, schemaBeforeKind } from "../../document/schema.ts";
 import type { TypedValue } from "../../document/typing.ts";
 import { speciesHover } from "../hover/species.ts";
 import type { Choice } from "./choice.ts";
@@ -7,7 +7,7 @@ import { type Naming, namesFor } from "./names.ts";
 import { unitsFor } from "./units.ts";
 
 export function valueChoices(typed: TypedValue, naming: Naming): readonly Choice[] {
-  const schema = schemaAt(typed.index.root, typed.path);
+  const schema = schemaBeforeKind(typed.index.root, typed.path);
   if (schema === undefined) return [];
   const units = unitChoices(schema, typed, naming);
   // Choices and names are the whole of a value.
