@@ -245,7 +245,7 @@ describe("values", () => {
     const text = `${HEAD}members:\n${POSTS}`;
     const service = createFrameService();
     service.open("file:///a", 1, text);
-    const typed = `${text}  leaf: {kind: post, section: 4x4, between: [post@], hung-on: }\n`;
+    const typed = `${text}  leaf: {kind: post, hung-on: }\n  knee: {kind: brace, between: [post@, p]}\n`;
     const document = TextDocument.create("file:///a", "yaml", 2, typed);
     const at = (words: string): string[] =>
       completionsAt(
@@ -255,6 +255,8 @@ describe("values", () => {
         service.drawable("file:///a"),
       ).map(({ label }) => label);
     expect(at("hung-on: ")).toEqual(["post@A1", "post@A2"]);
+    expect(at("between: [post@")).toEqual(expect.arrayContaining(["post@A1", "post@A2"]));
+    expect(at("[post@, p")).toEqual(["post", "leaf", "brace"]);
   });
 });
 
