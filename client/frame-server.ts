@@ -63,7 +63,12 @@ export class FrameServer implements Disposable {
   constructor(serverModule: string) {
     const options: LanguageClientOptions = {
       documentSelector: FRAME_SELECTOR,
-      initializationOptions: { pictures: true, pages: true, accepts: true } satisfies StartOptions,
+      initializationOptions: {
+        pictures: true,
+        pages: true,
+        accepts: true,
+        suggestAgain: "editor.action.triggerSuggest",
+      } satisfies StartOptions,
       middleware: this.#shown.middleware,
     };
     const run = { module: serverModule, transport: TransportKind.ipc };

@@ -1,6 +1,7 @@
 /** What the editor can do, from what it says of itself when it starts the server. */
-import type { ClientCapabilities } from "vscode-languageserver";
+import { type ClientCapabilities, InsertTextMode, MarkupKind } from "vscode-languageserver";
 import type { AcceptAbilities } from "./language/accept.ts";
+import type { CompletionAbilities } from "./language/completion.ts";
 import type { LinkOf } from "./language/diagnostics.ts";
 import type { HoverAbilities } from "./language/hover.ts";
 import { linksFor } from "./language/page-links.ts";
@@ -10,6 +11,7 @@ export interface Abilities {
   readonly able: AcceptAbilities | undefined;
   readonly showing: HoverAbilities;
   readonly linkOf: LinkOf | undefined;
+  readonly completing: CompletionAbilities;
 }
 
 /**
@@ -21,8 +23,9 @@ export function abilitiesOf(
   options: unknown,
   reference: string | undefined,
 ): Abilities {
-  const says = (name: string): boolean =>
-    typeof options === "object" && options !== null && Reflect.get(options, name) === true;
+  const option = (name: string): unknown =>
+    typeof options === "object" && options !== null ? Reflect.get(options, name) : undefined;
+  const says = (name: string): boolean => option(name) === true;
   const links = textDocument?.publishDiagnostics?.codeDescriptionSupport === true;
   const linkOf = linksFor({ links, pages: says("pages") }, reference);
   const actions = textDocument?.codeAction;
@@ -33,5 +36,13 @@ export function abilitiesOf(
     asks: says("accepts"),
     linkOf,
   };
-  return { able, showing: { pictures: says("pictures") }, linkOf };
+  const item = textDocument?.completion?.completionItem;
+  const again = option("suggestAgain");
+  const completing = {
+    snippets: item?.snippetSupport === true,
+    markdown: item?.documentationFormat?.includes(MarkupKind.Markdown) === true,
+    asIs: item?.insertTextModeSupport?.valueSet.includes(InsertTextMode.asIs) === true,
+    ...(typeof again === "string" && { again }),
+  };
+  return { able, showing: { pictures: says("pictures") }, linkOf, completing };
 }

@@ -8,6 +8,7 @@ import {
   type CodeAction,
   CodeActionKind,
   type CodeLens,
+  type CompletionItem,
   type Connection,
   ErrorCodes,
   type Hover,
@@ -26,6 +27,7 @@ import { answerAboutFindings } from "./about-findings.ts";
 import { acceptActionsAt } from "./language/accept.ts";
 import { atCursor } from "./language/at-cursor.ts";
 import { codeLenses } from "./language/code-lens.ts";
+import { completionsAt, TRIGGERS } from "./language/completion.ts";
 import { countsOf, diagnosticsOf } from "./language/diagnostics.ts";
 import { drawingOf } from "./language/drawing.ts";
 import { createFrameService, type FrameService, type Snapshot } from "./language/frame-service.ts";
@@ -74,7 +76,12 @@ export function serve(
   const waiting = new Map<string, ReturnType<typeof setTimeout>>();
   const published = createPublished();
   const sizer = createSizer();
-  let can: Abilities = { able: undefined, showing: {}, linkOf: undefined };
+  let can: Abilities = {
+    able: undefined,
+    showing: {},
+    linkOf: undefined,
+    completing: { snippets: false, markdown: false, asIs: false },
+  };
   let client: ClientCapabilities = {};
 
   connection.onInitialize(({ capabilities, initializationOptions }) => {
@@ -162,6 +169,18 @@ export function serve(
   connection.onHover(({ textDocument, position }): Hover | null => {
     const snapshot = snapshotOf(textDocument.uri);
     return (snapshot && hoverAt(snapshot, position, can.showing)) ?? null;
+  });
+  // what is typed next is wanted at once: it is answered from the text, before the check
+  connection.onCompletion(({ textDocument: { uri }, position, context }): CompletionItem[] => {
+    const document = documents.get(uri);
+    if (!document) return [];
+    return completionsAt(
+      document,
+      position,
+      can.completing,
+      service.drawable(uri),
+      context?.triggerCharacter,
+    );
   });
   // asked for anew with every key: these wait for the check instead of running one of their own
   connection.languages.inlayHint.on(async ({ textDocument, range }): Promise<InlayHint[]> => {
@@ -258,6 +277,7 @@ function whatItCan(client: ClientCapabilities): InitializeResult {
         save: { includeText: false },
       },
       hoverProvider: true,
+      completionProvider: { triggerCharacters: [...TRIGGERS] },
       inlayHintProvider: { resolveProvider: true },
       codeLensProvider: {},
       codeActionProvider: { codeActionKinds: [CodeActionKind.QuickFix], resolveProvider: true },

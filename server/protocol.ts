@@ -8,6 +8,8 @@ export interface StartOptions {
   readonly pages?: boolean;
   /** it asks for the reason when a finding is to be accepted (the command `bentwright.acceptFinding`) */
   readonly accepts?: boolean;
+  /** its command that shows the list of completions, run after a key has been put in */
+  readonly suggestAgain?: string;
 }
 
 /** Client → server request: the drawing of an open document. */

@@ -12,6 +12,8 @@ export interface Schema {
   readonly type?: string | readonly string[];
   readonly const?: string | number;
   readonly enum?: readonly string[];
+  /** what each choice means, where each has words of its own; not in the file, but made of its shapes */
+  readonly meanings?: Readonly<Record<string, string>>;
   readonly pattern?: string;
   readonly minimum?: number;
   readonly maximum?: number;
@@ -70,14 +72,52 @@ function withoutReferences(file: Schema): Schema {
  * @returns what may stand there; undefined where the language knows nothing of that name
  */
 export function schemaAt(root: Tree | undefined, pointer: string): Schema | undefined {
+  return follow(root, pointer, ofKind);
+}
+
+/**
+ * The same for what is still being typed: as long as no `kind` chooses a shape, the keys may stand there that mean the
+ * same in all of them.
+ */
+export function schemaBeforeKind(root: Tree | undefined, pointer: string): Schema | undefined {
+  return follow(root, pointer, (schema, node) => {
+    const chosen = ofKind(schema, node);
+    return schema.oneOf === undefined || schema.oneOf.includes(chosen)
+      ? chosen
+      : { ...chosen, ...inAll(schema.oneOf, chosen.properties) };
+  });
+}
+
+type Choose = (schema: Schema, node: Tree | undefined) => Schema;
+
+function follow(root: Tree | undefined, pointer: string, choose: Choose): Schema | undefined {
   let schema: Schema | undefined = ROOT;
   let node = root;
   for (const key of keysOf(pointer)) {
     if (schema === undefined) return undefined;
-    schema = childSchema(schema, node, key);
+    schema = childOf(choose(schema, node), key);
     node = stepTo(node, key)?.value;
   }
-  return schema === undefined ? undefined : ofKind(schema, node);
+  return schema === undefined ? undefined : choose(schema, node);
+}
+
+/** What the shapes have in common, and which keys all of them need. */
+function inAll(
+  shapes: readonly Schema[],
+  own: Schema["properties"],
+): Pick<Schema, "properties" | "required"> {
+  const [first, ...others] = shapes;
+  const common = Object.entries(first?.properties ?? {}).filter(([key, schema]) =>
+    others.every((shape) => sameValues(shape.properties?.[key], schema)),
+  );
+  const needed = (first?.required ?? []).filter((key) => others.every((one) => one.required?.includes(key)));
+  return { properties: { ...own, ...Object.fromEntries(common) }, required: needed };
+}
+
+function sameValues(a: Schema | undefined, b: Schema): boolean {
+  const about = (schema: Schema): string =>
+    JSON.stringify([schema.type, schema.const, schema.enum, schema["x-quantity"], schema["x-ref"]]);
+  return a !== undefined && about(a) === about(b);
 }
 
 /** @returns the keys that a map of this schema may have, in the order of the schema; free names are not listed */
@@ -101,12 +141,15 @@ function ofKind(schema: Schema, node: Tree | undefined): Schema {
 
 /** @returns what `kind` may be where the shape depends on it */
 export function kindOf(schema: Schema): Schema {
-  const kinds = (schema.oneOf ?? []).map((branch) => String(branch.properties?.kind?.const ?? ""));
+  const kinds = (schema.oneOf ?? []).map(
+    (branch) => [String(branch.properties?.kind?.const ?? ""), branch.description ?? ""] as const,
+  );
   return {
     ...(schema.description !== undefined && { description: schema.description }),
     type: "string",
-    enum: kinds,
-    examples: kinds.slice(0, 1),
+    enum: kinds.map(([kind]) => kind),
+    meanings: Object.fromEntries(kinds),
+    examples: kinds.slice(0, 1).map(([kind]) => kind),
   };
 }
 

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import type { CompletionItem } from "vscode-languageserver-types";
 import { createFrameService, type FrameService } from "../../server/language/frame-service.ts";
 import type {
   AtCursorResult,
@@ -31,6 +32,7 @@ test("says what it can do", async () => {
     positionEncoding: "utf-16",
     textDocumentSync: { openClose: true, change: 2, save: { includeText: false } },
     hoverProvider: true,
+    completionProvider: { triggerCharacters: [" ", "{", "[", "@"] },
     inlayHintProvider: { resolveProvider: true },
     codeLensProvider: {},
   });
@@ -294,6 +296,51 @@ describe("questions", () => {
     expect(drawn.svg).not.toMatch(/<style|fill="|stroke="/);
     const none = { uri: URI, id: "post-head@Z9" };
     expect(await session.request("bentwright/joint-drawing", none)).toBeNull();
+  });
+
+  describe("completion", () => {
+    const TYPED = SHED.replace("members:\n", "members:\n  new: {kind: brace, }\n");
+    const asked = async (capabilities: object, options: object = {}): Promise<CompletionItem[]> => {
+      const service = createFrameService();
+      let checks = 0;
+      const session = inMemory({
+        ...service,
+        open: (...args) => {
+          checks++;
+          return service.open(...args);
+        },
+      });
+      await session.start({ textDocument: { completion: { completionItem: capabilities } } }, options);
+      await session.open(URI, TYPED);
+      const { line, character } = positionOf(TYPED, "brace, }");
+      const params = { textDocument: { uri: URI }, position: { line, character: character + 7 } };
+      const items = await session.request<CompletionItem[]>("textDocument/completion", params);
+      expect(checks).toBe(0);
+      return items;
+    };
+
+    test("answers from the text, in the way that the editor can read", async () => {
+      const full = await asked(
+        { snippetSupport: true, documentationFormat: ["markdown"], insertTextModeSupport: { valueSet: [1] } },
+        { suggestAgain: "list.again" },
+      );
+      expect(full.map(({ label }) => label).slice(0, 2)).toEqual(["section", "between"]);
+      expect(full[1]).toMatchObject({
+        insertTextFormat: 2,
+        insertTextMode: 1,
+        documentation: { kind: "markdown" },
+        textEdit: { newText: "between: [$0]" },
+        command: { command: "list.again" },
+      });
+      const bare = await asked({});
+      expect(bare[1]).toMatchObject({
+        insertTextFormat: 1,
+        documentation: expect.any(String),
+        textEdit: { newText: "between: []" },
+      });
+      expect(bare[1]).not.toHaveProperty("command");
+      expect(bare[1]).not.toHaveProperty("insertTextMode");
+    });
   });
 
   test("pictures in hovers only for a client that shows them", async () => {

@@ -1,0 +1,35 @@
+/** What a completion makes of a text, as an editor carries it out. */
+
+import { TextDocument } from "vscode-languageserver-textdocument";
+import type { CompletionItem } from "vscode-languageserver-types";
+import { type CompletionAbilities, completionsAt } from "../../server/language/completion.ts";
+
+export const SNIPPETS: CompletionAbilities = { snippets: true, markdown: true, asIs: true };
+export const PLAIN: CompletionAbilities = { snippets: false, markdown: false, asIs: false };
+
+interface Completed {
+  readonly items: readonly CompletionItem[];
+  /** the text once the item has been chosen, and where the cursor is then */
+  choose(item: CompletionItem): { readonly text: string; readonly cursor: number };
+}
+
+export function completed(text: string, offset: number, able = SNIPPETS, trigger?: string): Completed {
+  const document = TextDocument.create("file:///c.frame.yaml", "yaml", 1, text);
+  return {
+    items: completionsAt(document, document.positionAt(offset), able, undefined, trigger),
+    choose(item) {
+      if (!item.textEdit || !("range" in item.textEdit)) throw new Error("no edit");
+      const { range, newText } = item.textEdit;
+      const [start, end] = [document.offsetAt(range.start), document.offsetAt(range.end)];
+      const { written, cursor } = expanded(newText, item.insertTextFormat === 2);
+      return { text: text.slice(0, start) + written + text.slice(end), cursor: start + cursor };
+    },
+  };
+}
+
+function expanded(newText: string, snippet: boolean): { written: string; cursor: number } {
+  if (!snippet) return { written: newText, cursor: newText.length };
+  const plain = (part: string): string => part.replace(/\\([\\$}])/g, "$1");
+  const [head = "", tail = ""] = newText.split("$0");
+  return { written: plain(head) + plain(tail), cursor: plain(head).length };
+}
