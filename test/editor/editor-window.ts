@@ -4,8 +4,7 @@ import { join } from "node:path";
 import type { Browser, FrameLocator, Locator, Page } from "playwright-core";
 import type { TestEditor } from "./code-server.ts";
 
-/** Milliseconds that a wait may take. */
-export const TIMEOUT = 20_000;
+const TIMEOUT = 20_000;
 
 /** What a window needs to know of its editor. */
 type Shown = Pick<TestEditor, "folder" | "settingsFile" | "windowUrl">;
@@ -152,10 +151,8 @@ export class EditorWindow {
       .waitFor();
   }
 
-  /** @param patience milliseconds */
-  async statusSays(text: string | RegExp, patience = TIMEOUT): Promise<void> {
-    const item = this.page.locator(".statusbar-item").filter({ hasText: text }).first();
-    await item.waitFor({ timeout: patience });
+  async statusSays(text: string | RegExp): Promise<void> {
+    await this.page.locator(".statusbar-item").filter({ hasText: text }).first().waitFor();
   }
 
   /** The page inside the preview's webview. */

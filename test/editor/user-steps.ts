@@ -3,7 +3,7 @@
  * What is typed and looked for is read from the sample, so that it may be written differently tomorrow.
  */
 import assert from "node:assert/strict";
-import { type EditorWindow, TIMEOUT, until } from "./editor-window.ts";
+import { type EditorWindow, until } from "./editor-window.ts";
 
 export interface Step {
   readonly name: string;
@@ -290,8 +290,6 @@ export const steps: readonly Step[] = [
         "security.workspace.trust.banner": "never",
       });
       await window.reload();
-      // said once all else has been loaded, and a busy machine is no failure
-      await window.statusSays("Restricted Mode", 2 * TIMEOUT);
       await post(window).waitFor();
     },
   },
@@ -306,6 +304,8 @@ export const steps: readonly Step[] = [
       await squiggles(window).first().waitFor();
       await window.undoAll();
       await until(async () => (await squiggles(window).count()) === 0, "the underline to go");
+      // the editor says it last, when all else has been loaded
+      await window.statusSays("Restricted Mode");
     },
   },
 ];
