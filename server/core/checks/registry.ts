@@ -40,7 +40,10 @@ import { housingDeep } from "./joinery/housing-deep.ts";
 import { jointAssumed } from "./joinery/joint-assumed.ts";
 import { jointPulled } from "./joinery/joint-pulled.ts";
 import { jointTwice } from "./joinery/joint-twice.ts";
+import { mortiseInLap } from "./joinery/mortise-in-lap.ts";
 import { mortiseWallThin } from "./joinery/mortise-wall-thin.ts";
+import { mortisesCollide } from "./joinery/mortises-collide.ts";
+import { pegInOtherJoint } from "./joinery/peg-in-other-joint.ts";
 import { pegOverloaded } from "./joinery/peg-overloaded.ts";
 import { pegSize } from "./joinery/peg-size.ts";
 import { pegsCrowded } from "./joinery/pegs-crowded.ts";
@@ -147,11 +150,14 @@ export const CHECKS: readonly AnyCheck[] = [
   anyCheck(tenonWide),
   anyCheck(tenonShort),
   anyCheck(mortiseWallThin),
+  anyCheck(mortisesCollide),
+  anyCheck(mortiseInLap),
   anyCheck(housingDeep),
   anyCheck(dovetailDrop),
   anyCheck(dovetailUnfit),
   anyCheck(pegSize),
   anyCheck(pegsCrowded),
+  anyCheck(pegInOtherJoint),
   anyCheck(drawboreOutOfRange),
   anyCheck(scarfInSpan),
   anyCheck(jointPulled),
