@@ -2,7 +2,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { findingsFixture } from "../../fixtures.ts";
-import { findingsOf, fixed, gate } from "./gate.ts";
+import { findingsOf, fixed, gate, pavilion } from "./gate.ts";
 
 const GIRT = "{kind: mortise-and-tenon, of: girt, into: post, tenon: {thickness: 1 1/2 in, length: 5 in}";
 
@@ -194,4 +194,40 @@ describe("mortise-in-lap", () => {
     });
     expect(found(lapped).filter((f) => !f.includes("joint-assumed"))).toEqual([]);
   });
+});
+
+const pulled = (length: string, foot: string, marker = ""): string =>
+  pavilion({
+    joints: `
+      joints:
+        head: {kind: mortise-and-tenon, of: post, into: plate, tenon: {thickness: 2 in, length: 4 in}}
+        tie-end: {kind: mortise-and-tenon, of: tie, into: post, tenon: {thickness: 2 in, length: ${length}}}
+      ${marker}
+        king-foot: {kind: mortise-and-tenon, of: king, into: tie, tenon: {thickness: 2 in, length: ${foot}}}
+        king-head: {kind: mortise-and-tenon, of: king, into: ridge, tenon: {thickness: 2 in, length: 4 in}}
+    `,
+  });
+
+findingsFixture(
+  "peg-distance-short: a pulled tie whose pegs stand midway in a tenon of 2 3/4 in, to the eighth",
+  pulled(
+    "2 3/4 in",
+    "4 in",
+    `#@2-9 warning peg-distance-short: and its pegs of 3/4 in stand 1 3/8 in from the tip of the tenon, less than 1 1/2 in (2 diameters)
+      #@2-9 warning peg-distance-short: and its pegs of 3/4 in stand 1 3/8 in from the edge of post@A1, less than 1 1/2 in (2 diameters)`,
+  ),
+  { whole: true, only: ["warning"] },
+);
+
+test("peg-distance-short: 2 diameters where it is pulled, 1 1/2 where not; no second word on tenons that split", () => {
+  const said = (length: string, foot: string): string[] =>
+    findingsOf(pulled(length, foot), true).flatMap(({ finding: { check, level, path, value } }) =>
+      check === "peg-distance-short" ? [`${level} ${path} ${value}`] : [],
+    );
+  expect(said("3 in", "4 in")).toEqual([]);
+  // 2 in leave 1 in on both sides of a 3/4 in peg, 1 1/3 diameters
+  expect(said("3 in", "2 in")).toEqual(["note /joints/king-foot 1"]);
+  expect(said("3 in", "2 1/4 in")).toEqual([]);
+  // pegs-crowded has it
+  expect(said("3 in", "1 1/4 in")).toEqual([]);
 });
