@@ -47,7 +47,7 @@ export const pegDistanceShort = defineCheck<"results", Data>({
     level: "warning",
     area: "joinery",
     source: {
-      text: "end and edge 2 D: the least of the woods in the commentary of TFEC 1 (as remembered; Douglas fir published). 1.5 D where nothing pulls: common practice",
+      text: "end and edge 2 D: the least of the woods in the commentary of TFEC 1 (as remembered; Douglas fir published). 1.5 D where nothing pulls is a rule of this program",
       status: "memory",
     },
     explanation: {
