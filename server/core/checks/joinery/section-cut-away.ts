@@ -20,18 +20,26 @@ interface Data {
 const USUAL = 1 / 2;
 const LEAST = 1 / 4;
 
-/** Joints that stand abreast along a timber: only these can cut one section together. */
-function abreast(timber: Timber, joints: readonly Joint[]): boolean {
+/** More joints than this at one place take each other's place, which is said. */
+const MOST_ABREAST = 60;
+
+/** Joints that stand abreast along a timber, place by place: only these can cut one section together. */
+function abreast(timber: Timber, joints: readonly Joint[]): Joint[][] {
   const along = joints
-    .map(({ meeting, of }) => ({
-      at: dot(meeting.point, timber.axis),
-      half: Math.max(of.width, of.depth),
-    }))
-    .sort((a, b) => a.at - b.at);
-  return along.some((a, i) => {
-    const b = along[i + 1];
-    return b !== undefined && b.at - a.at < a.half + b.half;
-  });
+    .map((joint) => {
+      const at = dot(joint.meeting.point, timber.axis);
+      const half = Math.max(joint.of.width, joint.of.depth);
+      return { joint, from: at - half, to: at + half };
+    })
+    .sort((a, b) => a.from - b.from);
+  const places: Joint[][] = [];
+  let end = Number.NEGATIVE_INFINITY;
+  for (const { joint, from, to } of along) {
+    if (from < end) places.at(-1)?.push(joint);
+    else places.push([joint]);
+    end = Math.max(end, to);
+  }
+  return places.filter(({ length }) => length > 1 && length <= MOST_ABREAST);
 }
 
 /** The place at which two joints or more leave least of a timber. */
@@ -75,8 +83,10 @@ export const sectionCutAway = defineCheck<"model", Data>({
       (j) => j.into,
     );
     for (const [timber, joints] of receiving) {
-      if (joints.length < 2 || !abreast(timber, joints)) continue;
-      const worst = worstPlace(timber, joints);
+      if (joints.length < 2) continue;
+      const worst = abreast(timber, joints)
+        .flatMap((place) => worstPlace(timber, place) ?? [])
+        .sort((p, q) => p.left - q.left)[0];
       if (!worst) continue;
       const path = sectionPath(model, timber);
       yield {
