@@ -304,6 +304,7 @@ export function modelOf(timbers: readonly Timber[], frame: Frame = emptyFrame())
     meetings: [],
     doubles: new Set(),
     joints: [],
+    nearJoints: [],
     piers: [],
     roof: undefined,
     ground: () => undefined,

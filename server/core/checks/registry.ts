@@ -40,7 +40,12 @@ import { housingDeep } from "./joinery/housing-deep.ts";
 import { jointAssumed } from "./joinery/joint-assumed.ts";
 import { jointPulled } from "./joinery/joint-pulled.ts";
 import { jointTwice } from "./joinery/joint-twice.ts";
+import { mortiseInLap } from "./joinery/mortise-in-lap.ts";
+import { mortiseMeetsAnchor } from "./joinery/mortise-meets-anchor.ts";
 import { mortiseWallThin } from "./joinery/mortise-wall-thin.ts";
+import { mortisesCollide } from "./joinery/mortises-collide.ts";
+import { pegDistanceShort } from "./joinery/peg-distance-short.ts";
+import { pegInOtherJoint } from "./joinery/peg-in-other-joint.ts";
 import { pegOverloaded } from "./joinery/peg-overloaded.ts";
 import { pegSize } from "./joinery/peg-size.ts";
 import { pegsCrowded } from "./joinery/pegs-crowded.ts";
@@ -48,6 +53,7 @@ import { pocketFloorThin } from "./joinery/pocket-floor-thin.ts";
 import { relishShort } from "./joinery/relish-short.ts";
 import { scarfInSpan } from "./joinery/scarf-in-span.ts";
 import { screwsOverloaded } from "./joinery/screws-overloaded.ts";
+import { sectionCutAway } from "./joinery/section-cut-away.ts";
 import { tenonLong } from "./joinery/tenon-long.ts";
 import { tenonShort } from "./joinery/tenon-short.ts";
 import { tenonThin } from "./joinery/tenon-thin.ts";
@@ -147,11 +153,17 @@ export const CHECKS: readonly AnyCheck[] = [
   anyCheck(tenonWide),
   anyCheck(tenonShort),
   anyCheck(mortiseWallThin),
+  anyCheck(mortisesCollide),
+  anyCheck(mortiseInLap),
+  anyCheck(mortiseMeetsAnchor),
+  anyCheck(sectionCutAway),
   anyCheck(housingDeep),
   anyCheck(dovetailDrop),
   anyCheck(dovetailUnfit),
   anyCheck(pegSize),
   anyCheck(pegsCrowded),
+  anyCheck(pegInOtherJoint),
+  anyCheck(pegDistanceShort),
   anyCheck(drawboreOutOfRange),
   anyCheck(scarfInSpan),
   anyCheck(jointPulled),

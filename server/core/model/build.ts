@@ -2,6 +2,7 @@
 import { groupBy } from "../collect.ts";
 import type { Frame } from "../frame/frame.ts";
 import { meetAtPeak } from "../frame/roof.ts";
+import { nearJoints } from "../joinery/near-joints.ts";
 import { inches } from "../quantity/length.ts";
 import { groundPlan } from "./ground.ts";
 import { jointsApart } from "./joints-apart.ts";
@@ -150,6 +151,7 @@ export function buildModel(frame: Frame): Model {
     meetings: [...meetings.values()],
     doubles: new Set([...doubles.keys()].map((t) => t.id)),
     joints,
+    nearJoints: nearJoints(timbers, joints),
     piers,
     roof: roofModel(p, rafters, endedOf),
     ground: plan.ground,

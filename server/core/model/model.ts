@@ -12,6 +12,7 @@ import type {
   TimberClass,
 } from "../frame/frame.ts";
 import type { Joint } from "../joinery/joint.ts";
+import type { NearJoints } from "../joinery/near-joints.ts";
 import type { ModelProblem } from "./problems.ts";
 import type { Vec3 } from "./vec.ts";
 
@@ -152,6 +153,8 @@ export interface Model {
   /** ids of timbers that stand in the very place of another: a slip, of which the structure knows nothing */
   readonly doubles: ReadonlySet<string>;
   readonly joints: readonly Joint[];
+  /** joints of one timber that cross or come too near each other */
+  readonly nearJoints: readonly NearJoints[];
   readonly piers: readonly Pier[];
   readonly roof: RoofModel | undefined;
   /** height of the ground at a plan position, inches; undefined where the file gives none */

@@ -205,28 +205,29 @@ export interface TimberCuts {
   readonly pegs: readonly Cut[];
 }
 
+/**
+ * What is cut out of one timber.
+ * @param into joints that it receives; @param of joints at its own ends
+ */
+export function cutsInto(timber: Timber, into: readonly Joint[], of: readonly Joint[]): TimberCuts {
+  const prisms = (list: readonly Prism[], joint: Joint): Cut[] =>
+    list.flatMap((p) => (p.endCut ? [] : (prismCut(timber, p, joint.id) ?? [])));
+  return {
+    cuts: [
+      ...into.flatMap((j) => prisms([...j.solids.mortises, ...j.solids.housings], j)),
+      ...of.flatMap((j) => prisms(j.solids.notches, j)),
+      ...hollow(timber),
+    ],
+    pegs: into.flatMap((j) => j.solids.pegs.map((p) => pegCut(timber, p, j.id))),
+  };
+}
+
 /** @returns what is cut out of every timber, by id */
 export function timberCuts(model: Model): Map<string, TimberCuts> {
   const receiving = groupBy(model.joints, (j) => j.into.id);
   const joined = groupBy(model.joints, (j) => j.of.id);
-  const prisms = (t: Timber, list: readonly Prism[], joint: Joint): Cut[] =>
-    list.flatMap((p) => (p.endCut ? [] : (prismCut(t, p, joint.id) ?? [])));
   return new Map(
-    model.timbers.map((t) => {
-      const into = receiving.get(t.id) ?? [];
-      const of = joined.get(t.id) ?? [];
-      return [
-        t.id,
-        {
-          cuts: [
-            ...into.flatMap((j) => prisms(t, [...j.solids.mortises, ...j.solids.housings], j)),
-            ...of.flatMap((j) => prisms(t, j.solids.notches, j)),
-            ...hollow(t),
-          ],
-          pegs: into.flatMap((j) => j.solids.pegs.map((p) => pegCut(t, p, j.id))),
-        },
-      ];
-    }),
+    model.timbers.map((t) => [t.id, cutsInto(t, receiving.get(t.id) ?? [], joined.get(t.id) ?? [])]),
   );
 }
 
@@ -266,7 +267,7 @@ export class NetSections {
     let joint: string | undefined;
     for (const cut of this.#cuts) {
       const rectangle = isWithin(x, cut) ? cut.at(x) : undefined;
-      if (!rectangle || !cutsInto(rectangle, this.#timber)) continue;
+      if (!rectangle || !reachesInto(rectangle, this.#timber)) continue;
       taken.push(rectangle);
       joint ??= cut.joint;
     }
@@ -334,7 +335,7 @@ function sameCuts(a: readonly Rectangle[], b: readonly Rectangle[]): boolean {
   );
 }
 
-function cutsInto(r: Rectangle, timber: Timber): boolean {
+function reachesInto(r: Rectangle, timber: Timber): boolean {
   const overlap = (span: readonly [number, number], side: number): number =>
     Math.min(span[1], side / 2) - Math.max(span[0], -side / 2);
   return overlap(r.y, timber.depth) > 1e-3 && overlap(r.z, timber.width) > 1e-3;

@@ -198,7 +198,8 @@ findingsFixture(
 );
 
 test.each([
-  ["depth: 6 in, length: 4 in, flare: 1 in", []],
+  // 6 in from the top meet the 4 in tenon of the post below in the 8 in plate
+  ["depth: 6 in, length: 4 in, flare: 1 in", ["error mortises-collide"]],
   ["flare: 1 1/8 in", ["warning dovetail-unfit"]],
 ])("dovetail-unfit: %s", (sizes, expected) => {
   expect(checksOf(dovetailed(`${sizes}}}`))).toEqual(expected);

@@ -105,6 +105,7 @@ findingsFixture(
     "{kind: girt, section: 6x6, walls: [A], from: 1, to: 12 ft, top: 4 ft}",
     "# ^^^^ error end-unsupported: rail@A.2 is held at post@A2 only: its other end, 36 in away",
     JOINT_ASSUMED,
+    "# ^^^^ warning peg-in-other-joint: A peg of rail-post@A2.foot goes 5/8 in deep through the tenon of knee-ends@A2-B2.foot",
   ),
   { whole: true },
 );

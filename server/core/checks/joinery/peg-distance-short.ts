@@ -1,0 +1,132 @@
+import { PEG_DISTANCES } from "../../fasteners/pegs/distances.ts";
+import type { Joint } from "../../joinery/joint.ts";
+import { dot } from "../../model/vec.ts";
+import { caseWords } from "../../statics/case-words.ts";
+import type { FrameResults } from "../../statics/frame-results.ts";
+import { FRICTION, type JointPull } from "../../statics/joint-pulls.ts";
+import { defineCheck } from "../check.ts";
+import { judgedJoints } from "./judged.ts";
+import { judgedPulls } from "./judged-pulls.ts";
+import { pegsPath } from "./size-path.ts";
+
+type Kind = "end" | "edge";
+
+interface Data {
+  readonly joint: Joint;
+  readonly what: Kind;
+  readonly distance: number;
+  readonly limit: number;
+  readonly diameters: number;
+  /** the pull that asks for it; undefined = its pegs only keep it together */
+  readonly pulled: { readonly pull: JointPull; readonly solution: FrameResults["solution"] } | undefined;
+}
+
+const leastOf = (kind: Kind): number => Math.min(...PEG_DISTANCES.map((row) => row[kind]));
+
+/** Peg diameters below which no tested wood held: what every pulled joint needs. */
+const LEAST: Readonly<Record<Kind, number>> = {
+  end: leastOf("end"),
+  edge: leastOf("edge"),
+};
+/** Wood beyond a peg that only keeps a joint together, diameters. */
+const KEPT = 1.5;
+
+const isKind = (what: string): what is Kind => what === "end" || what === "edge";
+
+/** From the farthest peg to the tip of the tenon, along the tenon's grain, in. */
+function endDistance({ of, face, sizes: { tenon, pegs, housing } }: Joint): number | undefined {
+  if (!tenon || !pegs || pegs.setbacks.length === 0) return undefined;
+  const square = tenon.length.value + housing.value - Math.max(...pegs.setbacks);
+  return square / Math.max(0.1, Math.abs(dot(of.axis, face.inward)));
+}
+
+export const pegDistanceShort = defineCheck<"results", Data>({
+  meta: {
+    id: "peg-distance-short",
+    title: "A peg too near the end of its tenon or the edge",
+    level: "warning",
+    area: "joinery",
+    source: {
+      text: "end and edge 2 D: the least of the woods in the commentary of TFEC 1 (as remembered; Douglas fir published). 1.5 D where nothing pulls is a rule of this program",
+      status: "memory",
+    },
+    explanation: {
+      what: "A joint that is pulled apart relies on pegs that stand nearer to the tip of the tenon, or to the edge of the mortised timber, than any tested wood allows. Where nothing pulls, a note is given for a peg within 1 1/2 diameters of the tip; a brace pushes, and its peg only keeps it in place.",
+      why: "Pegs are to fail first, slowly. So near an end the wood behind them splits out instead, at once.",
+      formula:
+        "pulled with more than 50 lb: end ≥ 2 D, edge ≥ 2 D; else end ≥ 1.5 D (note); D = the peg's diameter. What the tenon carries there is judged by `peg-overloaded`, the holes’ spacing by `pegs-crowded`",
+      remedy: "Take a longer tenon, thinner pegs, or fewer of them.",
+    },
+  },
+  input: "results",
+  ofTheWhole: true,
+  *find({ model, frame }) {
+    const pulled = new Set<Joint>();
+    for (const { pull, found } of frame ? judgedPulls(frame, ({ sizes }) => sizes.tenon !== undefined) : []) {
+      if (!frame || pull.hold.kind !== "pegs" || pull.most <= FRICTION) continue;
+      pulled.add(pull.joint);
+      const D = pull.joint.sizes.pegs?.diameter.value ?? 0;
+      for (const { what, have } of pull.hold.pegs.distances) {
+        if (!isKind(what) || have >= LEAST[what] * D - 1 / 32) continue;
+        const limit = LEAST[what] * D;
+        const pulling = { pull, solution: frame.solution };
+        yield {
+          ...found,
+          apart: what,
+          data: { joint: pull.joint, what, distance: have, limit, diameters: LEAST[what], pulled: pulling },
+          value: have,
+          limit,
+          unit: "in",
+          severity: limit - have,
+        };
+      }
+    }
+    for (const joint of judgedJoints(model)) {
+      const D = joint.sizes.pegs?.diameter.value ?? 0;
+      const distance = endDistance(joint);
+      if (joint.of.kind === "brace" || pulled.has(joint) || distance === undefined) continue;
+      const limit = KEPT * D;
+      // below one diameter its tenon splits while it is driven, which is said
+      if (distance >= limit - 1 / 32 || distance < D - 1 / 32) continue;
+      yield {
+        ...pegsPath(joint),
+        place: joint.id,
+        level: "note",
+        data: { joint, what: "end", distance, limit, diameters: KEPT, pulled: undefined },
+        value: distance,
+        limit,
+        unit: "in",
+        severity: limit - distance,
+      };
+    }
+  },
+  words: ({ joint, what, distance, limit, diameters, pulled }, say) => {
+    const values = {
+      joint: joint.id,
+      into: joint.into.id,
+      distance: say.length(Math.max(0, distance)),
+      limit: say.length(limit),
+      diameters: say.number(diameters, 1),
+      peg: say.length(joint.sizes.pegs?.diameter.value ?? 0),
+      force: say.force(pulled?.pull.most ?? 0),
+      combination: pulled ? caseWords(pulled.solution, pulled.pull.caseId, say) : "",
+    };
+    if (!pulled)
+      return say.text(
+        "The peg of {peg} at {joint} stands {distance} from the tip of its tenon, less than {limit} ({diameters} diameters). Nothing here pulls at it; driven hard it can split the tip. Make the tenon longer if there is room.",
+        values,
+      );
+    switch (what) {
+      case "end":
+        return say.text(
+          "{joint} is pulled with {force} under {combination}, and its pegs of {peg} stand {distance} from the tip of the tenon, less than {limit} ({diameters} diameters): the tenon splits out behind them before they bend. Take a longer tenon or thinner pegs.",
+          values,
+        );
+      case "edge":
+        return say.text(
+          "{joint} is pulled with {force} under {combination}, and its pegs of {peg} stand {distance} from the edge of {into}, less than {limit} ({diameters} diameters): that edge splits off. Take a longer tenon, so that they stand deeper, or thinner pegs.",
+          values,
+        );
+    }
+  },
+});

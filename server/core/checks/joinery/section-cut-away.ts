@@ -1,0 +1,115 @@
+import { groupBy } from "../../collect.ts";
+import type { Joint } from "../../joinery/joint.ts";
+import { isLap } from "../../joinery/near-joints.ts";
+import type { Timber } from "../../model/model.ts";
+import { dot } from "../../model/vec.ts";
+import { cutsInto, NetSections } from "../../statics/net-section.ts";
+import { defineCheck } from "../check.ts";
+import { sectionPath } from "../members/member-path.ts";
+import { judgedJoints } from "./judged.ts";
+import { placeWords } from "./near-joints.ts";
+
+interface Data {
+  readonly timber: string;
+  readonly joints: readonly string[];
+  readonly left: number;
+  readonly at: number;
+}
+
+/** Share of the whole section that joints of several timbers at one place leave. */
+const USUAL = 1 / 2;
+const LEAST = 1 / 4;
+
+/** More joints than this at one place take each other's place, which is said. */
+const MOST_ABREAST = 60;
+
+/** Joints that stand abreast along a timber, place by place: only these can cut one section together. */
+function abreast(timber: Timber, joints: readonly Joint[]): Joint[][] {
+  const along = joints
+    .map((joint) => {
+      const at = dot(joint.meeting.point, timber.axis);
+      const half = Math.max(joint.of.width, joint.of.depth);
+      return { joint, from: at - half, to: at + half };
+    })
+    .sort((a, b) => a.from - b.from);
+  const places: Joint[][] = [];
+  let end = Number.NEGATIVE_INFINITY;
+  for (const { joint, from, to } of along) {
+    if (from < end) places.at(-1)?.push(joint);
+    else places.push([joint]);
+    end = Math.max(end, to);
+  }
+  return places.filter(({ length }) => length > 1 && length <= MOST_ABREAST);
+}
+
+/** The place at which two joints or more leave least of a timber. */
+function worstPlace(timber: Timber, joints: readonly Joint[]): Data | undefined {
+  const { cuts, pegs } = cutsInto(timber, joints, []);
+  const sections = new NetSections(timber, { cuts, pegs });
+  let worst: Data | undefined;
+  for (const { x, section } of sections.places()) {
+    const left = section.A / sections.whole.A;
+    if (left >= (worst?.left ?? USUAL)) continue;
+    const at = cuts.filter((cut) => cut.at(x) !== undefined).map((cut) => cut.joint ?? "");
+    const names = [...new Set(at)];
+    if (names.length > 1) worst = { timber: timber.id, joints: names, left, at: x };
+  }
+  return worst;
+}
+
+export const sectionCutAway = defineCheck<"model", Data>({
+  meta: {
+    id: "section-cut-away",
+    title: "Joints that leave too little of a timber",
+    level: "warning",
+    area: "joinery",
+    source: {
+      text: "common practice, no source: joints at one place leave half the timber; what is left is also checked for its forces",
+      status: "common-practice",
+    },
+    explanation: {
+      what: "Mortises and housings of several joints, from two sides of a timber or more, lie at one place and leave less than half of its section there; an error below a quarter. Laps and scarfs take half by design and do not count.",
+      why: "The timber breaks there while it is handled or raised, shrinks and splits between the mortises, and has little stiffness at that place. The forces of the finished frame are checked on the section that is left in any case.",
+      formula:
+        "area left ÷ whole area ≥ 1/2 at the worst place along the timber, exact for square cuts; a cut that lies askew counts with the rectangle around it",
+      remedy:
+        "Stagger the joints along the timber, make their housings and tenons smaller, or take a larger timber.",
+    },
+  },
+  input: "model",
+  *find(model) {
+    const receiving = groupBy(
+      judgedJoints(model).filter(({ kind }) => !isLap(kind)),
+      (j) => j.into,
+    );
+    for (const [timber, joints] of receiving) {
+      if (joints.length < 2) continue;
+      const worst = abreast(timber, joints)
+        .flatMap((place) => worstPlace(timber, place) ?? [])
+        .sort((p, q) => p.left - q.left)[0];
+      if (!worst) continue;
+      const path = sectionPath(model, timber);
+      yield {
+        path,
+        ...(path === timber.path ? { onKey: true as const } : {}),
+        place: timber.id,
+        ...(worst.left < LEAST ? { level: "error" as const } : {}),
+        data: worst,
+        value: worst.left,
+        limit: worst.left < LEAST ? LEAST : USUAL,
+        unit: "ratio",
+        severity: 1 - worst.left,
+      };
+    }
+  },
+  words: (d, say) =>
+    say.text(
+      "{joints} leave {left} of the section of {timber}, {at} along it; half of it is the usual least. It breaks there while it is raised, and splits between the cuts. Stagger the joints along it, cut them smaller, or take a larger timber.",
+      {
+        joints: say.list(d.joints),
+        left: say.percent(d.left),
+        timber: d.timber,
+        at: placeWords(d.at, say),
+      },
+    ),
+});
