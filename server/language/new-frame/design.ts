@@ -1,4 +1,4 @@
-/** What is proposed for the answers, in inches; `frame-text.ts` writes it, `propose.ts` changes it until it passes. */
+/** What is proposed for the answers, in inches; `frame-text.ts` writes it, `remedies.ts` changes it until it passes. */
 import type { Units } from "../../core/frame/frame.ts";
 import type { Answers } from "./answers.ts";
 
@@ -7,111 +7,129 @@ export type Sides = readonly [number, number];
 
 export interface Pegs {
   readonly count: number;
+  /** inches */
   readonly diameter: number;
 }
 
-export type EntryName =
-  | "post"
-  | "low-post"
-  | "high-post"
-  | "plate"
-  | "low-plate"
-  | "high-plate"
-  | "tie"
-  | "king-post"
-  | "ridge"
-  | "knee"
-  | "low-knee"
-  | "high-knee"
-  | "tie-knee"
-  | "low-tie-knee"
-  | "high-tie-knee"
-  | "ridge-knee"
-  | "rafter";
+export interface Screws {
+  readonly count: number;
+  /** inches */
+  readonly length: number;
+}
 
-export type JointName = "post-head" | "tie-end" | "king-foot" | "king-head" | "brace-ends";
+/** Timbers that are as wide as the frame's posts, so that their outer faces and tenons line up. */
+export type Lying = "plate" | "low-plate" | "high-plate" | "tie" | "ridge";
+export type Brace = "knee" | "tie-knee" | "ridge-knee";
+export type JointName =
+  | "post-head"
+  | "tie-end"
+  | "king-foot"
+  | "king-head"
+  | "knee-ends"
+  | "tie-knee-ends"
+  | "ridge-knee-ends";
 
 /** Everything that a finding may ask to be changed. Lengths in inches. */
 export interface Design {
-  readonly sections: Readonly<Partial<Record<EntryName, Sides>>>;
-  readonly legs: Readonly<Partial<Record<EntryName, number>>>;
+  /** width of posts, and of the timbers that join them */
+  readonly gauge: number;
+  readonly depths: Readonly<Record<Lying, number>>;
+  /** the ridge is thinner than the posts */
+  readonly ridgeWidth: number;
+  readonly braces: Readonly<Record<Brace, Sides>>;
+  readonly legs: Readonly<Record<Brace, number>>;
+  readonly housings: Readonly<Record<Brace, number>>;
   readonly pegs: Readonly<Record<JointName, Pegs>>;
-  /** rise in 12 */
-  readonly pitch: number;
+  readonly rafter: Sides;
+  /** the most between two rafters */
   readonly rafterSpacing: number;
-  /** thickness and count of the screws at each seat and head */
-  readonly screws: { readonly seat: number; readonly head: number };
-  readonly pier: {
-    readonly diameter: number;
-    readonly depth: number;
-    readonly footing: { readonly diameter: number; readonly thickness: number };
-  };
+  readonly screws: { readonly seat: Screws; readonly head: Screws };
+  readonly pier: { readonly diameter: number; readonly depth: number };
 }
 
-/** Below the plate's top the tie's top, inches: room for the post's own tenon and its pegs above the tie's joint. */
+/** Rise in 12: boards and standing seam shed water on both (common practice, no source). */
+export const PITCH = { gable: 7, shed: 3 } as const;
+/** Below the plate's top the tie's top: room for the post's own tenon and its pegs above the tie's joint. */
 export const TIE_DROP = 20;
-/** Past the end bents' outer faces, inches. */
+/** Past the end bents' outer faces. */
 export const RAKE = 12;
+/** How much wider a footing is than the tube on it. */
+export const FOOTING_WIDER = 8;
 
 const MM = 25.4;
+/** As for the fewest that a proposal starts from: what holds an ordinary frame. Common practice, no source. */
+const TUBE = 18;
+const LEAST_DEPTH = 48;
+/** Below the frost line, inches. */
+const BELOW_FROST = 6;
 
-/** @returns the nearest size of the usual series: whole inches, or 25 mm in a millimetre file */
-function usualSide(inches: number, units: Units): number {
-  return units === "inch" ? Math.round(inches) : (Math.round(inches) * 25) / MM;
+/** @returns the next usual side that is not smaller: whole inches, or steps of 25 mm in a millimetre file */
+export function usualSide(inches: number, units: Units): number {
+  return units === "inch" ? Math.ceil(inches - 1e-6) : (Math.ceil((inches * MM) / 25 - 0.2) * 25) / MM;
 }
 
+/** @returns the step from one usual side to the next, inches */
+export function sideStep(units: Units): number {
+  return units === "inch" ? 1 : 25 / MM;
+}
+
+/** @returns the longest leg of knees that leaves a third of the span, and of the height below, free */
+export function longestLeg(answers: Answers, brace: Brace): number {
+  const bay = answers.length / answers.bays;
+  const clear = answers.eave - TIE_DROP;
+  switch (brace) {
+    case "knee":
+      return Math.min(48, Math.floor(bay * 0.36), Math.floor(answers.eave * 0.45));
+    case "tie-knee":
+      return Math.min(54, Math.floor(answers.width * 0.3), Math.floor(clear * 0.55));
+    case "ridge-knee":
+      return Math.min(36, Math.floor(bay * 0.36), Math.floor(answers.width * 0.2));
+  }
+}
+
+/** The first proposal: what an ordinary frame of these answers has. */
 export function firstDesign(answers: Answers): Design {
-  const { units } = answers;
-  const sides = (width: number, depth: number): Sides => [usualSide(width, units), usualSide(depth, units)];
-  const pegs = (count: number, diameter: number): Pegs => ({ count, diameter });
-  const shared = {
-    pegs: {
-      "post-head": pegs(2, 0.75),
-      "tie-end": pegs(3, 0.75),
-      "king-foot": pegs(2, 0.75),
-      "king-head": pegs(2, 0.75),
-      "brace-ends": pegs(1, 0.75),
-    },
-    rafterSpacing: 30,
-    screws: { seat: 2, head: 2 },
-    pier: {
-      diameter: 16,
-      depth: Math.max(48, (answers.frost ?? 0) + 6),
-      footing: { diameter: 24, thickness: 12 },
-    },
-  };
-  if (answers.roof === "gable")
-    return {
-      ...shared,
-      sections: {
-        post: sides(8, 8),
-        plate: sides(8, 9),
-        tie: sides(8, 12),
-        "king-post": sides(8, 8),
-        ridge: sides(6, 9),
-        knee: sides(4, 6),
-        "tie-knee": sides(4, 6),
-        "ridge-knee": sides(4, 6),
-        rafter: sides(3, 7),
-      },
-      legs: { knee: 30, "tie-knee": 27, "ridge-knee": 24 },
-      pitch: 7,
-    };
+  const { units, width, roof } = answers;
+  const side = (inches: number): number => usualSide(inches, units);
+  const load = (answers.snow?.value ?? 0) * 0.84 + 12;
+  const span = roof === "gable" ? width / 2 : width;
+  const peg = (count: number, diameter = 0.75): Pegs => ({ count, diameter });
+  const brace: Sides = [side(4), side(6)];
   return {
-    ...shared,
-    sections: {
-      "low-post": sides(8, 8),
-      "high-post": sides(8, 8),
-      "low-plate": sides(8, 9),
-      "high-plate": sides(8, 9),
-      tie: sides(8, 8),
-      "low-knee": sides(4, 6),
-      "high-knee": sides(4, 6),
-      "low-tie-knee": sides(4, 6),
-      "high-tie-knee": sides(4, 6),
-      rafter: sides(4, 8),
+    gauge: side(8),
+    depths: {
+      plate: side(9),
+      "low-plate": side(9),
+      "high-plate": side(9),
+      tie: roof === "gable" ? side(Math.min(14, Math.max(10, width / 14))) : side(10),
+      ridge: side(9),
     },
-    legs: { "low-knee": 30, "high-knee": 30, "low-tie-knee": 27, "high-tie-knee": 27 },
-    pitch: 3,
+    ridgeWidth: side(6),
+    braces: { knee: brace, "tie-knee": [side(5), side(7)], "ridge-knee": brace },
+    legs: {
+      knee: Math.min(36, longestLeg(answers, "knee")),
+      "tie-knee": Math.min(36, longestLeg(answers, "tie-knee")),
+      "ridge-knee": Math.min(24, longestLeg(answers, "ridge-knee")),
+    },
+    housings: { knee: 0.5, "tie-knee": 0.5, "ridge-knee": 0.5 },
+    pegs: {
+      "post-head": peg(2, 0.875),
+      "tie-end": peg(3, 0.875),
+      "king-foot": peg(2),
+      "king-head": peg(2),
+      "knee-ends": peg(1),
+      "tie-knee-ends": peg(1),
+      "ridge-knee-ends": peg(1),
+    },
+    rafter: [side(3), side(rafterDepth(span, load))],
+    rafterSpacing: 30,
+    screws: { seat: { count: 2, length: 10 }, head: { count: 2, length: 10 } },
+    pier: { diameter: TUBE, depth: Math.max(LEAST_DEPTH, (answers.frost ?? 0) + BELOW_FROST) },
   };
+}
+
+/** A first guess from bending at 700 psi in a 3 in rafter at 30 in; the checks then tell. */
+function rafterDepth(span: number, load: number): number {
+  const moment = (((load * 2.5) / 12) * span ** 2) / 8;
+  return Math.min(12, Math.max(6, Math.sqrt((moment * 6) / (3 * 700))));
 }

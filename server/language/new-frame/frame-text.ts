@@ -3,7 +3,17 @@ import type { Units } from "../../core/frame/frame.ts";
 import { fromInches, fromMillimetres } from "../../core/quantity/length.ts";
 import { formatSection, printExact } from "../../core/quantity/quantity.ts";
 import type { Answers } from "./answers.ts";
-import { type Design, type EntryName, type JointName, RAKE, TIE_DROP } from "./design.ts";
+import {
+  type Brace,
+  type Design,
+  FOOTING_WIDER,
+  type JointName,
+  type Lying,
+  PITCH,
+  RAKE,
+  type Sides,
+  TIE_DROP,
+} from "./design.ts";
 
 /** Levels of the file, inches. */
 const PIER_TOP = 8;
@@ -14,7 +24,10 @@ interface Pen {
   readonly design: Design;
   /** inches → as the file has lengths: whole sixteenths, or whole millimetres */
   readonly length: (inches: number) => string;
-  readonly section: (name: EntryName) => string;
+  readonly section: (sides: Sides) => string;
+  readonly post: string;
+  readonly lying: (name: Lying) => string;
+  readonly brace: (name: Brace) => string;
   readonly pegs: (name: JointName) => string;
 }
 
@@ -38,17 +51,19 @@ export function frameText(answers: Answers, design: Design): string {
 
 function penOf(answers: Answers, design: Design): Pen {
   const { units } = answers;
+  const { gauge, depths, ridgeWidth, braces, legs, pegs } = design;
   const length = (inches: number): string => written(inches, units);
+  const section = ([width, depth]: Sides): string =>
+    formatSection({ width: whole(width, units), depth: whole(depth, units) }, units);
   return {
     answers,
     design,
     length,
-    section: (name) => {
-      const [width, depth] = design.sections[name] ?? [0, 0];
-      return formatSection({ width: whole(width, units), depth: whole(depth, units) }, units);
-    },
-    pegs: (name) =>
-      `pegs: {count: ${design.pegs[name].count}, diameter: ${length(design.pegs[name].diameter)}}`,
+    section,
+    post: section([gauge, gauge]),
+    lying: (name) => section([name === "ridge" ? ridgeWidth : gauge, depths[name]]),
+    brace: (name) => `section: ${section(braces[name])}, leg: ${length(legs[name])}`,
+    pegs: (name) => `pegs: {count: ${pegs[name].count}, diameter: ${length(pegs[name].diameter)}}`,
   };
 }
 
@@ -109,12 +124,12 @@ function bents({ bays }: Answers): number[] {
   return Array.from({ length: bays + 1 }, (_, i) => i + 1);
 }
 
-function grid({ answers, design, length }: Pen): string[] {
+function grid({ answers, length }: Pen): string[] {
   const { width, length: long, bays, eave, roof } = answers;
   const lines = bents(answers).map((bent, i) => `${bent}: ${i === 0 ? 0 : length((long * i) / bays)}`);
   const levels = [`pier-top: ${length(PIER_TOP)}`, `tie-top: ${length(eave - TIE_DROP)}`];
   if (roof === "gable") levels.push(`eave: ${length(eave)}`);
-  else levels.push(`low: ${length(eave)}`, `high: ${length(eave + (width * design.pitch) / 12)}`);
+  else levels.push(`low: ${length(eave)}`, `high: ${length(eave + (width * PITCH.shed) / 12)}`);
   return [
     "grid:",
     `  walls: {A: 0, B: ${length(width)}}`,
@@ -127,38 +142,37 @@ function at(answers: Answers, ...walls: readonly string[]): string {
   return `[${walls.flatMap((wall) => bents(answers).map((bent) => wall + bent)).join(", ")}]`;
 }
 
-function gableMembers({ answers, design, length, section }: Pen): string[] {
+function gableMembers({ answers, length, post, lying, brace }: Pen): string[] {
   const last = answers.bays + 1;
   const all = `bents: [${bents(answers).join(", ")}]`;
-  const leg = (name: EntryName): string => `leg: ${length(design.legs[name] ?? 0)}`;
+  const along = `from: 1, to: ${last}`;
   const over = `overhang: ${length(RAKE)}`;
   return [
-    `  post:       {kind: post, section: ${section("post")}, at: ${at(answers, "A", "B")}, from: pier-top, to: plate}`,
-    `  plate:      {kind: plate, section: ${section("plate")}, walls: [A, B], from: 1, to: ${last}, top: eave, ${over}}`,
-    `  tie:        {kind: tie, section: ${section("tie")}, ${all}, from: A, to: B, top: tie-top}`,
-    `  king-post:  {kind: king-post, section: ${section("king-post")}, ${all}, from: tie, to: ridge}`,
-    `  ridge:      {kind: ridge, section: ${section("ridge")}, from: 1, to: ${last}, ${over}}`,
-    `  knee:       {kind: brace, section: ${section("knee")}, between: [post, plate], ${leg("knee")}}`,
-    `  tie-knee:   {kind: brace, section: ${section("tie-knee")}, between: [post, tie], ${leg("tie-knee")}}`,
-    `  ridge-knee: {kind: brace, section: ${section("ridge-knee")}, between: [king-post, ridge], ${leg("ridge-knee")}}`,
+    `  post:       {kind: post, section: ${post}, at: ${at(answers, "A", "B")}, from: pier-top, to: plate}`,
+    `  plate:      {kind: plate, section: ${lying("plate")}, walls: [A, B], ${along}, top: eave, ${over}}`,
+    `  tie:        {kind: tie, section: ${lying("tie")}, ${all}, from: A, to: B, top: tie-top}`,
+    `  king-post:  {kind: king-post, section: ${post}, ${all}, from: tie, to: ridge}`,
+    `  ridge:      {kind: ridge, section: ${lying("ridge")}, ${along}, ${over}}`,
+    `  knee:       {kind: brace, between: [post, plate], ${brace("knee")}}`,
+    `  tie-knee:   {kind: brace, between: [post, tie], ${brace("tie-knee")}}`,
+    `  ridge-knee: {kind: brace, between: [king-post, ridge], ${brace("ridge-knee")}}`,
   ];
 }
 
-function shedMembers({ answers, design, length, section }: Pen): string[] {
+function shedMembers({ answers, length, post, lying, brace }: Pen): string[] {
   const last = answers.bays + 1;
-  const all = `bents: [${bents(answers).join(", ")}]`;
-  const leg = (name: EntryName): string => `leg: ${length(design.legs[name] ?? 0)}`;
+  const along = `from: 1, to: ${last}`;
   const over = `overhang: ${length(RAKE)}`;
   return [
-    `  low-post:   {kind: post, section: ${section("low-post")}, at: ${at(answers, "A")}, from: pier-top, to: low-plate}`,
-    `  high-post:  {kind: post, section: ${section("high-post")}, at: ${at(answers, "B")}, from: pier-top, to: high-plate}`,
-    `  low-plate:  {kind: plate, section: ${section("low-plate")}, walls: [A], from: 1, to: ${last}, top: low, ${over}}`,
-    `  high-plate: {kind: plate, section: ${section("high-plate")}, walls: [B], from: 1, to: ${last}, top: high, ${over}}`,
-    `  tie:        {kind: tie, section: ${section("tie")}, ${all}, from: A, to: B, top: tie-top}`,
-    `  low-knee:   {kind: brace, section: ${section("low-knee")}, between: [low-post, low-plate], ${leg("low-knee")}}`,
-    `  high-knee:  {kind: brace, section: ${section("high-knee")}, between: [high-post, high-plate], ${leg("high-knee")}}`,
-    `  low-tie-knee:  {kind: brace, section: ${section("low-tie-knee")}, between: [low-post, tie], ${leg("low-tie-knee")}}`,
-    `  high-tie-knee: {kind: brace, section: ${section("high-tie-knee")}, between: [high-post, tie], ${leg("high-tie-knee")}}`,
+    `  low-post:   {kind: post, section: ${post}, at: ${at(answers, "A")}, from: pier-top, to: low-plate}`,
+    `  high-post:  {kind: post, section: ${post}, at: ${at(answers, "B")}, from: pier-top, to: high-plate}`,
+    `  low-plate:  {kind: plate, section: ${lying("low-plate")}, walls: [A], ${along}, top: low, ${over}}`,
+    `  high-plate: {kind: plate, section: ${lying("high-plate")}, walls: [B], ${along}, top: high, ${over}}`,
+    `  tie:        {kind: tie, section: ${lying("tie")}, bents: [${bents(answers).join(", ")}], from: A, to: B, top: tie-top}`,
+    `  low-knee:   {kind: brace, between: [low-post, low-plate], ${brace("knee")}}`,
+    `  high-knee:  {kind: brace, between: [high-post, high-plate], ${brace("knee")}}`,
+    `  low-tie-knee:  {kind: brace, between: [low-post, tie], ${brace("tie-knee")}}`,
+    `  high-tie-knee: {kind: brace, between: [high-post, tie], ${brace("tie-knee")}}`,
   ];
 }
 
@@ -167,51 +181,58 @@ function tenon({ units }: Answers, inches: number): number {
   return units === "inch" ? inches : (Math.round(inches * 5) * 5) / MM;
 }
 
-function joints({ answers, length, pegs }: Pen): string[] {
+function joints({ answers, design, length, pegs }: Pen): string[] {
   const size = (inches: number): string => length(tenon(answers, inches));
   const gable = answers.roof === "gable";
-  const [posts, plates] = gable ? ["post", "plate"] : ["[low-post, high-post]", "[low-plate, high-plate]"];
-  const [knees, into] = gable
-    ? ["[knee, tie-knee, ridge-knee]", "[post, plate, tie, king-post, ridge]"]
-    : [
-        "[low-knee, high-knee, low-tie-knee, high-tie-knee]",
-        "[low-post, high-post, low-plate, high-plate, tie]",
-      ];
+  const posts = gable ? "post" : "[low-post, high-post]";
+  const plates = gable ? "plate" : "[low-plate, high-plate]";
+  const knee = (name: Brace, of: string, into: string): string => {
+    const joint = `${name}-ends` as const;
+    return `  ${joint}: {kind: brace-tenon, of: ${of}, into: ${into}, housing: ${size(design.housings[name])}, tenon: {thickness: ${size(1.5)}}, ${pegs(joint)}}`;
+  };
+  const long = `tenon: {thickness: ${size(2)}, length: ${size(6.5)}}`;
+  const wedged = `housing: ${size(0.75)}, tenon: {thickness: ${size(2)}}, drop: ${size(1.25)}, wedge: {species: white-oak}`;
   return [
-    `  post-head:  {kind: mortise-and-tenon, of: ${posts}, into: ${plates}, tenon: {thickness: ${size(2)}, length: ${size(6.5)}}, ${pegs("post-head")}}`,
-    `  tie-end:    {kind: wedged-half-dovetail, of: tie, into: ${posts}, housing: ${size(0.75)}, tenon: {thickness: ${size(2)}}, drop: ${size(1.25)}, wedge: {species: white-oak}, ${pegs("tie-end")}}`,
+    `  post-head: {kind: mortise-and-tenon, of: ${posts}, into: ${plates}, ${long}, ${pegs("post-head")}}`,
+    `  tie-end: {kind: wedged-half-dovetail, of: tie, into: ${posts}, ${wedged}, ${pegs("tie-end")}}`,
     ...(gable
       ? [
-          `  king-foot:  {kind: mortise-and-tenon, of: king-post, into: tie, tenon: {thickness: ${size(2)}, length: ${size(6.5)}}, ${pegs("king-foot")}}`,
-          `  king-head:  {kind: mortise-and-tenon, of: king-post, into: ridge, tenon: {thickness: ${size(1.5)}, length: ${size(6.5)}}, ${pegs("king-head")}}`,
+          `  king-foot: {kind: mortise-and-tenon, of: king-post, into: tie, ${long}, ${pegs("king-foot")}}`,
+          `  king-head: {kind: mortise-and-tenon, of: king-post, into: ridge, tenon: {thickness: ${size(1.5)}, length: ${size(6.5)}}, ${pegs("king-head")}}`,
+          knee("knee", "knee", "[post, plate]"),
+          knee("tie-knee", "tie-knee", "[post, tie]"),
+          knee("ridge-knee", "ridge-knee", "[king-post, ridge]"),
         ]
-      : []),
-    `  brace-ends: {kind: brace-tenon, of: ${knees}, into: ${into}, housing: ${size(0.5)}, tenon: {thickness: ${size(1.5)}}, ${pegs("brace-ends")}}`,
+      : [
+          knee("knee", "[low-knee, high-knee]", "[low-post, high-post, low-plate, high-plate]"),
+          knee("tie-knee", "[low-tie-knee, high-tie-knee]", "[low-post, high-post, tie]"),
+        ]),
   ];
 }
 
 function roof({ answers, design, length, section }: Pen): string[] {
-  const screws = (count: number, long: number): string =>
-    `fasten: {kind: screws, count: ${count}, diameter: ${length(5 / 16)}, length: ${length(long)}}`;
+  const screws = (end: keyof Design["screws"]): string =>
+    `fasten: {kind: screws, count: ${design.screws[end].count}, diameter: ${length(5 / 16)}, length: ${length(design.screws[end].length)}}`;
   const gable = answers.roof === "gable";
-  const head = gable ? `, head: {kind: housed, into: ridge, ${screws(design.screws.head, 8)}}` : "";
+  const head = gable ? `, head: {kind: housed, into: ridge, ${screws("head")}}` : "";
   const high = gable ? "" : `, high: ${length(12)}`;
   const overhang = `overhang: {eave: ${length(12)}, rake: ${length(RAKE)}${high}}`;
   return [
     "roof:",
     `  kind: ${answers.roof}`,
-    gable ? `  pitch: ${design.pitch}:12` : "  high: B",
-    `  rafters: {section: ${section("rafter")}, spacing: ${length(design.rafterSpacing)}, seat: {kind: birds-mouth}${head}, ${overhang}, ${screws(design.screws.seat, 10)}}`,
+    gable ? `  pitch: ${PITCH.gable}:12` : "  high: B",
+    `  rafters: {section: ${section(design.rafter)}, spacing: ${length(design.rafterSpacing)}, seat: {kind: birds-mouth}${head}, ${overhang}, ${screws("seat")}}`,
     `  deck: {kind: boards, thickness: ${length(1)}}`,
     `  covering: {kind: standing-seam, coverage: ${length(16)}}`,
   ];
 }
 
 function piers({ answers, design, length }: Pen): string[] {
-  const { diameter, depth, footing } = design.pier;
+  const { diameter, depth } = design.pier;
+  const footing = `footing: {diameter: ${length(diameter + FOOTING_WIDER)}, thickness: ${length(12)}}`;
   const under = answers.roof === "gable" ? "post" : "[low-post, high-post]";
   return [
     "piers:",
-    `  all: {under: ${under}, kind: tube, diameter: ${length(diameter)}, depth: ${length(depth)}, lateral: doubled, footing: {diameter: ${length(footing.diameter)}, thickness: ${length(footing.thickness)}}, anchor: {kind: embedded-strap, stand-off: ${length(1)}}, rebar: {count: 3, size: 4}}`,
+    `  all: {under: ${under}, kind: tube, diameter: ${length(diameter)}, depth: ${length(depth)}, lateral: doubled, ${footing}, anchor: {kind: embedded-strap, stand-off: ${length(1)}}, rebar: {count: 3, size: 4}}`,
   ];
 }
