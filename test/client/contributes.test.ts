@@ -29,6 +29,12 @@ describe("what the package contributes", () => {
     expect(yamlValidation.flatMap(({ fileMatch }) => fileMatch)).toEqual(language.filenamePatterns);
   });
 
+  it("keeps out of the palette what only a code action can call", () =>
+    expect(manifest.contributes.menus.commandPalette).toContainEqual({
+      command: "bentwright.acceptFinding",
+      when: "false",
+    }));
+
   it("wakes us at other YAML files too, to offer them the language", () =>
     expect(manifest.activationEvents).toContain("onLanguage:yaml"));
 });

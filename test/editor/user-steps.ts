@@ -78,8 +78,7 @@ export const steps: readonly Step[] = [
       const page = window.preview.locator("body");
       assert.match((await page.textContent()) ?? "", /The tenon at post-head@A1 is 3\/4 in thick/);
       const tab = window.page.getByRole("tab", { name: "tenon-thin.md" });
-      await tab.hover();
-      await tab.locator(".codicon-close").click();
+      await tab.click({ button: "middle" });
       await tab.waitFor({ state: "detached" });
     },
   },

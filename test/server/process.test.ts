@@ -1,6 +1,6 @@
 /** The bundled server, as any editor starts it. `npm test` builds it first. */
 import { spawn } from "node:child_process";
-import { existsSync } from "node:fs";
+import { existsSync, readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { SHED } from "../shed.ts";
 import { asProcess } from "./session.ts";
@@ -28,6 +28,19 @@ describe("over stdio", () => {
     await session.request("shutdown", undefined);
     await session.connection.sendNotification("exit");
     expect(await ended(child)).toBe(0);
+  });
+
+  test("links each finding to its chapter in the reference that is installed with it", async () => {
+    const { session, process: child } = asProcess("--stdio");
+    await session.start({ textDocument: { publishDiagnostics: { codeDescriptionSupport: true } } });
+    await session.open(URI, SHED.replace("8x10", "8x"));
+    const { diagnostics } = await session.diagnosticsOf(URI, 1);
+    const { codeDescription } = diagnostics.find(({ code }) => code === "unreadable-quantity") ?? {};
+    const [file = "", chapter] = codeDescription?.href.split("#") ?? [];
+    expect(readFileSync(new URL(file), "utf8")).toContain(`\n### ${chapter}\n`);
+    expect(chapter).toBe("unreadable-quantity");
+    session.input.end();
+    await ended(child);
   });
 
   test("ends with 1 when the editor is gone", async () => {
