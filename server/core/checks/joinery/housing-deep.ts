@@ -1,3 +1,4 @@
+import type { Joint } from "../../joinery/joint.ts";
 import { defineCheck } from "../check.ts";
 import { judgedJoints } from "./judged.ts";
 import { sizePath } from "./size-path.ts";
@@ -16,6 +17,11 @@ const USUAL = 1 / 4;
 /** A whole end that rests in its housing needs more of it. */
 const USUAL_SEAT = 1 / 3;
 const MOST = 1 / 2;
+
+/** What a joint's housing takes at most by common practice, in. */
+export function usualHousing({ kind, face }: Joint): number {
+  return face.thickness * (kind === "housed" || kind === "pocket" ? USUAL_SEAT : USUAL);
+}
 
 export const housingDeep = defineCheck<"model", Data>({
   meta: {
@@ -40,8 +46,7 @@ export const housingDeep = defineCheck<"model", Data>({
     for (const j of judgedJoints(model)) {
       const housing = j.sizes.housing.value;
       const wood = j.face.thickness;
-      const whole = j.kind === "housed" || j.kind === "pocket";
-      const usual = wood * (whole ? USUAL_SEAT : USUAL);
+      const usual = usualHousing(j);
       // sizes are marked out to a sixteenth
       if (housing <= usual + 1 / 32) continue;
       const cut = housing >= wood - 1e-6 ? "through" : housing >= wood * MOST - 1e-6 ? "half" : "deep";

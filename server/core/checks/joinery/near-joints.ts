@@ -10,7 +10,7 @@ import type { Say } from "../say.ts";
 import { judgedJoints } from "./judged.ts";
 
 /** Joints larger than their timber has room for have a finding of their own, and what follows from that is no second one. */
-function tooLarge({ kind, sizes: { tenon, housing, dovetail }, face }: Joint): boolean {
+export function tooLarge({ kind, sizes: { tenon, housing, dovetail }, face }: Joint): boolean {
   const blind = tenon !== undefined && !tenon.through && tenon.length.value > tenon.room + 1e-6;
   const most = face.thickness - housing.value;
   const through = kind === "housed-dovetail" && (dovetail?.length.value ?? 0) >= most - 1e-6;

@@ -6,8 +6,9 @@ import { dot } from "../../model/vec.ts";
 import { cutsInto, NetSections } from "../../statics/net-section.ts";
 import { defineCheck } from "../check.ts";
 import { sectionPath } from "../members/member-path.ts";
+import { usualHousing } from "./housing-deep.ts";
 import { judgedJoints } from "./judged.ts";
-import { placeWords } from "./near-joints.ts";
+import { placeWords, tooLarge } from "./near-joints.ts";
 
 interface Data {
   readonly timber: string;
@@ -78,8 +79,16 @@ export const sectionCutAway = defineCheck<"model", Data>({
   },
   input: "model",
   *find(model) {
+    // what is too large by itself, or wants another joint's wood, has a finding of its own
+    const spoken = new Set(model.nearJoints.flatMap(({ crossing, joints }) => (crossing ? joints : [])));
     const receiving = groupBy(
-      judgedJoints(model).filter(({ kind }) => !isLap(kind)),
+      judgedJoints(model).filter(
+        (j) =>
+          !isLap(j.kind) &&
+          !tooLarge(j) &&
+          !spoken.has(j) &&
+          j.sizes.housing.value <= usualHousing(j) + 1 / 32,
+      ),
       (j) => j.into,
     );
     for (const [timber, joints] of receiving) {
