@@ -45,14 +45,16 @@ export interface Design {
   readonly rafterSpacing: number;
   readonly screws: { readonly seat: Screws; readonly head: Screws };
   readonly pier: { readonly diameter: number; readonly depth: number };
+  /** roof past the end bents' outer faces */
+  readonly rake: number;
 }
 
 /** Rise in 12: boards and standing seam shed water on both (common practice, no source). */
 export const PITCH = { gable: 7, shed: 3 } as const;
 /** Below the plate's top the tie's top: room for the post's own tenon and its pegs above the tie's joint. */
 export const TIE_DROP = 20;
-/** Past the end bents' outer faces. */
-export const RAKE = 12;
+/** Past the end bents' outer faces, inches: less where plate and ridge then fit the mill. Common practice, no source. */
+export const RAKES = [12, 6, 0] as const;
 /** How much wider a footing is than the tube on it. */
 export const FOOTING_WIDER = 8;
 
@@ -125,6 +127,7 @@ export function firstDesign(answers: Answers): Design {
     rafterSpacing: 30,
     screws: { seat: { count: 2, length: 10 }, head: { count: 2, length: 10 } },
     pier: { diameter: TUBE, depth: Math.max(LEAST_DEPTH, (answers.frost ?? 0) + BELOW_FROST) },
+    rake: RAKES[0],
   };
 }
 

@@ -10,7 +10,6 @@ import {
   type JointName,
   type Lying,
   PITCH,
-  RAKE,
   type Sides,
   TIE_DROP,
 } from "./design.ts";
@@ -142,11 +141,11 @@ function at(answers: Answers, ...walls: readonly string[]): string {
   return `[${walls.flatMap((wall) => bents(answers).map((bent) => wall + bent)).join(", ")}]`;
 }
 
-function gableMembers({ answers, length, post, lying, brace }: Pen): string[] {
+function gableMembers({ answers, design, length, post, lying, brace }: Pen): string[] {
   const last = answers.bays + 1;
   const all = `bents: [${bents(answers).join(", ")}]`;
   const along = `from: 1, to: ${last}`;
-  const over = `overhang: ${length(RAKE)}`;
+  const over = `overhang: ${length(design.rake)}`;
   return [
     `  post:       {kind: post, section: ${post}, at: ${at(answers, "A", "B")}, from: pier-top, to: plate}`,
     `  plate:      {kind: plate, section: ${lying("plate")}, walls: [A, B], ${along}, top: eave, ${over}}`,
@@ -159,10 +158,10 @@ function gableMembers({ answers, length, post, lying, brace }: Pen): string[] {
   ];
 }
 
-function shedMembers({ answers, length, post, lying, brace }: Pen): string[] {
+function shedMembers({ answers, design, length, post, lying, brace }: Pen): string[] {
   const last = answers.bays + 1;
   const along = `from: 1, to: ${last}`;
-  const over = `overhang: ${length(RAKE)}`;
+  const over = `overhang: ${length(design.rake)}`;
   return [
     `  low-post:   {kind: post, section: ${post}, at: ${at(answers, "A")}, from: pier-top, to: low-plate}`,
     `  high-post:  {kind: post, section: ${post}, at: ${at(answers, "B")}, from: pier-top, to: high-plate}`,
@@ -216,7 +215,7 @@ function roof({ answers, design, length, section }: Pen): string[] {
   const gable = answers.roof === "gable";
   const head = gable ? `, head: {kind: housed, into: ridge, ${screws("head")}}` : "";
   const high = gable ? "" : `, high: ${length(12)}`;
-  const overhang = `overhang: {eave: ${length(12)}, rake: ${length(RAKE)}${high}}`;
+  const overhang = `overhang: {eave: ${length(12)}, rake: ${length(design.rake)}${high}}`;
   return [
     "roof:",
     `  kind: ${answers.roof}`,

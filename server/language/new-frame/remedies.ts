@@ -10,6 +10,7 @@ import {
   type JointName,
   type Lying,
   longestLeg,
+  RAKES,
   type Sides,
   sideStep,
   usualSide,
@@ -34,12 +35,20 @@ export function remedied(design: Design, finding: Finding, answers: Answers): De
   const { path, check } = finding;
   const ratio = Math.max(1, (finding.value ?? 1) / (finding.limit || 1));
   const [, section = "", name = "", key = ""] = path.split("/");
+  if (check === "longer-than-mill")
+    return withShorterRake(design, (finding.value ?? 0) - (finding.limit ?? 0));
   if (section === "members" && SIZED_CHECKS.has(check) && key === "section")
     return withLargerMember(design, name, check, ratio, answers);
   if (section === "roof") return withStrongerRafters(design, finding, ratio, answers);
   if (section === "joints") return withStrongerJoint(design, name, finding, ratio, answers);
   if (section === "piers") return byFixes(design, finding, answers) ?? withLargerPier(design, ratio);
   return design;
+}
+
+/** What a plate or ridge is too long by, taken off both of its ends; the very same where that is not enough. */
+function withShorterRake(design: Design, over: number): Design {
+  const rake = RAKES.find((one) => 2 * (design.rake - one) >= over - 1e-6);
+  return rake === undefined ? design : { ...design, rake };
 }
 
 /** Strength grows with the depth squared, stiffness with its cube; one step at least. */
