@@ -7,6 +7,7 @@ import type {
   Floor,
   Mill,
   Price,
+  Question,
   Site,
   TimberClass,
 } from "../core/frame/frame.ts";
@@ -183,6 +184,13 @@ export function readPrices(at: Cursor): readonly Price[] {
   return at.entries().flatMap(([item, value]) => {
     const each = value.number();
     return each === undefined || each < 0 ? [] : [{ item, path: value.path, each }];
+  });
+}
+
+export function readQuestions(at: Cursor): readonly Question[] {
+  return at.items().flatMap((item) => {
+    const [what, whom] = [item.at("what").text(), item.at("whom").text()];
+    return what === undefined || whom === undefined ? [] : [{ path: item.path, what, whom }];
   });
 }
 

@@ -16,6 +16,7 @@ import {
   readFloors,
   readMill,
   readPrices,
+  readQuestions,
   readSite,
 } from "./frame-site.ts";
 import { lostSections } from "./lost.ts";
@@ -61,6 +62,7 @@ export function toFrame(
     crew: readCrew(at.at("crew")),
     prices: readPrices(at.at("prices")),
     accepted: readAccepted(at.at("accept")),
+    questions: readQuestions(at.at("ask")),
     unread: context.unread,
     lost,
     joinsWhole: joinsWhole(at, names, lost),

@@ -148,6 +148,7 @@ describe("looking up a place", () => {
     expect([...LIST_KEYS].sort()).toEqual(
       [
         "accept",
+        "ask",
         "at",
         "bents",
         "between",

@@ -144,6 +144,7 @@ export function emptyFrame(given: Partial<Frame> = {}): Frame {
     crew: undefined,
     prices: [],
     accepted: [],
+    questions: [],
     unread: new Set(),
     joinsWhole: true,
     lost: new Set(),

@@ -4,6 +4,7 @@ import { lineUnreadable } from "./file/line-unreadable.ts";
 import { missingKey } from "./file/missing-key.ts";
 import { missingSeparator } from "./file/missing-separator.ts";
 import { notAFrame } from "./file/not-a-frame.ts";
+import { questionOpen } from "./file/question-open.ts";
 import { unclosedBracket } from "./file/unclosed-bracket.ts";
 import { unclosedQuote } from "./file/unclosed-quote.ts";
 import { unknownId } from "./file/unknown-id.ts";
@@ -107,6 +108,7 @@ export const CHECKS: readonly AnyCheck[] = [
   anyCheck(unreadableQuantity),
   anyCheck(valueOutOfRange),
   anyCheck(unknownId),
+  anyCheck(questionOpen),
   anyCheck(gridOrder),
   anyCheck(twoReadings),
   anyCheck(placementMissing),

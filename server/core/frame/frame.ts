@@ -49,6 +49,7 @@ export interface Frame {
   readonly crew: Crew | undefined;
   readonly prices: readonly Price[];
   readonly accepted: readonly Accepted[];
+  readonly questions: readonly Question[];
   /**
    * Names that the file defines but whose entry cannot be read (a half-typed line): whoever refers to them
    * stays silent instead of adding a second finding.
@@ -397,6 +398,13 @@ export interface Price {
   readonly item: string;
   readonly path: Pointer;
   readonly each: number;
+}
+
+/** What the builder does not know yet; something was assumed in its place. */
+export interface Question {
+  readonly path: Pointer;
+  readonly what: string;
+  readonly whom: string;
 }
 
 export interface Accepted {

@@ -14,6 +14,8 @@ import {
   TIE_DROP,
 } from "./design.ts";
 
+/** Has the least bending stress of No. 2 timbers among the woods that are asked about (NDS Supplement Table 4D, remembered). */
+const WEAKEST = "eastern-white-pine";
 /** Levels of the file, inches. */
 const PIER_TOP = 8;
 const MM = 25.4;
@@ -44,6 +46,7 @@ export function frameText(answers: Answers, design: Design): string {
     ...joints(pen),
     ...roof(pen),
     ...piers(pen),
+    ...questions(pen),
     "",
   ].join("\n");
 }
@@ -108,15 +111,20 @@ function site({ answers, length }: Pen): string[] {
 }
 
 function timber({ answers, length }: Pen): string[] {
-  const species = answers.species ?? "eastern-softwoods";
+  const species = answers.species ?? WEAKEST;
   const { mill } = answers;
   return [
     "timber:   # no-2: what timber counts as that nobody has graded",
     `  frame:   {species: ${species}, grade: no-2, seasoning: green, surface: rough}`,
     `  rafters: {species: ${species}, grade: no-2, seasoning: green, surface: rough}`,
     "  pegs:    {species: white-oak}",
-    ...(mill ? [`mill: {longest-cut: ${length(mill.longest)}}`] : []),
+    ...(mill ? [`mill: {longest-cut: ${length(mill.longest)}}${logWords(mill.log, length)}`] : []),
   ];
+}
+
+/** A list of logs says how many there are too, which nobody was asked. */
+function logWords(log: number | undefined, length: (inches: number) => string): string {
+  return log === undefined ? "" : `   # every section comes out of a log of ${length(log)} at the small end`;
 }
 
 function bents({ bays }: Answers): number[] {
@@ -234,4 +242,16 @@ function piers({ answers, design, length }: Pen): string[] {
     "piers:",
     `  all: {under: ${under}, kind: tube, diameter: ${length(diameter)}, depth: ${length(depth)}, lateral: doubled, ${footing}, anchor: {kind: embedded-strap, stand-off: ${length(1)}}, rebar: {count: 3, size: 4}}`,
   ];
+}
+
+/** What the file has no key to leave open in: each is a warning until the builder has asked. */
+function questions({ answers: { species, mill } }: Pen): string[] {
+  const open = [
+    ...(species === undefined
+      ? [`which wood the frame is sawn from; ${WEAKEST} stands here as the weakest of the usual ones`]
+      : []),
+    ...(mill === undefined ? ["how long and how thick the mill can cut; no limit is assumed"] : []),
+  ];
+  const lines = open.map((what) => `  - {what: ${what}, whom: the sawyer}`);
+  return open.length === 0 ? [] : ["ask:   # remove a line when you know", ...lines];
 }
