@@ -5,7 +5,10 @@ import type { FrameService } from "../language/frame-service.ts";
 /** Files and terminal. `read` and `write` throw as Node does; `-` names standard input. */
 export interface Surroundings {
   readonly read: (file: string) => Uint8Array;
-  readonly write: (file: string, text: string) => void;
+  /** @param fresh nothing may be there under that name yet */
+  readonly write: (file: string, text: string, fresh?: boolean) => void;
+  /** asks whoever sits at the terminal; undefined at the end of what they type. Left out where nobody does */
+  readonly ask?: ((question: string) => string | undefined) | undefined;
   readonly out: (text: string) => void;
   readonly err: (text: string) => void;
   /** whether `out` shows colours */
@@ -75,6 +78,7 @@ export function nameOf(file: string): string {
 
 const REASONS: Readonly<Record<string, string>> = {
   ENOENT: "there is no such file or folder",
+  EEXIST: "it is there already, and nothing is written over it",
   EISDIR: "it is a folder",
   EACCES: "you have no permission",
   EPERM: "you have no permission",
@@ -87,15 +91,16 @@ const REASONS: Readonly<Record<string, string>> = {
 
 /**
  * Writes to a file; `-` is standard output.
+ * @param fresh nothing may be there under that name yet
  * @throws WrongCall when it cannot be written
  */
-export function writeTo(file: string, text: string, around: Surroundings): void {
+export function writeTo(file: string, text: string, around: Surroundings, fresh = false): void {
   if (file === "-") {
     around.out(text);
     return;
   }
   try {
-    around.write(file, text);
+    around.write(file, text, fresh);
   } catch (error) {
     throw new WrongCall(`${file} cannot be written: ${whyNot(error)}.`);
   }

@@ -11,8 +11,9 @@ import { hover } from "./hover.ts";
 import { joint } from "./joint.ts";
 import { layout } from "./layout.ts";
 import { model } from "./model.ts";
+import { newFrame } from "./new.ts";
 
-const COMMANDS: readonly Command[] = [check, draw, joint, layout, forces, model, hover, explain];
+const COMMANDS: readonly Command[] = [newFrame, check, draw, joint, layout, forces, model, hover, explain];
 
 const USAGE = `Bentwright checks timber frames that are written as *.frame.yaml files.
 

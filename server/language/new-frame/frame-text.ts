@@ -87,7 +87,7 @@ function head({ answers, length }: Pen): string[] {
   const [thick, thin] = [length(tenon(answers, 2)), length(0.75)];
   return [
     `# In post-head below, change the thickness of the tenon from ${thick} to ${thin}: you will be told that it is too thin.`,
-    "# The sections and joints were computed for your answers, so that they pass every check. Change what you like.",
+    `# The sections and joints were computed for your answers${answers.snow && answers.wind ? "" : ", the loads that are not known yet left out"}, so that they pass every check. Change what you like.`,
     `frame: ${name} ${length(width)} by ${length(long)}`,
     "format: 1",
     `units: ${units}`,
