@@ -75,6 +75,26 @@ export function sideStep(units: Units): number {
   return units === "inch" ? 1 : 25 / MM;
 }
 
+/** The deepest that is proposed, inches, and of a timber's depth to its width. Common practice, no source. */
+export const MOST_DEEP = 16;
+export const MOST_SLENDER = 2;
+
+/** @returns the deepest timber of a width that may be proposed and that comes square out of the log, inches */
+export function deepest(width: number, { mill, units }: Answers): number {
+  const log = mill?.log;
+  const round = log === undefined ? Number.POSITIVE_INFINITY : Math.sqrt(Math.max(0, log ** 2 - width ** 2));
+  const most = Math.min(MOST_DEEP, width * MOST_SLENDER, round);
+  return usualSide(most - sideStep(units) + 1e-3, units);
+}
+
+/** Posts of ordinary frames; thinner where the log gives no square of that size. */
+function firstGauge(answers: Answers): number {
+  const { units } = answers;
+  let gauge = usualSide(8, units);
+  while (gauge > usualSide(5, units) && deepest(gauge, answers) < gauge - 1e-6) gauge -= sideStep(units);
+  return gauge;
+}
+
 /** @returns the longest leg of knees that leaves a third of the span, and of the height below, free */
 export function longestLeg(answers: Answers, brace: Brace): number {
   const bay = answers.length / answers.bays;
@@ -93,20 +113,23 @@ export function longestLeg(answers: Answers, brace: Brace): number {
 export function firstDesign(answers: Answers): Design {
   const { units, width, roof } = answers;
   const side = (inches: number): number => usualSide(inches, units);
+  const gauge = firstGauge(answers);
+  const deep = (inches: number, wide = gauge): number => Math.min(side(inches), deepest(wide, answers));
+  const ridgeWidth = Math.min(side(6), gauge);
   const load = (answers.snow?.value ?? 0) * 0.84 + 12;
   const span = roof === "gable" ? width / 2 : width;
   const peg = (count: number, diameter = 0.75): Pegs => ({ count, diameter });
   const brace: Sides = [side(4), side(6)];
   return {
-    gauge: side(8),
+    gauge,
     depths: {
-      plate: side(9),
-      "low-plate": side(9),
-      "high-plate": side(9),
-      tie: roof === "gable" ? side(Math.min(14, Math.max(10, width / 14))) : side(10),
-      ridge: side(9),
+      plate: deep(9),
+      "low-plate": deep(9),
+      "high-plate": deep(9),
+      tie: roof === "gable" ? deep(Math.min(14, Math.max(10, width / 14))) : deep(10),
+      ridge: deep(9, ridgeWidth),
     },
-    ridgeWidth: side(6),
+    ridgeWidth,
     braces: { knee: brace, "tie-knee": [side(5), side(7)], "ridge-knee": brace },
     legs: {
       knee: Math.min(36, longestLeg(answers, "knee")),

@@ -7,9 +7,12 @@ import type { Answers } from "./answers.ts";
 import {
   type Brace,
   type Design,
+  deepest,
   type JointName,
   type Lying,
   longestLeg,
+  MOST_DEEP,
+  MOST_SLENDER,
   RAKES,
   type Sides,
   sideStep,
@@ -17,10 +20,8 @@ import {
 } from "./design.ts";
 
 /** The largest that are proposed, inches. Common practice, no source. */
-const MOST = { gauge: 12, depth: 16, rafter: 14, tube: 30, pier: 84 } as const;
+const MOST = { gauge: 12, rafter: 14, tube: 30, pier: 84 } as const;
 const LEAST_SPACING = 14;
-/** Of the depth of a timber to its width. */
-const MOST_SLENDER = 2;
 const LEG_STEP = 6;
 /** More than a finding asks for, so that what shifts with it is met at once. */
 const MARGIN = 1.03;
@@ -70,7 +71,7 @@ function withLargerMember(
   const lying = name as Lying;
   const width = lying === "ridge" ? design.ridgeWidth : design.gauge;
   const depth = grown(design.depths[lying], ratio, check === "timber-sags" ? 3 : 1.7, answers);
-  if (depth <= MOST.depth + 1e-6 && depth <= width * MOST_SLENDER + 1e-6 && fitsLog(width, depth, answers))
+  if (depth <= MOST_DEEP + 1e-6 && depth <= width * MOST_SLENDER + 1e-6 && fitsLog(width, depth, answers))
     return { ...design, depths: { ...design.depths, [lying]: depth } };
   if (lying === "ridge" && design.ridgeWidth < design.gauge - 1e-6)
     return { ...design, ridgeWidth: grown(width, ratio, 1, answers) };
@@ -80,13 +81,6 @@ function withLargerMember(
   const left = ratio / (deeper.depths[lying] / design.depths[lying]) ** 1.7;
   const wider = left > 1 ? withWiderFrame(deeper, left ** 3, answers) : deeper;
   return wider.gauge === design.gauge && deeper.depths[lying] === design.depths[lying] ? design : wider;
-}
-
-function deepest(width: number, answers: Answers): number {
-  const log = answers.mill?.log;
-  const round = log === undefined ? Number.POSITIVE_INFINITY : Math.sqrt(Math.max(0, log ** 2 - width ** 2));
-  const most = Math.min(MOST.depth, width * MOST_SLENDER, round);
-  return usualSide(most - sideStep(answers.units) + 1e-3, answers.units);
 }
 
 function fitsLog(width: number, depth: number, { mill }: Answers): boolean {

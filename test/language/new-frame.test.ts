@@ -1,0 +1,173 @@
+/** New Frame: what is asked and refused, and that the file it writes is clean and does what its first comment says. */
+import { describe, expect, test } from "vitest";
+import type { Finding } from "../../server/core/checks/check.ts";
+import { evaluate } from "../../server/core/evaluate.ts";
+import { readFrame } from "../../server/document/read.ts";
+import { newFrameQuestions, newFrameRefusal } from "../../server/language/new-frame/questions.ts";
+import { writeInSteps } from "../../server/language/new-frame/requests.ts";
+import type { NewFrameAnswers } from "../../server/protocol.ts";
+
+function findings(text: string): Finding[] {
+  const { frame, source } = readFrame(text);
+  return [...evaluate(frame, source).findings];
+}
+
+const defects = (text: string): string[] =>
+  findings(text)
+    .filter(({ level }) => level !== "note")
+    .map(({ check, message }) => `${check}: ${message}`);
+
+async function written(answers: NewFrameAnswers): Promise<string> {
+  const result = await writeInSteps(answers);
+  if (!("text" in result)) throw new Error(`${result.question}: ${result.why} ${result.help}`);
+  return result.text;
+}
+
+describe("the questions", () => {
+  test.each(["inch", "mm"] as const)("take their own defaults, in %s", (units) => {
+    for (const { id, default: usual, sentence, choices, mayBeUnknown } of newFrameQuestions(units)) {
+      expect(newFrameRefusal(id, usual, { units }), id).toBeNull();
+      expect(sentence).toMatch(/^[A-Z].*[.?)]$/);
+      for (const { value } of choices ?? []) expect(newFrameRefusal(id, value, { units }), value).toBeNull();
+      expect(newFrameRefusal(id, "unknown", { units }) === null, id).toBe(mayBeUnknown);
+    }
+  });
+
+  const typed = newFrameQuestions("inch").filter(({ choices }) => choices === undefined);
+
+  test.each(typed.map(({ id }) => id))("%s refuses in words what cannot be", (id) => {
+    for (const bad of ["abc", "-3 ft", "1e9", "", "NaN", "12 furlongs", "1e999", "∞", "9".repeat(400)]) {
+      const why = newFrameRefusal(id, bad, { units: "inch" });
+      expect(why, `${id}: ${bad}`).toMatch(/\w+ \w+ \w+/);
+      expect(why?.length, `${id}: ${bad}`).toBeLessThan(300);
+    }
+  });
+
+  test("refuse a choice that is not offered, a question that there is not, and bays that do not fit", () => {
+    expect(newFrameRefusal("roof", "hip", {})).toContain("hip");
+    expect(newFrameRefusal("species", "gold", {})).toContain("gold");
+    expect(newFrameRefusal("colour", "red", {})).toContain("colour");
+    expect(newFrameRefusal("bays", "1", { length: "40 ft" })).toContain("40'-0\"");
+    expect(newFrameRefusal("bays", "4", { length: "12 ft" })).toMatch(/Take/);
+    expect(newFrameRefusal("bays", "2", { length: "16 ft" })).toBeNull();
+  });
+});
+
+describe("the file", () => {
+  const units = ["inch", "mm"] as const;
+  const roofs = ["gable", "shed"] as const;
+
+  test.each(units.flatMap((unit) => roofs.map((roof) => [roof, unit] as const)))(
+    "of a %s in %s is clean, short, and tells of the change that its first comment names",
+    async (roof, unit) => {
+      const text = await written({ units: unit, roof });
+      expect(defects(text)).toEqual([]);
+      expect(text.split("\n").length).toBeLessThan(60);
+      expect(text).toMatch(/\n$/);
+      const [, joint = "", from = "", to = ""] =
+        /^# In (\S+) below, change the thickness of the tenon from (.+?) to (.+?): you will be told that it is too thin\./.exec(
+          text,
+        ) ?? [];
+      const line = text.split("\n").find((one) => one.startsWith(`  ${joint}:`)) ?? "";
+      const changed = text.replace(line, line.replace(`thickness: ${from}`, `thickness: ${to}`));
+      expect(changed).not.toBe(text);
+      expect(defects(changed).map((defect) => defect.split(":")[0])).toContain("tenon-thin");
+    },
+  );
+
+  test("leaves one warning for each answer that is not known yet, which says whom to ask", async () => {
+    const asked = { snow: "building department", wind: "building department", frost: "building department" };
+    for (const [id, whom] of Object.entries({ ...asked, species: "the sawyer", mill: "the sawyer" })) {
+      const left = defects(await written({ [id]: "unknown" }));
+      expect(left.length, `${id}: ${left.join("; ")}`).toBe(1);
+      expect(left[0]).toContain(whom);
+    }
+    const none = { snow: "unknown", wind: "unknown", frost: "unknown", species: "unknown", mill: "unknown" };
+    expect(defects(await written(none)).length).toBe(5);
+  });
+
+  test("keeps to the mill: nothing is longer than its cut, nor thicker than its log", async () => {
+    const text = await written({ length: "15 ft", mill: "16 ft, 12 in" });
+    expect(text).toContain("longest-cut: 16 ft");
+    const sections = [...text.matchAll(/section: (\d+)x(\d+)/g)].map(([, a, b]) =>
+      Math.hypot(Number(a), Number(b)),
+    );
+    expect(Math.max(...sections)).toBeLessThanOrEqual(12.05);
+    expect(defects(text)).toEqual([]);
+  });
+
+  test("cannot be made for a mill that is too short: which answer, why, and what would do", async () => {
+    const answers = { length: "24 ft", bays: "2", mill: "16 ft" };
+    const refused = await writeInSteps(answers);
+    if ("text" in refused) return expect.unreachable("16 ft sticks do not reach over 24 ft");
+    expect(refused.why).toMatch(/plate@A is \d+'-0" long .* the mill cuts at most 16'-0"/);
+    expect(["length", "mill"]).toContain(refused.question);
+    const [, value = ""] =
+      /(?:length of|mill that cuts) (\S+(?: \S+)?) it can be made/.exec(refused.help) ?? [];
+    expect(defects(await written({ ...answers, [refused.question]: value }))).toEqual([]);
+  });
+});
+
+/** Seeded, so that a combination that fails today fails tomorrow: Numerical Recipes' linear congruence. */
+function picker(seed: number): <T>(from: readonly T[]) => T {
+  let state = seed;
+  return (from) => {
+    state = (Math.imul(state, 1664525) + 1013904223) >>> 0;
+    const one = from[Math.floor((state / 2 ** 32) * from.length)];
+    if (one === undefined) throw new Error("nothing to pick from");
+    return one;
+  };
+}
+
+/** Over the sensible range of every question; a length has bays that divide it. */
+function combination(pick: ReturnType<typeof picker>): NewFrameAnswers {
+  const metric = pick([false, false, true]);
+  // within the same limits: up at the least sizes, down at the most
+  const whole = (n: number): number => (n < 11 ? Math.ceil : Math.floor)((n * 304.8) / 50) * 50;
+  const feet = (n: number): string => (metric ? `${whole(n)}` : `${n} ft`);
+  const length = pick([8, 12, 16, 20, 24, 30, 36, 48]);
+  const least = Math.ceil(length / 15);
+  const most = Math.max(least, Math.min(4, Math.floor(length / 7)));
+  return {
+    units: metric ? "mm" : "inch",
+    roof: pick(["gable", "shed"]),
+    width: feet(pick([8, 10, 12, 14, 16, 20, 24])),
+    length: feet(length),
+    bays: String(pick([least, most])),
+    eave: feet(pick([7, 8, 9, 10, 12])),
+    snow: metric
+      ? pick(["unknown", "0 kPa", "1.5 kPa", "3 kPa"])
+      : pick(["unknown", "0 psf", "30 psf", "60 psf", "100 psf"]),
+    wind: metric ? pick(["unknown", "42 m/s", "52 m/s"]) : pick(["unknown", "90 mph", "110 mph", "140 mph"]),
+    frost: metric ? pick(["unknown", "0", "1200"]) : pick(["unknown", "0 in", "30 in", "60 in"]),
+    species: pick([
+      "unknown",
+      ...(newFrameQuestions("inch").find(({ id }) => id === "species")?.choices ?? []).map(
+        ({ value }) => value,
+      ),
+    ]),
+    mill: metric ? pick(["unknown", "6 m", "15 m"]) : pick(["unknown", "20 ft", "32 ft, 20 in", "50 ft"]),
+  };
+}
+
+/** `NEW_FRAME_RUNS=300 npx vitest run test/language/new-frame.test.ts` for the few hundred. */
+const RUNS = Number(process.env.NEW_FRAME_RUNS ?? 12);
+
+describe("any answers", () => {
+  const pick = picker(2026);
+  test.each(Array.from({ length: RUNS }, (_, run) => [run, combination(pick)] as const))(
+    "%i: clean but for what is not known, or which answer fails and why: %o",
+    async (_, answers) => {
+      const result = await writeInSteps(answers);
+      if (!("text" in result)) {
+        expect(newFrameQuestions("inch").map(({ id }) => id)).toContain(result.question);
+        expect(result.why).toMatch(/\w+ \w+ \w+/);
+        expect(result.help).toMatch(/can be made|ask an engineer/);
+        return;
+      }
+      const open = Object.values(answers).filter((answer) => answer === "unknown").length;
+      expect(defects(result.text).length, defects(result.text).join("\n")).toBe(open);
+    },
+    300_000,
+  );
+});
