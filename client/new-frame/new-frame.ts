@@ -106,7 +106,8 @@ async function askForFile(): Promise<Uri | undefined> {
   );
   const chosen = await window.showSaveDialog({
     defaultUri: Uri.joinPath(folder, freeName("my-frame", new Set(files))),
-    filters: { [l10n.t("Timber Frame")]: ["frame.yaml"] },
+    // not the whole ending: dialogs know the last part of a name only, and would put it there twice
+    filters: { [l10n.t("Timber Frame")]: ["yaml"] },
     title: l10n.t("New Frame: where to keep it"),
     saveLabel: l10n.t("Keep the Frame Here"),
   });

@@ -63,7 +63,8 @@ export class EditorWindow {
 
   /** Chooses a colour theme as a user does; `name` as the list shows it. */
   async chooseTheme(name: string): Promise<void> {
-    await this.choose("Preferences: Color Theme");
+    await this.page.keyboard.press("Control+k");
+    await this.page.keyboard.press("Control+t");
     await this.page
       .locator(".quick-input-widget .monaco-list-row")
       .filter({ hasText: name })

@@ -65,7 +65,7 @@ describe("the file", () => {
       expect(text.split("\n").length).toBeLessThan(60);
       expect(text).toMatch(/\n$/);
       const [, joint = "", from = "", to = ""] =
-        /^# In (\S+) below, change the thickness of the tenon from (.+?) to (.+?): you will be told that it is too thin\./.exec(
+        /^# Try this: in (\S+) below, change the thickness of the tenon\n# from (.+?) to (.+?)\. You will be told that it is too thin\./.exec(
           text,
         ) ?? [];
       const line = text.split("\n").find((one) => one.startsWith(`  ${joint}:`)) ?? "";

@@ -85,9 +85,14 @@ function head({ answers, length }: Pen): string[] {
   const { roof, width, length: long, units } = answers;
   const name = roof === "gable" ? "Gable" : "Shed";
   const [thick, thin] = [length(tenon(answers, 2)), length(0.75)];
+  const loads = answers.snow && answers.wind;
   return [
-    `# In post-head below, change the thickness of the tenon from ${thick} to ${thin}: you will be told that it is too thin.`,
-    `# The sections and joints were computed for your answers${answers.snow && answers.wind ? "" : ", the loads that are not known yet left out"}, so that they pass every check. Change what you like.`,
+    "# Try this: in post-head below, change the thickness of the tenon",
+    `# from ${thick} to ${thin}. You will be told that it is too thin.`,
+    "# Sections and joints were worked out to pass every check",
+    loads
+      ? "# for your answers. Change what you like."
+      : "# for the loads that are known so far. Change what you like.",
     `frame: ${name} ${length(width)} by ${length(long)}`,
     "format: 1",
     `units: ${units}`,
