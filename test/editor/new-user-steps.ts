@@ -5,38 +5,20 @@ import { readdir } from "node:fs/promises";
 import { join } from "node:path";
 import { ROOT } from "../../client/start/installed.ts";
 import { type EditorWindow, until } from "./editor-window.ts";
+import {
+  acceptAnswer,
+  begin,
+  FILE,
+  isAt,
+  isList,
+  keepFile,
+  message,
+  progress,
+  title,
+} from "./new-frame-by-keyboard.ts";
 import type { Step } from "./user-steps.ts";
 
-const FILE = "my-frame.frame.yaml";
 const REFUSED = ["abc", "-3 ft", "1e9"];
-
-const title = (window: EditorWindow) => window.page.locator(".quick-input-title");
-const message = (window: EditorWindow) => window.page.locator(".quick-input-message");
-/** A question that is answered by a list shows one. */
-const isList = async (window: EditorWindow) =>
-  (await window.page.locator(".quick-input-widget .monaco-list-row").filter({ visible: true }).count()) > 0;
-
-/** How far the questions are, `(3/13)`: from 1, and how many there are. */
-async function progress(window: EditorWindow): Promise<readonly [number, number]> {
-  const [, at, of] = /\((\d+)\/(\d+)\)/.exec((await title(window).textContent()) ?? "") ?? [];
-  return [Number(at), Number(of)];
-}
-
-/** Waits for a question by its number, from 1. */
-const isAt = (window: EditorWindow, step: number) =>
-  until(async () => (await progress(window))[0] === step, `question ${step}`);
-
-async function begin(window: EditorWindow): Promise<void> {
-  await window.choose("Bentwright: New Frame");
-  await isAt(window, 1);
-}
-
-/** Takes the answer that is offered. */
-async function accept(window: EditorWindow): Promise<void> {
-  const [step, steps] = await progress(window);
-  await window.input.press("Enter");
-  if (step < steps) await isAt(window, step + 1);
-}
 
 const frames = async (window: EditorWindow) =>
   (await readdir(window.folder)).filter((name) => name.includes(".frame."));
@@ -52,7 +34,7 @@ export const newUserSteps: readonly Step[] = [
   {
     name: "an answer that cannot be is refused in words at the question",
     async take(window) {
-      while (await isList(window)) await accept(window);
+      while (await isList(window)) await acceptAnswer(window);
       const [step] = await progress(window);
       const good = await window.input.inputValue();
       for (const bad of REFUSED) {
@@ -64,7 +46,7 @@ export const newUserSteps: readonly Step[] = [
         assert.equal((await progress(window))[0], step, `${bad} was taken`);
       }
       await window.input.fill(good);
-      await accept(window);
+      await acceptAnswer(window);
     },
   },
   {
@@ -86,7 +68,7 @@ export const newUserSteps: readonly Step[] = [
       await window.page.keyboard.press("Escape");
       for (let last = 2; last <= steps; last += 1) {
         await begin(window);
-        for (let step = 1; step < last; step += 1) await accept(window);
+        for (let step = 1; step < last; step += 1) await acceptAnswer(window);
         await window.page.keyboard.press("Escape");
         await window.page.locator(".quick-input-widget").waitFor({ state: "hidden" });
         assert.equal(await window.page.locator(".tab").count(), 0, `a tab is open after question ${last}`);
@@ -98,12 +80,7 @@ export const newUserSteps: readonly Step[] = [
     name: "New Frame by keyboard ends in a clean file and its drawing",
     async take(window) {
       await begin(window);
-      const [, steps] = await progress(window);
-      for (let step = 1; step <= steps; step += 1) await accept(window);
-      // where to keep it: the editor's own dialog, with a name that is free
-      await until(async () => (await window.input.inputValue().catch(() => "")).endsWith(FILE), "the dialog");
-      await window.input.press("Enter");
-      await window.page.getByRole("tab", { name: FILE }).first().waitFor();
+      await keepFile(window);
       await window.statusSays(/Frame: clean/);
       await window.preview.locator('[data-id^="post@"][tabindex]').first().waitFor();
       assert.deepEqual(await frames(window), [FILE]);
@@ -121,6 +98,8 @@ export const newUserSteps: readonly Step[] = [
       name: `the first steps open in ${theme}`,
       async take(window) {
         await window.chooseTheme(theme);
+        // pictures are shown where there is room for them
+        await window.choose("View: Close All Editors");
         await window.choose("Bentwright: First Steps");
         const steps = window.page.locator(".getting-started-step");
         await steps.first().waitFor();
