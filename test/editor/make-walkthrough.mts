@@ -59,7 +59,7 @@ try {
     await page.keyboard.press("Escape");
 
     await window.goTo(line + 1, column + 1);
-    await window.typeOver("2 in".length, "3/4 in");
+    await window.typeOver("2 in".length, "1 1/8 in");
     await window.statusSays(/Frame: \d+ /);
     await page.keyboard.press("Control+Shift+m");
     await page.locator(".markers-panel").getByText("tenon-thin").first().waitFor();

@@ -84,7 +84,7 @@ function written(inches: number, units: Units): string {
 function head({ answers, length }: Pen): string[] {
   const { roof, width, length: long, units } = answers;
   const name = roof === "gable" ? "Gable" : "Shed";
-  const [thick, thin] = [length(tenon(answers, 2)), length(0.75)];
+  const [thick, thin] = [length(tenon(answers, 2)), length(tenon(answers, 1.125))];
   const loads = answers.snow && answers.wind;
   return [
     "# Try this: in post-head below, change the thickness of the tenon",
