@@ -23,6 +23,7 @@ import {
 const MOST = { gauge: 12, rafter: 14, tube: 30, pier: 84 } as const;
 const LEAST_SPACING = 14;
 const LEG_STEP = 6;
+const LEAST_LEG = 18;
 /** More than a finding asks for, so that what shifts with it is met at once. */
 const MARGIN = 1.03;
 
@@ -101,6 +102,15 @@ function withStouterBrace(design: Design, brace: Brace, ratio: number, answers: 
   if (wider <= width + 1e-6) return withLongerLeg(design, brace, answers);
   const sides: Sides = [wider, Math.max(depth, usualSide(wider + 2, answers.units))];
   return { ...design, braces: { ...design.braces, [brace]: sides } };
+}
+
+/** The same design with other legs of the knees under the plates, the nearest first. */
+export function* otherLegs(design: Design, answers: Answers): Generator<Design> {
+  const longest = longestLeg(answers, "knee");
+  for (const change of [-2, 2, -4, 4, -6, 6]) {
+    const knee = design.legs.knee + change;
+    if (knee >= LEAST_LEG && knee <= longest) yield { ...design, legs: { ...design.legs, knee } };
+  }
 }
 
 function withLongerLeg(design: Design, brace: Brace, answers: Answers): Design {

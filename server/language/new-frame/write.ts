@@ -1,6 +1,7 @@
 /** From the answers to the file: a proposal is written, checked by the whole catalogue, and changed until it is clean. */
 
 import type { Finding } from "../../core/checks/check.ts";
+import { pegInOtherJoint } from "../../core/checks/joinery/peg-in-other-joint.ts";
 import { makeSay } from "../../core/checks/speak.ts";
 import { type Evaluation, evaluate } from "../../core/evaluate.ts";
 import { isOpen } from "../../core/sizing/trial.ts";
@@ -8,11 +9,11 @@ import { readFrame } from "../../document/read.ts";
 import type { NewFrameAnswers, NewFrameWriteResult } from "../../protocol.ts";
 import type { Answers } from "./answers.ts";
 import { isAwaited } from "./awaited.ts";
-import { firstDesign } from "./design.ts";
+import { type Design, firstDesign } from "./design.ts";
 import { easierAnswers } from "./easier.ts";
 import { frameText } from "./frame-text.ts";
 import { readAnswers } from "./questions.ts";
-import { remedied } from "./remedies.ts";
+import { otherLegs, remedied } from "./remedies.ts";
 
 /** How often one proposal is changed before it is given up. */
 const MOST_ROUNDS = 12;
@@ -58,7 +59,34 @@ function* propose(answers: Answers): Generator<undefined, Proposal> {
     before = evaluate(frame, source, before);
     const left = before.findings.filter((finding) => isOpen(finding) && !isAwaited(finding, answers));
     const next = left.reduce((changed, finding) => remedied(changed, finding, answers), design);
-    if (left.length === 0 || next === design || analyses === MOST_ROUNDS) return { text, left, analyses };
+    if (left.length === 0) return yield* drivable({ text, left, analyses }, design, answers, before);
+    if (next === design || analyses === MOST_ROUNDS) return { text, left, analyses };
     design = next;
   }
+}
+
+/** A clean proposal with other legs where pegs would meet inside a post, if those are as clean. */
+function* drivable(
+  proposal: Proposal,
+  design: Design,
+  answers: Answers,
+  found: Evaluation,
+): Generator<undefined, Proposal> {
+  if (!crossed(found)) return proposal;
+  let { analyses } = proposal;
+  for (const other of otherLegs(design, answers)) {
+    const text = frameText(answers, other);
+    yield;
+    analyses += 1;
+    const { frame, source } = readFrame(text);
+    const after = evaluate(frame, source, found);
+    const left = after.findings.filter((finding) => isOpen(finding) && !isAwaited(finding, answers));
+    if (left.length === 0 && !crossed(after)) return { text, left, analyses };
+  }
+  return { ...proposal, analyses };
+}
+
+/** A note, since they are easily bored elsewhere; still, who does not know it drives the second peg against the first. */
+function crossed({ findings }: Evaluation): boolean {
+  return findings.some(({ check }) => check === pegInOtherJoint.meta.id);
 }
