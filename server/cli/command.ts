@@ -102,7 +102,10 @@ export function writeTo(file: string, text: string, around: Surroundings, fresh 
   try {
     around.write(file, text, fresh);
   } catch (error) {
-    throw new WrongCall(`${file} cannot be written: ${whyNot(error)}.`);
+    const why = whyNot(error);
+    throw new WrongCall(
+      `${file} cannot be written: ${why === REASONS.ENOENT ? "its folder is not there" : why}.`,
+    );
   }
 }
 

@@ -53,7 +53,7 @@ export const newFrame: Command = {
   help: HELP,
   run(args, around) {
     const text = { type: "string" } as const;
-    const { values, positionals } = readArguments(args, {
+    const { values, positionals } = readArguments(withSigns(args), {
       roof: text,
       width: text,
       length: text,
@@ -73,13 +73,29 @@ export const newFrame: Command = {
     if ("text" in written) {
       const file = values.out ?? "-";
       writeTo(file, written.text, around, true);
-      if (file !== "-") around.err(`${file} is written. See: bentwright check ${file}\n`);
+      if (file !== "-") around.err(`${file} is written. See: bentwright check ${file}\n${endingHint(file)}`);
       return EXIT.fine;
     }
     around.err(`${[`--${written.question}: ${written.why}`, written.help].filter(Boolean).join("\n")}\n`);
     return EXIT.errors;
   },
 };
+
+/** A value that begins with a minus sign is an answer to be refused in words, not another flag. */
+function withSigns(args: readonly string[]): string[] {
+  const read: string[] = [];
+  for (const arg of args) {
+    const flag = read.at(-1);
+    if (/^-[\d.]/.test(arg) && flag?.startsWith("--") && !flag.includes("="))
+      read.push(`${read.pop()}=${arg}`);
+    else read.push(arg);
+  }
+  return read;
+}
+
+function endingHint(file: string): string {
+  return /\.frame\.ya?ml$/.test(file) ? "" : "Editors know a frame by the ending .frame.yaml.\n";
+}
 
 function done<T>(work: Generator<unknown, T>): T {
   for (;;) {

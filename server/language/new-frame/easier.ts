@@ -18,11 +18,14 @@ const SHARES = [0.85, 0.7, 0.55] as const;
 const STRONG = "douglas-fir-larch";
 
 /**
- * @param finding what could not be mended, the gravest
+ * @param left what could not be mended, the gravest first
  * @returns what is worth a trial, the least change first
  */
-export function* easierAnswers(answers: Answers, finding: Finding, say: Say): Generator<Easier> {
-  if (finding.check === "longer-than-mill") yield* sawnInOnePiece(answers, finding, say);
+export function* easierAnswers(answers: Answers, left: readonly Finding[], say: Say): Generator<Easier> {
+  const [longest] = left
+    .filter(({ check }) => check === "longer-than-mill")
+    .sort((a, b) => (b.value ?? 0) - (a.value ?? 0));
+  if (longest) yield* sawnInOnePiece(answers, longest, say);
   else {
     yield* moreBays(answers, say);
     yield* shorter("width", answers, SHARES, say);

@@ -64,7 +64,7 @@ function penOf(answers: Answers, design: Design): Pen {
     section,
     post: section([gauge, gauge]),
     lying: (name) => section([name === "ridge" ? ridgeWidth : gauge, depths[name]]),
-    brace: (name) => `section: ${section(braces[name])}, leg: ${length(legs[name])}`,
+    brace: (name) => `section: ${section(braces[name])}, leg: ${length(usual(answers, legs[name]))}`,
     pegs: (name) => `pegs: {count: ${pegs[name].count}, diameter: ${length(pegs[name].diameter)}}`,
   };
 }
@@ -84,7 +84,7 @@ function written(inches: number, units: Units): string {
 function head({ answers, length }: Pen): string[] {
   const { roof, width, length: long, units } = answers;
   const name = roof === "gable" ? "Gable" : "Shed";
-  const [thick, thin] = [length(tenon(answers, 2)), length(tenon(answers, 1.125))];
+  const [thick, thin] = [length(usual(answers, 2)), length(usual(answers, 1.125))];
   const loads = answers.snow && answers.wind;
   return [
     "# Try this: in post-head below, change the thickness of the tenon",
@@ -139,7 +139,10 @@ function bents({ bays }: Answers): number[] {
 function grid({ answers, length }: Pen): string[] {
   const { width, length: long, bays, eave, roof } = answers;
   const lines = bents(answers).map((bent, i) => `${bent}: ${i === 0 ? 0 : length((long * i) / bays)}`);
-  const levels = [`pier-top: ${length(PIER_TOP)}`, `tie-top: ${length(eave - TIE_DROP)}`];
+  const levels = [
+    `pier-top: ${length(usual(answers, PIER_TOP))}`,
+    `tie-top: ${length(eave - usual(answers, TIE_DROP))}`,
+  ];
   if (roof === "gable") levels.push(`eave: ${length(eave)}`);
   else levels.push(`low: ${length(eave)}`, `high: ${length(eave + (width * PITCH.shed) / 12)}`);
   return [
@@ -158,7 +161,7 @@ function gableMembers({ answers, design, length, post, lying, brace }: Pen): str
   const last = answers.bays + 1;
   const all = `bents: [${bents(answers).join(", ")}]`;
   const along = `from: 1, to: ${last}`;
-  const over = `overhang: ${length(design.rake)}`;
+  const over = `overhang: ${length(usual(answers, design.rake))}`;
   return [
     `  post:       {kind: post, section: ${post}, at: ${at(answers, "A", "B")}, from: pier-top, to: plate}`,
     `  plate:      {kind: plate, section: ${lying("plate")}, walls: [A, B], ${along}, top: eave, ${over}}`,
@@ -174,7 +177,7 @@ function gableMembers({ answers, design, length, post, lying, brace }: Pen): str
 function shedMembers({ answers, design, length, post, lying, brace }: Pen): string[] {
   const last = answers.bays + 1;
   const along = `from: 1, to: ${last}`;
-  const over = `overhang: ${length(design.rake)}`;
+  const over = `overhang: ${length(usual(answers, design.rake))}`;
   return [
     `  low-post:   {kind: post, section: ${post}, at: ${at(answers, "A")}, from: pier-top, to: low-plate}`,
     `  high-post:  {kind: post, section: ${post}, at: ${at(answers, "B")}, from: pier-top, to: high-plate}`,
@@ -189,12 +192,12 @@ function shedMembers({ answers, design, length, post, lying, brace }: Pen): stri
 }
 
 /** The trade's inches in an inch file, round millimetres in the other. */
-function tenon({ units }: Answers, inches: number): number {
+function usual({ units }: Answers, inches: number): number {
   return units === "inch" ? inches : (Math.round(inches * 5) * 5) / MM;
 }
 
 function joints({ answers, design, length, pegs }: Pen): string[] {
-  const size = (inches: number): string => length(tenon(answers, inches));
+  const size = (inches: number): string => length(usual(answers, inches));
   const gable = answers.roof === "gable";
   const posts = gable ? "post" : "[low-post, high-post]";
   const plates = gable ? "plate" : "[low-plate, high-plate]";
@@ -227,25 +230,25 @@ function roof({ answers, design, length, section }: Pen): string[] {
     `fasten: {kind: screws, count: ${design.screws[end].count}, diameter: ${length(5 / 16)}, length: ${length(design.screws[end].length)}}`;
   const gable = answers.roof === "gable";
   const head = gable ? `, head: {kind: housed, into: ridge, ${screws("head")}}` : "";
-  const high = gable ? "" : `, high: ${length(12)}`;
-  const overhang = `overhang: {eave: ${length(12)}, rake: ${length(design.rake)}${high}}`;
+  const high = gable ? "" : `, high: ${length(usual(answers, 12))}`;
+  const overhang = `overhang: {eave: ${length(usual(answers, 12))}, rake: ${length(usual(answers, design.rake))}${high}}`;
   return [
     "roof:",
     `  kind: ${answers.roof}`,
     gable ? `  pitch: ${PITCH.gable}:12` : "  high: B",
-    `  rafters: {section: ${section(design.rafter)}, spacing: ${length(design.rafterSpacing)}, seat: {kind: birds-mouth}${head}, ${overhang}, ${screws("seat")}}`,
-    `  deck: {kind: boards, thickness: ${length(1)}}`,
-    `  covering: {kind: standing-seam, coverage: ${length(16)}}`,
+    `  rafters: {section: ${section(design.rafter)}, spacing: ${length(usual(answers, design.rafterSpacing))}, seat: {kind: birds-mouth}${head}, ${overhang}, ${screws("seat")}}`,
+    `  deck: {kind: boards, thickness: ${length(usual(answers, 1))}}`,
+    `  covering: {kind: standing-seam, coverage: ${length(usual(answers, 16))}}`,
   ];
 }
 
 function piers({ answers, design, length }: Pen): string[] {
   const { diameter, depth } = design.pier;
-  const footing = `footing: {diameter: ${length(diameter + FOOTING_WIDER)}, thickness: ${length(12)}}`;
+  const footing = `footing: {diameter: ${length(usual(answers, diameter + FOOTING_WIDER))}, thickness: ${length(usual(answers, 12))}}`;
   const under = answers.roof === "gable" ? "post" : "[low-post, high-post]";
   return [
     "piers:",
-    `  all: {under: ${under}, kind: tube, diameter: ${length(diameter)}, depth: ${length(depth)}, lateral: doubled, ${footing}, anchor: {kind: embedded-strap, stand-off: ${length(1)}}, rebar: {count: 3, size: 4}}`,
+    `  all: {under: ${under}, kind: tube, diameter: ${length(usual(answers, diameter))}, depth: ${length(usual(answers, depth))}, lateral: doubled, ${footing}, anchor: {kind: embedded-strap, stand-off: ${length(usual(answers, 1))}}, rebar: {count: 3, size: 4}}`,
   ];
 }
 

@@ -36,7 +36,7 @@ export function* writeFrame(given: NewFrameAnswers): Generator<undefined, NewFra
   if (!first) return { text };
   const say = makeSay(read.value.units);
   let spent = analyses;
-  for (const { question, answers, help } of easierAnswers(read.value, first, say)) {
+  for (const { question, answers, help } of easierAnswers(read.value, left, say)) {
     if (spent > MOST_ANALYSES) break;
     const easier = yield* propose(answers);
     if (easier.left.length === 0) return { question, why: first.message, help };
