@@ -130,8 +130,8 @@ export class FrameServer implements Disposable {
     return found ?? { ids: [] };
   }
 
-  newFrameQuestions(units: NewFrameQuestionsParams["units"]): Promise<readonly NewFrameQuestion[]> {
-    return this.#client.sendRequest(NEW_FRAME_QUESTIONS_REQUEST, { units } satisfies NewFrameQuestionsParams);
+  newFrameQuestions(asked: NewFrameQuestionsParams): Promise<readonly NewFrameQuestion[]> {
+    return this.#client.sendRequest(NEW_FRAME_QUESTIONS_REQUEST, asked);
   }
 
   /** Why an answer cannot be taken; undefined where it can. */

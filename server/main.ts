@@ -241,7 +241,10 @@ export function serve(
     return snapshot ? atCursor(snapshot, position) : { ids: [] };
   });
   connection.onRequest(NEW_FRAME_QUESTIONS_REQUEST, (params: unknown) =>
-    newFrameQuestions(memberOf(params, "units") === "mm" ? "mm" : "inch"),
+    newFrameQuestions(
+      memberOf(params, "units") === "mm" ? "mm" : "inch",
+      answersIn(memberOf(params, "answers")),
+    ),
   );
   connection.onRequest(NEW_FRAME_REFUSAL_REQUEST, (params: unknown): string | null => {
     const { id, answer } = textsOf(params, "id", "answer");

@@ -115,6 +115,8 @@ export const NEW_FRAME_QUESTIONS_REQUEST = "bentwright/newFrame/questions";
 
 export interface NewFrameQuestionsParams {
   readonly units: "inch" | "mm";
+  /** what is answered already: usual answers may go by it */
+  readonly answers?: NewFrameAnswers;
 }
 
 /** One thing that only the builder knows. */

@@ -25,7 +25,7 @@ export async function newFrame(server: FrameServer, panels: PreviewPanels): Prom
 async function askForText(server: FrameServer): Promise<string | undefined> {
   let units: Units = "inch";
   for (;;) {
-    const questions = await server.newFrameQuestions(units);
+    const questions = await server.newFrameQuestions({ units });
     const chosen = await askUnits(units, questions.length + 1);
     if (chosen === undefined) return undefined;
     units = chosen;
@@ -53,10 +53,10 @@ async function askUnits(given: Units, steps: number): Promise<Units | undefined>
 
 /** @returns undefined where the user gave up; `back` to choose the units again */
 async function askAndWrite(server: FrameServer, units: Units): Promise<string | undefined | "back"> {
-  const questions = await server.newFrameQuestions(units);
+  const questions = await server.newFrameQuestions({ units });
   let course: Course = { questions, answers: { units }, from: 0, to: questions.length };
   for (;;) {
-    const answers = await ask(server, course);
+    const answers = await ask(server, units, course);
     if (answers === "back" || answers === undefined) return answers;
     const written = await write(server, answers);
     if ("text" in written) return written.text;
@@ -76,16 +76,22 @@ async function askAndWrite(server: FrameServer, units: Units): Promise<string | 
   }
 }
 
-async function ask(server: FrameServer, course: Course): Promise<NewFrameAnswers | undefined | "back"> {
+async function ask(
+  server: FrameServer,
+  units: Units,
+  course: Course,
+): Promise<NewFrameAnswers | undefined | "back"> {
   const steps = course.questions.length + 1;
-  const done = await askThrough(course, (question, given, index, answers) =>
-    askQuestion(question, {
-      given,
+  const done = await askThrough(course, async (question, given, index, answers) => {
+    // the usual answer may go by those before it
+    const usual = (await server.newFrameQuestions({ units, answers })).find(({ id }) => id === question.id);
+    return askQuestion(question, {
+      given: answers[question.id] ?? usual?.default ?? given,
       step: index + 2,
       steps,
       refusal: (answer) => server.newFrameRefusal({ id: question.id, answer, answers }),
-    }),
-  );
+    });
+  });
   return done === "cancel" ? undefined : done;
 }
 

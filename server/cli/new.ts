@@ -1,5 +1,4 @@
 /** `bentwright new`: a frame file from a few answers, asked for in turn or given as flags. */
-import { makeSay } from "../core/checks/speak.ts";
 import { newFrameQuestions, newFrameRefusal } from "../language/new-frame/questions.ts";
 import { writeFrame } from "../language/new-frame/write.ts";
 import { NEW_FRAME_UNKNOWN, type NewFrameAnswers, type NewFrameQuestion } from "../protocol.ts";
@@ -43,9 +42,6 @@ const FLAGS = [
   "mill",
 ] as const;
 type Flag = (typeof FLAGS)[number];
-
-/** What a question has, whatever asks it. */
-type Asked = NewFrameQuestion & { readonly id: Flag };
 
 export const newFrame: Command = {
   name: "new",
@@ -111,11 +107,12 @@ function answersOf(
 ): NewFrameAnswers {
   const { units = "inch" } = given;
   if (units !== "inch" && units !== "mm") throw new WrongCall(`--units: “${units}” is neither inch nor mm.`);
-  const questions = newFrameQuestions(units, makeSay(units)).filter(isFlag);
   let answers: NewFrameAnswers = { units };
   const usual: string[] = [];
-  for (const question of questions) {
-    const { id } = question;
+  for (const id of FLAGS) {
+    // usual answers go by what was answered before
+    const question = newFrameQuestions(units, answers).find((one) => one.id === id);
+    if (!question) continue;
     const flag = given[id];
     if (flag !== undefined) {
       const why = newFrameRefusal(id, flag, answers);
@@ -128,13 +125,9 @@ function answersOf(
   return answers;
 }
 
-function isFlag(question: NewFrameQuestion): question is Asked {
-  return FLAGS.some((flag) => flag === question.id);
-}
-
 /** Asks until there is an answer that can be taken; an empty line takes the usual one. */
 function askFor(
-  { id, sentence, choices, default: usual, mayBeUnknown }: Asked,
+  { id, sentence, choices, default: usual, mayBeUnknown }: NewFrameQuestion,
   answers: NewFrameAnswers,
   ask: (question: string) => string | undefined,
   around: Surroundings,

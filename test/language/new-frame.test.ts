@@ -33,6 +33,20 @@ describe("the questions", () => {
     }
   });
 
+  test("take as many bays as the length has room for", () => {
+    const bays = (length: string) =>
+      newFrameQuestions("inch", { length }).find(({ id }) => id === "bays")?.default ?? "";
+    expect([bays("8 ft"), bays("16 ft"), bays("27 ft"), bays("48 ft"), bays("abc")]).toEqual([
+      "1",
+      "2",
+      "3",
+      "4",
+      "1",
+    ]);
+    for (const length of ["8 ft", "13 ft", "20 ft", "31 ft", "48 ft"])
+      expect(newFrameRefusal("bays", bays(length), { length }), length).toBeNull();
+  });
+
   const typed = newFrameQuestions("inch").filter(({ choices }) => choices === undefined);
 
   test.each(typed.map(({ id }) => id))("%s refuses in words what cannot be", (id) => {

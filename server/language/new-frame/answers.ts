@@ -210,11 +210,15 @@ export function bayRefusal(length: number, bays: number, say: Say): string | und
     limit: say.length(bay < least ? least : most),
     fitting: fitting.length === 0 ? "" : say.text("Take {fitting}.", { fitting: orList(fitting, say) }),
   };
+  const many =
+    bays === 1
+      ? "One bay in {length} is {bay} long, and more than {limit} between posts is beyond what is proposed here. {fitting}"
+      : "{bays} bays in {length} are {bay} each, and more than {limit} between posts is beyond what is proposed here. {fitting}";
   return say
     .text(
       bay < least
         ? "{bays} bays in {length} are {bay} each, and with less than {limit} the knees of neighbouring posts meet. {fitting}"
-        : "{bays} bays in {length} are {bay} each, and more than {limit} between posts is beyond what is proposed here. {fitting}",
+        : many,
       facts,
     )
     .trim();

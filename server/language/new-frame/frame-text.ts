@@ -104,12 +104,8 @@ function site({ answers, length }: Pen): string[] {
   const { snow, wind, frost } = answers;
   return [
     "site:",
-    ...(snow ? [`  snow: {ground: ${snow.text}, exposure: partially-exposed, thermal: open}`] : []),
-    ...(wind
-      ? [
-          `  wind: {speed: ${wind.text}, exposure: C, flow: clear}   # C: open country; B: woods or houses all around`,
-        ]
-      : []),
+    `  snow: {${snow ? `ground: ${snow.text}, ` : ""}exposure: partially-exposed, thermal: open}`,
+    `  wind: {${wind ? `speed: ${wind.text}, ` : ""}exposure: C, flow: clear}   # C: open country; B: woods or houses all around`,
     ...(frost === undefined ? [] : [`  frost-depth: ${length(frost)}`]),
     "  soil: clay   # the weakest that is usual: dig a hole where a pier will stand, and look",
   ];

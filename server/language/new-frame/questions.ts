@@ -151,8 +151,17 @@ const WORDS: Readonly<Record<QuestionId, Words>> = {
   },
 };
 
-/** @returns the questions in their order */
-export function newFrameQuestions(units: Units, say: Say = makeSay(units)): readonly NewFrameQuestion[] {
+/**
+ * @param answered what is answered already: the usual number of bays goes by the length
+ * @returns the questions in their order
+ */
+export function newFrameQuestions(
+  units: Units,
+  answered: NewFrameAnswers = {},
+  say: Say = makeSay(units),
+): readonly NewFrameQuestion[] {
+  const length = readAnswer("length", answered.length ?? WORDS.length.default[units], say);
+  const bays = usualBays(length.ok ? length.value : undefined);
   return QUESTION_IDS.map((id) => {
     const { title, sentence, choices, default: answers } = WORDS[id];
     return {
@@ -160,7 +169,7 @@ export function newFrameQuestions(units: Units, say: Say = makeSay(units)): read
       title: say.text(title),
       sentence: say.text(sentence),
       ...(choices ? { choices: choices.map((choice) => spoken(choice, say)) } : {}),
-      default: answers[units],
+      default: id === "bays" ? bays : answers[units],
       mayBeUnknown: MAY_BE_UNKNOWN.has(id),
     };
   });

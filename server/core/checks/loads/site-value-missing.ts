@@ -22,7 +22,16 @@ type Missing =
 
 interface Data {
   readonly missing: Missing;
+  /** the map that the value belongs in is there already */
+  readonly inside: boolean;
 }
+
+/** What is written where snow and wind have a map of their own. */
+const INSIDE: Readonly<Partial<Record<Missing, string>>> = {
+  snow: "ground: 45 psf",
+  wind: "speed: 107 mph",
+  "wind-bare": "speed: 107 mph",
+};
 
 const WORDS: Readonly<
   Record<Missing, { readonly what: string; readonly key: string; readonly whom: string }>
@@ -80,6 +89,11 @@ const WORDS: Readonly<
     whom: "the load standard (i for barns and sheds, ii for dwellings)",
   },
 };
+
+/** The same as an example in the units of the file. */
+function metric(key: string): string {
+  return key.replace("45 psf", "2.2 kPa").replace("107 mph", "48 m/s").replace("32 in", "800");
+}
 
 /** What only the site can give and the frame needs: loads with a roof, wind on tall frames, frost and soil with piers. */
 function* missing(model: Model): Generator<{ path: string; missing: Missing }> {
@@ -172,13 +186,19 @@ export const siteValueMissing = defineCheck<"whole", Data>({
   *find({ source, model }) {
     for (const m of missing(model))
       if (!toldAlready(source, model.frame, KEYS[m.missing]))
-        yield { path: m.path, onKey: true, apart: m.missing, data: { missing: m.missing } };
+        yield {
+          path: m.path,
+          onKey: true,
+          apart: m.missing,
+          data: { missing: m.missing, inside: m.path !== model.frame.site.path },
+        };
   },
   words: (d, say) => {
-    const w = WORDS[d.missing];
+    const { key, ...w } = WORDS[d.missing];
+    const written = (d.inside ? INSIDE[d.missing] : undefined) ?? key;
     return say.text(
       "The file does not give {what}, so what depends on it is not checked. It comes from {whom}. Write “{key}”.",
-      w,
+      { ...w, key: say.metric ? metric(written) : written },
     );
   },
 });
