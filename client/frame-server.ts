@@ -139,8 +139,8 @@ export class FrameServer implements Disposable {
     return (await this.#client.sendRequest<string | null>(NEW_FRAME_REFUSAL_REQUEST, asked)) ?? undefined;
   }
 
-  newFrameWrite(asked: NewFrameWriteParams): Promise<NewFrameWriteResult> {
-    return this.#client.sendRequest(NEW_FRAME_WRITE_REQUEST, asked);
+  newFrameWrite(asked: NewFrameWriteParams, cancel: CancellationToken): Promise<NewFrameWriteResult> {
+    return this.#client.sendRequest(NEW_FRAME_WRITE_REQUEST, asked, cancel);
   }
 
   /** The page that a diagnostic's link leads to, by the link's query. */

@@ -250,8 +250,8 @@ export function serve(
     const { id, answer } = textsOf(params, "id", "answer");
     return newFrameRefusal(id, answer, answersIn(memberOf(params, "answers")));
   });
-  connection.onRequest(NEW_FRAME_WRITE_REQUEST, (params: unknown) =>
-    writeInSteps(answersIn(memberOf(params, "answers"))),
+  connection.onRequest(NEW_FRAME_WRITE_REQUEST, (params: unknown, token) =>
+    writeInSteps(answersIn(memberOf(params, "answers")), () => !token.isCancellationRequested),
   );
 
   serveMoving(

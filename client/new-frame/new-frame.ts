@@ -1,7 +1,12 @@
 /** New Frame: asks what only the builder knows, lets the server write the frame, keeps it, and shows it with its preview. */
 import { homedir } from "node:os";
 import { l10n, ProgressLocation, Uri, window, workspace } from "vscode";
-import type { NewFrameAnswers, NewFrameQuestion, NewFrameQuestionsParams } from "../../server/protocol.ts";
+import type {
+  NewFrameAnswers,
+  NewFrameQuestion,
+  NewFrameQuestionsParams,
+  NewFrameWriteResult,
+} from "../../server/protocol.ts";
 import type { FrameServer } from "../frame-server.ts";
 import type { PreviewPanels } from "../preview/panels.ts";
 import { askQuestion } from "./ask.ts";
@@ -59,6 +64,7 @@ async function askAndWrite(server: FrameServer, units: Units): Promise<string | 
     const answers = await ask(server, units, course);
     if (answers === "back" || answers === undefined) return answers;
     const written = await write(server, answers);
+    if (written === undefined) return undefined;
     if ("text" in written) return written.text;
     // an answer that no frame can be made for is asked for once more, and only that one
     const index = Math.max(
@@ -95,11 +101,21 @@ async function ask(
   return done === "cancel" ? undefined : done;
 }
 
-function write(server: FrameServer, answers: NewFrameAnswers) {
+/** @returns undefined where the user does not want to wait for it */
+async function write(
+  server: FrameServer,
+  answers: NewFrameAnswers,
+): Promise<NewFrameWriteResult | undefined> {
   const title = l10n.t("Working out sections and joints");
-  return window.withProgress({ location: ProgressLocation.Notification, title }, () =>
-    server.newFrameWrite({ answers }),
-  );
+  const options = { location: ProgressLocation.Notification, title, cancellable: true };
+  return window.withProgress(options, async (_, cancel) => {
+    try {
+      return await server.newFrameWrite({ answers }, cancel);
+    } catch (error) {
+      if (cancel.isCancellationRequested) return undefined;
+      throw error;
+    }
+  });
 }
 
 /** Where the user wants it; undefined where they gave up. */

@@ -222,7 +222,7 @@ function isScalar(schema: Schema | undefined): boolean {
 
 /** A word that YAML reads as nothing but a word, and that the text does not hold. */
 function standInFor(text: string): string {
-  let word = "zqx";
-  while (text.includes(word)) word += "zq";
-  return word;
+  const taken = text.match(/zqx(?:zq)*/g) ?? [];
+  const longest = taken.reduce((most, { length }) => Math.max(most, length), 0);
+  return `zqx${"zq".repeat(longest)}`;
 }

@@ -332,7 +332,14 @@ describe("the call", () => {
     [["check", "folder/"], "folder/ cannot be opened: it is a folder."],
     [["draw"], "Name one frame file."],
     [["draw", "shed.frame.yaml", "broken.frame.yaml"], "Name one frame file."],
-    [["explain", "tenon-thin", "brace-angle"], "Name one check."],
+    [
+      ["explain", "tenon-thin", "brace-angle"],
+      "brace-angle cannot be opened: there is no such file or folder.",
+    ],
+    [
+      ["explain", "tenon-thin", "shed.frame.yaml", "broken.frame.yaml"],
+      "Name one check and at most one file.",
+    ],
   ])("%j", (args, words) => {
     const { code, err } = call(args);
     expect(code).toBe(2);

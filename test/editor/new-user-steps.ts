@@ -1,4 +1,4 @@
-/** A new user's way, by the keyboard alone: from an empty window to a frame of their own. */
+/** A new user's way, by the keyboard but for one click: from an empty window to a frame of their own. */
 import assert from "node:assert/strict";
 import { spawnSync } from "node:child_process";
 import { readdir } from "node:fs/promises";

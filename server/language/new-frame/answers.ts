@@ -117,7 +117,7 @@ export function readScalar(
   // metric figures are rounded: 40 m/s for 90 mph
   const slack = dimension === "speed" ? 1 : 0.5;
   if (read.value >= range.least - slack && read.value <= range.most + slack)
-    return { ok: true, value: { text: text.trim(), value: read.value } };
+    return { ok: true, value: { text: text.trim().replace(/\s+/g, " "), value: read.value } };
   const words = (value: number): string => formatQuantity(value, dimension, units);
   return refuse(
     say.text("{value} is outside what this proposes: it must be between {least} and {most}.", {

@@ -14,8 +14,8 @@ import {
   TIE_DROP,
 } from "./design.ts";
 
-/** Has the least bending stress of No. 2 timbers among the woods that are asked about (NDS Supplement Table 4D, remembered). */
-const WEAKEST = "eastern-white-pine";
+/** Stands in the file while nobody knows the wood: none that is asked about is allowed less bending (NDS Supplement Table 4D, remembered). */
+const ASSUMED = "eastern-white-pine";
 /** Levels of the file, inches. */
 const PIER_TOP = 8;
 const MM = 25.4;
@@ -112,7 +112,7 @@ function site({ answers, length }: Pen): string[] {
 }
 
 function timber({ answers, length }: Pen): string[] {
-  const species = answers.species ?? WEAKEST;
+  const species = answers.species ?? ASSUMED;
   const { mill } = answers;
   return [
     "timber:   # no-2: what timber counts as that nobody has graded",
@@ -251,9 +251,7 @@ function piers({ answers, design, length }: Pen): string[] {
 /** What the file has no key to leave open in: each is a warning until the builder has asked. */
 function questions({ answers: { species, mill } }: Pen): string[] {
   const open = [
-    ...(species === undefined
-      ? [`which wood the frame is sawn from; ${WEAKEST} stands here as the weakest of the usual ones`]
-      : []),
+    ...(species === undefined ? [`which wood the frame is sawn from; ${ASSUMED} is assumed`] : []),
     ...(mill === undefined ? ["how long and how thick the mill can cut; no limit is assumed"] : []),
   ];
   const lines = open.map((what) => `  - {what: ${what}, whom: the sawyer}`);

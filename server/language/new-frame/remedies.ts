@@ -39,12 +39,19 @@ export function remedied(design: Design, finding: Finding, answers: Answers): De
   const [, section = "", name = "", key = ""] = path.split("/");
   if (check === "longer-than-mill")
     return withShorterRake(design, (finding.value ?? 0) - (finding.limit ?? 0));
+  if (check === "timbers-overlap") return withDeeperRidge(design, answers);
   if (section === "members" && SIZED_CHECKS.has(check) && key === "section")
     return withLargerMember(design, name, check, ratio, answers);
   if (section === "roof") return withStrongerRafters(design, finding, ratio, answers);
   if (section === "joints") return withStrongerJoint(design, name, finding, ratio, answers);
   if (section === "piers") return byFixes(design, finding, answers) ?? withLargerPier(design, ratio);
   return design;
+}
+
+/** Rafters that reach below a ridge meet the knees under it. */
+function withDeeperRidge(design: Design, answers: Answers): Design {
+  const ridge = Math.min(design.depths.ridge + sideStep(answers.units), deepest(design.ridgeWidth, answers));
+  return ridge > design.depths.ridge ? { ...design, depths: { ...design.depths, ridge } } : design;
 }
 
 /** What a plate or ridge is too long by, taken off both of its ends; the very same where that is not enough. */

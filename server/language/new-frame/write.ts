@@ -17,8 +17,8 @@ import { otherLegs, remedied } from "./remedies.ts";
 
 /** How often one proposal is changed before it is given up. */
 const MOST_ROUNDS = 12;
-/** How many analyses one answer may take in all: what is not found in them would keep its asker waiting too long. */
-const MOST_ANALYSES = 24;
+/** After so many analyses no further answer is tried: its asker has waited long enough. */
+const MOST_ANALYSES = 18;
 
 interface Proposal {
   readonly text: string;
