@@ -27,6 +27,7 @@ export function* easierAnswers(answers: Answers, left: readonly Finding[], say: 
     .sort((a, b) => (b.value ?? 0) - (a.value ?? 0));
   if (longest) yield* sawnInOnePiece(answers, longest, say);
   else {
+    yield* thickerLogs(answers, say);
     yield* moreBays(answers, say);
     yield* shorter("width", answers, SHARES, say);
     yield* shorter("eave", answers, SHARES.slice(0, 1), say);
@@ -58,6 +59,21 @@ function* sawnInOnePiece(answers: Answers, finding: Finding, say: Say): Generato
       answers: { ...answers, mill: { ...answers.mill, longest: cut } },
       help: say.text("With a mill that cuts {length} it can be made.", { length: say.length(cut) }),
     };
+}
+
+/** Inches at the small end: what gives 8 in posts, and what gives the largest that are proposed. */
+const LOGS = [14, 20] as const;
+
+function* thickerLogs(answers: Answers, say: Say): Generator<Easier> {
+  const { mill } = answers;
+  if (mill?.log === undefined) return;
+  for (const log of LOGS)
+    if (log > mill.log)
+      yield {
+        question: "mill",
+        answers: { ...answers, mill: { ...mill, log } },
+        help: say.text("From logs of {log} at the small end it can be made.", { log: say.length(log) }),
+      };
 }
 
 function* moreBays(answers: Answers, say: Say): Generator<Easier> {

@@ -1,5 +1,9 @@
 /** What each kind of finding changes in a design. A finding that nothing here can mend leaves the design as it is. */
 import type { Edit, Finding } from "../../core/checks/check.ts";
+import { mortisesCollide } from "../../core/checks/joinery/mortises-collide.ts";
+import { pegDistanceShort } from "../../core/checks/joinery/peg-distance-short.ts";
+import { pegInOtherJoint } from "../../core/checks/joinery/peg-in-other-joint.ts";
+import { pegsCrowded } from "../../core/checks/joinery/pegs-crowded.ts";
 import { inches } from "../../core/quantity/length.ts";
 import { parseLength } from "../../core/quantity/quantity.ts";
 import { SIZED_CHECKS } from "../../core/sizing/entry.ts";
@@ -20,10 +24,11 @@ import {
 } from "./design.ts";
 
 /** The largest that are proposed, inches. Common practice, no source. */
-const MOST = { gauge: 12, rafter: 14, tube: 30, pier: 84 } as const;
+const MOST = { gauge: 12, brace: 10, rafter: 14, tube: 30, pier: 84 } as const;
 const LEAST_SPACING = 14;
 const LEG_STEP = 6;
 const LEAST_LEG = 18;
+const CLASH_STEP = 3;
 /** More than a finding asks for, so that what shifts with it is met at once. */
 const MARGIN = 1.03;
 
@@ -39,6 +44,7 @@ export function remedied(design: Design, finding: Finding, answers: Answers): De
   const [, section = "", name = "", key = ""] = path.split("/");
   if (check === "longer-than-mill")
     return withShorterRake(design, (finding.value ?? 0) - (finding.limit ?? 0));
+  if (CLASHES.has(check)) return withShorterKnee(design);
   if (check === "timbers-overlap") return withDeeperRidge(design, answers);
   if (section === "members" && SIZED_CHECKS.has(check) && key === "section")
     return withLargerMember(design, name, check, ratio, answers);
@@ -46,6 +52,29 @@ export function remedied(design: Design, finding: Finding, answers: Answers): De
   if (section === "joints") return withStrongerJoint(design, name, finding, ratio, answers);
   if (section === "piers") return byFixes(design, finding, answers) ?? withLargerPier(design, ratio);
   return design;
+}
+
+/** Joints that meet inside a post: the feet of its knees come up or down with their legs. */
+const CLASHES: ReadonlySet<string> = new Set([mortisesCollide.meta.id, pegInOtherJoint.meta.id]);
+
+/** What there is to mend at once: while joints meet, how strong they are is nothing to go by. */
+export function worstOf(findings: readonly Finding[]): readonly Finding[] {
+  const clashes = findings.filter(({ check }) => CLASHES.has(check));
+  return clashes.length > 0 ? clashes.slice(0, 1) : findings;
+}
+
+function withShorterKnee(design: Design): Design {
+  const knee = design.legs.knee - CLASH_STEP;
+  return knee < LEAST_LEG ? design : { ...design, legs: { ...design.legs, knee } };
+}
+
+/** Pegs that come too near the edge of a brace's tenon ask for a deeper brace. */
+function withDeeperBrace(design: Design, brace: Brace, answers: Answers): Design {
+  const [width, depth] = design.braces[brace];
+  const deeper = depth + sideStep(answers.units);
+  return deeper > MOST.brace + 1e-6
+    ? design
+    : { ...design, braces: { ...design.braces, [brace]: [width, deeper] } };
 }
 
 /** Rafters that reach below a ridge meet the knees under it. */
@@ -151,6 +180,8 @@ function withStrongerRafters(design: Design, finding: Finding, ratio: number, an
   return closer(ratio);
 }
 
+const NEAR_EDGE: ReadonlySet<string> = new Set([pegsCrowded.meta.id, pegDistanceShort.meta.id]);
+
 function withStrongerJoint(
   design: Design,
   name: string,
@@ -160,6 +191,7 @@ function withStrongerJoint(
 ): Design {
   const brace = braceOf(name);
   if (brace && finding.check === "bearing-crushed") return withLargerToe(design, brace, ratio, answers);
+  if (brace && NEAR_EDGE.has(finding.check)) return withDeeperBrace(design, brace, answers);
   const fixed = byFixes(design, finding, answers);
   if (fixed) return fixed;
   if (brace) return withLongerLeg(design, brace, answers);

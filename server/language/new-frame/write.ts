@@ -13,7 +13,7 @@ import { type Design, firstDesign } from "./design.ts";
 import { easierAnswers } from "./easier.ts";
 import { frameText } from "./frame-text.ts";
 import { readAnswers } from "./questions.ts";
-import { otherLegs, remedied } from "./remedies.ts";
+import { otherLegs, remedied, worstOf } from "./remedies.ts";
 
 /** How often one proposal is changed before it is given up. */
 const MOST_ROUNDS = 12;
@@ -35,17 +35,20 @@ export function* writeFrame(given: NewFrameAnswers): Generator<undefined, NewFra
   const [first] = left;
   if (!first) return { text };
   const say = makeSay(read.value.units);
+  const why = say.text("The best frame that was found still has this fault. {fault}", {
+    fault: first.message,
+  });
   let spent = analyses;
   for (const { question, answers, help } of easierAnswers(read.value, left, say)) {
     if (spent > MOST_ANALYSES) break;
     const easier = yield* propose(answers);
-    if (easier.left.length === 0) return { question, why: first.message, help };
+    if (easier.left.length === 0) return { question, why, help };
     spent += easier.analyses;
   }
   const help = say.text(
     "No single answer that was tried mends it: take a smaller frame, or ask an engineer about this one.",
   );
-  return { question: first.check === "longer-than-mill" ? "mill" : "width", why: first.message, help };
+  return { question: first.check === "longer-than-mill" ? "mill" : "width", why, help };
 }
 
 /** Changes the proposal as its findings ask, until none is left or none can be mended. */
@@ -58,7 +61,7 @@ function* propose(answers: Answers): Generator<undefined, Proposal> {
     const { frame, source } = readFrame(text);
     before = evaluate(frame, source, before);
     const left = before.findings.filter((finding) => isOpen(finding) && !isAwaited(finding, answers));
-    const next = left.reduce((changed, finding) => remedied(changed, finding, answers), design);
+    const next = worstOf(left).reduce((changed, finding) => remedied(changed, finding, answers), design);
     if (left.length === 0) return yield* drivable({ text, left, analyses }, design, answers, before);
     if (next === design || analyses === MOST_ROUNDS) return { text, left, analyses };
     design = next;
