@@ -14,12 +14,17 @@ export function followFirstSteps(server: FrameServer): Disposable {
     void commands.executeCommand("setContext", `bentwright.${key}`, true);
   };
   const defects = new Map<string, number>();
+  const worse = new Set<string>();
   return server.onChecked(({ uri, errors, warnings }) => {
-    const before = defects.get(uri.toString());
+    const file = uri.toString();
+    const before = defects.get(file);
     const now = errors + warnings;
-    defects.set(uri.toString(), now);
+    defects.set(file, now);
     reach("frameChecked");
-    if (now > (before ?? 0)) reach("findingSeen");
-    if (now < (before ?? 0)) reach("findingMended");
+    if (before === undefined || now === before) return;
+    if (now > before) {
+      worse.add(file);
+      reach("findingSeen");
+    } else if (worse.has(file)) reach("findingMended");
   });
 }

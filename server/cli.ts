@@ -30,5 +30,5 @@ function askAtTerminal(question: string): string | undefined {
     if (one === LINE_END) return new TextDecoder().decode(Uint8Array.from(bytes));
     bytes.push(one);
   }
-  return undefined;
+  return bytes.length > 0 ? new TextDecoder().decode(Uint8Array.from(bytes)) : undefined;
 }

@@ -324,6 +324,8 @@ function sweep(timber: Timber, joints: readonly Joint[], pairs: Pairs): NearJoin
 
 /** A tenon shorter than this holds little, in. */
 const SHORTEST = 2;
+/** Steps by which a tenon is shortened before it is given up. */
+const MOST_TRIED = 24;
 
 /**
  * Which blind tenon, made shorter, leaves enough wood between two joints, and how long it may be.
@@ -344,7 +346,8 @@ export function shorterTenon(
     const fixed = cutsOf(timber, other);
     const now = tenon.length.value;
     const first = Math.ceil(now / step - 1e-9) - 1;
-    for (let n = first; n * step >= SHORTEST - 1e-9; n--)
+    const last = Math.max(SHORTEST, now - MOST_TRIED * step);
+    for (let n = first; n * step >= last - 1e-9; n--)
       if (!between(timber, cutsOf(timber, joint, now - n * step), fixed))
         return [{ joint, length: n * step, lost: now - n * step }];
     return [];

@@ -319,7 +319,8 @@ export class NetSections {
   }
 }
 
-function isWithin(x: number, cut: Cut): boolean {
+/** Whether a place along the timber, inches, lies between the ends of a cut. */
+export function isWithin(x: number, cut: Cut): boolean {
   return x > (cut.breaks[0] ?? 0) && x < (cut.breaks.at(-1) ?? 0);
 }
 

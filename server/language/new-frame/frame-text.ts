@@ -85,14 +85,13 @@ function head({ answers, length }: Pen): string[] {
   const { roof, width, length: long, units } = answers;
   const name = roof === "gable" ? "Gable" : "Shed";
   const [thick, thin] = [length(usual(answers, 2)), length(usual(answers, 1.125))];
-  const loads = answers.snow && answers.wind;
+  const { snow, wind, frost, species, mill } = answers;
+  const known = snow && wind && frost !== undefined && species !== undefined && mill;
   return [
     "# Try this: in post-head below, change the thickness of the tenon",
     `# from ${thick} to ${thin}. You will be told that it is too thin.`,
     "# Sections and joints were worked out to pass every check",
-    loads
-      ? "# for your answers. Change what you like."
-      : "# for the loads that are known so far. Change what you like.",
+    known ? "# for your answers. Change what you like." : "# for what is known so far. Change what you like.",
     `frame: ${name} ${length(width)} by ${length(long)}`,
     "format: 1",
     `units: ${units}`,

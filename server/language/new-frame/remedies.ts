@@ -35,7 +35,6 @@ const MARGIN = 1.03;
 const LYING: ReadonlySet<string> = new Set<Lying>(["plate", "low-plate", "high-plate", "tie", "ridge"]);
 
 /**
- * @param log the thickest log of the mill, inches
  * @returns the design with the finding's remedy; the very same where there is none left
  */
 export function remedied(design: Design, finding: Finding, answers: Answers): Design {

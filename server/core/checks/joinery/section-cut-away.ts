@@ -3,7 +3,7 @@ import type { Joint } from "../../joinery/joint.ts";
 import { isLap } from "../../joinery/near-joints.ts";
 import type { Timber } from "../../model/model.ts";
 import { dot } from "../../model/vec.ts";
-import { cutsInto, NetSections } from "../../statics/net-section.ts";
+import { cutsInto, isWithin, NetSections } from "../../statics/net-section.ts";
 import { defineCheck } from "../check.ts";
 import { sectionPath } from "../members/member-path.ts";
 import { usualHousing } from "./housing-deep.ts";
@@ -21,8 +21,10 @@ interface Data {
 const USUAL = 1 / 2;
 const LEAST = 1 / 4;
 
-/** More joints than this at one place take each other's place, which is said. */
+/** Joints that are looked at together; a longer row is looked at in parts that overlap by half. */
 const MOST_ABREAST = 60;
+/** A row that has more parts is too close to be built, which has a finding of its own. */
+const MOST_PARTS = 40;
 
 /** Joints that stand abreast along a timber, place by place: only these can cut one section together. */
 function abreast(timber: Timber, joints: readonly Joint[]): Joint[][] {
@@ -40,7 +42,16 @@ function abreast(timber: Timber, joints: readonly Joint[]): Joint[][] {
     else places.push([joint]);
     end = Math.max(end, to);
   }
-  return places.filter(({ length }) => length > 1 && length <= MOST_ABREAST);
+  return places.flatMap(partsOf).filter(({ length }) => length > 1);
+}
+
+function partsOf(row: Joint[]): Joint[][] {
+  const parts: Joint[][] = [];
+  for (let from = 0; parts.length < MOST_PARTS; from += MOST_ABREAST / 2) {
+    parts.push(row.slice(from, from + MOST_ABREAST));
+    if (from + MOST_ABREAST >= row.length) break;
+  }
+  return parts;
 }
 
 /** The place at which two joints or more leave least of a timber. */
@@ -51,7 +62,10 @@ function worstPlace(timber: Timber, joints: readonly Joint[]): Data | undefined 
   for (const { x, section } of sections.places()) {
     const left = section.A / sections.whole.A;
     if (left >= (worst?.left ?? USUAL)) continue;
-    const at = cuts.filter((cut) => cut.at(x) !== undefined).map((cut) => cut.joint ?? "");
+    // the hollow of a curved brace is a cut too, and of no joint
+    const at = cuts.flatMap((cut) =>
+      cut.joint !== undefined && isWithin(x, cut) && cut.at(x) ? [cut.joint] : [],
+    );
     const names = [...new Set(at)];
     if (names.length > 1) worst = { timber: timber.id, joints: names, left, at: x };
   }
