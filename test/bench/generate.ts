@@ -64,6 +64,8 @@ export function frameText(shape: FrameShape): string {
   const { bents, walls, braces, joists, rafters, dense } = shape;
   const bay = bayFeet(shape);
   const [knee, ridgeKnee] = dense ? [20, 16] : [36, 24];
+  // the short knees of narrow bays come down to where the ties of wide ones lie
+  const tieTop = dense ? "6 ft 9 in" : "7 ft 10 in";
   const bentNames = Array.from({ length: bents }, (_, i) => String(i + 1));
   const wallNames = Array.from({ length: walls }, (_, i) => String.fromCharCode(65 + i));
   const [first = "A", last = "B"] = [wallNames[0], wallNames.at(-1)];
@@ -89,7 +91,7 @@ export function frameText(shape: FrameShape): string {
     "grid:",
     `  walls: {${wallNames.map((name, i) => `${name}: ${(WIDTH_FEET * i) / (walls - 1)} ft`).join(", ")}}`,
     `  bents: {${bentNames.map((name, i) => `${name}: ${bay * i} ft`).join(", ")}}`,
-    "  levels: {pier-top: 8 in, floor: 2 ft 6 in, tie-top: 7 ft 10 in, eave: 9 ft 4 in}",
+    `  levels: {pier-top: 8 in, floor: 2 ft 6 in, tie-top: ${tieTop}, eave: 9 ft 4 in}`,
     "members:",
     `  post: {kind: post, section: 8x8, at: [${places([first, last])}], from: pier-top, to: plate}`,
     `  plate: {kind: plate, section: 8x9, walls: [${first}, ${last}], from: 1, to: ${bents}, top: eave, overhang: 12 in}`,
@@ -126,7 +128,7 @@ export function frameText(shape: FrameShape): string {
         ]
       : []),
     ...(joists > 0
-      ? [`  joist-ends: {kind: pocket, of: joist, into: [${carriers.join(", ")}], housing: 2 in}`]
+      ? [`  joist-ends: {kind: pocket, of: joist, into: [${carriers.join(", ")}], housing: 1 1/2 in}`]
       : []),
     "roof:",
     "  kind: gable",
