@@ -101,6 +101,17 @@ export class FrameEditor {
   }
 }
 
+/** With their edits: those that are worked out when they are chosen too. */
+export async function quickFixes(frame: FrameEditor, range: vscode.Range): Promise<vscode.CodeAction[]> {
+  return vscode.commands.executeCommand<vscode.CodeAction[]>(
+    "vscode.executeCodeActionProvider",
+    frame.uri,
+    range,
+    vscode.CodeActionKind.QuickFix.value,
+    10,
+  );
+}
+
 export function codeOf(code: vscode.Diagnostic["code"]): string {
   return String(typeof code === "object" ? code.value : code);
 }

@@ -3,6 +3,7 @@
  * Writes what came of them to the file named by BENTWRIGHT_TEST_RESULTS and throws when one failed.
  */
 import { writeFile } from "node:fs/promises";
+import { fixTests } from "./fixes.ts";
 import { closeAll } from "./frame-editor.ts";
 import type { SuiteResult } from "./results.ts";
 import { tests } from "./tests.ts";
@@ -11,7 +12,7 @@ const TEST_TIMEOUT = 40_000;
 
 export async function run(): Promise<void> {
   const results: SuiteResult[] = [];
-  for (const [name, test] of Object.entries(tests)) {
+  for (const [name, test] of Object.entries({ ...tests, ...fixTests })) {
     const start = Date.now();
     const error = await withEnd(test).then(
       () => "",

@@ -1,7 +1,7 @@
 /** What a user does with a frame, through the editor's own interface. */
 import assert from "node:assert/strict";
 import * as vscode from "vscode";
-import { codeOf, FrameEditor, until } from "./frame-editor.ts";
+import { codeOf, FrameEditor, quickFixes, until } from "./frame-editor.ts";
 
 const WRONG = "wrong-on-purpose.frame.yaml";
 const ARCH = "garden-arch.frame.yaml";
@@ -21,19 +21,8 @@ const isThinTenon = ({ code }: vscode.Diagnostic) => codeOf(code) === "tenon-thi
 const isUnknownKey = ({ code }: vscode.Diagnostic) => codeOf(code) === "unknown-key";
 const isOverstressed = ({ code }: vscode.Diagnostic) => codeOf(code) === "timber-overstressed";
 
-/** With their edits: those that are worked out when they are chosen too. */
-async function quickFixes(frame: FrameEditor, range: vscode.Range): Promise<vscode.CodeAction[]> {
-  return vscode.commands.executeCommand<vscode.CodeAction[]>(
-    "vscode.executeCodeActionProvider",
-    frame.uri,
-    range,
-    vscode.CodeActionKind.QuickFix.value,
-    10,
-  );
-}
-
 /** Runs it with one of our settings off, and puts the setting back. */
-async function without(setting: string, run: () => Promise<void>): Promise<void> {
+export async function without(setting: string, run: () => Promise<void>): Promise<void> {
   const settings = () => vscode.workspace.getConfiguration("bentwright");
   await settings().update(setting, false, vscode.ConfigurationTarget.Global);
   try {
