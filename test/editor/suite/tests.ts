@@ -22,7 +22,7 @@ const isUnknownKey = ({ code }: vscode.Diagnostic) => codeOf(code) === "unknown-
 const isOverstressed = ({ code }: vscode.Diagnostic) => codeOf(code) === "timber-overstressed";
 
 /** Runs it with one of our settings off, and puts the setting back. */
-export async function without(setting: string, run: () => Promise<void>): Promise<void> {
+async function without(setting: string, run: () => Promise<void>): Promise<void> {
   const settings = () => vscode.workspace.getConfiguration("bentwright");
   await settings().update(setting, false, vscode.ConfigurationTarget.Global);
   try {
