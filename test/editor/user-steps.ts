@@ -89,7 +89,9 @@ export const steps: readonly Step[] = [
       await window.goTo(value.line, value.column + 1);
       await window.page.locator(".codicon-gutter-lightbulb, .lightBulbWidget").first().click();
       await window.page.locator(".action-widget").getByText("Accept tenon-thin").first().click();
-      const input = window.page.locator(".quick-input-widget input");
+      // the box of another question is still in the page: Enter would go into the text
+      await window.page.locator(".quick-input-title").filter({ hasText: "with a reason" }).waitFor();
+      const { input } = window;
       await input.press("Enter");
       await window.page
         .locator(".quick-input-widget")
