@@ -5,6 +5,7 @@
 import same from "fast-deep-equal/es6/index.js";
 import { CodeActionKind, type Command, type Range, type TextEdit } from "vscode-languageserver-types";
 import { type Acceptance, acceptanceOf } from "../core/checks/acceptance.ts";
+import { BESIDE_CHECKS } from "../core/checks/accepted.ts";
 import type { Edit, Finding } from "../core/checks/check.ts";
 import type { Frame } from "../core/frame/frame.ts";
 import { toTextEdit } from "../document/edits.ts";
@@ -34,8 +35,9 @@ export interface AcceptAction {
 
 /** Slips of writing are mended; what stands in the frame by choice can be accepted. */
 function canBeAccepted({ check, accepted }: Finding): boolean {
+  if (accepted !== undefined || BESIDE_CHECKS.some(({ id }) => id === check)) return false;
   const area = metaOf(check)?.area;
-  return accepted === undefined && area !== undefined && area !== "file";
+  return area !== undefined && area !== "file";
 }
 
 /** One action for every finding that touches the range and can be accepted, in the order of the text. */

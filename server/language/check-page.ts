@@ -2,10 +2,9 @@
  * The page of a check in the editor: the case that was clicked with its numbers, then what the check is about. A link
  * to it names the check, the document and the finding, never its words; only this file writes and reads such links.
  */
-import { ACCEPT_IDLE, CHECK_FAILED } from "../core/checks/accepted.ts";
 import type { CheckMeta, Finding } from "../core/checks/check.ts";
 import { caseParts, metaParts, type PagePart } from "../core/checks/page.ts";
-import { CHECKS } from "../core/checks/registry.ts";
+import { allMeta } from "../core/checks/reference.ts";
 import type { Say } from "../core/checks/say.ts";
 import { makeSay } from "../core/checks/speak.ts";
 import { CAUTION } from "./caution.ts";
@@ -40,10 +39,7 @@ function findingNamed(
 
 /** Metadata of everything that can be found, by id. */
 export function metaOf(check: string): CheckMeta | undefined {
-  return (
-    [ACCEPT_IDLE, CHECK_FAILED].find(({ id }) => id === check) ??
-    CHECKS.find((c) => c.meta.id === check)?.meta
-  );
+  return allMeta().find(({ id }) => id === check);
 }
 
 /** `bentwright-page:/tenon-thin.md?…`, which our client gives back to have the page written. */

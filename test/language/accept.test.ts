@@ -9,7 +9,8 @@ import {
   type LocatedFinding,
   type Snapshot,
 } from "../../server/language/frame-service.ts";
-import { gate } from "../core/checks/gate.ts";
+import { gate, THREE_BENTS } from "../core/checks/gate.ts";
+import { VARIANTS } from "../fixtures.ts";
 
 const URI = "file:///g.frame.yaml";
 const ASKS: AcceptAbilities = { versioned: true, lazy: true, disabled: true, asks: true };
@@ -30,13 +31,6 @@ const frame = (accept = ""): string =>
     `,
     accept,
   });
-
-const WAYS: readonly (readonly [string, (text: string) => string])[] = [
-  ["LF", (text) => text],
-  ["CRLF", (text) => text.replaceAll("\n", "\r\n")],
-  ["a byte order mark", (text) => `\uFEFF${text}`],
-  ["an emoji above", (text) => `# 🪵 cut in winter 🪓\n${text}`],
-];
 
 const open = (text: string): Snapshot => createFrameService().open(URI, 1, text);
 const facts = ({ findings }: Snapshot): string[] =>
@@ -81,7 +75,7 @@ const LISTS: readonly (readonly [string, string])[] = [
   ["an example in a comment", `# accept: [{check: post-slender, at: post@A2, because: "reviewed"}]\n`],
 ];
 
-describe.each(WAYS)("with %s", (_way, written) => {
+describe.each(VARIANTS)("with $name", ({ text: written }) => {
   test.each(LISTS)("%s: one place is accepted, and nothing else changes", (_list, list) => {
     const text = written(frame(list));
     const snapshot = open(text);
@@ -140,12 +134,7 @@ describe("what the entry names", () => {
   test("each place, where others of the entry have a graver finding of the same check", () => {
     const text = gate({
       site: "site: {frost-depth: 30 in, soil: sand, ground: {1: 9 in, 2: 9 in, 3: 5 in}}\n",
-      grid: `
-        grid:
-          walls: {A: 0, B: 10 ft}
-          bents: {1: 0, 2: 9 ft, 3: 18 ft}
-          levels: {pier-top: 8 in, eave: 8 ft}
-      `,
+      grid: THREE_BENTS,
       members: `
         members:
           post: {kind: post, section: 8x8, at: [A1, A2, A3], from: pier-top, to: plate}

@@ -1,5 +1,6 @@
 /** The page of a check in the editor, and the links that lead to it. */
 import { describe, expect, test } from "vitest";
+import { allMeta } from "../../server/core/checks/reference.ts";
 import { linkedFinding, nameOfFinding, pageLink, pageOf } from "../../server/language/check-page.ts";
 import { diagnosticsOf } from "../../server/language/diagnostics.ts";
 import { createFrameService, type Snapshot } from "../../server/language/frame-service.ts";
@@ -17,6 +18,15 @@ const thin = (snapshot: Snapshot) => {
   if (!found) throw new Error("no finding");
   return found.finding;
 };
+
+test.each(allMeta().map(({ id, title }) => [id, title] as const))(
+  "%s has a page of its own",
+  (check, title) => {
+    const page = pageOf({ uri: URI, check, path: "" }, undefined);
+    expect(page).toContain(`# ${title}`);
+    expect(page).toContain("**Source:**");
+  },
+);
 
 describe("a link", () => {
   test("leads back to its finding, through whatever the address holds", () => {

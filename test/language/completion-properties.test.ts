@@ -9,6 +9,7 @@ import { readYaml, walkTree } from "../../server/document/read-yaml.ts";
 import { type Schema, schemaBeforeKind } from "../../server/document/schema.ts";
 import { indexOf } from "../../server/document/source-index.ts";
 import { keysOf, lineEnd, type MapNode, type ScalarNode } from "../../server/document/tree.ts";
+import { VARIANTS } from "../fixtures.ts";
 import { completed, PLAIN, SNIPPETS } from "./completion-text.ts";
 
 const FILES = ["samples", "test/frames"].flatMap((folder) =>
@@ -60,14 +61,7 @@ joints:
             count: 2
 `;
 
-const VARIANTS: readonly ((text: string) => string)[] = [
-  (text) => text,
-  (text) => text.replaceAll("\n", "\r\n"),
-  (text) => `\uFEFF${text}`,
-  (text) => `# 🪵 cut in winter 🪓\n${text}`,
-];
-
-const TEXTS = [...FILES, BLOCKS].flatMap((text) => VARIANTS.map((variant) => variant(text)));
+const TEXTS = [...FILES, BLOCKS].flatMap((text) => VARIANTS.map((variant) => variant.text(text)));
 
 /** One of the texts with its tree, and one of the nodes of a sort in it. */
 function nodes<N extends MapNode | ScalarNode>(

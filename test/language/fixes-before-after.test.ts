@@ -4,13 +4,7 @@ import { TextDocument } from "vscode-languageserver-textdocument";
 import { createFrameService } from "../../server/language/frame-service.ts";
 import { textEditsOf } from "../../server/language/quick-fixes.ts";
 import { gate } from "../core/checks/gate.ts";
-
-const WAYS: readonly (readonly [string, (text: string) => string])[] = [
-  ["LF", (text) => text],
-  ["CRLF", (text) => text.replaceAll("\n", "\r\n")],
-  ["a byte order mark", (text) => `\uFEFF${text}`],
-  ["an emoji above", (text) => `# 🪵 cut in winter 🪓\n${text}`],
-];
+import { VARIANTS } from "../fixtures.ts";
 
 /** The check, a piece of the clean frame, what is written in its place, and what the fix makes of that. */
 const SLIPS: readonly (readonly [string, string, string, string])[] = [
@@ -45,7 +39,7 @@ const SLIPS: readonly (readonly [string, string, string, string])[] = [
   ],
 ];
 
-describe.each(WAYS)("with %s", (_, written) => {
+describe.each(VARIANTS)("with $name", ({ text: written }) => {
   test.each(SLIPS)("%s: %j written as %j becomes %j", (check, right, wrong, mended) => {
     const clean = gate({});
     expect(clean).toContain(right);

@@ -34,13 +34,13 @@ export const CHECK_FAILED: CheckMeta = {
   },
 };
 
-/** Judged after what the file accepts is known. */
-const BESIDE: ReadonlySet<string> = new Set([ACCEPT_IDLE.id, CHECK_FAILED.id, LOADS_UNANSWERED.id]);
+/** What is judged after the checks of the registry, when it is known what the file accepts: none of it can be accepted. */
+export const BESIDE_CHECKS: readonly CheckMeta[] = [LOADS_UNANSWERED, ACCEPT_IDLE, CHECK_FAILED];
 
 /** @param idle entries that covered nothing; @param known ids of all checks */
 export function idleFindings(idle: readonly Accepted[], known: readonly string[], say: Say): Finding[] {
   return idle.map((a) => {
-    if (BESIDE.has(a.check))
+    if (BESIDE_CHECKS.some(({ id }) => id === a.check))
       return finding(
         a.path,
         true,

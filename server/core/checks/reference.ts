@@ -1,10 +1,9 @@
 /** The check reference, written from the metadata of the checks: one source for `explain`, the editor and the file. */
-import { ACCEPT_IDLE, CHECK_FAILED } from "./accepted.ts";
+import { BESIDE_CHECKS } from "./accepted.ts";
 import type { Area, CheckMeta } from "./check.ts";
 import { metaParts } from "./page.ts";
 import { CHECKS } from "./registry.ts";
 import { makeSay } from "./speak.ts";
-import { LOADS_UNANSWERED } from "./unanswered.ts";
 
 const AREAS: Readonly<Record<Area, string>> = {
   file: "The file",
@@ -20,7 +19,7 @@ const AREAS: Readonly<Record<Area, string>> = {
 
 /** Metadata of everything that can be found, the checks of the registry and those that stand beside it. */
 export function allMeta(): readonly CheckMeta[] {
-  return [...CHECKS.map(({ meta }) => meta), LOADS_UNANSWERED, ACCEPT_IDLE, CHECK_FAILED];
+  return [...CHECKS.map(({ meta }) => meta), ...BESIDE_CHECKS];
 }
 
 function entry(meta: CheckMeta): string {

@@ -41,6 +41,14 @@ const PARTS = {
   accept: "",
 } as const;
 
+/** A grid of three bents, for gates of two spans. */
+export const THREE_BENTS = `
+  grid:
+    walls: {A: 0, B: 10 ft}
+    bents: {1: 0, 2: 9 ft, 3: 18 ft}
+    levels: {pier-top: 8 in, eave: 8 ft}
+`;
+
 /** The gate's text with some parts, markers included, in place of its own. */
 export function gate(parts: Partial<Record<keyof typeof PARTS, string>>): string {
   return Object.values({ ...PARTS, ...parts })
@@ -96,6 +104,19 @@ const PAVILION = {
       covering: {kind: standing-seam}
   `,
 } as const;
+
+/** A gate of two spans whose plate is spliced. @param more further members, or a marker under the plate */
+export function spliced(at: string, kind: string, more = ""): string {
+  return gate({
+    grid: THREE_BENTS,
+    members: `
+      members:
+        post: {kind: post, section: 8x8, at: [A1, A2, A3], from: pier-top, to: plate}
+        plate: {kind: plate, section: 8x8, walls: [A], from: 1, to: 3, top: eave, splice: {at: ${at}, kind: ${kind}}}
+        ${more}
+    `,
+  });
+}
 
 /** The same with four posts and a gable roof. */
 export function pavilion(parts: Partial<Record<keyof typeof PARTS, string>>): string {

@@ -1,7 +1,7 @@
 /** Cuts that their timbers cannot give, and cuts out of proportion. Rules: common practice but where a title names more. */
 import { describe, expect, test } from "vitest";
 import { findingsFixture } from "../../fixtures.ts";
-import { findingsOf, fixed, gate, pavilion } from "./gate.ts";
+import { findingsOf, fixed, gate, pavilion, THREE_BENTS } from "./gate.ts";
 
 /** The gate with another joint at the posts' heads. */
 const head = (joint: string): string =>
@@ -93,12 +93,7 @@ const HOUSED = (housing: string): string =>
 findingsFixture(
   "housing-deep: more than a quarter, from half on an error, through the timber an error of its own words",
   gate({
-    grid: `
-      grid:
-        walls: {A: 0, B: 10 ft}
-        bents: {1: 0, 2: 9 ft, 3: 18 ft}
-        levels: {pier-top: 8 in, eave: 8 ft}
-    `,
+    grid: THREE_BENTS,
     members: `
       members:
         post: {kind: post, section: 8x8, at: [A1, A2, A3], from: pier-top, to: plate}
@@ -208,12 +203,7 @@ test.each([
 findingsFixture(
   "peg-size: as thick as the tenon, thicker than the rule of TFEC 1 knows (memory), and too thin",
   gate({
-    grid: `
-      grid:
-        walls: {A: 0, B: 10 ft}
-        bents: {1: 0, 2: 9 ft, 3: 18 ft}
-        levels: {pier-top: 8 in, eave: 8 ft}
-    `,
+    grid: THREE_BENTS,
     members: `
       members:
         post: {kind: post, section: 8x8, at: [A1, A2, A3], from: pier-top, to: plate}

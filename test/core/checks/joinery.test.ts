@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { findingsFixture } from "../../fixtures.ts";
-import { findingsOf, fixed, gate, idsOf, pavilion } from "./gate.ts";
+import { findingsOf, fixed, gate, idsOf, pavilion, THREE_BENTS } from "./gate.ts";
 
 findingsFixture(
   "joint-assumed: one place, several places, at the key of the timber that joins",
@@ -143,12 +143,7 @@ findingsFixture(
         plate: {kind: plate, section: 8x8, walls: [A], from: 1, to: 3, top: eave}
         girt: {kind: girt, section: 6x6, walls: [A], from: 1, to: 3, top: 5 ft}
     `,
-    grid: `
-      grid:
-        walls: {A: 0, B: 10 ft}
-        bents: {1: 0, 2: 9 ft, 3: 18 ft}
-        levels: {pier-top: 8 in, eave: 8 ft}
-    `,
+    grid: THREE_BENTS,
     joints: `
       joints:
         head: {kind: mortise-and-tenon, of: post, into: plate, tenon: {thickness: 2 in, length: 4 in}}

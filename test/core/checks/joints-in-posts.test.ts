@@ -1,17 +1,12 @@
 /** What joints leave of a post, and of its foot where the anchor holds it. Limits: common practice, no source. */
 import { expect, test } from "vitest";
 import { findingsFixture } from "../../fixtures.ts";
-import { findingsOf, gate } from "./gate.ts";
+import { findingsOf, gate, THREE_BENTS } from "./gate.ts";
 
 /** A 6 in post with a girt from either side, each housed 1 in; the tenons meet in the middle. */
 const crossed = (thickness: string, marker = ""): string =>
   gate({
-    grid: `
-      grid:
-        walls: {A: 0, B: 10 ft}
-        bents: {1: 0, 2: 9 ft, 3: 18 ft}
-        levels: {pier-top: 8 in, eave: 8 ft}
-    `,
+    grid: THREE_BENTS,
     members: `
       members:
         post: {kind: post, section: 6x6, at: [A1, A2, A3], from: pier-top, to: plate}

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { findingsFixture } from "../../fixtures.ts";
-import { findingsOf, gate, idsOf, pavilion } from "./gate.ts";
+import { findingsOf, gate, idsOf, pavilion, THREE_BENTS } from "./gate.ts";
 
 const ONLY = { only: ["error", "warning"] } as const;
 
@@ -136,12 +136,7 @@ test("timbers-overlap: a joint that names the two and is cut nowhere is one find
 test("timbers-overlap: a plate in two lengths with its scarf, over a post narrower and wider than it", () => {
   const spliced = (section: string): string =>
     gate({
-      grid: `
-        grid:
-          walls: {A: 0, B: 10 ft}
-          bents: {1: 0, 2: 9 ft, 3: 18 ft}
-          levels: {pier-top: 8 in, eave: 8 ft}
-      `,
+      grid: THREE_BENTS,
       members: `
         members:
           post: {kind: post, section: ${section}, at: [A1, A2, A3], from: pier-top, to: plate}

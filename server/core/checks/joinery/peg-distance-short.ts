@@ -17,6 +17,8 @@ interface Data {
   readonly distance: number;
   readonly limit: number;
   readonly diameters: number;
+  /** it keeps the least of all tested woods, but not that of its own: which tests, and how well they are known */
+  readonly tests: string | undefined;
   /** the pull that asks for it; undefined = its pegs only keep it together */
   readonly pulled: { readonly pull: JointPull; readonly solution: FrameResults["solution"] } | undefined;
 }
@@ -47,14 +49,14 @@ export const pegDistanceShort = defineCheck<"results", Data>({
     level: "warning",
     area: "joinery",
     source: {
-      text: "end and edge 2 D: the least of the woods in the commentary of TFEC 1 (as remembered; Douglas fir published). 1.5 D where nothing pulls is a rule of this program",
+      text: "distances of tested woods in the commentary of TFEC 1 (as remembered; Douglas fir published): a warning below the least of them, 2 D, a note below that of the joint’s own wood. 1.5 D where nothing pulls is a rule of this program",
       status: "memory",
     },
     explanation: {
-      what: "A joint that is pulled apart relies on pegs that stand nearer to the tip of the tenon, or to the edge of the mortised timber, than any tested wood allows. Where nothing pulls, a note is given for a peg within 1 1/2 diameters of the tip; a brace pushes, and its peg only keeps it in place.",
+      what: "A joint that is pulled apart relies on pegs that stand nearer to the tip of the tenon, or to the edge of the mortised timber, than any tested wood allows; a note where they only fall short of the tests of their own wood. Where nothing pulls, a note is given for a peg within 1 1/2 diameters of the tip; a brace pushes, and its peg only keeps it in place.",
       why: "Pegs are to fail first, slowly. So near an end the wood behind them splits out instead, at once.",
       formula:
-        "pulled with more than 50 lb: end ≥ 2 D, edge ≥ 2 D; else end ≥ 1.5 D (note); D = the peg's diameter. What the tenon carries there is judged by `peg-overloaded`, the holes’ spacing by `pegs-crowded`",
+        "pulled with more than 50 lb: end ≥ 2 D, edge ≥ 2 D (warning), and as many D as the tests of its own wood had, 2 to 4 (note); else end ≥ 1.5 D (note); D = the peg's diameter. What the tenon carries there is judged by `peg-overloaded`, the holes’ spacing by `pegs-crowded`",
       remedy: "Take a longer tenon, thinner pegs, or fewer of them.",
     },
   },
@@ -66,14 +68,25 @@ export const pegDistanceShort = defineCheck<"results", Data>({
       if (!frame || pull.hold.kind !== "pegs" || pull.most <= FRICTION) continue;
       pulled.add(pull.joint);
       const D = pull.joint.sizes.pegs?.diameter.value ?? 0;
-      for (const { what, have } of pull.hold.pegs.distances) {
-        if (!isKind(what) || have >= LEAST[what] * D - 1 / 32) continue;
-        const limit = LEAST[what] * D;
+      for (const { what, have, need, source } of pull.hold.pegs.distances) {
+        if (!isKind(what) || have >= need - 1 / 32) continue;
+        const least = LEAST[what] * D;
+        const short = have < least - 1 / 32;
+        const limit = short ? least : need;
         const pulling = { pull, solution: frame.solution };
         yield {
           ...found,
           apart: what,
-          data: { joint: pull.joint, what, distance: have, limit, diameters: LEAST[what], pulled: pulling },
+          ...(short ? {} : { level: "note" as const }),
+          data: {
+            joint: pull.joint,
+            what,
+            distance: have,
+            limit,
+            diameters: limit / D,
+            pulled: pulling,
+            tests: short ? undefined : source,
+          },
           value: have,
           limit,
           unit: "in",
@@ -92,7 +105,15 @@ export const pegDistanceShort = defineCheck<"results", Data>({
         ...pegsPath(joint),
         place: joint.id,
         level: "note",
-        data: { joint, what: "end", distance, limit, diameters: KEPT, pulled: undefined },
+        data: {
+          joint,
+          what: "end",
+          distance,
+          limit,
+          diameters: KEPT,
+          pulled: undefined,
+          tests: undefined,
+        },
         value: distance,
         limit,
         unit: "in",
@@ -100,7 +121,7 @@ export const pegDistanceShort = defineCheck<"results", Data>({
       };
     }
   },
-  words: ({ joint, what, distance, limit, diameters, pulled }, say) => {
+  words: ({ joint, what, distance, limit, diameters, pulled, tests }, say) => {
     const values = {
       joint: joint.id,
       into: joint.into.id,
@@ -110,7 +131,15 @@ export const pegDistanceShort = defineCheck<"results", Data>({
       peg: say.length(joint.sizes.pegs?.diameter.value ?? 0),
       force: say.force(pulled?.pull.most ?? 0),
       combination: pulled ? caseWords(pulled.solution, pulled.pull.caseId, say) : "",
+      tests: tests ?? "",
     };
+    if (tests !== undefined)
+      return say.text(
+        what === "end"
+          ? "{joint} is pulled with {force} under {combination}, and its pegs of {peg} stand {distance} from the tip of the tenon. In tests the peg failed before the wood at {limit} ({diameters} diameters; {tests}). What the tenon carries is judged by its stresses; a longer tenon or thinner pegs keep the distance too."
+          : "{joint} is pulled with {force} under {combination}, and its pegs of {peg} stand {distance} from the edge of {into}. In tests the peg failed before the wood at {limit} ({diameters} diameters; {tests}). Pegs that stand deeper, or thinner ones, keep the distance.",
+        values,
+      );
     if (!pulled)
       return say.text(
         "The peg of {peg} at {joint} stands {distance} from the tip of its tenon, less than {limit} ({diameters} diameters). Nothing here pulls at it; driven hard it can split the tip. Make the tenon longer if there is room.",
