@@ -10,14 +10,14 @@ import type { NewFrameAnswers, NewFrameWriteResult } from "../../protocol.ts";
 import type { Answers } from "./answers.ts";
 import { isAwaited } from "./awaited.ts";
 import { type Design, firstDesign } from "./design.ts";
-import { easierAnswers } from "./easier.ts";
+import { beyondMill, easierAnswers, obstacleOf } from "./easier.ts";
 import { frameText } from "./frame-text.ts";
 import { readAnswers } from "./questions.ts";
 import { otherLegs, remedied, worstOf } from "./remedies.ts";
 
 /** How often one proposal is changed before it is given up. */
 const MOST_ROUNDS = 12;
-/** After so many analyses no further answer is tried: its asker has waited long enough. */
+/** After so many analyses only the last resort is tried: its asker has waited long enough. */
 const MOST_ANALYSES = 18;
 
 interface Proposal {
@@ -31,24 +31,26 @@ interface Proposal {
 export function* writeFrame(given: NewFrameAnswers): Generator<undefined, NewFrameWriteResult> {
   const read = readAnswers(given);
   if (!read.ok) return { question: read.question, why: read.why, help: "" };
-  const { text, left, analyses } = yield* propose(read.value);
-  const [first] = left;
-  if (!first) return { text };
-  const say = makeSay(read.value.units);
-  const why = say.text("The best frame that was found still has this fault. {fault}", {
-    fault: first.message,
-  });
-  let spent = analyses;
-  for (const { question, answers, help } of easierAnswers(read.value, left, say)) {
-    if (spent > MOST_ANALYSES) break;
-    const easier = yield* propose(answers);
-    if (easier.left.length === 0) return { question, why, help };
-    spent += easier.analyses;
+  const answers = read.value;
+  const say = makeSay(answers.units);
+  let obstacle = beyondMill(answers, say);
+  let spent = 0;
+  if (!obstacle) {
+    const { text, left, analyses } = yield* propose(answers);
+    const [first] = left;
+    if (!first) return { text };
+    spent = analyses;
+    obstacle = obstacleOf(first, left, say);
   }
-  const help = say.text(
-    "No single answer that was tried mends it: take a smaller frame, or ask an engineer about this one.",
-  );
-  return { question: first.check === "longer-than-mill" ? "mill" : "width", why, help };
+  const { why } = obstacle;
+  for (const easier of easierAnswers(answers, obstacle, say)) {
+    if (spent > MOST_ANALYSES && !easier.last) continue;
+    const { left, analyses } = yield* propose(easier.answers);
+    if (left.length === 0) return { question: easier.question, why, help: easier.help };
+    spent += analyses;
+  }
+  const help = say.text("Nothing that was tried mends it: ask an engineer about this frame.");
+  return { question: obstacle.question, why, help };
 }
 
 /** Changes the proposal as its findings ask, until none is left or none can be mended. */
@@ -56,15 +58,13 @@ function* propose(answers: Answers): Generator<undefined, Proposal> {
   let design = firstDesign(answers);
   let before: Evaluation | undefined;
   for (let analyses = 1; ; analyses += 1) {
-    const text = frameText(answers, design);
     yield;
-    const { frame, source } = readFrame(text);
-    before = evaluate(frame, source, before);
-    const left = before.findings.filter((finding) => isOpen(finding) && !isAwaited(finding, answers));
+    const { text, left, evaluation } = judged(answers, design, before);
+    if (left.length === 0) return yield* drivable({ text, left, analyses }, design, answers, evaluation);
     const next = worstOf(left).reduce((changed, finding) => remedied(changed, finding, answers), design);
-    if (left.length === 0) return yield* drivable({ text, left, analyses }, design, answers, before);
     if (next === design || analyses === MOST_ROUNDS) return { text, left, analyses };
     design = next;
+    before = evaluation;
   }
 }
 
@@ -73,20 +73,26 @@ function* drivable(
   proposal: Proposal,
   design: Design,
   answers: Answers,
-  found: Evaluation,
+  before: Evaluation,
 ): Generator<undefined, Proposal> {
-  if (!crossed(found)) return proposal;
+  if (!crossed(before)) return proposal;
   let { analyses } = proposal;
   for (const other of otherLegs(design, answers)) {
-    const text = frameText(answers, other);
     yield;
     analyses += 1;
-    const { frame, source } = readFrame(text);
-    const after = evaluate(frame, source, found);
-    const left = after.findings.filter((finding) => isOpen(finding) && !isAwaited(finding, answers));
-    if (left.length === 0 && !crossed(after)) return { text, left, analyses };
+    const { text, left, evaluation } = judged(answers, other, before);
+    if (left.length === 0 && !crossed(evaluation)) return { text, left, analyses };
   }
   return { ...proposal, analyses };
+}
+
+/** A design written and checked. @param before an evaluation of a frame like it */
+function judged(answers: Answers, design: Design, before: Evaluation | undefined) {
+  const text = frameText(answers, design);
+  const { frame, source } = readFrame(text);
+  const evaluation = evaluate(frame, source, before);
+  const left = evaluation.findings.filter((finding) => isOpen(finding) && !isAwaited(finding, answers));
+  return { text, left, evaluation };
 }
 
 /** A note, since they are easily bored elsewhere; still, who does not know it drives the second peg against the first. */

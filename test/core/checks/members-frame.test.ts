@@ -113,7 +113,18 @@ findingsFixture(
 findingsFixture(
   "end-unsupported: a post that stands on no pier of a frame on piers, and nothing said of how that frame racks",
   mark(
-    SHED.replace("{under: post, kind", "{under: post, at: [A1, A2, B1], kind"),
+    SHED.replace("{under: post, kind", "{under: post, at: [A1, A2, B1], kind").replace(
+      /^ {2}tie-end: .*$/m,
+      // the tie holds the post that hangs
+      (line) =>
+        [
+          line,
+          ...["the tip of the tenon", `the edge of post@A2`].map(
+            (where) =>
+              `#${" ".repeat(line.indexOf("pegs:") - 1)}^^^^ note peg-distance-short: stand 2 in from ${where}`,
+          ),
+        ].join("\n"),
+    ),
     "#                                                   ^^ error end-unsupported: post@B2 stands on nothing",
   ),
   { whole: true },
