@@ -3,6 +3,7 @@ import {
   type CancellationToken,
   type Disposable,
   EventEmitter,
+  l10n,
   type Position,
   Range,
   type Uri,
@@ -68,6 +69,7 @@ export class FrameServer implements Disposable {
         pages: true,
         accepts: true,
         suggestAgain: "editor.action.triggerSuggest",
+        ...(l10n.bundle && { words: l10n.bundle }),
       } satisfies StartOptions,
       middleware: this.#shown.middleware,
     };

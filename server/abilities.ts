@@ -1,10 +1,12 @@
 /** What the editor can do, from what it says of itself when it starts the server. */
 import { type ClientCapabilities, InsertTextMode, MarkupKind } from "vscode-languageserver";
+import type { Translate } from "./core/checks/speak.ts";
 import type { AcceptAbilities } from "./language/accept.ts";
 import type { CompletionAbilities } from "./language/completion.ts";
 import type { LinkOf } from "./language/diagnostics.ts";
 import type { HoverAbilities } from "./language/hover.ts";
 import { linksFor } from "./language/page-links.ts";
+import { translatorOf } from "./language/words.ts";
 
 export interface Abilities {
   /** undefined for an editor that only knows commands */
@@ -12,6 +14,7 @@ export interface Abilities {
   readonly showing: HoverAbilities;
   readonly linkOf: LinkOf | undefined;
   readonly completing: CompletionAbilities;
+  readonly translate: Translate;
 }
 
 /**
@@ -44,5 +47,6 @@ export function abilitiesOf(
     asIs: item?.insertTextModeSupport?.valueSet.includes(InsertTextMode.asIs) === true,
     ...(typeof again === "string" && { again }),
   };
-  return { able, showing: { pictures: says("pictures") }, linkOf, completing };
+  const translate = translatorOf(option("words"));
+  return { able, showing: { pictures: says("pictures") }, linkOf, completing, translate };
 }

@@ -1,14 +1,11 @@
 /** Requests about single findings: the page that one links to, and the edit that accepts one. */
 
 import type { Connection } from "vscode-languageserver";
-import { makeSay } from "./core/checks/speak.ts";
+import { makeSay, type Translate } from "./core/checks/speak.ts";
 import { acceptWith } from "./language/accept.ts";
 import { findingNameOf, linkedFinding, pageOf } from "./language/check-page.ts";
 import type { Snapshot } from "./language/frame-service.ts";
 import { ACCEPT_REQUEST, type AcceptResult, PAGE_REQUEST, type PageResult } from "./protocol.ts";
-
-/** Where there is no file whose units would matter. */
-const SAY = makeSay("inch");
 
 const NOTHING: AcceptResult = { uri: "", edits: [], refused: "" };
 
@@ -18,17 +15,20 @@ const NOTHING: AcceptResult = { uri: "", edits: [], refused: "" };
 export function answerAboutFindings(
   connection: Connection,
   snapshotOf: (uri: string) => Snapshot | undefined,
+  translate: Translate,
 ): void {
+  /** where there is no file whose units would matter */
+  const say = makeSay("inch", translate);
   connection.onRequest(PAGE_REQUEST, (params: unknown): PageResult => {
     const name = linkedFinding(textOf(params, "query"));
-    if (!name) return { markdown: `${SAY.text("This link names no finding.")}\n`, uri: null };
-    return { markdown: pageOf(name, snapshotOf(name.uri)), uri: name.uri };
+    if (!name) return { markdown: `${say.text("This link names no finding.")}\n`, uri: null };
+    return { markdown: pageOf(name, snapshotOf(name.uri), say), uri: name.uri };
   });
   connection.onRequest(ACCEPT_REQUEST, (params: unknown): AcceptResult => {
     const name = findingNameOf(memberOf(params, "finding"));
     const snapshot = name && snapshotOf(name.uri);
     if (!name || !snapshot)
-      return { ...NOTHING, refused: SAY.text("The file is closed; open it to accept a finding in it.") };
+      return { ...NOTHING, refused: say.text("The file is closed; open it to accept a finding in it.") };
     return { ...NOTHING, uri: name.uri, ...acceptWith(snapshot, name, textOf(params, "because")) };
   });
 }

@@ -24,6 +24,7 @@ import {
 import { TextDocument } from "vscode-languageserver-textdocument";
 import { type Abilities, abilitiesOf } from "./abilities.ts";
 import { answerAboutFindings } from "./about-findings.ts";
+import type { Translate } from "./core/checks/speak.ts";
 import { acceptActionsAt } from "./language/accept.ts";
 import { atCursor } from "./language/at-cursor.ts";
 import { codeLenses } from "./language/code-lens.ts";
@@ -63,12 +64,12 @@ const TYPING_PAUSE = 60;
 
 /**
  * Serves until the connection ends.
- * @param service what reads and checks; tests give one with a part that breaks down
+ * @param makeService what reads and checks; tests give one with a part that breaks down
  * @param reference address of the check reference that is installed beside the server
  */
 export function serve(
   connection: Connection,
-  service: FrameService = createFrameService(),
+  makeService: (translate: Translate) => FrameService = createFrameService,
   reference?: string,
 ): void {
   const documents = new TextDocuments(TextDocument);
@@ -81,8 +82,12 @@ export function serve(
     showing: {},
     linkOf: undefined,
     completing: { snippets: false, markdown: false, asIs: false },
+    translate: (pattern) => pattern,
   };
   let client: ClientCapabilities = {};
+  /** known only once the editor has said its language */
+  const translate: Translate = (pattern) => can.translate(pattern);
+  const service = makeService(translate);
 
   connection.onInitialize(({ capabilities, initializationOptions }) => {
     client = capabilities;
@@ -177,7 +182,7 @@ export function serve(
     return completionsAt(
       document,
       position,
-      can.completing,
+      { ...can.completing, translate },
       service.drawable(uri),
       context?.triggerCharacter,
     );
@@ -244,14 +249,15 @@ export function serve(
     newFrameQuestions(
       memberOf(params, "units") === "mm" ? "mm" : "inch",
       answersIn(memberOf(params, "answers")),
+      translate,
     ),
   );
   connection.onRequest(NEW_FRAME_REFUSAL_REQUEST, (params: unknown): string | null => {
     const { id, answer } = textsOf(params, "id", "answer");
-    return newFrameRefusal(id, answer, answersIn(memberOf(params, "answers")));
+    return newFrameRefusal(id, answer, answersIn(memberOf(params, "answers")), translate);
   });
   connection.onRequest(NEW_FRAME_WRITE_REQUEST, (params: unknown, token) =>
-    writeInSteps(answersIn(memberOf(params, "answers")), () => !token.isCancellationRequested),
+    writeInSteps(answersIn(memberOf(params, "answers")), () => !token.isCancellationRequested, translate),
   );
 
   serveMoving(
@@ -263,7 +269,7 @@ export function serve(
     },
   );
 
-  answerAboutFindings(connection, snapshotOf);
+  answerAboutFindings(connection, snapshotOf, translate);
 
   documents.listen(connection);
   connection.listen();

@@ -10,6 +10,8 @@ export interface StartOptions {
   readonly accepts?: boolean;
   /** its command that shows the list of completions, run after a key has been put in */
   readonly suggestAgain?: string;
+  /** its language's words for ours, by the English pattern; left out where it shows English */
+  readonly words?: Readonly<Record<string, string>>;
 }
 
 /** Client → server request: the drawing of an open document. */

@@ -1,5 +1,5 @@
 /** A joint for programs; schemas/joint.schema.json is its contract. */
-import { noteWords } from "../core/checks/amount-words.ts";
+import { noteWords, sizeWords } from "../core/checks/amount-words.ts";
 import { cutWords } from "../core/joinery/cut-words.ts";
 import type { CutRow, Joint } from "../core/joinery/joint.ts";
 import { jointKindOf } from "../core/joinery/kinds/index.ts";
@@ -38,7 +38,7 @@ export function jointJson(file: string, joint: Joint, snapshot: Snapshot): strin
     cuts: kind.cutSheet(joint).map((row) => ({
       on: row.on,
       timber: stickOf(row.on),
-      size: row.label,
+      size: sizeWords(row, say),
       value: row.value,
       unit: row.unit,
       text: cutWords(row, say),

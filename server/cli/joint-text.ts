@@ -1,5 +1,5 @@
 /** A joint for people: what to cut on each timber, forces, capacity, findings. */
-import { noteWords } from "../core/checks/amount-words.ts";
+import { noteWords, sizeWords } from "../core/checks/amount-words.ts";
 import type { Say } from "../core/checks/say.ts";
 import { cutWords } from "../core/joinery/cut-words.ts";
 import type { CutRow, Joint, JointEnd } from "../core/joinery/joint.ts";
@@ -62,6 +62,6 @@ function placeWords(joint: Joint, say: Say): string {
 function cuts(title: string, rows: readonly CutRow[], on: CutRow["on"], say: Say): string[] {
   const own = rows.filter((row) => row.on === on);
   if (own.length === 0) return [];
-  const lines = own.map((row) => [say.text(row.label), cutWords(row, say), noteWords(row.how, say)]);
+  const lines = own.map((row) => [sizeWords(row, say), cutWords(row, say), noteWords(row.how, say)]);
   return [`${title}\n${textTable([[say.text("size"), say.text("cut"), say.text("how")], ...lines])}`];
 }

@@ -2,7 +2,7 @@
  * The drawing of one joint: three views with the main cut sizes, legible at the width of a hover and larger. Built from
  * the joint's solids alone, so that every kind of joint has one.
  */
-import { noteWords } from "../core/checks/amount-words.ts";
+import { noteWords, sizeWords } from "../core/checks/amount-words.ts";
 import type { Say } from "../core/checks/say.ts";
 import { cutWords } from "../core/joinery/cut-words.ts";
 import type { Joint } from "../core/joinery/joint.ts";
@@ -199,7 +199,7 @@ function rowsOf(joint: Joint, say: Say): string[] {
     .slice(0, MOST_ROWS)
     .map((row) =>
       say.text("{label}: {value} ({how})", {
-        label: say.text(row.label),
+        label: sizeWords(row, say),
         value: cutWords(row, say),
         how: noteWords(row.how, say),
       }),

@@ -72,19 +72,24 @@ export function findingNameOf(value: unknown): FindingName | undefined {
 /**
  * The page as Markdown.
  * @param snapshot of the document that the finding is in; undefined once it is closed
+ * @param otherwise how things are said where there is no document
  */
-export function pageOf(name: FindingName, snapshot: Snapshot | undefined): string {
-  const say = snapshot?.say ?? makeSay("inch");
+export function pageOf(
+  name: FindingName,
+  snapshot: Snapshot | undefined,
+  otherwise: Say = makeSay("inch"),
+): string {
+  const say = snapshot?.say ?? otherwise;
   const meta = metaOf(name.check);
   if (!meta) return `${say.text("There is no check {check}.", { check: escapeMarkdown(name.check) })}\n`;
   return `${[
-    `# ${meta.title}`,
+    `# ${say.text(meta.title)}`,
     `\`${meta.id}\` · ${say.text("usual level: {level}", { level: say.text(meta.level) })}`,
     `## ${say.text("Here")}`,
     hereWords(name, snapshot, say),
     `## ${say.text("The check")}`,
     ...metaParts(meta, say).map((part) => paragraph(part, false)),
-    `*${CAUTION}*`,
+    `*${say.text(CAUTION)}*`,
   ].join("\n\n")}\n`;
 }
 

@@ -13,7 +13,7 @@ import {
   type Position,
 } from "vscode-languageserver-types";
 import type { Say } from "../core/checks/say.ts";
-import { makeSay } from "../core/checks/speak.ts";
+import { makeSay, type Translate } from "../core/checks/speak.ts";
 import type { Model } from "../core/model/model.ts";
 import { keysOf, lineEnd, type Tree, valueAt } from "../document/tree.ts";
 import { type TypedKey, type TypedValue, typingAt } from "../document/typing.ts";
@@ -34,6 +34,8 @@ export interface CompletionAbilities {
   readonly asIs: boolean;
   /** its command that opens the list again behind a key, where it has one */
   readonly again?: string | undefined;
+  /** words the explanations in the reader's language; left out: English */
+  readonly translate?: Translate;
 }
 
 /** What is known of the document besides its text. */
@@ -61,13 +63,17 @@ export function completionsAt(
   if (trigger === " " && line.trim() === "") return [];
   const typed = typingAt(text, offset);
   if (typed === undefined) return [];
-  const naming = namingOf(typed, known);
+  const naming = namingOf(typed, known, able.translate);
   const choices =
     typed.role === "key" ? keyChoices(typed, naming, handOf(text)) : valueChoices(typed, naming);
   return choices.map((choice, i) => itemOf(document, typed, choice, i, able));
 }
 
-function namingOf(typed: TypedKey | TypedValue, known: KnownFrame | undefined): Naming {
+function namingOf(
+  typed: TypedKey | TypedValue,
+  known: KnownFrame | undefined,
+  translate: Translate | undefined,
+): Naming {
   const { root } = typed.index;
   const units = valueAt(root, "units");
   const metric = units?.kind === "scalar" && units.text === "mm";
@@ -77,7 +83,7 @@ function namingOf(typed: TypedKey | TypedValue, known: KnownFrame | undefined): 
     map: mapAround(typed),
     begun: typed.role === "value" ? typed.begun : "@",
     model: known?.model,
-    say: known?.say.metric === metric ? known.say : makeSay(metric ? "mm" : "inch"),
+    say: known?.say.metric === metric ? known.say : makeSay(metric ? "mm" : "inch", translate),
   };
 }
 

@@ -45,7 +45,7 @@ export function loadTables(section: LoadSection, standard: string, say: Say): Lo
       : say.text("{what} ({note})", { what: noteWords(what, say), note: noteWords(note, say) }),
     amountText({ value, unit }, say),
     say.text(STATUS_WORDS[status]),
-    source,
+    say.text(source),
   ]);
   const head = ["", say.text("what"), say.text("value"), say.text("known"), say.text("source")];
   return {

@@ -5,6 +5,7 @@ import { groupBy } from "../core/collect.ts";
 import { leastCertain } from "../core/sourced.ts";
 import type { WoodInUse } from "../core/statics/woods-in-use.ts";
 import { STATUS_WORDS } from "./hover/status.ts";
+import { SIZE_CLASSES } from "./hover/wood-classes.ts";
 
 const KEYS = ["Fb", "Ft", "Fv", "Fc-perp", "Fc", "E"] as const;
 const HEADS = ["F_b", "F_t", "F_v", "F_c⊥", "F_c", "E"] as const;
@@ -18,7 +19,7 @@ export function woodTable(woods: readonly WoodInUse[], say: Say): string[][] {
     return [
       timberClass,
       `${wood.group.replaceAll("-", " ")}, ${grade}`,
-      say.text(wood.sizeClass.replaceAll("-", " ")),
+      say.text(SIZE_CLASSES[wood.sizeClass]),
       ...values.map(({ value }) => say.stress(value)),
       known,
       say.list([...new Set(values.map(({ source }) => source))]),

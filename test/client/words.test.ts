@@ -1,46 +1,12 @@
 /** Every word that a user of the editor reads can be put into another language: ours through l10n, the package's through its keys. */
-import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { parseAst } from "vitest/node";
 import { ROOT } from "../../client/start/installed.ts";
 import manifest from "../../package.json" with { type: "json" };
 import keys from "../../package.nls.json" with { type: "json" };
-
-/** A piece of the syntax tree, as far as this test looks at it. */
-interface Piece {
-  readonly type: string;
-  readonly [member: string]: unknown;
-}
-
-interface Text {
-  readonly text: string;
-  /** the pieces around it, from the innermost */
-  readonly around: readonly Piece[];
-}
-
-const isPiece = (value: unknown): value is Piece =>
-  typeof value === "object" && value !== null && "type" in value && typeof value.type === "string";
-
-/** Every text of a program; where a value is put into one there stands `{}`. */
-function textsIn(piece: Piece, around: readonly Piece[] = []): Text[] {
-  const own: Text[] = [];
-  if (piece.type === "Literal" && typeof piece.value === "string") own.push({ text: piece.value, around });
-  if (piece.type === "TemplateLiteral") {
-    const quasis = piece.quasis as readonly { value: { cooked: string } }[];
-    own.push({ text: quasis.map(({ value }) => value.cooked).join("{}"), around });
-  }
-  const inner = Object.values(piece).flat().filter(isPiece);
-  return [...own, ...inner.flatMap((one) => textsIn(one, [piece, ...around]))];
-}
-
-/** `l10n.t`, `window.showErrorMessage`, `Error`; empty for anything else. */
-function called({ type, callee }: Piece): string {
-  if (!/^(Call|New)Expression$/.test(type) || !isPiece(callee)) return "";
-  if (callee.type === "Identifier") return String(callee.name);
-  const { object, property } = callee;
-  return isPiece(object) && isPiece(property) ? `${object.name ?? ""}.${property.name ?? ""}` : "";
-}
+import schema from "../../schemas/frame.schema.json" with { type: "json" };
+import { allMeta } from "../../server/core/checks/reference.ts";
+import { called, isPiece, type Piece, type Text, textsBelow } from "../words-in.ts";
 
 const isTranslated = ({ around }: Text) => around.some((piece) => called(piece) === "l10n.t");
 /** For whoever works on this program, or for a machine. */
@@ -79,15 +45,7 @@ const FOR_MACHINES: ReadonlySet<string> = new Set([
   "default-src 'none'; style-src {}; script-src 'nonce-{}'", // the page's own rule of what it may load
 ]);
 
-const FILES = readdirSync(join(ROOT, "client"), { recursive: true, encoding: "utf8" })
-  .filter((file) => file.endsWith(".ts") && !file.startsWith("start/"))
-  .sort();
-const TEXTS = FILES.map((file) => ({
-  file,
-  texts: textsIn(
-    parseAst(readFileSync(join(ROOT, "client", file), "utf8"), { lang: "ts" }) as unknown as Piece,
-  ),
-}));
+const TEXTS = textsBelow("client", (file) => !file.startsWith("start/"));
 
 /** The first argument of every `l10n.t`. */
 const PATTERNS = TEXTS.flatMap(({ texts }) =>
@@ -97,10 +55,82 @@ const PATTERNS = TEXTS.flatMap(({ texts }) =>
   }),
 ).map(({ text }) => text);
 
+/** Whether a text is what a call of `say.text` looks up, also as one of two. */
+function isSaid({ around }: Text): boolean {
+  const [piece] = around.filter(({ type }) => !/^(Conditional|Logical)Expression$/.test(type));
+  return piece !== undefined && /(^|\.)text$/.test(called(piece));
+}
+
+/** Whether a text stands in a table of the module: what is looked up there is said elsewhere. */
+const isListed = ({ around }: Text): boolean =>
+  around.some(
+    ({ type, init }) =>
+      type === "VariableDeclarator" && isPiece(init) && /^(Object|Array|New|TS)/.test(init.type),
+  ) && !around.some(({ type }) => /Function|Import/.test(type));
+
+const WORDED = /\p{L}{2}/u;
+/** Ids, paths, and how well a number is known, which the program reads itself. */
+const ID = /^\/|^[a-z\d]+(-[a-z\d]+)+$|^(derived|uncertain)$/;
+/** Nobody reads these in the editor; or they are names of woods and units. */
+const DATA = /^(cli|document|core\/(wood|quantity|frame)|generate|node)/;
+const HOLE = /\{[a-z0-9-]+\}/i;
+/** Two words in a row: a sentence, or a part of one. */
+const SENTENCE = /\p{L}{2}[^\p{L}]? \p{L}/u;
+
+/** Whether a text is a citation, or for us. */
+/** Begins with the name of what is cited. */
+const CITATION = /^[A-Z]/;
+
+const isCited = ({ text, around }: Text): boolean =>
+  around.some(
+    (piece) =>
+      called(piece) === "Error" ||
+      (/^(Import|Export)\w*Declaration$/.test(piece.type) &&
+        piece.source !== null &&
+        piece.source !== undefined) ||
+      (piece.type === "Property" && isPiece(piece.key) && piece.key.name === "source" && CITATION.test(text)),
+  );
+
+/** Patterns of the server: what it says, what stands in its tables, what its checks and its schema explain. */
+function serverPatterns(): string[] {
+  const texts = textsBelow("server", (file) => !DATA.test(file)).flatMap((one) => one.texts);
+  const said = texts
+    .filter((text) => !isCited(text))
+    .filter((text) => isSaid(text) || isListed(text) || SENTENCE.test(text.text) || HOLE.test(text.text))
+    .map(({ text }) => text);
+  const explained = allMeta().flatMap(({ title, level, explanation }) => [
+    title,
+    level,
+    ...Object.values(explanation),
+  ]);
+  return [...said, ...explained, ...describedIn(schema)].filter(
+    (text) => WORDED.test(text) && !ID.test(text) && !text.includes("{}"),
+  );
+}
+
+/** What the schema says in words: descriptions, where usual values are from, and its own values, read as words. */
+function describedIn(value: unknown): string[] {
+  if (typeof value !== "object" || value === null) return [];
+  const {
+    enum: values,
+    const: only,
+    description,
+    "x-default-source": source,
+  } = value as Readonly<Record<string, unknown>>;
+  const own = [
+    description,
+    source,
+    ...[only, ...(Array.isArray(values) ? values : [])].map((one) =>
+      typeof one === "string" ? one.replaceAll("-", " ") : one,
+    ),
+  ];
+  return [...own.filter((text) => typeof text === "string"), ...Object.values(value).flatMap(describedIn)];
+}
+
 describe("what the extension says", () => {
   it("stands in the bundle for translators, and nothing else does (`-u` writes it)", async () => {
-    const said = [...new Set(PATTERNS)].sort();
-    expect(said.length).toBeGreaterThan(30);
+    const said = [...new Set([...PATTERNS, ...serverPatterns()])].sort();
+    expect(said.length).toBeGreaterThan(700);
     const bundle = Object.fromEntries(said.map((text) => [text, text]));
     await expect(`${JSON.stringify(bundle, null, 2)}\n`).toMatchFileSnapshot(
       join(ROOT, "client/l10n/bundle.l10n.json"),
@@ -108,9 +138,7 @@ describe("what the extension says", () => {
   });
 
   it("is given to l10n as a plain text, so that it can be looked up", () => {
-    const calls = FILES.map(
-      (file) => readFileSync(join(ROOT, "client", file), "utf8").match(/\bl10n\.t\(/g)?.length ?? 0,
-    );
+    const calls = TEXTS.map(({ source }) => source.match(/\bl10n\.t\(/g)?.length ?? 0);
     expect(PATTERNS.length).toBe(calls.reduce((sum, one) => sum + one, 0));
   });
 

@@ -123,7 +123,7 @@ export function inMemory(service?: FrameService): Session {
   const up = new PassThrough();
   const down = new PassThrough();
   const connection = createConnection(new StreamMessageReader(up), new StreamMessageWriter(down));
-  if (service) serve(connection, service);
+  if (service) serve(connection, () => service);
   else serve(connection);
   return new Session(down, up);
 }

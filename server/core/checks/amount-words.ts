@@ -1,4 +1,5 @@
 /** Amounts, and notes that hold some, in the units of the file. */
+import type { CutRow } from "../joinery/joint.ts";
 import type { Amount, AmountUnit, Note } from "../note.ts";
 import { formatQuantity } from "../quantity/quantity.ts";
 import type { UnitSystem } from "../quantity/reading.ts";
@@ -41,6 +42,20 @@ const WORDS: Readonly<Record<AmountUnit, (value: number, say: Say) => string>> =
 /** @returns an amount with its unit */
 export function amountWords({ value, unit }: Amount, say: Say): string {
   return WORDS[unit](value, say);
+}
+
+/** @returns the name of a size on a cut sheet: `face to peg hole, pegs 1 and 2` */
+export function sizeWords({ label, pegs }: Pick<CutRow, "label" | "pegs">, say: Say): string {
+  const size = say.text(label);
+  if (!pegs) return size;
+  const named = (numbers: readonly number[]): string => {
+    const values = { numbers: say.list(numbers.map(String)) };
+    return numbers.length === 1 ? say.text("peg {numbers}", values) : say.text("pegs {numbers}", values);
+  };
+  const from = named(pegs.from);
+  return pegs.to === undefined
+    ? say.text("{size}, {pegs}", { size, pegs: from })
+    : say.text("{size}, {pegs} to {others}", { size, pegs: from, others: named(pegs.to) });
 }
 
 /** @returns a note as the reader reads it */

@@ -26,6 +26,8 @@ export interface Say {
   number(value: number, digits?: number): string;
   /** `a, b and c` */
   list(items: readonly string[]): string;
+  /** `a, b or c` */
+  either(items: readonly string[]): string;
   /** fills the holes of a pattern; the pattern itself is what a translation replaces */
   text(pattern: string, values?: Readonly<Record<string, string | number>>): string;
 }

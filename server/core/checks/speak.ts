@@ -86,6 +86,10 @@ export function makeSay(units: Units, translate: Translate = (pattern) => patter
       const quoted = whole[at - 1] === "“" && whole[at + hole.length] === "”";
       return quoted ? shortened(String(value)) : String(value).replace(LONG_WORD, shortened);
     });
+  const listed = (items: readonly string[], pattern: string): string =>
+    items.length < 2
+      ? (items[0] ?? "")
+      : text(pattern, { items: items.slice(0, -1).join(", "), last: items.at(-1) ?? "" });
   return Object.freeze({
     metric,
     length,
@@ -101,10 +105,8 @@ export function makeSay(units: Units, translate: Translate = (pattern) => patter
     angle: (degrees) => formatQuantity(degrees, "angle", units),
     percent: (ratio) => `${plain(ratio * 100, 0)} %`,
     number: (value, digits = usualDigits(value)) => plain(value, digits),
-    list: (items) =>
-      items.length < 2
-        ? (items[0] ?? "")
-        : text("{items} and {last}", { items: items.slice(0, -1).join(", "), last: items.at(-1) ?? "" }),
+    list: (items) => listed(items, "{items} and {last}"),
+    either: (items) => listed(items, "{items} or {last}"),
     text,
   } satisfies Say);
 }

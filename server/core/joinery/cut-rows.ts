@@ -73,23 +73,33 @@ export function tenonRows(tenon: TenonSizes, lengthRule: Note = "half the timber
 
 /**
  * Pegs are numbered across the tenon, row by row from the shoulder, as they are drawn.
- * @param holds for the pegs to name, by their place in `setbacks` and in `alongWidth`
- * @returns `peg 3`, `pegs 1 and 2`
+ * @param holds for the pegs that are meant, by their place in `setbacks` and in `alongWidth`
  */
-function pegNames(
+function pegNumbers(
   { setbacks, alongWidth, count }: PegSizes,
   holds: (row: number, column: number) => boolean,
-): string {
-  const numbers = setbacks
+): number[] {
+  return setbacks
     .flatMap((_, row) => alongWidth.map((__, column) => ({ row, column })))
     .slice(0, count)
     .flatMap(({ row, column }, i) => (holds(row, column) ? [i + 1] : []));
-  const last = numbers.at(-1) ?? 0;
-  return numbers.length < 2 ? `peg ${last}` : `pegs ${numbers.slice(0, -1).join(", ")} and ${last}`;
 }
 
+/** By what is measured from. */
+const TO_PEGS = {
+  "tenon edge": "tenon edge to peg hole",
+  "tenon top": "tenon top to peg hole",
+  "tenon front": "tenon front to peg hole",
+  "tongue edge": "tongue edge to peg hole",
+  toe: "toe to peg hole",
+} as const;
+
 /** @param edge what `fromEdge` is measured from */
-export function pegRows(pegs: PegSizes | undefined, housing: number, edge = "tenon edge"): CutRow[] {
+export function pegRows(
+  pegs: PegSizes | undefined,
+  housing: number,
+  edge: keyof typeof TO_PEGS = "tenon edge",
+): CutRow[] {
   if (!pegs) return [];
   const rows: CutRow[] = [
     {
@@ -107,27 +117,31 @@ export function pegRows(pegs: PegSizes | undefined, housing: number, edge = "ten
     ),
   ];
   const { setbacks, alongWidth, nearest = 0 } = pegs;
-  pegs.setbacks.forEach((setback, i) => {
-    const n = setbacks.length > 1 ? `, ${pegNames(pegs, (row) => row === i)}` : "";
-    rows.push(
-      inch("receiving", `face to peg hole${n}`, setback, "square from the face, across the cheeks"),
-      inch(
-        "joined",
-        `shoulder to peg hole${n}`,
-        setback - housing - pegs.draw.value,
-        pegs.draw.value > 0 ? "nearer the shoulder by the draw" : "in line with the hole of the cheeks",
-      ),
-    );
-  });
-  const named = (column: number): string => pegNames(pegs, (_, each) => each === column);
   const twoRows = setbacks.length > 1;
-  const first = twoRows ? `, ${named(nearest)}` : "";
-  rows.push(inch("joined", `${edge} to peg hole${first}`, pegs.fromEdge, "evenly over the width"));
+  pegs.setbacks.forEach((setback, i) => {
+    const which = twoRows ? { pegs: { from: pegNumbers(pegs, (row) => row === i) } } : {};
+    const face = inch("receiving", "face to peg hole", setback, "square from the face, across the cheeks");
+    const shoulder = inch(
+      "joined",
+      "shoulder to peg hole",
+      setback - housing - pegs.draw.value,
+      pegs.draw.value > 0 ? "nearer the shoulder by the draw" : "in line with the hole of the cheeks",
+    );
+    rows.push({ ...face, ...which }, { ...shoulder, ...which });
+  });
+  const inColumn = (column: number): number[] => pegNumbers(pegs, (_, each) => each === column);
+  const from = inColumn(nearest);
+  rows.push({
+    ...inch("joined", TO_PEGS[edge], pegs.fromEdge, "evenly over the width"),
+    ...(twoRows && { pegs: { from } }),
+  });
   const [one, next] = alongWidth;
   if (one !== undefined && next !== undefined) {
     const second = nearest === 0 ? 1 : nearest - 1;
-    const pair = twoRows ? `${first} to ${named(second)}` : "";
-    rows.push(inch("joined", `peg hole to peg hole${pair}`, next - one, "across the tenon, evenly"));
+    rows.push({
+      ...inch("joined", "peg hole to peg hole", next - one, "across the tenon, evenly"),
+      ...(twoRows && { pegs: { from, to: inColumn(second) } }),
+    });
   }
   if (pegs.draw.value > 0)
     rows.push(inch("peg", "drawbore offset", pegs.draw.value, because(pegs.draw, USUAL_DRAW)));

@@ -286,6 +286,8 @@ export interface CutRow {
   readonly on: "joined" | "receiving" | "peg" | "wedge" | "screw";
   /** plain name of the size: `tenon thickness` */
   readonly label: string;
+  /** which pegs it is about, where it is not about all: it runs from those to these */
+  readonly pegs?: { readonly from: readonly number[]; readonly to?: readonly number[] };
   /** inches, or degrees, or a count */
   readonly value: number;
   readonly unit: "in" | "deg" | "count";

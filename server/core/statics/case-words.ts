@@ -25,6 +25,15 @@ const WHOLE: Readonly<Partial<Record<LoadKind, string>>> = {
   L: "floor live load",
 };
 
+/** Cases of the figures that have no letter. */
+const FIGURES: Readonly<Record<string, string>> = {
+  suction: "suction",
+  "light-suction": "light suction",
+  pressure: "pressure",
+  "pressure-inside": "pressure inside",
+  "suction-inside": "suction inside",
+};
+
 function partialWords({ kind, partial }: BasicLoad, say: Say): string | undefined {
   if (!partial) return undefined;
   const values = {
@@ -53,7 +62,10 @@ function choiceWords(load: BasicLoad, say: Say): string | undefined {
     ? say.text("wind toward {direction}", { direction: toward })
     : say.text("wind toward {direction}, case {case}", {
         direction: toward,
-        case: figure.replaceAll("/", ", "),
+        case: figure
+          .split("/")
+          .map((part) => say.text(FIGURES[part] ?? part))
+          .join(", "),
       });
 }
 

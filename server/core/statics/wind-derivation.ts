@@ -101,9 +101,16 @@ function patternOf({ id, roof, walls, windwardOverhang, status, source }: WindCa
   };
 }
 
+const OPEN = { clear: "open, clear flow", obstructed: "open, obstructed flow" } as const;
+const ENCLOSED = {
+  "partially-open": "partially open",
+  "partially-enclosed": "partially enclosed",
+  enclosed: "enclosed",
+} as const;
+
 /** What the figures take the building for. */
 const nameOf = ({ enclosure, flow }: Wind["input"]): string =>
-  enclosure === "open" ? `open, ${flow} flow` : enclosure.replaceAll("-", " ");
+  enclosure === "open" ? OPEN[flow] : ENCLOSED[enclosure];
 
 /** @returns one section, or none while the site leaves the wind open */
 export function windSections({ frame }: Model, { wind }: BasicLoads): LoadSection[] {

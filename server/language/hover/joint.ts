@@ -1,5 +1,5 @@
 /** A joint under the cursor: how to cut it, wherever it holds. */
-import { noteWords } from "../../core/checks/amount-words.ts";
+import { noteWords, sizeWords } from "../../core/checks/amount-words.ts";
 import type { Say } from "../../core/checks/say.ts";
 import { groupBy } from "../../core/collect.ts";
 import { cutWords } from "../../core/joinery/cut-words.ts";
@@ -20,7 +20,7 @@ const MOST_TABLES = 8;
 export function jointHover(name: string, joints: readonly Joint[], say: Say, picture?: string): string {
   const [first] = joints;
   if (!first) return "";
-  const kinds = [...new Set(joints.map((joint) => jointKindOf(joint.kind).title))];
+  const kinds = [...new Set(joints.map((joint) => say.text(jointKindOf(joint.kind).title)))];
   const assumed = first.assumed ? say.text(", assumed: the file names no joint here") : "";
   const count = say.text(joints.length === 1 ? "1 place" : "{count} places", { count: joints.length });
   const title = `**${escapeMarkdown(name)}** · ${say.list(kinds)}, ${count}${assumed}`;
@@ -38,7 +38,9 @@ function sizesOf(joint: Joint, say: Say): string {
   return [
     joint.kind,
     goesIn(joint, say),
-    ...rows.map((row) => [row.on, row.label, cutWords(row, say), noteWords(row.how, say)].join("|")),
+    ...rows.map((row) =>
+      [row.on, sizeWords(row, say), cutWords(row, say), noteWords(row.how, say)].join("|"),
+    ),
   ].join("\n");
 }
 
@@ -49,7 +51,7 @@ function sheetOf(places: readonly Joint[], say: Say): string {
     .cutSheet(first)
     .map((row) => [
       partOf(places, row, say),
-      say.text(row.label),
+      sizeWords(row, say),
       cutWords(row, say),
       noteWords(row.how, say),
     ]);

@@ -10,6 +10,7 @@ import type { DesignValueKey } from "../../core/wood/types.ts";
 import { decayResistance, shrinkage, weight } from "../../core/wood/weight.ts";
 import { STATUS_WORDS } from "./status.ts";
 import { escapeMarkdown, table } from "./table.ts";
+import { DECAY, SIZE_CLASSES } from "./wood-classes.ts";
 
 /** 1 lb/ft³ = 16.018463 kg/m³ (0.45359237 kg over 0.3048³ m³, exact units; NIST SP 811, memory) */
 const KG_PER_M3 = 16.018463;
@@ -60,12 +61,7 @@ function factsOf(id: string, say: Say): Row[] {
     rows.push([say.text("shrinkage across the rings"), percent(moves.radial.value), moves.radial.status]);
   }
   const decay = decayResistance(id);
-  if (decay)
-    rows.push([
-      say.text("heartwood against decay"),
-      say.text(decay.group.replaceAll("-", " ")),
-      decay.status,
-    ]);
+  if (decay) rows.push([say.text("heartwood against decay"), say.text(DECAY[decay.group]), decay.status]);
   return rows;
 }
 
@@ -95,7 +91,7 @@ function valuesOf(id: string, timberClass: TimberClass, timbers: readonly Timber
     ];
   });
   const heads = found.map(({ sizeClass: size, table: name }) =>
-    say.text("{size} (table {table})", { size: say.text(size.replaceAll("-", " ")), table: name }),
+    say.text("{size} (table {table})", { size: say.text(SIZE_CLASSES[size]), table: name }),
   );
   const grade = first.assumedGrade ? say.text("{grade}, assumed", { grade: first.grade }) : first.grade;
   return [

@@ -245,7 +245,7 @@ function jointWords(sticks: readonly Timber[], model: Model, say: Say): string[]
 }
 
 function jointText(name: string, joint: Joint, say: Say): string {
-  const kind = jointKindOf(joint.kind).title.toLowerCase();
+  const kind = say.text(jointKindOf(joint.kind).title).toLowerCase();
   const pattern = joint.assumed ? "{name} ({kind}, assumed)" : "{name} ({kind})";
   return say.text(pattern, { name: escapeMarkdown(name), kind });
 }

@@ -255,7 +255,7 @@ function unreadableWords(
   const facts = {
     text: shown(text),
     what: say.text(KIND[dimension]),
-    examples: examplesOf(dimension, unitsOf(say)).slice(0, 2).join(" or "),
+    examples: say.either(examplesOf(dimension, unitsOf(say)).slice(0, 2)),
   };
   switch (reason) {
     case "empty":

@@ -1,4 +1,5 @@
 /** The file that a design makes: short, and commented in plain words. */
+import type { Say } from "../../core/checks/say.ts";
 import type { Units } from "../../core/frame/frame.ts";
 import { fromInches, fromMillimetres } from "../../core/quantity/length.ts";
 import { formatSection, printExact } from "../../core/quantity/quantity.ts";
@@ -19,8 +20,10 @@ const ASSUMED = "eastern-white-pine";
 /** Levels of the file, inches. */
 const PIER_TOP = 8;
 const MM = 25.4;
+const COMMENT_WIDTH = 64;
 
 interface Pen {
+  readonly say: Say;
   readonly answers: Answers;
   readonly design: Design;
   /** inches → as the file has lengths: whole sixteenths, or whole millimetres */
@@ -33,8 +36,8 @@ interface Pen {
 }
 
 /** @returns the text of the frame file, ended by a line end */
-export function frameText(answers: Answers, design: Design): string {
-  const pen = penOf(answers, design);
+export function frameText(answers: Answers, design: Design, say: Say): string {
+  const pen = penOf(answers, design, say);
   return [
     ...head(pen),
     ...site(pen),
@@ -51,13 +54,14 @@ export function frameText(answers: Answers, design: Design): string {
   ].join("\n");
 }
 
-function penOf(answers: Answers, design: Design): Pen {
+function penOf(answers: Answers, design: Design, say: Say): Pen {
   const { units } = answers;
   const { gauge, depths, ridgeWidth, braces, legs, pegs } = design;
   const length = (inches: number): string => written(inches, units);
   const section = ([width, depth]: Sides): string =>
     formatSection({ width: whole(width, units), depth: whole(depth, units) }, units);
   return {
+    say,
     answers,
     design,
     length,
@@ -81,50 +85,80 @@ function written(inches: number, units: Units): string {
   return units === "inch" ? text : text.replace(/ mm$/, "");
 }
 
-function head({ answers, length }: Pen): string[] {
+/** A comment behind what it is about; a translation may have any shape. */
+function aside(text: string): string {
+  return `   # ${text.replace(/\s+/g, " ")}`;
+}
+
+/** Free words as a value in an inline map. */
+function inMap(text: string): string {
+  return /^[\p{L}\d ;()-]+$/u.test(text) ? text : JSON.stringify(text);
+}
+
+/** A comment in lines of the usual width. */
+function commented(text: string): string[] {
+  const lines = [""];
+  for (const word of text.split(/\s+/)) {
+    const line = lines.at(-1) ?? "";
+    if (line !== "" && line.length + word.length > COMMENT_WIDTH) lines.push(word);
+    else lines[lines.length - 1] = line === "" ? word : `${line} ${word}`;
+  }
+  return lines.map((line) => `# ${line}`);
+}
+
+function head({ say, answers, length }: Pen): string[] {
   const { roof, width, length: long, units } = answers;
   const name = roof === "gable" ? "Gable" : "Shed";
   const [thick, thin] = [length(usual(answers, 2)), length(usual(answers, 1.125))];
   const { snow, wind, frost, species, mill } = answers;
   const known = snow && wind && frost !== undefined && species !== undefined && mill;
   return [
-    "# Try this: in post-head below, change the thickness of the tenon",
-    `# from ${thick} to ${thin}. You will be told that it is too thin.`,
-    "# Sections and joints were worked out to pass every check",
-    known ? "# for your answers. Change what you like." : "# for what is known so far. Change what you like.",
+    ...commented(
+      say.text(
+        "Try this: in {joint} below, change the thickness of the tenon from {thick} to {thin}. You will be told that it is too thin.",
+        { joint: "post-head", thick, thin },
+      ),
+    ),
+    ...commented(
+      known
+        ? say.text("Sections and joints were worked out to pass every check for your answers.")
+        : say.text("Sections and joints were worked out to pass every check for what is known so far."),
+    ),
+    ...commented(say.text("The checks are rules, not a permit: have the frame looked at before you build.")),
     `frame: ${name} ${length(width)} by ${length(long)}`,
     "format: 1",
     `units: ${units}`,
-    "basis: {loads: asce-7-16, risk-category: i}   # i: sheds and barns; ii: where people live or gather",
+    `basis: {loads: asce-7-16, risk-category: i}${aside(say.text("i: sheds and barns; ii: where people live or gather"))}`,
   ];
 }
 
-function site({ answers, length }: Pen): string[] {
+function site({ say, answers, length }: Pen): string[] {
   const { snow, wind, frost } = answers;
   return [
     "site:",
     `  snow: {${snow ? `ground: ${snow.text}, ` : ""}exposure: partially-exposed, thermal: open}`,
-    `  wind: {${wind ? `speed: ${wind.text}, ` : ""}exposure: C, flow: clear}   # C: open country; B: woods or houses all around`,
+    `  wind: {${wind ? `speed: ${wind.text}, ` : ""}exposure: C, flow: clear}${aside(say.text("C: open country, B: woods or houses; clear: nothing stacked under half of the roof"))}`,
     ...(frost === undefined ? [] : [`  frost-depth: ${length(frost)}`]),
-    "  soil: clay   # the weakest that is usual: dig a hole where a pier will stand, and look",
+    `  soil: clay${aside(say.text("the weakest that is usual: dig a hole where a pier will stand, and look"))}`,
   ];
 }
 
-function timber({ answers, length }: Pen): string[] {
+function timber({ say, answers, length }: Pen): string[] {
   const species = answers.species ?? ASSUMED;
   const { mill } = answers;
   return [
-    "timber:   # no-2: what timber counts as that nobody has graded",
+    `timber:${aside(say.text("no-2: what timber counts as that nobody has graded"))}`,
     `  frame:   {species: ${species}, grade: no-2, seasoning: green, surface: rough}`,
     `  rafters: {species: ${species}, grade: no-2, seasoning: green, surface: rough}`,
     "  pegs:    {species: white-oak}",
-    ...(mill ? [`mill: {longest-cut: ${length(mill.longest)}}${logWords(mill.log, length)}`] : []),
+    ...(mill ? [`mill: {longest-cut: ${length(mill.longest)}}${logWords(mill.log, say, length)}`] : []),
   ];
 }
 
 /** A list of logs says how many there are too, which nobody was asked. */
-function logWords(log: number | undefined, length: (inches: number) => string): string {
-  return log === undefined ? "" : `   # every section comes out of a log of ${length(log)} at the small end`;
+function logWords(log: number | undefined, say: Say, length: Pen["length"]): string {
+  if (log === undefined) return "";
+  return `${aside(say.text("every section comes out of a log of {log} at the small end", { log: length(log) }))}`;
 }
 
 function bents({ bays }: Answers): number[] {
@@ -248,11 +282,13 @@ function piers({ answers, design, length }: Pen): string[] {
 }
 
 /** What the file has no key to leave open in: each is a warning until the builder has asked. */
-function questions({ answers: { species, mill } }: Pen): string[] {
+function questions({ say, answers: { species, mill } }: Pen): string[] {
   const open = [
-    ...(species === undefined ? [`which wood the frame is sawn from; ${ASSUMED} is assumed`] : []),
-    ...(mill === undefined ? ["how long and how thick the mill can cut; no limit is assumed"] : []),
+    ...(species === undefined
+      ? [say.text("which wood the frame is sawn from; {species} is assumed", { species: ASSUMED })]
+      : []),
+    ...(mill === undefined ? [say.text("how long and how thick the mill can cut; no limit is assumed")] : []),
   ];
-  const lines = open.map((what) => `  - {what: ${what}, whom: the sawyer}`);
-  return open.length === 0 ? [] : ["ask:   # remove a line when you know", ...lines];
+  const lines = open.map((what) => `  - {what: ${inMap(what)}, whom: ${inMap(say.text("the sawyer"))}}`);
+  return open.length === 0 ? [] : [`ask:${aside(say.text("remove a line when you know"))}`, ...lines];
 }

@@ -1,6 +1,6 @@
 /** What "New Frame" asks: the few things that only the builder knows, each in a plain sentence with a sensible default. */
 import type { Say } from "../../core/checks/say.ts";
-import { makeSay } from "../../core/checks/speak.ts";
+import { makeSay, type Translate } from "../../core/checks/speak.ts";
 import type { Units } from "../../core/frame/frame.ts";
 import {
   NEW_FRAME_UNKNOWN,
@@ -158,8 +158,9 @@ const WORDS: Readonly<Record<QuestionId, Words>> = {
 export function newFrameQuestions(
   units: Units,
   answered: NewFrameAnswers = {},
-  say: Say = makeSay(units),
+  translate?: Translate,
 ): readonly NewFrameQuestion[] {
+  const say = makeSay(units, translate);
   const length = readAnswer("length", answered.length ?? WORDS.length.default[units], say);
   const bays = usualBays(length.ok ? length.value : undefined);
   return QUESTION_IDS.map((id) => {
@@ -183,9 +184,14 @@ function spoken({ value, label, detail }: NewFrameChoice, say: Say): NewFrameCho
  * @param answers given before; what they make impossible is refused here, where it can be answered otherwise
  * @returns why the answer is refused, in words; null where it is taken
  */
-export function newFrameRefusal(id: string, answer: string, answers: NewFrameAnswers): string | null {
+export function newFrameRefusal(
+  id: string,
+  answer: string,
+  answers: NewFrameAnswers,
+  translate?: Translate,
+): string | null {
   const units = unitsOf(answers);
-  const say = makeSay(units);
+  const say = makeSay(units, translate);
   const question = QUESTION_IDS.find((known) => known === id);
   if (!question) return say.text("There is no question “{id}”.", { id });
   const read = readAnswer(question, answer, say);
@@ -199,9 +205,10 @@ export function newFrameRefusal(id: string, answer: string, answers: NewFrameAns
 /** @returns every answer read, those left out by their defaults; or the first question whose answer is refused, and why */
 export function readAnswers(
   answers: NewFrameAnswers,
+  translate?: Translate,
 ): { readonly ok: true; readonly value: Answers } | Refused {
   const units = unitsOf(answers);
-  const say = makeSay(units);
+  const say = makeSay(units, translate);
   let refused: Refused | undefined;
   const take = <K extends QuestionId>(
     id: K,
@@ -209,7 +216,7 @@ export function readAnswers(
   ): Value<K> | undefined => {
     const text = answers[id] ?? usual;
     const read = readAnswer(id, text, say);
-    const why = read.ok ? newFrameRefusal(id, text, { ...answers, units }) : read.why;
+    const why = read.ok ? newFrameRefusal(id, text, { ...answers, units }, translate) : read.why;
     if (why !== null) refused ??= { ok: false, question: id, why };
     return read.ok ? read.value : undefined;
   };

@@ -1,4 +1,5 @@
 /** The requests of "New Frame", for the language server: what comes in is checked, what takes long lets others in. */
+import type { Translate } from "../../core/checks/speak.ts";
 import type { NewFrameAnswers, NewFrameWriteResult } from "../../protocol.ts";
 import { breath } from "../frame-service.ts";
 import { writeFrame } from "./write.ts";
@@ -20,8 +21,9 @@ export function answersIn(value: unknown): NewFrameAnswers {
 export async function writeInSteps(
   answers: NewFrameAnswers,
   wanted: () => boolean = () => true,
+  translate?: Translate,
 ): Promise<NewFrameWriteResult> {
-  const work = writeFrame(answers);
+  const work = writeFrame(answers, translate);
   let step = work.next();
   while (!step.done) {
     await breath();

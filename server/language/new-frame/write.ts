@@ -2,7 +2,8 @@
 
 import type { Finding } from "../../core/checks/check.ts";
 import { pegInOtherJoint } from "../../core/checks/joinery/peg-in-other-joint.ts";
-import { makeSay } from "../../core/checks/speak.ts";
+import type { Say } from "../../core/checks/say.ts";
+import { makeSay, type Translate } from "../../core/checks/speak.ts";
 import { type Evaluation, evaluate } from "../../core/evaluate.ts";
 import { isOpen } from "../../core/sizing/trial.ts";
 import { readFrame } from "../../document/read.ts";
@@ -28,15 +29,18 @@ interface Proposal {
 }
 
 /** Yields before each analysis of the frame. */
-export function* writeFrame(given: NewFrameAnswers): Generator<undefined, NewFrameWriteResult> {
-  const read = readAnswers(given);
+export function* writeFrame(
+  given: NewFrameAnswers,
+  translate?: Translate,
+): Generator<undefined, NewFrameWriteResult> {
+  const read = readAnswers(given, translate);
   if (!read.ok) return { question: read.question, why: read.why, help: "" };
   const answers = read.value;
-  const say = makeSay(answers.units);
+  const say = makeSay(answers.units, translate);
   let obstacle = beyondMill(answers, say);
   let spent = 0;
   if (!obstacle) {
-    const { text, left, analyses } = yield* propose(answers);
+    const { text, left, analyses } = yield* propose(answers, say);
     const [first] = left;
     if (!first) return { text };
     spent = analyses;
@@ -45,7 +49,7 @@ export function* writeFrame(given: NewFrameAnswers): Generator<undefined, NewFra
   const { why } = obstacle;
   for (const easier of easierAnswers(answers, obstacle, say)) {
     if (spent > MOST_ANALYSES && !easier.last) continue;
-    const { left, analyses } = yield* propose(easier.answers);
+    const { left, analyses } = yield* propose(easier.answers, say);
     if (left.length === 0) return { question: easier.question, why, help: easier.help };
     spent += analyses;
   }
@@ -54,13 +58,13 @@ export function* writeFrame(given: NewFrameAnswers): Generator<undefined, NewFra
 }
 
 /** Changes the proposal as its findings ask, until none is left or none can be mended. */
-function* propose(answers: Answers): Generator<undefined, Proposal> {
+function* propose(answers: Answers, say: Say): Generator<undefined, Proposal> {
   let design = firstDesign(answers);
   let before: Evaluation | undefined;
   for (let analyses = 1; ; analyses += 1) {
     yield;
-    const { text, left, evaluation } = judged(answers, design, before);
-    if (left.length === 0) return yield* drivable({ text, left, analyses }, design, answers, evaluation);
+    const { text, left, evaluation } = judged(answers, design, before, say);
+    if (left.length === 0) return yield* drivable({ text, left, analyses }, design, answers, evaluation, say);
     const next = worstOf(left).reduce((changed, finding) => remedied(changed, finding, answers), design);
     if (next === design || analyses === MOST_ROUNDS) return { text, left, analyses };
     design = next;
@@ -74,23 +78,24 @@ function* drivable(
   design: Design,
   answers: Answers,
   before: Evaluation,
+  say: Say,
 ): Generator<undefined, Proposal> {
   if (!crossed(before)) return proposal;
   let { analyses } = proposal;
   for (const other of otherLegs(design, answers)) {
     yield;
     analyses += 1;
-    const { text, left, evaluation } = judged(answers, other, before);
+    const { text, left, evaluation } = judged(answers, other, before, say);
     if (left.length === 0 && !crossed(evaluation)) return { text, left, analyses };
   }
   return { ...proposal, analyses };
 }
 
 /** A design written and checked. @param before an evaluation of a frame like it */
-function judged(answers: Answers, design: Design, before: Evaluation | undefined) {
-  const text = frameText(answers, design);
+function judged(answers: Answers, design: Design, before: Evaluation | undefined, say: Say) {
+  const text = frameText(answers, design, say);
   const { frame, source } = readFrame(text);
-  const evaluation = evaluate(frame, source, before);
+  const evaluation = evaluate(frame, source, before, say);
   const left = evaluation.findings.filter((finding) => isOpen(finding) && !isAwaited(finding, answers));
   return { text, left, evaluation };
 }

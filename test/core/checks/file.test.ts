@@ -221,7 +221,7 @@ findingsFixture(
     site: `
       site:
         frost-depth: 30 inn
-      #              ^^^^^^ error unreadable-quantity: “30 inn” cannot be read as a length, so what depends on it is not checked. Write it like 8 ft 6 1/2 in or
+      #              ^^^^^^ error unreadable-quantity: “30 inn” cannot be read as a length, so what depends on it is not checked. Write it like 8 ft 6 1/2 in, 5-1/2 or
         soil: sand
     `,
     members: `

@@ -1,5 +1,8 @@
 /** What the tests of joint kinds look at: boxes around what is cut, rows of the cut sheet, a small frame to joint. */
+
 import { expect } from "vitest";
+import { sizeWords } from "../../../server/core/checks/amount-words.ts";
+import { makeSay } from "../../../server/core/checks/speak.ts";
 import type { Joint, Prism } from "../../../server/core/joinery/joint.ts";
 import { jointKindOf } from "../../../server/core/joinery/kinds/index.ts";
 import { build, expectNear, type Parts } from "../model/frames.ts";
@@ -26,10 +29,12 @@ export function expectPrism(prism: Prism | undefined, low: readonly number[], hi
   }
 }
 
+const SAY = makeSay("inch");
+
 export const cut = (j: Joint, label: string): number | undefined =>
   jointKindOf(j.kind)
     .cutSheet(j)
-    .find((r) => r.label === label)?.value;
+    .find((r) => sizeWords(r, SAY) === label)?.value;
 
 export const framed = (
   joints: Record<string, string>,

@@ -108,7 +108,7 @@ export const unknownId = defineCheck<"model", Data>({
       ? say.text("“{text}” is not {sort}, {consequence}. Known: {known}.", {
           text: d.text,
           consequence: consequence(d, say),
-          sort: SORTS[d.sort],
+          sort: say.text(SORTS[d.sort]),
           known:
             d.known.length === 0
               ? "none"
@@ -117,7 +117,7 @@ export const unknownId = defineCheck<"model", Data>({
       : say.text("“{text}” is not {sort}, {consequence}. Did you mean “{nearest}”?", {
           text: d.text,
           consequence: consequence(d, say),
-          sort: SORTS[d.sort],
+          sort: say.text(SORTS[d.sort]),
           nearest: d.nearest,
         }),
   fixes: (d, say) =>

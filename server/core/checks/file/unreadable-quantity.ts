@@ -50,7 +50,7 @@ export const unreadableQuantity = defineCheck<"source", Fact>({
           {
             text: d.text,
             what: NAMES[d.dimension] ?? "a quantity",
-            examples: d.examples.slice(0, 3).join(" or "),
+            examples: say.either(d.examples.slice(0, 3)),
           },
         ),
   fixes(d, say) {

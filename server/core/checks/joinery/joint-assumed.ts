@@ -69,7 +69,7 @@ export const jointAssumed = defineCheck<"model", Data>({
         of: d.of,
         into: d.into,
         count: d.count,
-        kind: jointKindOf(d.kind).title.toLowerCase(),
+        kind: say.text(jointKindOf(d.kind).title).toLowerCase(),
       },
     ),
   fixes: (d, say) => [

@@ -34,7 +34,7 @@ const LEAST: Readonly<Record<Kind, number>> = {
 const KEPT = 1.5;
 
 /** Share of what its pegs hold from which a joint's own wood is asked too: pegs far from yielding split nothing. */
-const HARD_PULLED = 0.5;
+const HARD_PULLED = 0.8;
 
 const isKind = (what: string): what is Kind => what === "end" || what === "edge";
 
@@ -52,14 +52,14 @@ export const pegDistanceShort = defineCheck<"results", Data>({
     level: "warning",
     area: "joinery",
     source: {
-      text: "distances of tested woods in the commentary of TFEC 1 (as remembered; Douglas fir published): a warning below the least of them, 2 D, a note below that of the joint’s own wood. From half of the pegs’ capacity on, and 1.5 D where nothing pulls, are rules of this program",
+      text: "distances of tested woods in the commentary of TFEC 1 (as remembered; Douglas fir published): a warning below the least of them, 2 D, a note below that of the joint’s own wood. From four fifths of the pegs’ capacity on, and 1.5 D where nothing pulls, are rules of this program",
       status: "memory",
     },
     explanation: {
-      what: "A joint that is pulled apart relies on pegs that stand nearer to the tip of the tenon, or to the edge of the mortised timber, than any tested wood allows; a note where they only fall short of the tests of their own wood and more than half of what the pegs hold pulls at them. Where nothing pulls, a note is given for a peg within 1 1/2 diameters of the tip; a brace pushes, and its peg only keeps it in place.",
+      what: "A joint that is pulled apart relies on pegs that stand nearer to the tip of the tenon, or to the edge of the mortised timber, than any tested wood allows; a note where they only fall short of the tests of their own wood and more than four fifths of what the pegs hold pulls at them. Where nothing pulls, a note is given for a peg within 1 1/2 diameters of the tip; a brace pushes, and its peg only keeps it in place.",
       why: "Pegs are to fail first, slowly. So near an end the wood behind them splits out instead, at once.",
       formula:
-        "pulled with more than 50 lb: end ≥ 2 D, edge ≥ 2 D (warning), and, pulled with more than half of what the pegs hold, as many D as the tests of its own wood had, 2 to 4 (note); else end ≥ 1.5 D (note); D = the peg's diameter. What the tenon carries there is judged by `peg-overloaded`, the holes’ spacing by `pegs-crowded`",
+        "pulled with more than 50 lb: end ≥ 2 D, edge ≥ 2 D (warning), and, pulled with more than four fifths of what the pegs hold, as many D as the tests of its own wood had, 2 to 4 (note); else end ≥ 1.5 D (note); D = the peg's diameter. What the tenon carries there is judged by `peg-overloaded`, the holes’ spacing by `pegs-crowded`",
       remedy: "Take a longer tenon, thinner pegs, or fewer of them.",
     },
   },

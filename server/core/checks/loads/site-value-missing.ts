@@ -22,77 +22,106 @@ type Missing =
 
 interface Data {
   readonly missing: Missing;
-  /** the map that the value belongs in is there already */
-  readonly inside: boolean;
+  /** the map that is in the file already and takes the value, or the map that the value stands in: `/site`; empty for the file */
+  readonly into: string;
+  /** the key that the value stands under */
+  readonly key: string;
 }
 
-/** What is written where snow and wind have a map of their own. */
-const INSIDE: Readonly<Partial<Record<Missing, string>>> = {
-  snow: "ground: 45 psf",
-  wind: "speed: 107 mph",
-  "wind-bare": "speed: 107 mph",
-};
+interface Words {
+  readonly what: string;
+  /** what is written, beside others where it needs them */
+  readonly example: { readonly inch: string; readonly mm: string };
+  readonly whom: string;
+}
 
-const WORDS: Readonly<
-  Record<Missing, { readonly what: string; readonly key: string; readonly whom: string }>
-> = {
+const both = (example: string): Words["example"] => ({ inch: example, mm: example });
+
+const HAZARD_MAP = "the building department or the hazard map of the load standard";
+
+const WORDS: Readonly<Record<Missing, Words>> = {
   snow: {
     what: "the ground snow load",
-    key: "site: {snow: {ground: 45 psf}}",
-    whom: "the building department or the hazard map of the load standard",
+    example: { inch: "ground: 45 psf", mm: "ground: 2.2 kPa" },
+    whom: HAZARD_MAP,
   },
   "snow-exposure": {
     what: "how exposed the roof is to wind that clears snow",
-    key: "exposure: partially-exposed",
+    example: both("exposure: partially-exposed"),
     whom: "your own look at the site",
   },
   "winter-wind": {
     what: "the winter wind parameter W2, by which asce-7-22 drifts snow over the ridge of this roof",
-    key: "winter-wind: 0.45",
+    example: both("winter-wind: 0.45"),
     whom: "the hazard map of the load standard, for your place",
   },
-  "snow-thermal": { what: "whether the roof is heated or open", key: "thermal: open", whom: "your own plan" },
+  "snow-thermal": {
+    what: "whether the roof is heated or open",
+    example: both("thermal: open"),
+    whom: "your own plan",
+  },
   wind: {
     what: "the wind speed",
-    key: "site: {wind: {speed: 107 mph}}",
-    whom: "the building department or the hazard map of the load standard",
+    example: { inch: "speed: 107 mph", mm: "speed: 48 m/s" },
+    whom: HAZARD_MAP,
   },
   "wind-bare": {
     what: "the wind speed, which a frame without a roof asks for when it has siding or stands more than 8 ft above the ground (common practice)",
-    key: "site: {wind: {speed: 107 mph, exposure: C}}",
-    whom: "the building department or the hazard map of the load standard",
+    example: { inch: "speed: 107 mph, exposure: C", mm: "speed: 48 m/s, exposure: C" },
+    whom: HAZARD_MAP,
   },
   "wind-exposure": {
     what: "the exposure category (B woods and suburbs, C open, D shore)",
-    key: "exposure: C",
+    example: both("exposure: C"),
     whom: "your own look at the site",
   },
   "wind-flow": {
     what: "whether wind passes freely under the open roof",
-    key: "flow: clear",
+    example: both("flow: clear"),
     whom: "your own plan; goods stacked over half the opening obstruct it",
   },
-  "frost-depth": { what: "the frost depth", key: "frost-depth: 32 in", whom: "the building department" },
+  "frost-depth": {
+    what: "the frost depth",
+    example: { inch: "frost-depth: 32 in", mm: "frost-depth: 800" },
+    whom: "the building department",
+  },
   soil: {
     what: "the soil under the piers",
-    key: "soil: sand",
+    example: both("soil: sand"),
     whom: "a test pit or the building department",
   },
   "basis-loads": {
     what: "which edition of ASCE 7 the snow and wind values belong to",
-    key: "basis: {loads: asce-7-16}",
+    example: both("loads: asce-7-16"),
     whom: "where the values are from; those of 7-16 and 7-22 must not be mixed",
   },
   "risk-category": {
     what: "the risk category",
-    key: "basis: {risk-category: i}",
+    example: both("risk-category: i"),
     whom: "the load standard (i for barns and sheds, ii for dwellings)",
   },
 };
 
-/** The same as an example in the units of the file. */
-function metric(key: string): string {
-  return key.replace("45 psf", "2.2 kPa").replace("107 mph", "48 m/s").replace("32 in", "800");
+/** The example in the maps that the file does not have yet: `wind: {speed: 107 mph}` for a file that has `site`. */
+function nested({ missing, into, key }: Data, metric: boolean): string {
+  const { inch, mm } = WORDS[missing].example;
+  const maps = key
+    .slice(into.length + 1)
+    .split("/")
+    .slice(0, -1);
+  return maps.reduceRight((inner, map) => `${map}: {${inner}}`, metric ? mm : inch);
+}
+
+/** The nearest map around a value that has something in it; a map of its own, such as `snow`, always does. */
+function intoOf(path: string, { site, basis }: Frame): string {
+  return path === site.path ? sectionOf(site) : path === basis.path ? sectionOf(basis) : path;
+}
+
+function sectionOf({ path, ...keys }: Frame["site"] | Frame["basis"]): string {
+  const written = Object.values(keys).some((value) =>
+    Array.isArray(value) ? value.length > 0 : value !== undefined,
+  );
+  return written ? path : "";
 }
 
 /** What only the site can give and the frame needs: loads with a roof, wind on tall frames, frost and soil with piers. */
@@ -190,15 +219,25 @@ export const siteValueMissing = defineCheck<"whole", Data>({
           path: m.path,
           onKey: true,
           apart: m.missing,
-          data: { missing: m.missing, inside: m.path !== model.frame.site.path },
+          data: { missing: m.missing, into: intoOf(m.path, model.frame), key: KEYS[m.missing] },
         };
   },
   words: (d, say) => {
-    const { key, ...w } = WORDS[d.missing];
-    const written = (d.inside ? INSIDE[d.missing] : undefined) ?? key;
-    return say.text(
-      "The file does not give {what}, so what depends on it is not checked. It comes from {whom}. Write “{key}”.",
-      { ...w, key: say.metric ? metric(written) : written },
-    );
+    const { what, whom } = WORDS[d.missing];
+    const values = {
+      what: say.text(what),
+      whom: say.text(whom),
+      key: nested(d, say.metric),
+      map: d.into.slice(d.into.lastIndexOf("/") + 1),
+    };
+    return d.into === ""
+      ? say.text(
+          "The file does not give {what}, so what depends on it is not checked. It comes from {whom}. Write “{key}”.",
+          values,
+        )
+      : say.text(
+          "The file does not give {what}, so what depends on it is not checked. It comes from {whom}. Write “{key}” under “{map}”.",
+          values,
+        );
   },
 });

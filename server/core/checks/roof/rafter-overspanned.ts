@@ -29,11 +29,11 @@ const SNOW: Readonly<Record<string, string>> = {
   "eave-ice": "ice at the eave",
 };
 
-function combinationOf({ result, use }: Data): string {
+function combinationOf({ result, use }: Data, say: Say): string {
   const c = result.check.combinations.find((x) => x.id === use.combination);
   if (!c) return use.combination;
   const snow = c.snowCase === undefined ? undefined : SNOW[c.snowCase];
-  return snow === undefined ? c.combination.text : `${c.combination.text}, ${snow}`;
+  return snow === undefined ? c.combination.text : `${c.combination.text}, ${say.text(snow)}`;
 }
 
 const amount = (use: RafterUse, value: number, say: Say): string =>
@@ -88,10 +88,10 @@ export const rafterOverspanned = defineCheck<"results", Data>({
         span: say.length(input.span),
         spacing: say.length(input.spacing),
         value: amount(d.use, d.use.value, say),
-        what: WHAT[d.use.what],
+        what: say.text(WHAT[d.use.what]),
         limit: amount(d.use, d.use.limit, say),
         ratio: overPercent(d.use.ratio, say),
-        combination: combinationOf(d),
+        combination: combinationOf(d, say),
       },
     );
     const why =
