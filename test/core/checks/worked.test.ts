@@ -110,7 +110,7 @@ describe("a line of this check", () => {
         mill: "mill: {longest-cut: 21 ft, logs: [{species: eastern-white-pine, small-end: 10 in, length: 22 ft, count: 9}]}\n",
         members: `members:\n  ${POSTS}\n  ${PLATE}\n`,
       }),
-      "√(8 in² + 8 in²) = 11 5/16 in > 10 in",
+      "√((8 in)² + (8 in)²) = 11 5/16 in > 10 in",
     ],
   ])("%s", (check, text, line) => {
     const found = linesOf(text).get(check) ?? [];

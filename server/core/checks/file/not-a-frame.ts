@@ -47,4 +47,8 @@ export const notAFrame = defineCheck<"source", Fact>({
       },
     );
   },
+  worked: (d, say) =>
+    d.kind === "too-large"
+      ? say.text("{size} > {limit}", { size: say.number(d.size, 0), limit: say.number(d.limit, 0) })
+      : undefined,
 });

@@ -46,4 +46,11 @@ export const braceNowhere = defineCheck<"model", Data>({
             longest: say.length(d.longest),
           },
         ),
+  worked: (d, say) =>
+    d.longest === undefined
+      ? undefined
+      : say.text("{leg} > {longest}", {
+          leg: say.length(d.leg),
+          longest: say.length(d.longest),
+        }),
 });

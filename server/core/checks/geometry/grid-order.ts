@@ -53,4 +53,6 @@ export const gridOrder = defineCheck<"frame", Data>({
         beforeAt: say.length(d.beforeAt),
       },
     ),
+  worked: (d, say) =>
+    say.text("{at} ≤ {beforeAt}", { at: say.length(d.at), beforeAt: say.length(d.beforeAt) }),
 });

@@ -5,6 +5,9 @@ import { defineCheck } from "../check.ts";
 
 type Data = Extract<ModelProblem, { kind: "joint-apart" }>;
 
+/** Timbers this near each other touch, inches. */
+const TOUCHING = 1 / 16;
+
 export const jointApart = defineCheck<"model", Data>({
   meta: {
     id: "joint-apart",
@@ -28,7 +31,9 @@ export const jointApart = defineCheck<"model", Data>({
         yield {
           path: p.path,
           data: p,
-          ...(p.gap === undefined || p.reversed ? {} : { value: p.gap, limit: 1 / 16, unit: "in" as const }),
+          ...(p.gap === undefined || p.reversed
+            ? {}
+            : { value: p.gap, limit: TOUCHING, unit: "in" as const }),
         };
   },
   words: (d, say) => {
@@ -45,7 +50,7 @@ export const jointApart = defineCheck<"model", Data>({
     if (d.gap === undefined || !d.nearest)
       return say.text("{start} Correct the names or the placement.", { start });
     const [a, b] = d.nearest;
-    return d.gap > 1 / 16
+    return d.gap > TOUCHING
       ? say.text("{start} The nearest are {a} and {b}, {gap} apart. Correct the names or move one of them.", {
           start,
           a,
@@ -62,6 +67,10 @@ export const jointApart = defineCheck<"model", Data>({
           },
         );
   },
+  worked: (d, say) =>
+    d.gap !== undefined && d.gap > TOUCHING && !d.reversed
+      ? say.text("{gap} > {touching}", { gap: say.length(d.gap), touching: say.length(TOUCHING) })
+      : undefined,
 });
 
 /** The timbers do meet, and an entry of equal or better right holds at every place. */

@@ -3,6 +3,9 @@ import { defineCheck } from "../check.ts";
 
 type Data = Extract<ModelProblem, { kind: "no-length" }>;
 
+/** What is shorter is no timber, inches. */
+const LEAST = 1 / 16;
+
 export const timberNoLength = defineCheck<"model", Data>({
   meta: {
     id: "timber-no-length",
@@ -26,7 +29,7 @@ export const timberNoLength = defineCheck<"model", Data>({
           place: p.stick,
           data: p,
           value: p.length,
-          limit: 1 / 16,
+          limit: LEAST,
           unit: "in",
         };
   },
@@ -38,4 +41,6 @@ export const timberNoLength = defineCheck<"model", Data>({
         length: say.length(d.length),
       },
     ),
+  worked: (d, say) =>
+    say.text("{length} ≤ {least}", { length: say.length(d.length), least: say.length(LEAST) }),
 });

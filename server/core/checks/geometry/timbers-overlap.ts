@@ -145,6 +145,7 @@ export const timbersOverlap = defineCheck<"model", Data>({
           );
     return `${what}${again} ${remedy}`;
   },
+  worked: (d, say) => say.text("{depth} > {least}", { depth: say.length(d.depth), least: say.length(LEAST) }),
 });
 
 function isAlike({ earlier, later }: Overlap): boolean {

@@ -48,4 +48,6 @@ export const tenonShort = defineCheck<"model", Data>({
       "The tenon at {joint} is {length} long, less than {least}: it slips out as the timbers shrink or are jarred, and no peg holds in it. Make a stub tenon {least} or longer, a pegged one half the timber it enters.",
       { joint: d.joint, length: say.length(d.length), least: say.length(d.least) },
     ),
+  worked: (d, say) =>
+    say.text("{length} < {least}", { length: say.length(d.length), least: say.length(d.least) }),
 });

@@ -57,6 +57,8 @@ export const tenonThin = defineCheck<"model", Data>({
         better: say.length(better(say)),
       },
     ),
+  worked: (d, say) =>
+    say.text("{thickness} < {least}", { thickness: say.length(d.thickness), least: say.length(LEAST) }),
   fixes: (d, say) => {
     const text = say.length(better(say));
     return d.path === undefined
