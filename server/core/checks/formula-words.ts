@@ -18,7 +18,9 @@ export const steps = (...all: readonly (string | undefined)[]): string =>
 
 /** @param inches what no rule marks out, as a deflection; @returns in decimals: `0.437 in` or `11.1 mm` */
 export const fineLength = (inches: number, say: Say): string =>
-  say.metric ? `${say.number(inches * MM)} mm` : `${say.number(inches)} in`;
+  say.metric
+    ? `${say.number(inches * MM, Math.abs(inches * MM) < 100 ? 2 : 1)} mm`
+    : `${say.number(inches, Math.abs(inches) < 10 ? 3 : 2)} in`;
 
 /** @param inches², @returns in² or mm² */
 export const square = (inches2: number, say: Say): string =>

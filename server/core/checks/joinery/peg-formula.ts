@@ -1,7 +1,7 @@
 /** What a pegged joint carries, as the formulas of its modes and of its tenon with their numbers. */
 import type { PegValue } from "../../fasteners/pegs/double-shear.ts";
 import type { PegJoint, TenonTerms } from "../../fasteners/pegs/peg-joint.ts";
-import { fineLength, steps, times } from "../formula-words.ts";
+import { fineLength, madeStress, steps, times } from "../formula-words.ts";
 import type { Say } from "../say.ts";
 
 /** Z of one peg by the mode that governs. */
@@ -42,6 +42,12 @@ function oneWords({ yields: { governs }, bearing, shear, sizes }: PegValue, say:
     default:
       return say.text("Z ({mode}): {planes} × π × ({D})² × {Fvy} ÷ (4 × {R}) = {Z}", values);
   }
+}
+
+/** F_v′ and F_t′ of the tenon with their factors. */
+function strengthWords({ tenon: [first] }: PegJoint, say: Say): string[] {
+  const made = first?.terms.made;
+  return made ? [madeStress("F_v", made.Fv, say), madeStress("F_t", made.Ft, say)] : [];
 }
 
 /** What the rows of pegs tear out: n F_v′ t s of each. */
@@ -99,6 +105,7 @@ export function pegFormula(pegs: PegJoint, count: number, pull: number, say: Say
       factors: times(pegs.pegs.factors, say),
       all: say.force(pegs.pegs.value),
     }),
+    ...strengthWords(pegs, say),
     ...pegs.tenon.map((limit) => tenonWords(limit, say)),
     all.length === 1
       ? say.text("{pull} > {least}", { pull: say.force(pull), least: say.force(pegs.tension.value) })

@@ -2,6 +2,7 @@ import { caseWords } from "../../statics/case-words.ts";
 import type { FrameResults, MemberUse } from "../../statics/frame-results.ts";
 import { amountWords, noteWords } from "../amount-words.ts";
 import { defineCheck } from "../check.ts";
+import { fineLength } from "../formula-words.ts";
 import type { Say } from "../say.ts";
 import { loadRelated } from "./load-related.ts";
 import { sectionPath, spokenFor } from "./member-path.ts";
@@ -10,6 +11,13 @@ import { type Exceeded, fromFoot, worstOver } from "./use-words.ts";
 interface Data extends Exceeded {
   readonly solution: FrameResults["solution"];
 }
+
+/** Which way it bends: the sign of what was held against the limit. */
+const creepSum = (
+  { long, short }: NonNullable<MemberUse["bent"]>,
+  creep: number,
+  what: MemberUse["what"],
+): number => (what === "total-deflection" ? creep * long + short : short);
 
 /** `, 1/240 of 12' (carries a floor)` */
 function shareWords({ share }: MemberUse, say: Say): string {
@@ -82,4 +90,21 @@ export const timberSags = defineCheck<"results", Data>({
         depth: say.length(Math.ceil(d.result.timber.depth * Math.cbrt(d.use.ratio) * 2) / 2),
       },
     ),
+  worked: ({ use }, say) => {
+    const { bent, share, factors, what } = use;
+    if (!bent || !share) return undefined;
+    const creep = factors.find(({ symbol }) => symbol === "K_cr");
+    const sign = creepSum(bent, creep?.value ?? 1, what) < 0 ? -1 : 1;
+    const [long, short] = [sign * bent.long, sign * bent.short];
+    const total = what === "total-deflection";
+    return say.text("{made} = {value} > {length} ÷ {divisor} = {limit}", {
+      made: total
+        ? `${creep?.symbol ?? ""} ${say.number(creep?.value ?? 1)} × ${fineLength(long, say)} ${short < 0 ? "−" : "+"} ${fineLength(Math.abs(short), say)}`
+        : `${fineLength(long + short, say)} ${long < 0 ? "+" : "−"} ${fineLength(Math.abs(long), say)}`,
+      value: fineLength(use.value, say),
+      length: fineLength(share.length, say),
+      divisor: say.number(share.divisor.value, 0),
+      limit: fineLength(use.limit, say),
+    });
+  },
 });

@@ -38,7 +38,7 @@ export interface PegJointInput {
     /** in, of the holes in a line, from the tenon’s middle */
     readonly alongWidth: readonly number[];
     /** F_v′ and F_t′ of the tenon, psi, with their factors; undefined = relish and net section are not judged */
-    readonly strength?: { readonly Fv: number; readonly Ft: number };
+    readonly strength?: TenonStrength;
   };
   readonly mortised: PegJointTimber & {
     /** in, wood on either side of the tenon */
@@ -69,10 +69,15 @@ type TenonLimit = Sourced & {
   readonly terms: TenonTerms;
 };
 
-/** What a limit of the tenon is reckoned from: F_v′ and F_t′ in psi, sizes in in. */
-export interface TenonTerms {
+/** psi, and what they are made of where that is known. */
+interface TenonStrength {
   readonly Fv: number;
   readonly Ft: number;
+  readonly made?: { readonly Fv: Adjusted; readonly Ft: Adjusted };
+}
+
+/** What a limit of the tenon is reckoned from: F_v′ and F_t′ in psi, sizes in in. */
+export interface TenonTerms extends TenonStrength {
   readonly thickness: number;
   readonly width: number;
   readonly diameter: number;
