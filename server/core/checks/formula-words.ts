@@ -44,6 +44,13 @@ export const perLength = (poundsPerInch: number, say: Say): string =>
 export const less = (a: number, b: number, say: Say): string =>
   b < 0 ? `${say.length(a)} + ${say.length(-b)}` : `${say.length(a)} − ${say.length(b)}`;
 
+/** `K_cr 2 × 0.21 in + 0.34 in`: NDS 3.5-1. @param long in, of what is permanent; @param short in, of the rest */
+export function creepSum(creep: Factor, long: number, short: number, say: Say): string {
+  const sign = short < 0 ? "−" : "+";
+  const start = `${creep.symbol} ${say.number(creep.value)} × ${fineLength(long, say)}`;
+  return `${start} ${sign} ${fineLength(Math.abs(short), say)}`;
+}
+
 /** ` × C_D 1.15 × C_M 0.67`: factors of one are left out. */
 export const times = (factors: readonly Factor[], say: Say): string =>
   factors

@@ -1,8 +1,9 @@
+import { totalDeflection } from "../../members/deflection.ts";
 import { caseWords } from "../../statics/case-words.ts";
 import type { FrameResults, MemberUse } from "../../statics/frame-results.ts";
 import { amountWords, noteWords } from "../amount-words.ts";
 import { defineCheck } from "../check.ts";
-import { fineLength } from "../formula-words.ts";
+import { creepSum, fineLength } from "../formula-words.ts";
 import type { Say } from "../say.ts";
 import { loadRelated } from "./load-related.ts";
 import { sectionPath, spokenFor } from "./member-path.ts";
@@ -11,13 +12,6 @@ import { type Exceeded, fromFoot, worstOver } from "./use-words.ts";
 interface Data extends Exceeded {
   readonly solution: FrameResults["solution"];
 }
-
-/** Which way it bends: the sign of what was held against the limit. */
-const creepSum = (
-  { long, short }: NonNullable<MemberUse["bent"]>,
-  creep: number,
-  what: MemberUse["what"],
-): number => (what === "total-deflection" ? creep * long + short : short);
 
 /** `, 1/240 of 12' (carries a floor)` */
 function shareWords({ share }: MemberUse, say: Say): string {
@@ -91,15 +85,15 @@ export const timberSags = defineCheck<"results", Data>({
       },
     ),
   worked: ({ use }, say) => {
-    const { bent, share, factors, what } = use;
+    const { bent, share, factors } = use;
     if (!bent || !share) return undefined;
     const creep = factors.find(({ symbol }) => symbol === "K_cr");
-    const sign = creepSum(bent, creep?.value ?? 1, what) < 0 ? -1 : 1;
-    const [long, short] = [sign * bent.long, sign * bent.short];
-    const total = what === "total-deflection";
+    // told in the way in which it bends
+    const way = (creep ? totalDeflection(creep.value, bent.long, bent.short) : bent.short) < 0 ? -1 : 1;
+    const [long, short] = [way * bent.long, way * bent.short];
     return say.text("{made} = {value} > {length} ÷ {divisor} = {limit}", {
-      made: total
-        ? `${creep?.symbol ?? ""} ${say.number(creep?.value ?? 1)} × ${fineLength(long, say)} ${short < 0 ? "−" : "+"} ${fineLength(Math.abs(short), say)}`
+      made: creep
+        ? creepSum(creep, long, short, say)
         : `${fineLength(long + short, say)} ${long < 0 ? "+" : "−"} ${fineLength(Math.abs(long), say)}`,
       value: fineLength(use.value, say),
       length: fineLength(share.length, say),
