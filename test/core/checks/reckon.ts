@@ -4,27 +4,29 @@
  * right of it, in size and in kind.
  */
 
+import type { Unit } from "../../../server/core/checks/check.ts";
+
 /** All values that a printed number may stand for, in pounds and inches, and the powers of inch and pound of its unit. */
-export interface Amount {
+interface Amount {
   readonly low: number;
   readonly high: number;
   readonly inches: number;
   readonly pounds: number;
 }
 
-interface Unit {
+interface Measure {
   readonly size: number;
   readonly inches: number;
   readonly pounds: number;
 }
 
-const unit = (size: number, inches: number, pounds: number): Unit => ({ size, inches, pounds });
+const unit = (size: number, inches: number, pounds: number): Measure => ({ size, inches, pounds });
 
 /** 1 in = 25.4 mm and 1 lb = 4.4482216152605 N, exact (NIST SP 811, appendix B; memory). */
 const MM = 1 / 25.4;
 const N = 1 / 4.4482216152605;
 
-const UNITS: Readonly<Record<string, Unit>> = {
+const UNITS: Readonly<Record<string, Measure>> = {
   in: unit(1, 1, 0),
   "in²": unit(1, 2, 0),
   "in³": unit(1, 3, 0),
@@ -73,6 +75,8 @@ const through = (a: Amount, f: (x: number) => number, inches = a.inches, pounds 
 
 class Reader {
   rest: string;
+  /** every number by itself */
+  readonly numbers: Amount[] = [];
 
   constructor(text: string) {
     this.rest = text.trim();
@@ -154,8 +158,8 @@ class Reader {
     if (!found) throw new Error(`no number at “${this.rest}”`);
     const sign = found.sign ? -1 : 1;
     const named = found.feet === undefined ? this.take(UNIT)?.[1] : "in";
-    const { size, inches, pounds } = named === undefined ? unit(1, 0, 0) : (UNITS[named] as Unit);
-    const decimals = found.decimal?.split(".")[1]?.length;
+    const { size, inches, pounds } = named === undefined ? unit(1, 0, 0) : (UNITS[named] as Measure);
+    const decimals = found.decimal?.split(".")[1]?.length ?? 0;
     const value =
       found.decimal !== undefined
         ? Number(found.decimal.replaceAll(",", ""))
@@ -164,26 +168,27 @@ class Reader {
             Number(found.inches) +
             Number(found.above ?? 0) / Number(found.below ?? 1)
           : Number(found.whole ?? 0) + Number(found.num) / Number(found.den);
-    // inches without a point are told to a sixteenth; counts and shares (÷ 4, 0.6) are what they are
+    // factors, shares and counts have three digits after the point or more, less zeros; inches without a point are told to
+    // a sixteenth
     const round =
       named === undefined
-        ? (decimals ?? 0) >= 2
-          ? 0.5 / 10 ** (decimals ?? 0)
-          : 0
-        : named === "in" && decimals === undefined
+        ? 0.5 / 10 ** Math.max(3, decimals)
+        : named === "in" && decimals === 0
           ? 1 / 32
-          : 0.5 / 10 ** (decimals ?? 0);
+          : 0.5 / 10 ** decimals;
     const [low, high] = [(sign * value - round) * size, (sign * value + round) * size];
-    return { low: low - 1e-9, high: high + 1e-9, inches, pounds };
+    const amount = { low: low - 1e-9, high: high + 1e-9, inches, pounds };
+    this.numbers.push(amount);
+    return amount;
   }
 }
 
-/** One side of a line. */
-export function amountOf(side: string): Amount {
+/** One side of a relation, and the numbers in it. */
+function read(side: string): { readonly all: Amount; readonly numbers: readonly Amount[] } {
   const reader = new Reader(side);
   const all = reader.sum();
   if (reader.rest !== "") throw new Error(`“${reader.rest}” of “${side}” is not understood`);
-  return all;
+  return { all, numbers: reader.numbers };
 }
 
 function holds(a: Amount, sign: string, b: Amount): boolean {
@@ -202,17 +207,41 @@ function holds(a: Amount, sign: string, b: Amount): boolean {
   }
 }
 
-/** The sides of each step of a line. A step's name stands before a colon. @throws where a relation does not hold */
+/**
+ * Reckons every step of a line; a step's name stands before a colon.
+ * @returns all that it shows: each side of a relation and each number by itself
+ * @throws where a relation does not hold, or something is no formula
+ */
 export function reckon(line: string): Amount[] {
   return line.split("; ").flatMap((step) => {
     const sum = step.slice(step.indexOf(": ") < 0 ? 0 : step.indexOf(": ") + 2);
     const relations = [...sum.matchAll(/ ([=<>≤≥≠]) /g)].map(([, sign]) => sign ?? "");
-    const sides = sum.split(/ [=<>≤≥≠] /).map(amountOf);
+    const sides = sum.split(/ [=<>≤≥≠] /).map(read);
     relations.forEach((sign, i) => {
-      const [a, b] = [sides[i], sides[i + 1]];
+      const [a, b] = [sides[i]?.all, sides[i + 1]?.all];
       if (!a || !b || !holds(a, sign, b))
         throw new Error(`“${step}” fails at ${sign}: ${a?.low} to ${a?.high}, ${b?.low} to ${b?.high}`);
     });
-    return sides;
+    return sides.flatMap(({ all, numbers }) => [all, ...numbers]);
   });
+}
+
+/** Kinds of a finding's number: powers of inch and pound. */
+const KINDS: Readonly<Record<Unit, readonly [number, number]>> = {
+  in: [1, 0],
+  lb: [0, 1],
+  psi: [-2, 1],
+  psf: [-2, 1],
+  deg: [0, 0],
+  ratio: [0, 0],
+  count: [0, 0],
+};
+
+/** Whether a line shows a number of its finding, in its kind and as near as its own digits tell. */
+export function shows(amounts: readonly Amount[], value: number, unit: Unit): boolean {
+  const [inches, pounds] = KINDS[unit];
+  const size = unit === "deg" ? (value * Math.PI) / 180 : value;
+  return amounts.some(
+    (a) => a.inches === inches && a.pounds === pounds && a.low - 1e-6 <= size && size <= a.high + 1e-6,
+  );
 }

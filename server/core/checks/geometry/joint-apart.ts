@@ -31,7 +31,7 @@ export const jointApart = defineCheck<"model", Data>({
         yield {
           path: p.path,
           data: p,
-          ...(p.gap === undefined || p.reversed
+          ...(p.gap === undefined || p.gap <= TOUCHING || p.reversed
             ? {}
             : { value: p.gap, limit: TOUCHING, unit: "in" as const }),
         };

@@ -61,6 +61,10 @@ function helpWords(d: Data, say: Say): string {
   );
 }
 
+/** A sum as one factor of a product. */
+const together = (parts: readonly string[]): string =>
+  parts.length === 1 ? parts.join("") : `(${parts.join(" + ")})`;
+
 /** The force, by its two parts. */
 function forceWords({ pull, along }: ScrewLoad, say: Say): string {
   if (pull < 1) return say.text("pushed along the face with {along}", { along: say.force(along) });
@@ -143,12 +147,12 @@ export const screwsOverloaded = defineCheck<"results", Data>({
   worked: ({ load, held: { hold, use } }, say) =>
     steps(
       say.text("W′: {threads}{factors} = {value}", {
-        threads: `${perLength(hold.perInch, say)} × (${hold.threads.map((inches) => fineLength(inches, say)).join(" + ")})`,
+        threads: `${perLength(hold.perInch, say)} × ${together(hold.threads.map((inches) => fineLength(inches, say)))}`,
         factors: times(hold.withdrawal.factors, say),
         value: say.force(hold.withdrawal.value),
       }),
-      say.text("Z′: ({each}){factors} = {value}", {
-        each: hold.each.map((pounds) => say.force(pounds)).join(" + "),
+      say.text("Z′: {each}{factors} = {value}", {
+        each: together(hold.each.map((pounds) => say.force(pounds))),
         factors: times(hold.lateral.factors, say),
         value: say.force(hold.lateral.value),
       }),

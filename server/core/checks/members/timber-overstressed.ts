@@ -138,6 +138,12 @@ export const timberOverstressed = defineCheck<"results", Data>({
   worked: (d, say) => stressFormula(d.use, say),
 });
 
-function numbers(use: MemberUse): { value: number; limit: number; unit: MemberUse["unit"] } {
-  return { value: use.value, limit: use.limit, unit: use.unit };
+/** Where nothing is left of the section, or it buckles, no number tells how far it is over. */
+function numbers({
+  value,
+  limit,
+  unit,
+  ratio,
+}: MemberUse): Partial<Pick<MemberUse, "value" | "limit" | "unit">> {
+  return Number.isFinite(ratio) ? { value, limit, unit } : {};
 }

@@ -60,7 +60,7 @@ export const timberSlender = defineCheck<"results", Exceeded>({
       length: fineLength(buckling.length, say),
       // what the effective length was divided by
       side: fineLength(buckling.effective / value, say),
-      value: say.number(value, 2),
+      value: say.number(value, 3),
       limit: say.number(limit, 0),
     }),
 });

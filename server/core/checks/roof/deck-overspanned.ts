@@ -81,6 +81,20 @@ function judgeBoards(spacing: number, thickness: number, diagonal: boolean): Dat
     : undefined;
 }
 
+/** The number that is too large or too small, and its limit, in. */
+function compared(data: Data): { readonly value: number; readonly limit: number } {
+  switch (data.kind) {
+    case "boards-thin":
+      return { value: data.thickness, limit: THINNEST.boards };
+    case "panels-thin":
+      return { value: data.thickness, limit: THINNEST.panels };
+    case "tongue":
+      return { value: data.spacing, limit: data.plain };
+    default:
+      return { value: data.spacing, limit: data.longest };
+  }
+}
+
 /** The spacing that is written for purlins of their own, else their entry. */
 function purlinPath(
   model: Model,
@@ -118,15 +132,15 @@ export const deckOverspanned = defineCheck<"model", Data>({
     const data = deck && judge(deck, model.frame, spacing, purlin && spacing);
     if (!data) return;
     const key = data.kind === "purlins" ? "spacing" : "thickness";
-    const limit = "longest" in data ? data.longest : data.kind === "tongue" ? data.plain : undefined;
+    const { value, limit } = compared(data);
     yield {
       ...(data.kind === "purlins" && purlin
         ? purlinPath(model, purlin)
         : { path: deck[key] === undefined ? `${deck.path}/kind` : `${deck.path}/${key}` }),
       level: data.kind === "edges" || data.kind === "tongue" ? "note" : "warning",
       data,
-      value: data.spacing,
-      ...(limit === undefined ? {} : { limit }),
+      value,
+      limit,
       unit: "in",
     };
   },
