@@ -231,6 +231,9 @@ export const FORMULA_FRAMES: readonly string[] = [
   screwed("count: 2, diameter: 1/4 in, length: 6 in"),
   loft("4x6", "200 psf, deck: {kind: boards, thickness: 1 in}"),
   loft("8x8", "1000 psf"),
+  // posts and joists that buckle, past what any formula of both stresses gives
+  loft("8x8", "1000 psf").replace("post: {kind: post, section: 8x8", "post: {kind: post, section: 4x4"),
+  loft("1x14", "900 psf"),
   loft("4x12", "200 psf").replaceAll("count: 2, diameter: 3/4 in", "count: 1, diameter: 1/2 in"),
   given(loft("4x6"), "E: 200000 psi"),
   given(SHED_STILL, "Fc-perp: 1.6 psi"),

@@ -168,14 +168,14 @@ class Reader {
             Number(found.inches) +
             Number(found.above ?? 0) / Number(found.below ?? 1)
           : Number(found.whole ?? 0) + Number(found.num) / Number(found.den);
-    // factors, shares and counts have three digits after the point or more, less zeros; inches without a point are told to
+    // factors, shares and counts have three digits after the point or more, angles one, less zeros; inches without a point are told to
     // a sixteenth
     const round =
       named === undefined
         ? 0.5 / 10 ** Math.max(3, decimals)
         : named === "in" && decimals === 0
           ? 1 / 32
-          : 0.5 / 10 ** decimals;
+          : 0.5 / 10 ** (named === "°" ? Math.max(1, decimals) : decimals);
     const [low, high] = [(sign * value - round) * size, (sign * value + round) * size];
     const amount = { low: low - 1e-9, high: high + 1e-9, inches, pounds };
     this.numbers.push(amount);
@@ -209,17 +209,19 @@ function holds(a: Amount, sign: string, b: Amount): boolean {
 
 /**
  * Reckons every step of a line; a step's name stands before a colon.
+ * @param kept the limit may be kept: `>` and `<` only need sides of one kind
  * @returns all that it shows: each side of a relation and each number by itself
  * @throws where a relation does not hold, or something is no formula
  */
-export function reckon(line: string): Amount[] {
+export function reckon(line: string, kept = false): Amount[] {
   return line.split("; ").flatMap((step) => {
     const sum = step.slice(step.indexOf(": ") < 0 ? 0 : step.indexOf(": ") + 2);
     const relations = [...sum.matchAll(/ ([=<>≤≥≠]) /g)].map(([, sign]) => sign ?? "");
     const sides = sum.split(/ [=<>≤≥≠] /).map(read);
     relations.forEach((sign, i) => {
       const [a, b] = [sides[i]?.all, sides[i + 1]?.all];
-      if (!a || !b || !holds(a, sign, b))
+      const same = kept && sign !== "=" && a && b && sameKind(a, b);
+      if (!same && (!a || !b || !holds(a, sign, b)))
         throw new Error(`“${step}” fails at ${sign}: ${a?.low} to ${a?.high}, ${b?.low} to ${b?.high}`);
     });
     return sides.flatMap(({ all, numbers }) => [all, ...numbers]);

@@ -139,8 +139,10 @@ function compressionAndBending(
   if (!Number.isFinite(use.ratio))
     return steps(...start, say.text("F_cE2, F_bE: {fc} ÷ {E2} + ({f1} ÷ {critical})² ≥ 1", values));
   const weak = counts(two, two.value.value);
+  const left = (critical: number, shown: string): string =>
+    Number.isFinite(critical) ? ` − ${values.fc} ÷ ${shown}` : "";
   const second = weak
-    ? ` + ${say.stress(two.stress)} ÷ (${say.stress(two.value.value)} × (1 − ${values.fc} ÷ ${values.E2}${lateral}))`
+    ? ` + ${say.stress(two.stress)} ÷ (${say.stress(two.value.value)} × (1${left(FcE2, values.E2)}${lateral}))`
     : "";
   return steps(
     ...start,
@@ -148,8 +150,9 @@ function compressionAndBending(
     whole ? limitOf("F_c′", "F_c", Fc, say) : limitOf("F_c*", "F_c", FcStar, say),
     limitOf("F_b1′", "F_b", one.value, say),
     weak ? limitOf("F_b2′", "F_b", two.value, say) : undefined,
-    say.text("({axial} ÷ {Fc})² + {f1} ÷ ({F1} × (1 − {fc} ÷ {E1})){second} = {ratio} > 1", {
+    say.text("({axial} ÷ {Fc})² + {f1} ÷ ({F1} × (1{left})){second} = {ratio} > 1", {
       ...values,
+      left: left(FcE1, values.E1),
       second,
     }),
   );
