@@ -12,9 +12,14 @@ const MM = 25.4;
 /** 1 lb/in = 0.1751268 N/mm: 4.4482216 N over 25.4 mm */
 const NEWTONS_PER_MM = 4.4482216152605 / MM;
 
+const BETWEEN = "; ";
+
 /** Steps of one formula, as one text; what is not needed is left out. */
 export const steps = (...all: readonly (string | undefined)[]): string =>
-  all.filter((step) => step !== undefined).join("; ");
+  all.filter((step) => step !== undefined).join(BETWEEN);
+
+/** The steps of such a text again. */
+export const stepsOf = (text: string): readonly string[] => text.split(BETWEEN);
 
 /** @param inches what no rule marks out, as a deflection; @returns in decimals: `0.437 in` or `11.1 mm` */
 export const fineLength = (inches: number, say: Say): string =>

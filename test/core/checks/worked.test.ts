@@ -155,6 +155,14 @@ test("the page in the editor and the command line show the same line", () => {
   expect(line).toMatch(/÷ .* = .* > F_[bv] /);
   // `bentwright explain` prints these parts
   expect(caseParts(stressed, snapshot.say)).toContainEqual({ label: "With its numbers", text: line });
+  const pulled = found.find((finding) => (lineOf(finding)?.split("; ").length ?? 0) > 1);
+  if (!pulled) throw new Error("no formula has steps");
+  const steps = lineOf(pulled)?.split("; ") ?? [];
+  const [part] = caseParts(pulled, snapshot.say).filter((one) => one.steps);
+  expect(part?.steps).toEqual(steps);
+  expect(pageOf(nameOfFinding(URI, pulled), snapshot).replaceAll("\\", "")).toContain(
+    `**With its numbers:**\n\n${steps.map((step) => `- ${step}`).join("\n")}\n`,
+  );
   const page = pageOf(nameOfFinding(URI, stressed), snapshot).replaceAll("\\", "");
   expect(page).toContain(`**With its numbers:** ${line}`);
 });
