@@ -4,7 +4,8 @@ import { describe, expect, test } from "vitest";
 import type { Finding } from "../../../server/core/checks/check.ts";
 import { caseParts } from "../../../server/core/checks/page.ts";
 import { CHECKS } from "../../../server/core/checks/registry.ts";
-import { nameOfFinding, pageOf } from "../../../server/language/check-page.ts";
+import { LIMITS } from "../../../server/document/parse-yaml.ts";
+import { metaOf, nameOfFinding, pageOf } from "../../../server/language/check-page.ts";
 import { createFrameService } from "../../../server/language/frame-service.ts";
 import { FORMULA_FRAMES, inMillimetres } from "./formula-frames.ts";
 import { gate } from "./gate.ts";
@@ -110,6 +111,8 @@ describe("with a formula or among those without", () => {
     if (compares)
       expect(check.showsFormula !== id in WITHOUT, "a formula, or a reason in WITHOUT").toBe(true);
     else expect(WITHOUT).not.toHaveProperty(id);
+    // what is worked out for a case stands for every case too
+    if (check.showsFormula) expect(check.meta.explanation.formula, "the formula in general").toBeDefined();
   });
 });
 
@@ -144,6 +147,11 @@ test.each([
   const tried = new Set(found.flatMap((finding) => (lineOf(finding) === undefined ? [] : [finding.check])));
   const all = CHECKS.filter(({ showsFormula }) => showsFormula).map(({ meta }) => meta.id);
   expect(all.filter((id) => !tried.has(id))).toEqual([]);
+});
+
+test("a file that is too large: the limits that its page names are those of the reader", () => {
+  const limits = Object.values(LIMITS).map((limit) => limit.toLocaleString("en-US"));
+  for (const limit of limits) expect(metaOf("not-a-frame")?.explanation.formula).toContain(limit);
 });
 
 test("the page in the editor and the command line show the same line", () => {

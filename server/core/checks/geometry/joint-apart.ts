@@ -21,6 +21,7 @@ export const jointApart = defineCheck<"model", Data>({
     explanation: {
       what: "A joint entry names two timbers that come together nowhere, or not with the end that the joint needs.",
       why: "The joint would not be cut anywhere, and the load it should carry has no path.",
+      formula: "distance between the nearest two of them ≤ 1/16 in",
       remedy: "Correct the names, or move one of the timbers until they meet.",
     },
   },

@@ -63,6 +63,7 @@ export const seriesCrowded = defineCheck<"model", Data>({
     explanation: {
       what: "A series is spaced more closely than its sticks are wide, or so closely that it would have more sticks than are placed.",
       why: "Its sticks take each other's space, or what is placed is not what the file says: most likely a slip of the pen or a missing unit.",
+      formula: "center to center ≥ width of a stick that way, less 1/16 in",
       remedy: "Give the spacing from center to center, with its unit.",
     },
   },

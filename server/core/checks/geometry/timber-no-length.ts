@@ -16,6 +16,7 @@ export const timberNoLength = defineCheck<"model", Data>({
     explanation: {
       what: "The two ends of a timber are at, or past, each other.",
       why: "There is no such timber, and what rests on it has no support.",
+      formula: "length between its ends > 1/16 in",
       remedy: "Check the levels or lines it runs between.",
     },
   },

@@ -22,6 +22,7 @@ export const tenonShort = defineCheck<"model", Data>({
     explanation: {
       what: "A tenon is shorter than 1 in.",
       why: "It slips out of its mortise as the timbers shrink or are jarred in raising, and no peg finds wood in it.",
+      formula: "length ≥ 1 in (25 mm)",
       remedy:
         "Make a stub tenon 1 to 2 in long, a pegged one half as long as the timber it enters is thick; or leave the length out.",
     },
