@@ -209,6 +209,9 @@ export const FORMULA_FRAMES: readonly string[] = [
     `,
     roof: "roof: {kind: shed, high: B, pitch: 5:12, rafters: {section: 3x8, spacing: 24 in}, deck: {kind: boards}, covering: {kind: standing-seam}}\n",
   }),
+  ...["A: {}, B: {}, 1: {}, 2: {}", "A: {}, B: {}, 1: {}", "A: {openings: 60 ft²}"].map((sides) =>
+    pavilion({ accept: `siding: {${sides}}\n` }),
+  ),
   held("kind: screws, count: 1, diameter: 1/4 in, length: 9 in"),
   held("kind: nails, count: 3, diameter: 0.162 in, length: 3 1/2 in"),
   ...[

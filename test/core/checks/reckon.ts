@@ -30,6 +30,8 @@ const UNITS: Readonly<Record<string, Measure>> = {
   in: unit(1, 1, 0),
   "in²": unit(1, 2, 0),
   "in³": unit(1, 3, 0),
+  "ft²": unit(144, 2, 0),
+  "m²": unit((1000 * MM) ** 2, 2, 0),
   mm: unit(MM, 1, 0),
   "mm²": unit(MM ** 2, 2, 0),
   "mm³": unit(MM ** 3, 3, 0),
@@ -47,7 +49,7 @@ const UNITS: Readonly<Record<string, Measure>> = {
 
 const NUMBER =
   /^(?<sign>[-−]?)(?:(?<feet>\d+)'-(?<inches>\d+)(?: (?<above>\d+)\/(?<below>\d+))?"|(?:(?<whole>\d+) )?(?<num>\d+)\/(?<den>\d+)|(?<decimal>\d[\d,]*(?:\.\d+)?))/;
-const UNIT = /^ ?(in³|in²|lb\/in|lb·in|in|mm³|mm²|mm|lb|kN·m|kN|N\/mm|N|psi|MPa|°)(?![A-Za-z])/;
+const UNIT = /^ ?(in³|in²|ft²|m²|lb\/in|lb·in|in|mm³|mm²|mm|lb|kN·m|kN|N\/mm|N|psi|MPa|°)(?![A-Za-z])/;
 /** Symbols before a number: `F_b 875 psi`, `C_F (F_c) 1.1`, `f_c/F_c* 0.75`. */
 const SYMBOL = /^[A-Za-z]_[\p{L}\d⊥*′]+(?:\/[A-Za-z]_[\p{L}\d⊥*′]+)?(?: \(F_[ct]\))? /u;
 const FUNCTION = /^(sin²|cos²|sin|cos|tan|atan|max|min|√)(?: ?(?=\()| )/;
