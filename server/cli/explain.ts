@@ -75,7 +75,10 @@ function list(metas: readonly CheckMeta[], around: Surroundings): void {
   around.out(`${parts.join("\n\n")}\n`);
 }
 
-const said = ({ label, text: words }: PagePart): string => `${label}: ${oneLine(words)}`;
+const said = ({ label, text: words, steps }: PagePart): string =>
+  steps
+    ? `${label}:${steps.map((step) => `\n    ${oneLine(step)}`).join("")}`
+    : `${label}: ${oneLine(words)}`;
 
 function text(meta: CheckMeta): string {
   const head = `${meta.id} (${meta.level}, ${meta.area})\n${meta.title}`;

@@ -105,8 +105,11 @@ function hereWords(name: FindingName, snapshot: Snapshot | undefined, say: Say):
 }
 
 /** @param raw the text holds words of the file, which must not turn into Markdown */
-function paragraph({ label, text }: PagePart, raw: boolean): string {
-  return `**${label}:** ${raw ? escapeMarkdown(text.replace(/\s+/g, " ")) : text}`;
+function paragraph({ label, text, steps }: PagePart, raw: boolean): string {
+  const words = (part: string): string => (raw ? escapeMarkdown(part.replace(/\s+/g, " ")) : part);
+  return steps
+    ? `**${label}:**\n\n${steps.map((step) => `- ${words(step)}`).join("\n")}`
+    : `**${label}:** ${words(text)}`;
 }
 
 function fileName(uri: string): string {

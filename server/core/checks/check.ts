@@ -109,7 +109,8 @@ export interface Check<I extends keyof CheckInputs, D> {
   words(data: D, say: Say): string;
   /**
    * The formula with this case's numbers put in, each side between relations a sum that can be reckoned again:
-   * `14 in ÷ 2 − 8 in ÷ 2 = 3 in ≥ 3 in`. Words belong before a colon. Undefined where the numbers are not all there.
+   * `14 in ÷ 2 − 8 in ÷ 2 = 3 in ≥ 3 in`. Steps are divided by `; `, words and names belong before a colon, and every
+   * number is the one that `find` used. Undefined where the numbers are not all there.
    */
   worked?(data: D, say: Say): string | undefined;
   /** computed on request only */

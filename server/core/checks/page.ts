@@ -4,12 +4,15 @@
  */
 import { amountWords } from "./amount-words.ts";
 import type { CheckMeta, Finding, Level, SourceStatus, Unit } from "./check.ts";
+import { stepsOf } from "./formula-words.ts";
 import type { Say } from "./say.ts";
 
 /** A paragraph and what it is about: `Why`. */
 export interface PagePart {
   readonly label: string;
   readonly text: string;
+  /** the same text step by step, where it has more than one */
+  readonly steps?: readonly string[];
 }
 
 /** How well the source of a rule is known, in words. */
@@ -45,11 +48,17 @@ export function caseParts(finding: Finding, say: Say): PagePart[] {
   const bare = worked === undefined ? numberWords(finding, say) : undefined;
   return [
     { label: say.text(LEVELS[level]), text: message },
-    ...(worked === undefined ? [] : [{ label: say.text("With its numbers"), text: worked }]),
+    ...(worked === undefined ? [] : [workedPart(worked, say)]),
     ...(bare === undefined ? [] : [{ label: say.text("Number and limit"), text: bare }]),
     ...(places.length === 0 ? [] : [{ label: say.text("Where"), text: say.list(places) }]),
     ...(accepted === undefined ? [] : [{ label: say.text("Accepted because"), text: accepted }]),
   ];
+}
+
+function workedPart(worked: string, say: Say): PagePart {
+  const label = say.text("With its numbers");
+  const steps = stepsOf(worked);
+  return steps.length > 1 ? { label, text: worked, steps } : { label, text: worked };
 }
 
 /** `2 1/2 in, limit 3 in`; undefined without a limit to compare with. */

@@ -11,6 +11,8 @@ export interface AnyCheck {
   readonly meta: Check<keyof CheckInputs, unknown>["meta"];
   readonly input: keyof CheckInputs;
   readonly ofTheWhole: boolean;
+  /** its page shows the formula with the numbers of the case */
+  readonly showsFormula: boolean;
   run(inputs: CheckInputs, accepted: readonly Accepted[], say: Say): AcceptedFinding[];
 }
 
@@ -20,6 +22,7 @@ export function anyCheck<I extends keyof CheckInputs, D>(check: Check<I, D>): An
     meta: check.meta,
     input: check.input,
     ofTheWhole: check.ofTheWhole ?? false,
+    showsFormula: check.worked !== undefined,
     run: (inputs, accepted, say) => findings(check, inputs[check.input], accepted, say),
   };
 }

@@ -103,6 +103,8 @@ export interface CheekSplit {
   readonly shear: Sourced;
   /** the pull across the grain that makes it, lb: twice V_r′ away from the ends, once near one */
   readonly pull: number;
+  /** within five depths of the end */
+  readonly near: boolean;
 }
 
 /**
@@ -134,5 +136,6 @@ export function cheekSplit(
       source: near ? "2/3 F_v′ b d_e (d_e/d)², NDS 3.4-6" : "2/3 F_v′ b d_e, NDS 3.4-7",
     },
     pull: near ? shear : 2 * shear,
+    near,
   };
 }

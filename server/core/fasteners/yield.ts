@@ -11,6 +11,8 @@ export interface YieldMode {
   readonly Z: number;
   /** R_d, by which the yield load was divided */
   readonly reduction: number;
+  /** k_1, k_2 or k_3 of the standard, where the mode has one */
+  readonly k?: number;
 }
 
 export interface Yield {
@@ -76,13 +78,19 @@ export function singleShear(shear: DowelShear): Yield {
   return least(shear, [
     { mode: "Im", Z: (D * main.length * main.bearing) / R.I, reduction: R.I },
     { mode: "Is", Z: (D * side.length * side.bearing) / R.I, reduction: R.I },
-    { mode: "II", Z: (k1 * D * side.length * side.bearing) / R.II, reduction: R.II },
+    { mode: "II", Z: (k1 * D * side.length * side.bearing) / R.II, reduction: R.II, k: k1 },
     {
       mode: "IIIm",
       Z: (k2 * D * main.length * main.bearing) / ((1 + 2 * Re) * R.III),
       reduction: R.III,
+      k: k2,
     },
-    { mode: "IIIs", Z: (k3 * D * side.length * main.bearing) / ((2 + Re) * R.III), reduction: R.III },
+    {
+      mode: "IIIs",
+      Z: (k3 * D * side.length * main.bearing) / ((2 + Re) * R.III),
+      reduction: R.III,
+      k: k3,
+    },
     { mode: "IV", Z: IV / R.III, reduction: R.III },
   ]);
 }
@@ -101,6 +109,7 @@ export function doubleShear(shear: DowelShear): Yield {
       mode: "IIIs",
       Z: (2 * k3 * D * side.length * main.bearing) / ((2 + Re) * R.III),
       reduction: R.III,
+      k: k3,
     },
     { mode: "IV", Z: (2 * IV) / R.III, reduction: R.III },
   ]);

@@ -45,7 +45,7 @@ export function pairTension(
       length: edge + (level / Math.cos(slope)) * lean,
       setbacks: [edge],
       alongWidth: heights.map((h) => h * Math.cos(slope)),
-      strength: { Fv: values.Fv.value, Ft: values.Ft.value },
+      strength: { Fv: values.Fv.value, Ft: values.Ft.value, made: { Fv: values.Fv, Ft: values.Ft } },
     },
     mortised: {
       species: other.group,

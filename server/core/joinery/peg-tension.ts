@@ -42,7 +42,7 @@ export function pegTension(joint: Joint, frame: Frame, duration: Factor = TEN_YE
       length: tenon.length.value,
       setbacks: pegs.setbacks.map((s) => s - housing.value),
       alongWidth: pegs.alongWidth,
-      strength: { Fv: values.Fv.value, Ft: values.Ft.value },
+      strength: { Fv: values.Fv.value, Ft: values.Ft.value, made: { Fv: values.Fv, Ft: values.Ft } },
     },
     mortised: {
       species: other.group,

@@ -13,6 +13,11 @@ export interface ScrewHold {
   readonly withdrawal: Adjusted;
   /** in, of thread that holds in the receiving timber, of the one that has the least */
   readonly held: number;
+  /** of one: lb for each inch of thread, and the inches of each */
+  readonly perInch: number;
+  readonly threads: readonly number[];
+  /** Z of each before any factor, lb */
+  readonly each: readonly number[];
 }
 
 /** What only screws carry at the end of a brace, lb; each 0 where wood bears instead. */
@@ -68,6 +73,9 @@ export function screwHold(joint: Joint, duration: Factor): ScrewHold | undefined
     lateral: adjust(sum(each.map(({ Z }) => Z)), [duration, worst]),
     withdrawal: adjust(sum(each.map(({ W }) => W)), [duration, wetWithdrawal(moisture(joint.into), "screw")]),
     held: Math.min(...each.map(({ withdrawal }) => withdrawal.length)),
+    perInch: each[0]?.withdrawal.perInch.value ?? 0,
+    threads: each.map(({ withdrawal }) => withdrawal.length),
+    each: each.map(({ Z }) => Z.value),
   };
 }
 

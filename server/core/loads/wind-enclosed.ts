@@ -19,6 +19,28 @@ export interface Side {
 /** ft² */
 const SMALL_OPENING = 4;
 
+/** ft² of a wall that count as hardly open. */
+export const hardlyOpen = (wall: Side): number => Math.min(SMALL_OPENING, 0.01 * wall.gross);
+
+/** A wall that is open by more than the rest of the envelope, and that rest. */
+interface Dominant<S extends Side> {
+  readonly wall: S;
+  readonly others: Side;
+}
+
+/** @returns the wall whose openings make the building partially enclosed; undefined where none does */
+export function dominantWall<S extends Side>(walls: readonly S[], roof: Side): Dominant<S> | undefined {
+  const envelope: readonly Side[] = [...walls, roof];
+  for (const wall of walls) {
+    const rest = envelope.filter((side) => side !== wall);
+    const openings = rest.reduce((sum, side) => sum + side.openings, 0);
+    const gross = rest.reduce((sum, side) => sum + side.gross, 0);
+    if (wall.openings > 1.1 * openings && wall.openings > hardlyOpen(wall) && openings <= 0.2 * gross)
+      return { wall, others: { openings, gross } };
+  }
+  return undefined;
+}
+
 /**
  * The enclosure class, section 26.2: open where every wall is open over at least 80 percent; partially enclosed where the
  * openings of one wall exceed those of the rest of the envelope by more than a tenth and 4 ft² or one percent of that
@@ -28,16 +50,8 @@ const SMALL_OPENING = 4;
  */
 export function enclosureOf(walls: readonly Side[], roof: Side): Enclosure {
   if (walls.every((wall) => wall.openings >= 0.8 * wall.gross)) return "open";
-  const envelope = [...walls, roof];
-  const small = (wall: Side) => Math.min(SMALL_OPENING, 0.01 * wall.gross);
-  const dominant = walls.some((wall) => {
-    const others = envelope.filter((side) => side !== wall);
-    const open = others.reduce((sum, side) => sum + side.openings, 0);
-    const gross = others.reduce((sum, side) => sum + side.gross, 0);
-    return wall.openings > 1.1 * open && wall.openings > small(wall) && open <= 0.2 * gross;
-  });
-  if (dominant) return "partially-enclosed";
-  return walls.every((wall) => wall.openings <= small(wall)) ? "enclosed" : "partially-open";
+  if (dominantWall(walls, roof)) return "partially-enclosed";
+  return walls.every((wall) => wall.openings <= hardlyOpen(wall)) ? "enclosed" : "partially-open";
 }
 
 /** GC_pi, both ways (Table 26.13-1); 0 for an open building. */

@@ -21,15 +21,22 @@ import type { Factor } from "../sourced.ts";
 import type { NoValues } from "../wood/design-values.ts";
 import { type TimberValues, timberValues } from "../wood/stated-values.ts";
 import type { DesignValueKey } from "../wood/types.ts";
-import { type AdjustedValues, adjustValues, withFactor } from "./adjust.ts";
+import { type Adjusted, type AdjustedValues, adjustValues, withFactor } from "./adjust.ts";
 import { type BeamLoads, beam, loadsForShear, spanDeflection } from "./beam.ts";
 import { bendingStress, lateralStability } from "./bending.ts";
 import { creepFactor, type DeflectionLimits, totalDeflection } from "./deflection.ts";
 import { repetitiveFactor } from "./factors.ts";
 import { loadCases, onSlope, type PlanLoad, type RafterLoadCase } from "./rafter-loads.ts";
-import { momentOfInertia } from "./section.ts";
+import { momentOfInertia, sectionModulus } from "./section.ts";
 import { type EndNotch, endNotch, shearStress } from "./shear.ts";
-import { deflectionUse, longestPassing, stressUse, type Utilisation, worst } from "./utilisation.ts";
+import {
+  type CheckKind,
+  deflectionUse,
+  longestPassing,
+  stressUse,
+  type Utilisation,
+  worst,
+} from "./utilisation.ts";
 
 export interface RafterInput {
   /** in, actual; depth square to the slope */
@@ -213,24 +220,29 @@ function stresses(input: RafterInput, values: AdjustedValues, loads: BeamLoads):
     const L = lateralStability(values.Fb.value, values["E-min"].value, width, deep, length, loading);
     return withFactor(values.Fb, L.allowed ? L.factor : { ...L.factor, value: 0, note: "R_B over 50" });
   };
+  const bent = (what: CheckKind, moment: number, deep: number, allowed: Adjusted): Utilisation =>
+    stressUse(what, bendingStress(moment, width, deep), allowed, {
+      kind: "bending",
+      moment: Math.abs(moment),
+      modulus: sectionModulus(width, deep),
+    });
+  const sheared = (what: CheckKind, shear: number, deep: number): Utilisation =>
+    stressUse(what, shearStress(shear, width, deep), values.Fv, {
+      kind: "shear",
+      shear: Math.abs(shear),
+      breadth: width,
+      depth: deep,
+    });
   const span: readonly Utilisation[] = [
-    stressUse(
-      "bending",
-      bendingStress(whole.sagging.moment, width, depth),
-      stable(input.topHeld ? 0 : loads.span, depth, "uniform"),
-    ),
-    stressUse("shear", shearStress(beam(loadsForShear(loads, depth)).shear, width, depth), values.Fv),
+    bent("bending", whole.sagging.moment, depth, stable(input.topHeld ? 0 : loads.span, depth, "uniform")),
+    sheared("shear", beam(loadsForShear(loads, depth)).shear, depth),
   ];
   if (loads.overhang <= 0) return span;
   const atSeat = 0 - whole.momentAt(0);
   return [
     ...span,
-    stressUse(
-      "bending-at-seat",
-      bendingStress(atSeat, width, left),
-      stable(loads.overhang, left, "cantilever-uniform"),
-    ),
-    stressUse("shear-at-seat", shearStress(whole.overhangShear, width, left), values.Fv),
+    bent("bending-at-seat", atSeat, left, stable(loads.overhang, left, "cantilever-uniform")),
+    sheared("shear-at-seat", whole.overhangShear, left),
   ];
 }
 
@@ -250,12 +262,17 @@ function deflections(
     const total = totalDeflection(creep.value, permanent, variable);
     const { live: liveLimit, total: totalLimit } = input.limits;
     if (liveLimit !== undefined && live.blocks.length > 0) {
-      uses.push(deflectionUse(`${part}live-deflection`, Math.max(0, variable), length, liveLimit, factors));
+      uses.push({
+        ...deflectionUse(`${part}live-deflection`, Math.max(0, variable), length, liveLimit, factors),
+        terms: { kind: "deflection", permanent: 0, variable, length, divisor: liveLimit },
+      });
     }
     if (totalLimit !== undefined) {
-      uses.push(
-        deflectionUse(`${part}total-deflection`, Math.max(0, total), length, totalLimit, [...factors, creep]),
-      );
+      const made = [...factors, creep];
+      uses.push({
+        ...deflectionUse(`${part}total-deflection`, Math.max(0, total), length, totalLimit, made),
+        terms: { kind: "deflection", permanent, variable, length, divisor: totalLimit },
+      });
     }
   };
   add("", dead.span, spanDeflection(lines.dead, dead.span, EI), spanDeflection(lines.live, live.span, EI));

@@ -14,6 +14,18 @@ export type CheckKind =
   | "tip-live-deflection"
   | "tip-total-deflection";
 
+/** What a use was reckoned from, for whoever shows its formula: lb, in; of a deflection before creep. */
+export type UseTerms =
+  | { readonly kind: "bending"; readonly moment: number; readonly modulus: number }
+  | { readonly kind: "shear"; readonly shear: number; readonly breadth: number; readonly depth: number }
+  | {
+      readonly kind: "deflection";
+      readonly permanent: number;
+      readonly variable: number;
+      readonly length: number;
+      readonly divisor: number;
+    };
+
 export interface Utilisation {
   readonly what: CheckKind;
   readonly value: number;
@@ -25,10 +37,11 @@ export interface Utilisation {
   readonly reference?: Sourced;
   /** factors on the reference value, or on the permanent part of a deflection */
   readonly factors: readonly Factor[];
+  readonly terms?: UseTerms;
 }
 
 /** @param value psi */
-export function stressUse(what: CheckKind, value: number, allowed: Adjusted): Utilisation {
+export function stressUse(what: CheckKind, value: number, allowed: Adjusted, terms?: UseTerms): Utilisation {
   const { reference, factors, value: limit } = allowed;
   return {
     what,
@@ -38,6 +51,7 @@ export function stressUse(what: CheckKind, value: number, allowed: Adjusted): Ut
     ratio: limit > 0 ? value / limit : Number.POSITIVE_INFINITY,
     reference,
     factors,
+    ...(terms && { terms }),
   };
 }
 

@@ -55,6 +55,8 @@ export type ModelProblem =
       readonly what: "pitch" | "pier-top";
       readonly typed: number;
       readonly derived: number;
+      /** of a pitch: heights of the two plates where the rafters sit, and the level run between these seats, inches */
+      readonly from?: { readonly high: number; readonly low: number; readonly run: number };
     }
   /** two readings are possible */
   | {

@@ -176,7 +176,14 @@ export function roofPlanes(p: Placer): RoofPlanes | undefined {
   const typed = typedSlope(p);
   // A sixteenth over the run is within what anyone marks out; more means that two of the three were typed apart.
   if (typed !== undefined && Math.abs(typed - derived) * highRun > 1 / 16)
-    p.report({ kind: "derived-differs", path: `${roof.path}/pitch`, what: "pitch", typed, derived });
+    p.report({
+      kind: "derived-differs",
+      path: `${roof.path}/pitch`,
+      what: "pitch",
+      typed,
+      derived,
+      from: { high: far.top, low: eave.top, run: highRun },
+    });
   return {
     kind: "shed",
     slopes: [plane(p, walls.eave, eave, inward, derived, depth)],

@@ -39,6 +39,9 @@ export function boardsFor(spacing: number): BoardRule | undefined {
   return BOARD_RULES.find((rule) => spacing <= rule.spacing + 1e-9);
 }
 
+/** Widest spacing for each inch of thickness: 24 in for 5/8 in. */
+export const BOARD_RATE = 24 / 0.625;
+
 export interface BoardSpan extends Sourced {
   /** in: up to here plain boards do, beyond only tongue and groove of the wood that the rule asks for */
   readonly plain: number;
@@ -58,7 +61,7 @@ export function boardSpan(thickness: number): BoardSpan | undefined {
     return { value: widest.spacing, plain: thick.spacing, status: widest.status, source: BOARDS };
   }
   const exact = Math.abs(thickness - thinnest.thickness) < 1e-6;
-  const value = Math.min((thinnest.spacing * thickness) / thinnest.thickness, thick.spacing);
+  const value = Math.min(BOARD_RATE * thickness, thick.spacing);
   return {
     value,
     plain: value,

@@ -22,6 +22,8 @@ export interface HeadHold {
   readonly wood: number;
   /** in, of thread, or of the nail, in the ridge */
   readonly held: number;
+  /** of one, lb for each inch that holds */
+  readonly perInch: number;
   /** all of them, lb, with C_D, C_M and C_tn: along the fastener and across it */
   readonly withdrawal: Adjusted;
   readonly lateral: Adjusted;
@@ -59,18 +61,19 @@ function valuesOfOne(
   rafter: number,
   wood: number,
   across: number,
-): { readonly W: Sourced; readonly Z: Sourced; readonly held: number } {
+): { readonly W: Sourced; readonly Z: Sourced; readonly perInch: number; readonly held: number } {
   const main = { kind: "wood", G: ridge, angle: 90 } as const;
   if (kind === "screws") {
     const side: WoodSide = { kind: "wood", G: rafter, angle: 90, thickness: wood };
     const { W, Z, withdrawal } = structuralScrew({ diameter, length, main, mainThickness: across, side });
-    return { W, Z, held: withdrawal.length };
+    return { W, Z, perInch: withdrawal.perInch.value, held: withdrawal.length };
   }
   const toe = toeNailReach(length);
   const side: WoodSide = { kind: "wood", G: rafter, angle: 90, thickness: toe.side };
-  const { reference, length: held } = nailWithdrawal(ridge, diameter, toe.reach);
+  const { reference, perInch, length: held } = nailWithdrawal(ridge, diameter, toe.reach);
   return {
     W: reference,
+    perInch: perInch.value,
     Z: nailLateral({ diameter, length, main, side, reach: toe.reach }).reference,
     held,
   };
@@ -89,7 +92,13 @@ export function headHold(joint: Joint, fasteners: SizedFasteners, duration: Fact
   const screws = kind === "screws";
   const wood = screws ? woodBefore(joint) : toeNailReach(length).side;
   const across = Math.SQRT2 * joint.face.thickness;
-  const { W, Z, held } = valuesOfOne(fasteners, ridge.values.G.value, rafter.values.G.value, wood, across);
+  const { W, Z, perInch, held } = valuesOfOne(
+    fasteners,
+    ridge.values.G.value,
+    rafter.values.G.value,
+    wood,
+    across,
+  );
   const moisture = (timber: Joint["of"]): FastenerMoisture => ({
     placed: timber.class?.seasoning ?? "green",
     service: "dry",
@@ -110,6 +119,7 @@ export function headHold(joint: Joint, fasteners: SizedFasteners, duration: Fact
     fasteners,
     wood,
     held,
+    perInch,
     withdrawal: adjust(all(W), [
       duration,
       wetWithdrawal(moisture(joint.into), screws ? "screw" : "nail"),
@@ -119,21 +129,22 @@ export function headHold(joint: Joint, fasteners: SizedFasteners, duration: Fact
   };
 }
 
+/** What acts along and across the fasteners, lb: screws slant at 45°, toe-nails stand square. */
+export function onFasteners(
+  kind: SizedFasteners["kind"],
+  { pull, lift }: HeadForce,
+): { readonly outward: number; readonly sideways: number } {
+  return kind === "screws"
+    ? { outward: (pull + lift) / Math.SQRT2, sideways: (pull - lift) / Math.SQRT2 }
+    : { outward: pull, sideways: lift };
+}
+
 /**
  * Both parts of the force together, NDS 12.4: screws at 45° take (pull + lift) ÷ √2 along themselves and
  * (pull − lift) ÷ √2 across; toe-nails take the pull in withdrawal and the lift across.
  */
-export function headUse(
-  { fasteners, withdrawal, lateral }: HeadHold,
-  { pull, lift }: HeadForce,
-): CombinedUse {
-  return fasteners.kind === "screws"
-    ? combinedUse(
-        "screw",
-        lateral.value,
-        withdrawal.value,
-        (pull - lift) / Math.SQRT2,
-        (pull + lift) / Math.SQRT2,
-      )
-    : combinedUse("nail", lateral.value, withdrawal.value, lift, pull);
+export function headUse({ fasteners, withdrawal, lateral }: HeadHold, force: HeadForce): CombinedUse {
+  const { outward, sideways } = onFasteners(fasteners.kind, force);
+  const kind = fasteners.kind === "screws" ? "screw" : "nail";
+  return combinedUse(kind, lateral.value, withdrawal.value, sideways, outward);
 }

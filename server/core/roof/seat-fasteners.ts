@@ -14,6 +14,8 @@ export interface SeatHold {
   readonly wood: number;
   /** in, of thread, or of the nail, in the plate */
   readonly held: number;
+  /** of one, lb for each inch that holds */
+  readonly perInch: number;
   /** nails too short for that wood go in from the side, on the slant */
   readonly toeNailed: boolean;
   /** all of them, lb, with C_D, C_M and C_tn */
@@ -30,7 +32,7 @@ function withdrawalOf(
   rafter: number,
   wood: number,
   plumb: number,
-): { readonly one: Sourced; readonly held: number; readonly toeNailed: boolean } {
+): { readonly one: Sourced; readonly perInch: number; readonly held: number; readonly toeNailed: boolean } {
   if (kind === "screws") {
     const screw = structuralScrew({
       diameter,
@@ -39,13 +41,14 @@ function withdrawalOf(
       mainThickness: plumb,
       side: { kind: "wood", G: rafter, angle: 90, thickness: wood },
     });
-    return { one: screw.W, held: screw.withdrawal.length, toeNailed: false };
+    const { length: held, perInch } = screw.withdrawal;
+    return { one: screw.W, perInch: perInch.value, held, toeNailed: false };
   }
   const straight = length - wood;
   const toeNailed = straight < LEAST_REACH * diameter;
   const reach = toeNailed ? toeNailReach(length).reach : straight;
-  const { reference, length: held } = nailWithdrawal(plate, diameter, reach);
-  return { one: reference, held, toeNailed };
+  const { reference, perInch, length: held } = nailWithdrawal(plate, diameter, reach);
+  return { one: reference, perInch: perInch.value, held, toeNailed };
 }
 
 /**
@@ -59,7 +62,7 @@ export function seatHold(joint: Joint, fasteners: SizedFasteners, duration: Fact
   const [rafter, plate] = [woodOf(joint.of), woodOf(joint.into)];
   if (!seat || !rafter || !plate) return undefined;
   const wood = seat.heightAbovePlate + seat.plumb / 2;
-  const { one, held, toeNailed } = withdrawalOf(
+  const { one, perInch, held, toeNailed } = withdrawalOf(
     fasteners,
     plate.values.G.value,
     rafter.values.G.value,
@@ -77,6 +80,7 @@ export function seatHold(joint: Joint, fasteners: SizedFasteners, duration: Fact
     fasteners,
     wood,
     held,
+    perInch,
     toeNailed,
     uplift: adjust(all, [
       duration,

@@ -1,6 +1,6 @@
 /** Which enclosure class the openings of a building's sides make it, with what it was found from. */
 import type { DeadEnd } from "../loads/dead.ts";
-import { type Enclosure, enclosureOf } from "../loads/wind-enclosed.ts";
+import { dominantWall, type Enclosure, enclosureOf, type Side } from "../loads/wind-enclosed.ts";
 import type { Model } from "../model/model.ts";
 import type { LineLoad } from "./line-loads.ts";
 import { sidingWeight, type WallFace, wallFaces } from "./wall-faces.ts";
@@ -10,6 +10,8 @@ export interface FrameEnclosure {
   readonly faces: readonly WallFace[];
   /** ft² of the roof, along its slope; it has no openings */
   readonly roof: number;
+  /** ft² of openings and of the whole: of the side that is open by more than the rest, and of that rest */
+  readonly dominant?: { readonly line: string; readonly own: Side; readonly others: Side };
 }
 
 /** Four sides make a building; a side where nothing stands is open all over. */
@@ -26,7 +28,21 @@ export function enclosureOfFrame(model: Model): FrameEnclosure {
     0,
   );
   const missing = Array.from({ length: SIDES - faces.length }, () => ({ gross: 1, openings: 1 }));
-  return { class: enclosureOf([...faces, ...missing], { gross: roof, openings: 0 }), faces, roof };
+  const sides = [...faces, ...missing];
+  const over = { gross: roof, openings: 0 };
+  const dominant = dominantWall(sides, over);
+  return {
+    class: enclosureOf(sides, over),
+    faces,
+    roof,
+    ...(dominant && {
+      dominant: {
+        line: "line" in dominant.wall ? dominant.wall.line : "",
+        own: dominant.wall,
+        others: dominant.others,
+      },
+    }),
+  };
 }
 
 /** Weight of the siding on the timbers that carry it. */

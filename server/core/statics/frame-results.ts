@@ -7,8 +7,10 @@ import type { Factor, Sourced } from "../sourced.ts";
 import type { TimberValues } from "../wood/stated-values.ts";
 import type { Bearing } from "./bearing-force.ts";
 import type { BucklingLength } from "./effective-length.ts";
+import type { BearingLimit } from "./member-bearing.ts";
 import type { MemberBasis } from "./member-results.ts";
 import type { FrameSolution } from "./solve-frame.ts";
+import type { StressTerms } from "./stress-terms.ts";
 
 export type MemberCheck =
   | "bending"
@@ -50,6 +52,12 @@ export interface MemberUse {
   readonly share?: DeflectionShare;
   /** of a bearing: the surface that is pressed, and what makes it larger */
   readonly bearing?: Bearing;
+  /** of a bearing: lb that presses, and between the grains the two values that make its limit */
+  readonly pressed?: { readonly force: number; readonly angled: BearingLimit["angled"] };
+  /** of a stress: what it was reckoned from */
+  readonly terms?: StressTerms;
+  /** of a deflection, in: what dead load bends before creep, and what the rest of the load adds */
+  readonly bent?: { readonly long: number; readonly short: number };
   readonly reference: Sourced | undefined;
   readonly factors: readonly Factor[];
   /** of an interaction: the value that the stress along the grain goes by, with all of its own factors */

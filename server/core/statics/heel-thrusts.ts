@@ -2,6 +2,7 @@
 import { leanOf } from "../joinery/end-breadth.ts";
 import type { Joint } from "../joinery/joint.ts";
 import { type Relish, relishOf } from "../joinery/relish.ts";
+import type { Adjusted } from "../members/adjust.ts";
 import { dot } from "../model/vec.ts";
 import type { Factor } from "../sourced.ts";
 import type { FrameResults } from "./frame-results.ts";
@@ -19,6 +20,8 @@ export interface HeelThrust {
   /** psi: thrust ÷ sheared area, infinite without relish, and F_v′ of the tie */
   readonly stress: number;
   readonly limit: number;
+  /** what that limit is made of */
+  readonly shear: Adjusted;
 }
 
 function judged(
@@ -31,6 +34,7 @@ function judged(
   const wood = woodOf(joint.into);
   if (!wood) return undefined;
   const area = relish.counted * relish.breadth;
+  const shear = adjustedFor(joint.into, wood, duration).Fv;
   return {
     joint,
     relish,
@@ -38,7 +42,8 @@ function judged(
     caseId,
     duration,
     stress: area > 0 ? thrust / area : Number.POSITIVE_INFINITY,
-    limit: adjustedFor(joint.into, wood, duration).Fv.value,
+    limit: shear.value,
+    shear,
   };
 }
 

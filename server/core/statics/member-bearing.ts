@@ -86,12 +86,17 @@ function isAlongGrain({ angle }: Pick<Bearing, "angle">): boolean {
   return angle < 0.5;
 }
 
+/** What a bearing may take; between the grains with the two values and the angle that Hankinson's formula mixes. */
+export interface BearingLimit extends Adjusted {
+  readonly angled?: { readonly along: Adjusted; readonly across: Adjusted; readonly angle: number };
+}
+
 /**
  * Near the grain Hankinson's formula starts from F_c* itself: there the end grain's share still limits it, or a surface
  * that leans a degree would be allowed a third more than one that is square.
  * @returns psi that the bearing may take under a load duration, with every factor
  */
-export function bearingLimit(bearing: Bearing, values: DurationValues): Adjusted {
+export function bearingLimit(bearing: Bearing, values: DurationValues): BearingLimit {
   const { angle, length, fromEnd } = bearing;
   if (angle > 89.5) return withFactor(values.FcPerp, bearingAreaFactor(length, fromEnd));
   const endGrain = withFactor(values.FcStar, END_GRAIN);
@@ -110,6 +115,7 @@ export function bearingLimit(bearing: Bearing, values: DurationValues): Adjusted
       },
     ],
     value,
+    angled: { along: values.FcStar, across: values.FcPerp, angle },
   };
 }
 

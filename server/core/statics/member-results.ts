@@ -35,6 +35,7 @@ interface BearingWorst {
   ratio: number;
   value: number;
   limit: number;
+  force: number;
   solved: number;
 }
 
@@ -44,6 +45,8 @@ interface DeflectionWorst {
   limit: number;
   solved: number;
   x: number;
+  long: number;
+  short: number;
 }
 
 /** All that is kept of one timber while the combinations go by. */
@@ -70,7 +73,15 @@ interface Shown {
   readonly comesAndGoes: boolean;
 }
 
-const noDeflection = (): DeflectionWorst => ({ ratio: 0, value: 0, limit: 0, solved: -1, x: 0 });
+const noDeflection = (): DeflectionWorst => ({
+  ratio: 0,
+  value: 0,
+  limit: 0,
+  solved: -1,
+  x: 0,
+  long: 0,
+  short: 0,
+});
 
 function valuesOf(tally: Tally, duration: Factor): DurationValues {
   const { plan } = tally;
@@ -102,6 +113,7 @@ function press(
     if (value / limit <= own.ratio) continue;
     own.ratio = value / limit;
     own.value = value;
+    own.force = force;
     own.limit = limit;
     own.solved = index;
   }
@@ -129,6 +141,8 @@ function raiseDeflection(
   divisor: number,
   index: number,
   x: number,
+  long: number,
+  short: number,
 ): void {
   const value = Math.abs(inches);
   const limit = stretch.length / divisor;
@@ -138,6 +152,8 @@ function raiseDeflection(
   kept.limit = limit;
   kept.solved = index;
   kept.x = x;
+  kept.long = long;
+  kept.short = short;
 }
 
 /** @param share of dead load in the combination; @param comesAndGoes some of its load does */
@@ -163,8 +179,9 @@ function bend(
       const short = whole - long;
       const x = plan.x[place] ?? 0;
       const sum = totalDeflection(plan.creep.value, long, short);
-      raiseDeflection(tally.total, sum, stretch, plan.limits.total, index, x);
-      if (comesAndGoes && permanent) raiseDeflection(tally.live, short, stretch, plan.limits.live, index, x);
+      raiseDeflection(tally.total, sum, stretch, plan.limits.total, index, x, long, short);
+      if (comesAndGoes && permanent)
+        raiseDeflection(tally.live, short, stretch, plan.limits.live, index, x, long, short);
     }
 }
 
@@ -206,6 +223,7 @@ function bearingUses(tally: Tally, names: ReturnType<typeof caseNames>): MemberU
       factors: limit?.factors ?? [],
       area: { value: own.bearing.area, source: "geometry", ...own.bearing.made },
       bearing: own.bearing,
+      pressed: { force: own.force, angled: limit?.angled },
     },
   ];
 }
@@ -233,6 +251,7 @@ function deflectionUses(tally: Tally, names: ReturnType<typeof caseNames>): Memb
             at: w.x,
             place: undefined,
             share: deflectionShare(plan.rule, load, w.limit),
+            bent: { long: w.long, short: w.short },
             reference: E.reference,
             factors,
           },
@@ -316,6 +335,7 @@ export function memberResults(
         ratio: 0,
         value: 0,
         limit: 0,
+        force: 0,
         solved: -1,
       })),
       bend: bends.get(plan),
@@ -356,7 +376,7 @@ export function memberResults(
     tallies.map((tally): [string, MemberResult] => {
       const { plan, stress } = tally;
       const uses = ordered([
-        ...stressUses(stress, names),
+        ...stressUses(plan, stress, names),
         ...bearingUses(tally, names),
         ...deflectionUses(tally, names),
         ...slendernessUse(plan, stress.worst("compression"), names),

@@ -14,6 +14,7 @@ import { at, int } from "../analysis/numbers.ts";
 import { notchedTensionSide } from "../members/shear.ts";
 import type { MemberPlan, Station } from "./member-plan.ts";
 import type { DurationValues, Limits } from "./member-values.ts";
+import type { NotchedEnd } from "./notched-ends.ts";
 
 /** Kinds of stress check, in the order in which equal ones are named. */
 export const STRESSES = [
@@ -47,6 +48,14 @@ export interface Worst {
   /** bending about which axis, in which sense, is the greater part */
   readonly axis: "z" | "y";
   readonly positive: boolean;
+  /** lb: N where the grain is pulled or pressed along, else V; and the area it acts on, in² */
+  readonly force: number;
+  readonly area: number;
+  /** bending about z and y, psi, of what is left there */
+  readonly sz: number;
+  readonly sy: number;
+  /** the end that carries its shear on less than its section */
+  readonly notch: NotchedEnd | undefined;
 }
 
 /** Stresses below this count as none, psi. */
@@ -122,7 +131,7 @@ export class TimberStress {
       const V = Math.sqrt(y * y + Vz * Vz);
       const fv = V > 0 && A > 0 ? (1.5 * V) / A : 0;
       if (fv > at(this.#ratios, SHEAR) * F.Fv)
-        this.#keep(SHEAR, fv / F.Fv, fv, F.Fv, v, i, at(t.x, i), solved);
+        this.#keep(SHEAR, fv / F.Fv, fv, F.Fv, v, i, at(t.x, i), solved, V, A);
       const j = int(t.next, i);
       // where shear crosses nought between two places
       if (j >= 0 && (Vy * at(table, int(t.row, j) + VY) < 0 || Vz * at(table, int(t.row, j) + VZ) < 0))
@@ -172,7 +181,7 @@ export class TimberStress {
     if (A <= 0) {
       // nothing is left here: whatever acts is too much
       if (Math.abs(N) + Math.abs(My) + Math.abs(Mz) > 1 && Number.isFinite(at(ratios, BENDING)))
-        this.#keep(BENDING, Number.POSITIVE_INFINITY, 0, 0, v, i, x, solved);
+        this.#keep(BENDING, Number.POSITIVE_INFINITY, 0, 0, v, i, x, solved, 0, 0);
       return;
     }
     const mz = Mz + N * at(t.yc, i);
@@ -214,7 +223,8 @@ export class TimberStress {
     if (N > 0) {
       const ft = N / at(t.At, i);
       if (!(ft > NONE)) return;
-      if (ft > at(ratios, TENSION) * F.Ft) this.#keep(TENSION, ft / F.Ft, ft, F.Ft, v, i, x, solved);
+      if (ft > at(ratios, TENSION) * F.Ft)
+        this.#keep(TENSION, ft / F.Ft, ft, F.Ft, v, i, x, solved, N, at(t.At, i));
       const most = Math.max(ft / F.Ft + f1 / F.Fb1 + f2 / F.Fb2, (f1 - ft) / F1 + f2 / F2);
       if (most > at(ratios, TENSION_BENDING))
         this.#keepBent(TENSION_BENDING, most, most, 1, true, v, i, x, solved, sz, sy, F);
@@ -227,8 +237,8 @@ export class TimberStress {
     const local = net / F.FcStar;
     const axial = Math.max(whole, local);
     if (axial > at(ratios, COMPRESSION)) {
-      if (whole >= local) this.#keep(COMPRESSION, whole, fc, F.Fc, v, i, x, solved);
-      else this.#keep(COMPRESSION, local, net, F.FcStar, v, i, x, solved);
+      if (whole >= local) this.#keep(COMPRESSION, whole, fc, F.Fc, v, i, x, solved, -N, this.#plan.area);
+      else this.#keep(COMPRESSION, local, net, F.FcStar, v, i, x, solved, -N, A);
     }
     const left1 = 1 - fc / F.FcE1;
     const left2 = 1 - fc / F.FcE2 - lateral * lateral;
@@ -250,14 +260,27 @@ export class TimberStress {
         V += (spot.share[k] as number) * at(table, spot.index[k] as number);
       const fv = (1.5 * Math.abs(V)) / spot.area;
       if (fv > at(this.#ratios, SHEAR) * Fv)
-        this.#keep(SHEAR, fv / Fv, fv, Fv, v, undefined, spot.x, solved, spot.place);
+        this.#keep(SHEAR, fv / Fv, fv, Fv, v, undefined, spot.x, solved, Math.abs(V), spot.area, spot.place);
     }
     for (const end of notches) {
       const pressed = end.down * at(table, end.index);
       const V = pressed > 0 ? Math.max(0, pressed - end.housed) : -pressed;
       const ratio = V / notchedTensionSide(Fv, end.breadth, timber.depth, end.left);
       if (ratio > at(this.#ratios, NOTCHED))
-        this.#keep(NOTCHED, ratio, ratio * Fv, Fv, v, undefined, end.x, solved, end.joint);
+        this.#keep(
+          NOTCHED,
+          ratio,
+          ratio * Fv,
+          Fv,
+          v,
+          undefined,
+          end.x,
+          solved,
+          V,
+          end.breadth * end.left,
+          end.joint,
+          end,
+        );
     }
   }
 
@@ -270,7 +293,10 @@ export class TimberStress {
     i: number | undefined,
     x: number,
     solved: number,
+    force: number,
+    area: number,
     place?: string,
+    notch?: NotchedEnd,
   ): void {
     this.#ratios[kind] = ratio;
     const station = i === undefined ? undefined : this.#plan.stations[i];
@@ -286,6 +312,11 @@ export class TimberStress {
       place,
       axis: "z",
       positive: true,
+      force,
+      area,
+      sz: 0,
+      sy: 0,
+      notch,
     };
   }
 
@@ -318,6 +349,11 @@ export class TimberStress {
       place: undefined,
       axis: zLeads ? "z" : "y",
       positive: (zLeads ? sz : sy) >= 0,
+      force: at(this.#acts, AXIAL),
+      area: this.#plan.area,
+      sz,
+      sy,
+      notch: undefined,
     };
   }
 }

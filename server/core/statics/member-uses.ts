@@ -8,6 +8,7 @@ import type { MemberPlan } from "./member-plan.ts";
 import { STRESSES, type Stress, type TimberStress, type Worst } from "./member-stresses.ts";
 import { slendernessOf } from "./member-values.ts";
 import type { SolvedCase } from "./solve-frame.ts";
+import { stressTerms } from "./stress-terms.ts";
 
 export type CaseNames = (solved: number) => { readonly caseId: string; readonly combination: string };
 
@@ -75,7 +76,7 @@ const INTERACTIONS: ReadonlySet<Stress> = new Set(["tension-and-bending", "compr
 const BENDS: ReadonlySet<Stress> = new Set(["bending", ...INTERACTIONS]);
 
 /** @returns the stress checks of a timber, those that act at all */
-export function stressUses(stress: TimberStress, names: CaseNames): MemberUse[] {
+export function stressUses(plan: MemberPlan, stress: TimberStress, names: CaseNames): MemberUse[] {
   return STRESSES.flatMap((what): MemberUse[] => {
     const w = stress.worst(what);
     if (!w) return [];
@@ -92,6 +93,7 @@ export function stressUses(stress: TimberStress, names: CaseNames): MemberUse[] 
         place: w.place ?? w.station?.place.joint,
         ...(BENDS.has(what) ? { bends: w.axis === "z" ? ("depth" as const) : ("width" as const) } : {}),
         ...madeOf(what, w),
+        terms: stressTerms(plan, w),
       },
     ];
   });

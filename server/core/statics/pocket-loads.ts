@@ -5,6 +5,7 @@
  */
 import { cheekSplit } from "../fasteners/tear-out.ts";
 import type { Joint } from "../joinery/joint.ts";
+import type { Adjusted } from "../members/adjust.ts";
 import { halfExtent } from "../model/box.ts";
 import { dot, length, sub } from "../model/vec.ts";
 import type { Factor } from "../sourced.ts";
@@ -21,8 +22,15 @@ export interface PocketLoad {
   readonly duration: Factor;
   /** lb that the wood under the pocket carries */
   readonly capacity: number;
-  /** in, of that wood */
+  /** in, of that wood: d_e */
   readonly under: number;
+  /** breadth and depth of the carrier that count, in */
+  readonly breadth: number;
+  readonly depth: number;
+  /** within five depths of the carrier's end */
+  readonly nearEnd: boolean;
+  /** F_v′ of the carrier */
+  readonly shear: Adjusted;
 }
 
 /** Wood of the carrier under the floor of a pocket, plumb, in; negative where the pocket is deeper than its carrier. */
@@ -69,14 +77,11 @@ export function pocketLoads(frame: FrameResults): PocketLoad[] {
     if (!asked || !wood) return [];
     const { face, into } = joint;
     const under = Math.max(0, woodUnder(joint));
-    const capacity = cheekSplit(
-      under,
-      0,
-      2 * halfExtent(into, face.across),
-      [share * face.thickness, 0],
-      adjustedFor(into, wood, asked.duration).Fv.value,
-      Math.min(-face.ends[0], face.ends[1]),
-    ).pull;
-    return [{ joint, ...asked, capacity, under }];
+    const breadth = share * face.thickness;
+    const depth = 2 * halfExtent(into, face.across);
+    const shear = adjustedFor(into, wood, asked.duration).Fv;
+    const fromEnd = Math.min(-face.ends[0], face.ends[1]);
+    const { pull, near } = cheekSplit(under, 0, depth, [breadth, 0], shear.value, fromEnd);
+    return [{ joint, ...asked, capacity: pull, under, breadth, depth, nearEnd: near, shear }];
   });
 }

@@ -14,6 +14,7 @@ export const notAFrame = defineCheck<"source", Fact>({
     explanation: {
       what: "The file is empty, or is not a map of keys, or is too large to be a frame.",
       why: "There is nothing that could be placed or checked.",
+      formula: "characters ≤ 1,000,000; entries ≤ 60,000; levels of nesting ≤ 64",
       remedy: "Begin with “frame: the name of the frame” and the keys grid, timber and members.",
     },
   },
@@ -47,4 +48,8 @@ export const notAFrame = defineCheck<"source", Fact>({
       },
     );
   },
+  worked: (d, say) =>
+    d.kind === "too-large"
+      ? say.text("{size} > {limit}", { size: say.number(d.size, 0), limit: say.number(d.limit, 0) })
+      : undefined,
 });

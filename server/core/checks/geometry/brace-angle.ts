@@ -5,6 +5,9 @@ import { defineCheck } from "../check.ts";
 interface Data {
   readonly stick: string;
   readonly angle: number;
+  /** how far it runs beside the other timber and along it, inches */
+  readonly across: number;
+  readonly along: number;
   readonly timber: string;
 }
 
@@ -43,7 +46,13 @@ export const braceAngle = defineCheck<"model", Data>({
         path: legs ? legs.slice(0, legs.lastIndexOf("/")) : path,
         onKey: true,
         place: j.of.id,
-        data: { stick: j.of.id, angle, timber: j.into.id },
+        data: {
+          stick: j.of.id,
+          angle,
+          across: j.of.span * Math.sin((angle * Math.PI) / 180),
+          along: j.of.span * Math.cos((angle * Math.PI) / 180),
+          timber: j.into.id,
+        },
         value: angle,
         limit,
         unit: "deg",
@@ -62,4 +71,12 @@ export const braceAngle = defineCheck<"model", Data>({
         most: say.angle(MOST),
       },
     ),
+  worked: (d, say) =>
+    say.text("atan({across} ÷ {along}) = {angle} {sign} {limit}", {
+      across: say.length(d.across),
+      along: say.length(d.along),
+      angle: say.angle(d.angle),
+      sign: d.angle < LEAST ? "<" : ">",
+      limit: say.angle(d.angle < LEAST ? LEAST : MOST),
+    }),
 });

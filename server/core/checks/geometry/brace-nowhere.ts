@@ -16,6 +16,7 @@ export const braceNowhere = defineCheck<"model", Data>({
     explanation: {
       what: "An entry of braces fits in no corner of its two timbers.",
       why: "There is no such brace in the frame, although the file speaks of it.",
+      formula: "leg ≤ the longest that fits in a corner of its two timbers",
       remedy: "Shorten the leg, or name timbers that cross each other.",
     },
   },
@@ -46,4 +47,11 @@ export const braceNowhere = defineCheck<"model", Data>({
             longest: say.length(d.longest),
           },
         ),
+  worked: (d, say) =>
+    d.longest === undefined
+      ? undefined
+      : say.text("{leg} > {longest}", {
+          leg: say.length(d.leg),
+          longest: say.length(d.longest),
+        }),
 });

@@ -77,10 +77,10 @@ export const braceShort = defineCheck<"model", Data>({
       },
     ),
   worked: (d, say) =>
-    say.text("{leg} × {sine} = {room} ≤ {depth}", {
+    say.text("{leg} ≤ {depth} ÷ {sine} = {least}", {
       leg: say.length(d.leg),
-      sine: say.number(d.room / d.leg, 3),
-      room: say.length(d.room),
       depth: say.length(d.depth),
+      sine: say.number(d.depth / d.least, 3),
+      least: say.length(d.least),
     }),
 });

@@ -1,5 +1,6 @@
 import type { ModelProblem } from "../../model/problems.ts";
 import { defineCheck } from "../check.ts";
+import { less } from "../formula-words.ts";
 
 type Data = Extract<ModelProblem, { kind: "derived-differs" }>;
 
@@ -45,4 +46,13 @@ export const derivedDiffers = defineCheck<"model", Data>({
             derived: say.length(d.derived),
           },
         ),
+  worked: (d, say) =>
+    d.from
+      ? say.text("({rise}) ÷ {run} = {derived} ≠ {typed}", {
+          rise: less(d.from.high, d.from.low, say),
+          run: say.length(d.from.run),
+          derived: say.number(d.derived, 3),
+          typed: say.number(d.typed, 3),
+        })
+      : say.text("{typed} ≠ {derived}", { typed: say.length(d.typed), derived: say.length(d.derived) }),
 });

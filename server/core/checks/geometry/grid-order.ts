@@ -22,6 +22,7 @@ export const gridOrder = defineCheck<"frame", Data>({
     explanation: {
       what: "A bent or wall stands at or before the one that is named before it.",
       why: "Which line is an outer one follows from the distances; names that run otherwise invite a timber cut for the wrong place.",
+      formula: "place of a line > place of the one that is named before it",
       remedy: "Give the lines rising distances in the order of their names.",
     },
   },
@@ -53,4 +54,6 @@ export const gridOrder = defineCheck<"frame", Data>({
         beforeAt: say.length(d.beforeAt),
       },
     ),
+  worked: (d, say) =>
+    say.text("{at} ≤ {beforeAt}", { at: say.length(d.at), beforeAt: say.length(d.beforeAt) }),
 });

@@ -5,6 +5,9 @@ import { defineCheck } from "../check.ts";
 
 type Data = Extract<ModelProblem, { kind: "joint-apart" }>;
 
+/** Timbers this near each other touch, inches. */
+const TOUCHING = 1 / 16;
+
 export const jointApart = defineCheck<"model", Data>({
   meta: {
     id: "joint-apart",
@@ -18,6 +21,7 @@ export const jointApart = defineCheck<"model", Data>({
     explanation: {
       what: "A joint entry names two timbers that come together nowhere, or not with the end that the joint needs.",
       why: "The joint would not be cut anywhere, and the load it should carry has no path.",
+      formula: "distance between the nearest two of them ≤ 1/16 in",
       remedy: "Correct the names, or move one of the timbers until they meet.",
     },
   },
@@ -28,7 +32,9 @@ export const jointApart = defineCheck<"model", Data>({
         yield {
           path: p.path,
           data: p,
-          ...(p.gap === undefined || p.reversed ? {} : { value: p.gap, limit: 1 / 16, unit: "in" as const }),
+          ...(p.gap === undefined || p.gap <= TOUCHING || p.reversed
+            ? {}
+            : { value: p.gap, limit: TOUCHING, unit: "in" as const }),
         };
   },
   words: (d, say) => {
@@ -45,7 +51,7 @@ export const jointApart = defineCheck<"model", Data>({
     if (d.gap === undefined || !d.nearest)
       return say.text("{start} Correct the names or the placement.", { start });
     const [a, b] = d.nearest;
-    return d.gap > 1 / 16
+    return d.gap > TOUCHING
       ? say.text("{start} The nearest are {a} and {b}, {gap} apart. Correct the names or move one of them.", {
           start,
           a,
@@ -62,6 +68,10 @@ export const jointApart = defineCheck<"model", Data>({
           },
         );
   },
+  worked: (d, say) =>
+    d.gap !== undefined && d.gap > TOUCHING && !d.reversed
+      ? say.text("{gap} > {touching}", { gap: say.length(d.gap), touching: say.length(TOUCHING) })
+      : undefined,
 });
 
 /** The timbers do meet, and an entry of equal or better right holds at every place. */

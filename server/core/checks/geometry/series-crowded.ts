@@ -6,7 +6,7 @@ import { dot, length, sub, unit, type Vec3 } from "../../model/vec.ts";
 import { defineCheck } from "../check.ts";
 
 type Data =
-  | { readonly kind: "many"; readonly name: string }
+  | { readonly kind: "many"; readonly name: string; readonly count: number }
   /** neighbors, center to center, and how wide each is that way, inches */
   | { readonly kind: "touching"; readonly name: string; readonly apart: number; readonly wide: number };
 
@@ -63,6 +63,7 @@ export const seriesCrowded = defineCheck<"model", Data>({
     explanation: {
       what: "A series is spaced more closely than its sticks are wide, or so closely that it would have more sticks than are placed.",
       why: "Its sticks take each other's space, or what is placed is not what the file says: most likely a slip of the pen or a missing unit.",
+      formula: "center to center ≥ width of a stick that way, less 1/16 in",
       remedy: "Give the spacing from center to center, with its unit.",
     },
   },
@@ -72,7 +73,13 @@ export const seriesCrowded = defineCheck<"model", Data>({
       const all = seriesOf(sticks);
       const count = Math.max(0, ...all.map((series) => series.length));
       if (count > MOST_IN_SERIES) {
-        yield { path, data: { kind: "many", name }, value: count, limit: MOST_IN_SERIES, unit: "count" };
+        yield {
+          path,
+          data: { kind: "many", name, count },
+          value: count,
+          limit: MOST_IN_SERIES,
+          unit: "count",
+        };
         continue;
       }
       const [close] = all.flatMap((series) => touching(series) ?? []);
@@ -96,4 +103,8 @@ export const seriesCrowded = defineCheck<"model", Data>({
           "The sticks of {name} stand {apart} from center to center and are {wide} wide that way, so they take each other’s space. Set them farther apart, or take fewer.",
           { name: d.name, apart: say.length(d.apart), wide: say.length(d.wide) },
         ),
+  worked: (d, say) =>
+    d.kind === "many"
+      ? say.text("{count} > {most}", { count: d.count, most: MOST_IN_SERIES })
+      : say.text("{apart} < {wide}", { apart: say.length(d.apart), wide: say.length(d.wide) }),
 });

@@ -3,6 +3,9 @@ import { defineCheck } from "../check.ts";
 
 type Data = Extract<ModelProblem, { kind: "no-length" }>;
 
+/** What is shorter is no timber, inches. */
+const LEAST = 1 / 16;
+
 export const timberNoLength = defineCheck<"model", Data>({
   meta: {
     id: "timber-no-length",
@@ -13,6 +16,7 @@ export const timberNoLength = defineCheck<"model", Data>({
     explanation: {
       what: "The two ends of a timber are at, or past, each other.",
       why: "There is no such timber, and what rests on it has no support.",
+      formula: "length between its ends > 1/16 in",
       remedy: "Check the levels or lines it runs between.",
     },
   },
@@ -26,7 +30,7 @@ export const timberNoLength = defineCheck<"model", Data>({
           place: p.stick,
           data: p,
           value: p.length,
-          limit: 1 / 16,
+          limit: LEAST,
           unit: "in",
         };
   },
@@ -38,4 +42,6 @@ export const timberNoLength = defineCheck<"model", Data>({
         length: say.length(d.length),
       },
     ),
+  worked: (d, say) =>
+    say.text("{length} ≤ {least}", { length: say.length(d.length), least: say.length(LEAST) }),
 });

@@ -84,6 +84,7 @@ export const timbersOverlap = defineCheck<"model", Data>({
     explanation: {
       what: "Two timbers stand in each other by more than 1/4 in, and no joint, named or assumed, lets one into the other.",
       why: "Two bodies cannot take the same space: one cannot be raised where the file puts it, or must be cut in a way that nothing here sizes or checks. Timbers that run alike are an error; where they cross, a warning, since a framer may halve them by hand.",
+      formula: "depth to which they stand in each other ≤ 1/4 in",
       remedy: "Move one of them, end one at the face of the other, or name the joint that lets one in.",
     },
   },
@@ -145,6 +146,7 @@ export const timbersOverlap = defineCheck<"model", Data>({
           );
     return `${what}${again} ${remedy}`;
   },
+  worked: (d, say) => say.text("{depth} > {least}", { depth: say.length(d.depth), least: say.length(LEAST) }),
 });
 
 function isAlike({ earlier, later }: Overlap): boolean {

@@ -156,7 +156,7 @@ export const pierLifted = defineCheck<"results", Data>({
           weight: say.force(d.hold.pier),
           held: say.force(d.hold.held),
         })
-      : undefined,
+      : say.text("{up} > {none}", { up: say.force(d.up.most), none: say.force(0) }),
   fixes: (d, say): Fix[] => {
     if (d.kind === "loose" || d.pier.entry.kind === "pad") return [];
     const { path } = d.pier.entry;

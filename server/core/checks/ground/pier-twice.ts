@@ -8,6 +8,7 @@ interface Data {
   /** center to center in plan, and what both need to stand beside each other, inches */
   readonly apart: number;
   readonly room: number;
+  readonly diameters: readonly [number, number];
 }
 
 /** Each pair whose concrete would stand in the same ground, the later one in the file first. */
@@ -43,7 +44,14 @@ export const pierTwice = defineCheck<"model", Data>({
         path: later.entry.path,
         onKey: true,
         place: later.id,
-        data: { pier: later.id, other: first.id, timber: later.timber?.id, apart, room },
+        data: {
+          pier: later.id,
+          other: first.id,
+          timber: later.timber?.id,
+          apart,
+          room,
+          diameters: [later.diameter, first.diameter],
+        },
         value: apart,
         limit: room,
         unit: "in",
@@ -64,4 +72,11 @@ export const pierTwice = defineCheck<"model", Data>({
           "{pier} stands {apart} from {other}, center to center, and they need {room}: they run into one another. Move or leave out one of them.",
           { pier: d.pier, other: d.other, apart: say.length(d.apart), room: say.length(d.room) },
         ),
+  worked: (d, say) =>
+    say.text("{apart} < ({one} + {other}) ÷ 2 = {room}", {
+      apart: say.length(d.apart),
+      one: say.length(d.diameters[0]),
+      other: say.length(d.diameters[1]),
+      room: say.length(d.room),
+    }),
 });

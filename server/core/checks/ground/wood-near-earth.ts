@@ -4,11 +4,15 @@ import type { Model, Timber } from "../../model/model.ts";
 import { isUpright } from "../../model/upright.ts";
 import type { Vec3 } from "../../model/vec.ts";
 import { defineCheck } from "../check.ts";
+import { less } from "../formula-words.ts";
 
 interface Data {
   readonly stick: string;
   /** height of the wood above the ground, inches, negative where it is buried */
   readonly clear: number;
+  /** heights of the wood's underside and of the ground there, inches above the file's 0 */
+  readonly wood: number;
+  readonly ground: number;
   /** the file gives the ground; else it is taken as level at 0 */
   readonly known: boolean;
 }
@@ -31,8 +35,8 @@ function lowestGround(model: Model, timber: Timber, x: number, y: number): numbe
   );
 }
 
-/** Least height of a timber's underside above the ground, at its ends, inches. */
-function clearance(model: Model, timber: Timber): number {
+/** The end at which a timber's underside is nearest the ground, inches. */
+function clearance(model: Model, timber: Timber): { readonly wood: number; readonly ground: number } {
   const pier = model.piers.find((p) => p.timber === timber);
   const upright = isUpright(timber);
   const ends = upright
@@ -41,9 +45,9 @@ function clearance(model: Model, timber: Timber): number {
   const heights = ends.map(([x, y, z]) => {
     // what rises beside a pier between the grid lines is cut level round the post
     const ground = upright && pier ? pier.groundLow : lowestGround(model, timber, x, y);
-    return z - (upright ? 0 : halfExtent(timber, UP)) - ground;
+    return { wood: z - (upright ? 0 : halfExtent(timber, UP)), ground };
   });
-  return Math.min(...heights);
+  return heights.reduce((low, each) => (each.wood - each.ground < low.wood - low.ground ? each : low));
 }
 
 export const woodNearEarth = defineCheck<"model", Data>({
@@ -71,7 +75,8 @@ export const woodNearEarth = defineCheck<"model", Data>({
     const known = model.frame.site.ground.length > 0;
     for (const timber of model.timbers) {
       if (!reachesDown(timber)) continue;
-      const clear = clearance(model, timber);
+      const { wood, ground } = clearance(model, timber);
+      const clear = wood - ground;
       if (clear >= (known ? LEAST - 1 / 16 : 0)) continue;
       const from = model.members.get(timber.member)?.from;
       yield {
@@ -80,9 +85,9 @@ export const woodNearEarth = defineCheck<"model", Data>({
           : { path: timber.path, onKey: true as const }),
         place: timber.id,
         level: known ? (clear <= 0 ? "error" : "warning") : "note",
-        data: { stick: timber.id, clear, known },
+        data: { stick: timber.id, clear, wood, ground, known },
         value: clear,
-        limit: LEAST,
+        limit: known ? LEAST : 0,
         unit: "in",
         severity: LEAST - clear,
         related: known
@@ -117,4 +122,10 @@ export const woodNearEarth = defineCheck<"model", Data>({
           values,
         );
   },
+  worked: (d, say) =>
+    say.text("{height} = {clear} < {least}", {
+      height: less(d.wood, d.ground, say),
+      clear: say.length(d.clear),
+      least: say.length(d.known ? LEAST : 0),
+    }),
 });

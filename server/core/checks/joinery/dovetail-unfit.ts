@@ -10,6 +10,9 @@ interface Data {
   readonly what: "depth" | "length" | "neck";
   readonly size: number;
   readonly wood: number;
+  readonly housing: number;
+  /** on each side of the neck */
+  readonly flare: number;
   readonly level: "error" | "warning";
 }
 
@@ -75,7 +78,16 @@ export const dovetailUnfit = defineCheck<"model", Data>({
           apart: w.what,
           place: j.id,
           level,
-          data: { joint: j.id, stick: w.stick, what: w.what, size: w.size, wood: w.wood, level },
+          data: {
+            joint: j.id,
+            stick: w.stick,
+            what: w.what,
+            size: w.size,
+            wood: w.wood,
+            housing: housing.value,
+            flare: flare.value,
+            level,
+          },
           value: w.size,
           limit: w.what === "neck" ? w.wood * NECK : w.wood,
           unit: "in",
@@ -112,6 +124,24 @@ export const dovetailUnfit = defineCheck<"model", Data>({
               "The flare at {joint} leaves a neck of {size} of the {wood} of {stick}: it breaks when the timber is pulled. Make it a sixth of the dovetail’s length.",
               values,
             );
+    }
+  },
+  worked: (d, say) => {
+    const values = {
+      size: say.length(d.size),
+      wood: say.length(d.wood),
+      thickness: say.length(d.wood + d.housing),
+      housing: say.length(d.housing),
+      flare: say.length(d.flare),
+      half: say.length(d.wood * NECK),
+    };
+    switch (d.what) {
+      case "depth":
+        return say.text("{size} > {wood}", values);
+      case "length":
+        return say.text("{size} ≥ {thickness} − {housing} = {wood}", values);
+      case "neck":
+        return say.text("{wood} − 2 × {flare} = {size} < {wood} ÷ 2 = {half}", values);
     }
   },
 });

@@ -107,6 +107,8 @@ export const jointPulled = defineCheck<"results", Data>({
             ),
       },
     ),
+  worked: ({ pull }, say) =>
+    say.text("{force} ≥ {friction}", { force: say.force(pull.most), friction: say.force(FRICTION) }),
   fixes: ({ pull: { joint } }, say) => {
     const pegs = joint.entry?.pegs;
     if (joint.kind !== "mortise-and-tenon" || pegs?.count !== 0) return [];

@@ -46,7 +46,7 @@ export const mortiseInLap = defineCheck<"model", Data>({
         place: lap.id,
         ...(scarf ? {} : { level: "note" as const }),
         data: { near, lap, other },
-        value: Math.max(0, depth > 0 ? depth : -depth),
+        value: Math.max(0, near.depth),
         limit: near.crossing ? 0 : LEAST_WALL,
         unit: "in",
         severity: depth,
@@ -90,6 +90,14 @@ export const mortiseInLap = defineCheck<"model", Data>({
             values,
           );
     return `${what} ${roomWords(near, say)}`;
+  },
+  worked: ({ near: { crossing, depth } }, say) => {
+    const values = {
+      depth: say.length(Math.max(0, depth)),
+      none: say.length(0),
+      least: say.length(LEAST_WALL),
+    };
+    return crossing ? say.text("{depth} > {none}", values) : say.text("{depth} < {least}", values);
   },
   fixes: ({ near }, say) => shortenFix(near, say),
 });

@@ -110,4 +110,5 @@ export const mortiseMeetsAnchor = defineCheck<"model", Data>({
           values,
         );
   },
+  worked: (d, say) => say.text("{low} < {reach}", { low: say.length(d.low), reach: say.length(d.reach) }),
 });

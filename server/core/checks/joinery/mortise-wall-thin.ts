@@ -7,6 +7,8 @@ interface Data {
   readonly into: string;
   readonly wall: number;
   readonly thickness: number;
+  /** reference side, which is the set-in, and far side */
+  readonly walls: readonly [number, number];
   readonly outside: boolean;
 }
 
@@ -42,7 +44,14 @@ export const mortiseWallThin = defineCheck<"model", Data>({
           : sizePath(j, "tenon/thickness", tenon.thickness)),
         place: j.id,
         ...(wall <= 0 ? { level: "error" as const } : {}),
-        data: { joint: j.id, into: j.into.id, wall, thickness, outside: wall <= 0 },
+        data: {
+          joint: j.id,
+          into: j.into.id,
+          wall,
+          thickness,
+          walls: tenon.walls,
+          outside: wall <= 0,
+        },
         value: wall,
         limit: thickness,
         unit: "in",
@@ -68,4 +77,15 @@ export const mortiseWallThin = defineCheck<"model", Data>({
             thickness: say.length(d.thickness),
           },
         ),
+  worked: (d, say) => {
+    const values = {
+      width: say.length(d.walls[0] + d.thickness + d.walls[1]),
+      setIn: say.length(d.walls[0]),
+      thickness: say.length(d.thickness),
+      wall: say.length(d.wall),
+    };
+    return d.walls[0] <= d.walls[1]
+      ? say.text("{setIn} < {thickness}", values)
+      : say.text("{width} − {setIn} − {thickness} = {wall} < {thickness}", values);
+  },
 });

@@ -83,5 +83,13 @@ export const mortisesCollide = defineCheck<"model", Data>({
               );
     return `${what} ${roomWords(near, say)}`;
   },
+  worked: ({ near: { crossing, depth } }, say) => {
+    const values = {
+      depth: say.length(Math.max(0, depth)),
+      none: say.length(0),
+      least: say.length(LEAST_WALL),
+    };
+    return crossing ? say.text("{depth} > {none}", values) : say.text("{depth} < {least}", values);
+  },
   fixes: ({ near }, say) => shortenFix(near, say),
 });

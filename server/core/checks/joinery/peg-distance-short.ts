@@ -162,4 +162,11 @@ export const pegDistanceShort = defineCheck<"results", Data>({
         );
     }
   },
+  worked: ({ distance, limit, diameters, joint }, say) =>
+    say.text("{distance} < {diameters} × {peg} = {limit}", {
+      distance: say.length(distance),
+      diameters: say.number(diameters, 2),
+      peg: say.length(joint.sizes.pegs?.diameter.value ?? 0),
+      limit: say.length(limit),
+    }),
 });

@@ -83,4 +83,6 @@ export const pegInOtherJoint = defineCheck<"model", Data>({
       ? what
       : `${what} ${say.text("Set one of the two {move} farther along {timber}.", values)}`;
   },
+  worked: ({ near: { depth } }, say) =>
+    say.text("{depth} > {none}", { depth: say.length(depth), none: say.length(0) }),
 });

@@ -8,6 +8,7 @@ import { defineCheck, type Edit } from "../check.ts";
 import { overPercent } from "../members/use-words.ts";
 import type { Say } from "../say.ts";
 import { judgedPulls } from "./judged-pulls.ts";
+import { pegFormula } from "./peg-formula.ts";
 
 interface Data {
   readonly pull: JointPull;
@@ -112,6 +113,7 @@ export const pegOverloaded = defineCheck<"results", Data>({
       },
     );
   },
+  worked: ({ pegs, pull }, say) => pegFormula(pegs, pull.joint.sizes.pegs?.count ?? 0, pull.most, say),
   fixes: (d, say) => {
     const { entry, sizes, assumed, path, pegsPath: written } = d.pull.joint;
     const pegs = stronger(d);

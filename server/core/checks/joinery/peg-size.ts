@@ -87,4 +87,15 @@ export const pegSize = defineCheck<"model", Data>({
         );
     }
   },
+  worked: (d, say) => {
+    const values = { peg: say.length(d.peg), limit: say.length(d.limit) };
+    switch (d.wrong) {
+      case "tenon":
+        return say.text("{peg} ≥ {limit}", values);
+      case "thick":
+        return say.text("{peg} > {limit}", values);
+      case "thin":
+        return say.text("{peg} < {limit}", values);
+    }
+  },
 });

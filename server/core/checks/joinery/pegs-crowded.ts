@@ -104,4 +104,11 @@ export const pegsCrowded = defineCheck<"model", Data>({
           values,
         );
   },
+  worked: (d, say) =>
+    say.text("{distance} < {diameters} × {peg} = {limit}", {
+      distance: say.length(d.distance),
+      diameters: d.what === "spacing" ? SPACING : EDGE,
+      peg: say.length(d.peg),
+      limit: say.length(d.limit),
+    }),
 });

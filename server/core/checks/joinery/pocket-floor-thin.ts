@@ -2,6 +2,7 @@ import { caseWords } from "../../statics/case-words.ts";
 import type { FrameResults } from "../../statics/frame-results.ts";
 import { type PocketLoad, pocketLoads } from "../../statics/pocket-loads.ts";
 import { defineCheck } from "../check.ts";
+import { madeStress, steps } from "../formula-words.ts";
 import { overPercent } from "../members/use-words.ts";
 import { judgedJoints } from "./judged.ts";
 
@@ -71,5 +72,21 @@ export const pocketFloorThin = defineCheck<"results", Data>({
           "{joint} lays {load} on the floor of its pocket under {combination}, and there is no wood under it in {carrier}: the pocket is as deep as its carrier, and the timber falls through. Set it higher or take a deeper carrier.",
           values,
         );
+  },
+  worked: (d, say) => {
+    const values = {
+      load: say.force(d.load),
+      shear: say.stress(d.shear.value),
+      breadth: say.length(d.breadth),
+      under: say.length(d.under),
+      depth: say.length(d.depth),
+      limit: say.force(d.capacity),
+    };
+    return steps(
+      madeStress("F_v", d.shear, say),
+      d.nearEnd
+        ? say.text("{load} > 2/3 × {shear} × {breadth} × {under} × ({under} ÷ {depth})² = {limit}", values)
+        : say.text("{load} > 2 × 2/3 × {shear} × {breadth} × {under} = {limit}", values),
+    );
   },
 });

@@ -3,6 +3,7 @@ import { caseWords } from "../../statics/case-words.ts";
 import type { FrameResults } from "../../statics/frame-results.ts";
 import { type HeelThrust, heelThrusts } from "../../statics/heel-thrusts.ts";
 import { defineCheck } from "../check.ts";
+import { madeStress } from "../formula-words.ts";
 import { judgedJoints } from "./judged.ts";
 
 interface Data extends HeelThrust {
@@ -98,7 +99,7 @@ export const relishShort = defineCheck<"results", Data>({
           relish: say.length(d.relish.counted),
           breadth: say.length(d.relish.breadth),
           stress: say.stress(d.stress),
-          limit: say.stress(d.limit),
+          limit: madeStress("F_v", d.shear, say),
         })
       : undefined,
   fixes: (d, say, { frame }) => {

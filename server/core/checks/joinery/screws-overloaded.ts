@@ -11,6 +11,8 @@ import {
   screwLoads,
 } from "../../statics/screw-forces.ts";
 import { defineCheck, type Fix } from "../check.ts";
+import { bothWays } from "../fastener-words.ts";
+import { fineLength, perLength, steps, times } from "../formula-words.ts";
 import { lacksWeight } from "../loads/lacks-weight.ts";
 import { overPercent } from "../members/use-words.ts";
 import type { Say } from "../say.ts";
@@ -58,6 +60,10 @@ function helpWords(d: Data, say: Say): string {
     )
   );
 }
+
+/** A sum as one factor of a product. */
+const together = (parts: readonly string[]): string =>
+  parts.length === 1 ? parts.join("") : `(${parts.join(" + ")})`;
 
 /** The force, by its two parts. */
 function forceWords({ pull, along }: ScrewLoad, say: Say): string {
@@ -138,6 +144,20 @@ export const screwsOverloaded = defineCheck<"results", Data>({
       { ...values, limit: say.force(held.use.allowed.value), ratio: overPercent(held.use.ratio, say) },
     );
   },
+  worked: ({ load, held: { hold, use } }, say) =>
+    steps(
+      say.text("W′: {threads}{factors} = {value}", {
+        threads: `${perLength(hold.perInch, say)} × ${together(hold.threads.map((inches) => fineLength(inches, say)))}`,
+        factors: times(hold.withdrawal.factors, say),
+        value: say.force(hold.withdrawal.value),
+      }),
+      say.text("Z′: {each}{factors} = {value}", {
+        each: together(hold.each.map((pounds) => say.force(pounds))),
+        factors: times(hold.lateral.factors, say),
+        value: say.force(hold.lateral.value),
+      }),
+      bothWays("screw", use, load.along, load.pull, hold.lateral.value, hold.withdrawal.value, say),
+    ),
   fixes: (d, say) => [...screwFix(d, say), ...housingFix(d, say)],
 });
 

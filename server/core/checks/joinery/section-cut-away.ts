@@ -5,6 +5,7 @@ import type { Timber } from "../../model/model.ts";
 import { dot } from "../../model/vec.ts";
 import { cutsInto, isWithin, NetSections } from "../../statics/net-section.ts";
 import { defineCheck } from "../check.ts";
+import { square } from "../formula-words.ts";
 import { sectionPath } from "../members/member-path.ts";
 import { usualHousing } from "./housing-deep.ts";
 import { judgedJoints } from "./judged.ts";
@@ -14,6 +15,9 @@ interface Data {
   readonly timber: string;
   readonly joints: readonly string[];
   readonly left: number;
+  /** what is left and the whole section, in² */
+  readonly area: number;
+  readonly whole: number;
   readonly at: number;
 }
 
@@ -67,7 +71,8 @@ function worstPlace(timber: Timber, joints: readonly Joint[]): Data | undefined 
       cut.joint !== undefined && isWithin(x, cut) && cut.at(x) ? [cut.joint] : [],
     );
     const names = [...new Set(at)];
-    if (names.length > 1) worst = { timber: timber.id, joints: names, left, at: x };
+    if (names.length > 1)
+      worst = { timber: timber.id, joints: names, left, area: section.A, whole: sections.whole.A, at: x };
   }
   return worst;
 }
@@ -135,4 +140,11 @@ export const sectionCutAway = defineCheck<"model", Data>({
         at: placeWords(d.at, say),
       },
     ),
+  worked: (d, say) =>
+    say.text("{area} ÷ {whole} = {left} < {limit}", {
+      area: square(d.area, say),
+      whole: square(d.whole, say),
+      left: say.number(d.left, 3),
+      limit: d.left < LEAST ? "1/4" : "1/2",
+    }),
 });

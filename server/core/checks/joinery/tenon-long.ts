@@ -9,6 +9,9 @@ interface Data {
   readonly room: number;
   readonly wood: number;
   readonly pierces: boolean;
+  readonly housing: number;
+  /** a joint from the other side has the other half of the wood */
+  readonly shared: boolean;
 }
 
 export const tenonLong = defineCheck<"model", Data>({
@@ -43,7 +46,16 @@ export const tenonLong = defineCheck<"model", Data>({
         ...sizePath(j, "tenon/length", tenon.length),
         place: j.id,
         ...(pierces ? { level: "error" as const } : {}),
-        data: { joint: j.id, into: j.into.id, length, room, wood, pierces },
+        data: {
+          joint: j.id,
+          into: j.into.id,
+          length,
+          room,
+          wood,
+          pierces,
+          housing: j.sizes.housing.value,
+          shared: Math.abs(room - (wood - j.sizes.housing.value) / 2) < 1e-6,
+        },
         value: length,
         limit: room,
         unit: "in",
@@ -66,6 +78,20 @@ export const tenonLong = defineCheck<"model", Data>({
         wood: say.length(d.wood),
       },
     ),
+  worked: (d, say) => {
+    const values = {
+      length: say.length(d.length),
+      thickness: say.length(d.wood + d.housing),
+      housing: say.length(d.housing),
+      behind: say.length(d.wood - d.room),
+      room: say.length(d.room),
+    };
+    return d.shared
+      ? say.text("{length} > ({thickness} − 2 × {housing}) ÷ 2 = {room}", values)
+      : d.housing === 0
+        ? say.text("{length} > {thickness} − {behind} = {room}", values)
+        : say.text("{length} > {thickness} − {housing} − {behind} = {room}", values);
+  },
   fixes: (d, say, model) => {
     const j = model.joints.find((x) => x.id === d.joint);
     const step = say.metric ? 5 / 25.4 : 1 / 2;

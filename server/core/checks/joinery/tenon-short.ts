@@ -22,6 +22,7 @@ export const tenonShort = defineCheck<"model", Data>({
     explanation: {
       what: "A tenon is shorter than 1 in.",
       why: "It slips out of its mortise as the timbers shrink or are jarred in raising, and no peg finds wood in it.",
+      formula: "length ≥ 1 in (25 mm)",
       remedy:
         "Make a stub tenon 1 to 2 in long, a pegged one half as long as the timber it enters is thick; or leave the length out.",
     },
@@ -48,4 +49,6 @@ export const tenonShort = defineCheck<"model", Data>({
       "The tenon at {joint} is {length} long, less than {least}: it slips out as the timbers shrink or are jarred, and no peg holds in it. Make a stub tenon {least} or longer, a pegged one half the timber it enters.",
       { joint: d.joint, length: say.length(d.length), least: say.length(d.least) },
     ),
+  worked: (d, say) =>
+    say.text("{length} < {least}", { length: say.length(d.length), least: say.length(d.least) }),
 });

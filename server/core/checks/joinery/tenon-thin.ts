@@ -26,6 +26,7 @@ export const tenonThin = defineCheck<"model", Data>({
     explanation: {
       what: "A tenon is thinner than 1 1/4 in.",
       why: "It splits at the peg and breaks when the frame is raised; a peg bends in it before it bears.",
+      formula: "thickness ≥ 1 1/4 in",
       remedy: "Make it 1 1/2 in in 6 in timbers, 2 in in 8 in timbers.",
     },
   },
@@ -57,6 +58,8 @@ export const tenonThin = defineCheck<"model", Data>({
         better: say.length(better(say)),
       },
     ),
+  worked: (d, say) =>
+    say.text("{thickness} < {least}", { thickness: say.length(d.thickness), least: say.length(LEAST) }),
   fixes: (d, say) => {
     const text = say.length(better(say));
     return d.path === undefined

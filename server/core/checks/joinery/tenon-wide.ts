@@ -1,5 +1,6 @@
 import { endBreadth } from "../../joinery/end-breadth.ts";
 import type { Sized } from "../../joinery/joint.ts";
+import { dot, type Vec3 } from "../../model/vec.ts";
 import { defineCheck } from "../check.ts";
 import { judgedJoints } from "./judged.ts";
 import { sizePath } from "./size-path.ts";
@@ -10,6 +11,8 @@ interface Data {
   readonly what: "width" | "thickness";
   readonly size: number;
   readonly wood: number;
+  /** of the timber's section, which the face may cut at a slant */
+  readonly side: number;
   readonly path: string | undefined;
 }
 
@@ -33,7 +36,10 @@ export const tenonWide = defineCheck<"model", Data>({
     for (const j of judgedJoints(model)) {
       const { tenon, wedge } = j.sizes;
       if (!tenon) continue;
-      const judge = function* (what: Data["what"], size: Sized, wood: number) {
+      const judge = function* (what: Data["what"], size: Sized, axis: Vec3) {
+        const wood = endBreadth(j, axis);
+        const { width, depth, widthDir, depthDir } = j.of;
+        const side = Math.abs(dot(widthDir, axis)) > Math.abs(dot(depthDir, axis)) ? width : depth;
         if (size.value <= wood + 1e-3) return;
         const where = sizePath(j, `tenon/${what}`, size);
         yield {
@@ -45,6 +51,7 @@ export const tenonWide = defineCheck<"model", Data>({
             what,
             size: size.value,
             wood,
+            side,
             path: size.from === "file" ? where.path : undefined,
           },
           value: size.value,
@@ -54,8 +61,8 @@ export const tenonWide = defineCheck<"model", Data>({
         };
       };
       // the height of a half-dovetail follows from its drop
-      if (!wedge) yield* judge("width", tenon.width, endBreadth(j, j.face.grain));
-      yield* judge("thickness", tenon.thickness, endBreadth(j, j.face.across));
+      if (!wedge) yield* judge("width", tenon.width, j.face.grain);
+      yield* judge("thickness", tenon.thickness, j.face.across);
     }
   },
   words: (d, say) => {
@@ -74,6 +81,15 @@ export const tenonWide = defineCheck<"model", Data>({
           "The tenon at {joint} is {size} thick, and {of} that it is cut on is {wood} thick there: it cannot be cut. Make it {wood} or less.",
           values,
         );
+  },
+  worked: (d, say) => {
+    const values = { size: say.length(d.size), side: say.length(d.side), wood: say.length(d.wood) };
+    return d.side > d.wood - 1e-3
+      ? say.text("{size} > {wood}", values)
+      : say.text("{size} > {side} ÷ sin {angle} = {wood}", {
+          ...values,
+          angle: say.angle((Math.asin(d.side / d.wood) * 180) / Math.PI),
+        });
   },
   fixes: (d, say) => {
     const step = say.metric ? 5 / 25.4 : 1 / 2;

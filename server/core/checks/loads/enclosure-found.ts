@@ -1,7 +1,9 @@
-import { type Enclosure, internalPressure } from "../../loads/wind-enclosed.ts";
+import { type Enclosure, hardlyOpen, internalPressure } from "../../loads/wind-enclosed.ts";
 import type { FrameEnclosure } from "../../statics/enclosure.ts";
+import type { WallFace } from "../../statics/wall-faces.ts";
 import { areaWords } from "../amount-words.ts";
 import { defineCheck } from "../check.ts";
+import { steps } from "../formula-words.ts";
 import type { Say } from "../say.ts";
 
 interface Data {
@@ -27,6 +29,43 @@ function sidesWords({ faces }: FrameEnclosure, say: Say): string {
         all: areaWords(f.gross, say),
       }),
     ),
+  );
+}
+
+/** The rule of the class with the areas of its sides; of a partially open building it is that no other rule holds. */
+function formula({ class: kind, faces, dominant }: FrameEnclosure, say: Say): string | undefined {
+  const small = areaWords(4, say);
+  const each = (pattern: string, limit: (face: WallFace) => number): string =>
+    steps(
+      ...faces.map((face) =>
+        say.text(pattern, {
+          line: face.line,
+          open: areaWords(face.openings, say),
+          all: areaWords(face.gross, say),
+          small,
+          limit: areaWords(limit(face), say),
+        }),
+      ),
+    );
+  if (kind === "open") return each("{line}: {open} ≥ 0.8 × {all} = {limit}", ({ gross }) => 0.8 * gross);
+  if (kind === "enclosed") return each("{line}: {open} ≤ min({small}, 0.01 × {all}) = {limit}", hardlyOpen);
+  if (!dominant) return undefined;
+  const { line, own, others } = dominant;
+  const values = {
+    line,
+    open: areaWords(own.openings, say),
+    all: areaWords(own.gross, say),
+    others: areaWords(others.openings, say),
+    gross: areaWords(others.gross, say),
+    more: areaWords(1.1 * others.openings, say),
+    small,
+    least: areaWords(hardlyOpen(own), say),
+    most: areaWords(0.2 * others.gross, say),
+  };
+  return steps(
+    say.text("{line}: {open} > 1.1 × {others} = {more}", values),
+    say.text("{line}: {open} > min({small}, 0.01 × {all}) = {least}", values),
+    say.text("all else: {others} ≤ 0.2 × {gross} = {most}", values),
   );
 }
 
@@ -83,4 +122,5 @@ export const enclosureFound = defineCheck<"results", Data>({
       },
     );
   },
+  worked: ({ enclosure }, say) => formula(enclosure, say),
 });

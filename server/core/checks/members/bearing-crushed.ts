@@ -6,6 +6,7 @@ import { amountWords, noteWords } from "../amount-words.ts";
 import { defineCheck, type Found } from "../check.ts";
 import { sizePath } from "../joinery/size-path.ts";
 import type { Say } from "../say.ts";
+import { bearingFormula } from "./bearing-formula.ts";
 import { loadRelated } from "./load-related.ts";
 import { sectionPath } from "./member-path.ts";
 import { byEndGrain, type Exceeded, limitWords, overPercent, placeWords, worstOver } from "./use-words.ts";
@@ -133,4 +134,5 @@ export const bearingCrushed = defineCheck<"results", Data>({
         help: helpWords(d, say),
       },
     ),
+  worked: ({ use }, say) => bearingFormula(use, say),
 });

@@ -4,13 +4,13 @@ import { defineCheck } from "../check.ts";
 import type { Say } from "../say.ts";
 import { loadRelated } from "./load-related.ts";
 import { sectionPath, spokenFor } from "./member-path.ts";
+import { stressFormula } from "./stress-formula.ts";
 import {
   amount,
   type Exceeded,
   limitWords,
   overPercent,
   placeWords,
-  productWords,
   STRENGTH,
   worstOver,
 } from "./use-words.ts";
@@ -135,9 +135,15 @@ export const timberOverstressed = defineCheck<"results", Data>({
           facts,
         );
   },
-  worked: (d, say) => productWords(d.use, say),
+  worked: (d, say) => stressFormula(d.use, say),
 });
 
-function numbers(use: MemberUse): { value: number; limit: number; unit: MemberUse["unit"] } {
-  return { value: use.value, limit: use.limit, unit: use.unit };
+/** Where nothing is left of the section, or it buckles, no number tells how far it is over. */
+function numbers({
+  value,
+  limit,
+  unit,
+  ratio,
+}: MemberUse): Partial<Pick<MemberUse, "value" | "limit" | "unit">> {
+  return Number.isFinite(ratio) ? { value, limit, unit } : {};
 }

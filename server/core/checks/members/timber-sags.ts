@@ -1,7 +1,9 @@
+import { totalDeflection } from "../../members/deflection.ts";
 import { caseWords } from "../../statics/case-words.ts";
 import type { FrameResults, MemberUse } from "../../statics/frame-results.ts";
 import { amountWords, noteWords } from "../amount-words.ts";
 import { defineCheck } from "../check.ts";
+import { creepSum, fineLength } from "../formula-words.ts";
 import type { Say } from "../say.ts";
 import { loadRelated } from "./load-related.ts";
 import { sectionPath, spokenFor } from "./member-path.ts";
@@ -82,4 +84,21 @@ export const timberSags = defineCheck<"results", Data>({
         depth: say.length(Math.ceil(d.result.timber.depth * Math.cbrt(d.use.ratio) * 2) / 2),
       },
     ),
+  worked: ({ use }, say) => {
+    const { bent, share, factors } = use;
+    if (!bent || !share) return undefined;
+    const creep = factors.find(({ symbol }) => symbol === "K_cr");
+    // told in the way in which it bends
+    const way = (creep ? totalDeflection(creep.value, bent.long, bent.short) : bent.short) < 0 ? -1 : 1;
+    const [long, short] = [way * bent.long, way * bent.short];
+    return say.text("{made} = {value} > {length} ÷ {divisor} = {limit}", {
+      made: creep
+        ? creepSum(creep, long, short, say)
+        : `${fineLength(long + short, say)} ${long < 0 ? "+" : "−"} ${fineLength(Math.abs(long), say)}`,
+      value: fineLength(use.value, say),
+      length: fineLength(share.length, say),
+      divisor: say.number(share.divisor.value, 0),
+      limit: fineLength(use.limit, say),
+    });
+  },
 });

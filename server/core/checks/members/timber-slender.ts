@@ -1,5 +1,6 @@
 import { BUCKLING_WORDS } from "../../statics/member-uses.ts";
 import { defineCheck } from "../check.ts";
+import { fineLength } from "../formula-words.ts";
 import { sectionPath } from "./member-path.ts";
 import { type Exceeded, worstOver } from "./use-words.ts";
 
@@ -52,4 +53,14 @@ export const timberSlender = defineCheck<"results", Exceeded>({
       },
     );
   },
+  worked: ({ use: { buckling, value, limit } }, say) =>
+    buckling &&
+    say.text("{factor} × {length} ÷ {side} = {value} > {limit}", {
+      factor: say.number(buckling.factor, 3),
+      length: fineLength(buckling.length, say),
+      // what the effective length was divided by
+      side: fineLength(buckling.effective / value, say),
+      value: say.number(value, 3),
+      limit: say.number(limit, 0),
+    }),
 });

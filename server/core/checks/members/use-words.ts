@@ -4,6 +4,7 @@ import { END_GRAIN } from "../../members/bearing.ts";
 import type { Factor } from "../../sourced.ts";
 import type { MemberResult, MemberUse } from "../../statics/frame-results.ts";
 import { amountWords } from "../amount-words.ts";
+import { madeStress } from "../formula-words.ts";
 import type { Say } from "../say.ts";
 
 /** Kinds of check that break a timber, with their names. */
@@ -89,10 +90,9 @@ export function productWords(use: MemberUse, say: Say): string | undefined {
   if (!reference || second || interaction || unit !== "psi" || !Number.isFinite(value)) return undefined;
   const made = factors.reduce((all, factor) => all * factor.value, reference.value);
   if (!(Math.abs(made - limit) <= 1e-6 * limit)) return undefined;
-  return say.text("{value} > {made} = {limit}", {
+  return say.text("{value} > {made}", {
     value: say.stress(value),
-    made: limitWords(use, say),
-    limit: say.stress(limit),
+    made: madeStress(symbolOf(use), { reference, factors, value: limit }, say),
   });
 }
 

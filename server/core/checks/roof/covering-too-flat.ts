@@ -90,4 +90,12 @@ export const coveringTooFlat = defineCheck<"model", Data>({
           { ...values, with: WITH[d.flatterWith] },
         );
   },
+  worked: (d, say) =>
+    say.text("{rise} ÷ {run} = {slope} < {limit} ÷ 12 = {least}", {
+      rise: say.number(d.pitch.rise, 3),
+      run: say.number(d.pitch.run, 3),
+      slope: say.number(d.pitch.rise / d.pitch.run, 3),
+      limit: say.number(d.limit.value, 2),
+      least: say.number(d.limit.value / 12, 3),
+    }),
 });

@@ -4,6 +4,7 @@ import type { Model, Timber } from "../../model/model.ts";
 import { inches } from "../../quantity/length.ts";
 import { carrierSpacing } from "../../roof/deck-carriers.ts";
 import {
+  BOARD_RATE,
   type BoardRule,
   boardSpan,
   boardsFor,
@@ -20,8 +21,17 @@ type Data = { readonly spacing: number; readonly thickness: number } & (
   | { readonly kind: "panels" | "purlins"; readonly longest: number }
   | { readonly kind: "boards-thin" | "panels-thin" }
   | { readonly kind: "edges"; readonly longest: number }
-  | { readonly kind: "tongue"; readonly rule: BoardRule; readonly diagonal: boolean }
+  | {
+      readonly kind: "tongue";
+      readonly rule: BoardRule;
+      /** how far plain boards reach, in */
+      readonly plain: number;
+      readonly diagonal: boolean;
+    }
 );
+
+/** Of a roof deck in the code, in. */
+const THINNEST = { boards: 5 / 8, panels: 3 / 8 } as const;
 
 /** What a deck is made of where the file states no thickness, in; as in its weight. */
 const USUAL = { boards: 1, panels: 0.625, purlins: 1.5 } as const;
@@ -67,8 +77,22 @@ function judgeBoards(spacing: number, thickness: number, diagonal: boolean): Dat
     return { kind: "boards", spacing, thickness, longest: span.value, diagonal };
   const rule = boardsFor(spacing);
   return rule && spacing > span.plain + 1e-6
-    ? { kind: "tongue", spacing, thickness, rule, diagonal }
+    ? { kind: "tongue", spacing, thickness, rule, plain: span.plain, diagonal }
     : undefined;
+}
+
+/** The number that is too large or too small, and its limit, in. */
+function compared(data: Data): { readonly value: number; readonly limit: number } {
+  switch (data.kind) {
+    case "boards-thin":
+      return { value: data.thickness, limit: THINNEST.boards };
+    case "panels-thin":
+      return { value: data.thickness, limit: THINNEST.panels };
+    case "tongue":
+      return { value: data.spacing, limit: data.plain };
+    default:
+      return { value: data.spacing, limit: data.longest };
+  }
 }
 
 /** The spacing that is written for purlins of their own, else their entry. */
@@ -108,15 +132,15 @@ export const deckOverspanned = defineCheck<"model", Data>({
     const data = deck && judge(deck, model.frame, spacing, purlin && spacing);
     if (!data) return;
     const key = data.kind === "purlins" ? "spacing" : "thickness";
-    const limit = "longest" in data ? data.longest : data.kind === "tongue" ? data.rule.spacing : undefined;
+    const { value, limit } = compared(data);
     yield {
       ...(data.kind === "purlins" && purlin
         ? purlinPath(model, purlin)
         : { path: deck[key] === undefined ? `${deck.path}/kind` : `${deck.path}/${key}` }),
       level: data.kind === "edges" || data.kind === "tongue" ? "note" : "warning",
       data,
-      value: data.spacing,
-      ...(limit === undefined ? {} : { limit }),
+      value,
+      limit,
       unit: "in",
     };
   },
@@ -146,12 +170,12 @@ export const deckOverspanned = defineCheck<"model", Data>({
       case "boards-thin":
         return say.text(
           "Boards {thickness} thick are thinner than any roof deck of the code ({least}): they break underfoot. Take thicker boards.",
-          { ...values, least: say.length(0.625) },
+          { ...values, least: say.length(THINNEST.boards) },
         );
       case "panels-thin":
         return say.text(
           "Panels {thickness} thick are thinner than any roof deck of the code ({least}): they break underfoot. Take thicker panels.",
-          { ...values, least: say.length(0.375) },
+          { ...values, least: say.length(THINNEST.panels) },
         );
       case "edges":
         return say.text(
@@ -167,6 +191,36 @@ export const deckOverspanned = defineCheck<"model", Data>({
             E: say.stress(d.rule.wood?.E ?? 0),
           },
         );
+    }
+  },
+  worked: (d, say) => {
+    const values = {
+      spacing: say.length("diagonal" in d && d.diagonal ? d.spacing / Math.SQRT2 : d.spacing),
+      along: say.length(d.spacing),
+      thickness: say.length(d.thickness),
+      longest: "longest" in d ? say.length(d.longest) : "",
+      plain: "plain" in d ? say.length(d.plain) : "",
+      rate: say.number(BOARD_RATE, 1),
+    };
+    const spacing =
+      "diagonal" in d && d.diagonal ? say.text("{spacing} × √(2) = {along}", values) : values.spacing;
+    switch (d.kind) {
+      case "boards":
+        return Math.abs(d.longest - BOARD_RATE * d.thickness) < 1e-6
+          ? say.text("{spacing} > {rate} × {thickness} = {longest}", { ...values, spacing })
+          : say.text("{spacing} > {longest}", { ...values, spacing });
+      case "panels":
+      case "purlins":
+      case "edges":
+        return say.text("{spacing} > {longest}", values);
+      case "tongue":
+        return say.text("{spacing} > {plain}", { ...values, spacing });
+      case "boards-thin":
+      case "panels-thin":
+        return say.text("{thickness} < {least}", {
+          ...values,
+          least: say.length(d.kind === "boards-thin" ? THINNEST.boards : THINNEST.panels),
+        });
     }
   },
 });

@@ -1,6 +1,6 @@
 import type { Joint } from "../../joinery/joint.ts";
 import { type Fastening, fastenings, isHousedHead } from "../../roof/fastening.ts";
-import { fitsAcross, headHold, headUse } from "../../roof/head-fasteners.ts";
+import { fitsAcross, headHold, headUse, onFasteners } from "../../roof/head-fasteners.ts";
 import { type SizedFasteners, screwsFor, sizedFasteners } from "../../roof/sized-fasteners.ts";
 import { caseWords } from "../../statics/case-words.ts";
 import type { FrameResults } from "../../statics/frame-results.ts";
@@ -13,6 +13,8 @@ import {
 } from "../../statics/head-pulls.ts";
 import { FRICTION } from "../../statics/joint-pulls.ts";
 import { defineCheck } from "../check.ts";
+import { bothWays } from "../fastener-words.ts";
+import { fineLength, perLength, steps, times } from "../formula-words.ts";
 import { lacksWeight } from "../loads/lacks-weight.ts";
 import { overPercent } from "../members/use-words.ts";
 import type { Say } from "../say.ts";
@@ -145,6 +147,42 @@ export const rafterHeadLoose = defineCheck<"results", Data>({
         ? "{joint} is {forces} under {combination}, more than the {limit} that its screws hold that way ({ratio}): {count} of {diameter}, slanting, with {held} of thread in the ridge. {help}"
         : "{joint} is {forces} under {combination}, more than the {limit} that its nails hold that way ({ratio}): {count} of {diameter}, driven on the slant, with {held} in the ridge. {help}",
       how,
+    );
+  },
+  worked: ({ judged: { pull, held } }, say) => {
+    if (!held)
+      return say.text("√(({pull})² + ({lift})²) = {force} > {none}", {
+        pull: say.force(pull.pull),
+        lift: say.force(pull.lift),
+        force: say.force(headForceOf(pull)),
+        none: say.force(0),
+      });
+    const { use, hold } = held;
+    const { fasteners, withdrawal, lateral } = hold;
+    const { outward, sideways } = onFasteners(fasteners.kind, pull);
+    const screwed = fasteners.kind === "screws";
+    const values = {
+      pull: say.force(pull.pull),
+      lift: say.force(pull.lift),
+      outward: say.force(outward),
+      sideways: say.force(Math.abs(sideways)),
+    };
+    return steps(
+      say.text("W′: {made} = {value}", {
+        made: `${fasteners.count} × ${perLength(hold.perInch, say)} × ${fineLength(hold.held, say)}${times(withdrawal.factors, say)}`,
+        value: say.force(withdrawal.value),
+      }),
+      say.text("Z′: {made} = {value}", {
+        made: `${fasteners.count} × ${say.force(lateral.reference.value / fasteners.count)}${times(lateral.factors, say)}`,
+        value: say.force(lateral.value),
+      }),
+      screwed ? say.text("along the screws: ({pull} + {lift}) ÷ √(2) = {outward}", values) : undefined,
+      screwed
+        ? sideways < 0
+          ? say.text("across them: ({lift} − {pull}) ÷ √(2) = {sideways}", values)
+          : say.text("across them: ({pull} − {lift}) ÷ √(2) = {sideways}", values)
+        : undefined,
+      bothWays(screwed ? "screw" : "nail", use, sideways, outward, lateral.value, withdrawal.value, say),
     );
   },
   fixes: (d, say) => {

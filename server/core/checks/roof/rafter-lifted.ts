@@ -6,6 +6,7 @@ import { caseWords } from "../../statics/case-words.ts";
 import type { FrameResults, Pull } from "../../statics/frame-results.ts";
 import { seatPull } from "../../statics/joint-holds.ts";
 import { defineCheck } from "../check.ts";
+import { fineLength, perLength, times } from "../formula-words.ts";
 import { lacksWeight } from "../loads/lacks-weight.ts";
 import { overPercent } from "../members/use-words.ts";
 import type { Say } from "../say.ts";
@@ -134,5 +135,12 @@ export const rafterLifted = defineCheck<"results", Data>({
       },
     );
   },
+  worked: ({ pull, hold }, say) =>
+    say.text("{force} > {limit}", {
+      force: say.force(pull.most),
+      limit: hold
+        ? `${hold.fasteners.count} × ${perLength(hold.perInch, say)} × ${fineLength(hold.held, say)}${times(hold.uplift.factors, say)} = ${say.force(hold.uplift.value)}`
+        : say.force(0),
+    }),
   fixes: (d, say) => fastenFix(screws(d, say), say, d.fastening),
 });

@@ -5,9 +5,15 @@ import { deckCarriers } from "../../roof/deck-carriers.ts";
 import { boardSpan, panelByThickness } from "../../roof/deck-spans.ts";
 import { defineCheck } from "../check.ts";
 
-interface Data {
+interface Data extends Reach {
   readonly hang: number;
+}
+
+interface Reach {
+  /** most that the deck may hang, in */
   readonly limit: number;
+  /** what it spans between rafters, in; undefined where the file gives no thickness */
+  readonly span: number | undefined;
 }
 
 /** The most that any deck hangs past the last rafter without lookouts, inches. */
@@ -17,14 +23,14 @@ const USUAL = 12;
 
 /**
  * Half of what the deck spans: the end moment wc²/2 of a cantilever c = L/2 is that of a simple span L, wL²/8.
- * @returns inches
  */
-function reach(model: Model): number {
+function reach(model: Model): Reach {
   const deck = model.frame.roof?.deck;
-  if (!deck?.thickness) return USUAL;
+  if (!deck?.thickness) return { limit: USUAL, span: undefined };
   const thickness = inches(deck.thickness);
-  if (deck.kind === "panels") return Math.min(MOST, (panelByThickness(thickness)?.free ?? 2 * USUAL) / 2);
-  return Math.min(MOST, (boardSpan(thickness)?.value ?? 2 * USUAL) / 2);
+  const known = deck.kind === "panels" ? panelByThickness(thickness)?.free : boardSpan(thickness)?.value;
+  const span = known ?? 2 * USUAL;
+  return { limit: Math.min(MOST, span / 2), span };
 }
 
 /** How far the deck runs past the outermost timber that it lies on, inches. */
@@ -60,13 +66,13 @@ export const rakeOverhangLong = defineCheck<"model", Data>({
     const rake = model.frame.roof?.rafters?.overhang?.rake;
     const path = model.frame.roof?.rafters?.path;
     if (rake === undefined || path === undefined) return;
-    const limit = reach(model);
+    const { limit, span } = reach(model);
     const hang = Math.max(0, ...(model.roof?.slopes ?? []).map((slope) => hangs(model, slope)));
     if (hang <= limit + 1 / 16) return;
     yield {
       path: `${path}/overhang/rake`,
       ...(hang > 2 * limit ? { level: "error" as const } : {}),
-      data: { hang, limit },
+      data: { hang, limit, span },
       value: hang,
       limit,
       unit: "in",
@@ -78,4 +84,15 @@ export const rakeOverhangLong = defineCheck<"model", Data>({
       "The deck hangs {hang} past the last rafter, and it carries {limit} at most by itself: its edge sags, and wind and snow break it off. Let the plates run on so that a rafter stands nearer the edge, carry the edge with lookouts, or shorten the rake.",
       { hang: say.length(d.hang), limit: say.length(Math.floor(d.limit * 4) / 4) },
     ),
+  worked: (d, say) => {
+    const values = {
+      hang: say.length(d.hang),
+      span: say.length(d.span ?? 0),
+      most: say.length(d.span === undefined ? USUAL : MOST),
+      limit: say.length(d.limit),
+    };
+    return d.span === undefined
+      ? say.text("{hang} > {most}", values)
+      : say.text("{hang} > min({most}, {span} ÷ 2) = {limit}", values);
+  },
 });

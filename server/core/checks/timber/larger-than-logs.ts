@@ -89,7 +89,7 @@ export const largerThanLogs = defineCheck<"model", Data>({
         ),
   worked: (d, say) =>
     d.tooThick
-      ? say.text("√({width}² + {depth}²) = {needs} > {largest}", {
+      ? say.text("√(({width})² + ({depth})²) = {needs} > {largest}", {
           width: say.length(d.width),
           depth: say.length(d.depth),
           needs: say.length(d.needs),

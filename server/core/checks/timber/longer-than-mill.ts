@@ -64,6 +64,8 @@ export const longerThanMill = defineCheck<"model", Data>({
         left: say.length(d.left),
       },
     ),
+  worked: (d, say) =>
+    say.text("{length} > {longest}", { length: say.length(d.length), longest: say.length(d.longest) }),
 });
 
 function leftOver(model: Model, timber: Timber): number {

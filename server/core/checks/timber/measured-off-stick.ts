@@ -44,4 +44,5 @@ export const measuredOffStick = defineCheck<"model", Data>({
       "{stick} is measured at {at}, and is {length} long: that size belongs to no wood of the frame, and housings near its end are laid out by it. Count from the foot, or from the end at bent 1 or wall A.",
       { stick: d.stick, at: say.length(d.at), length: say.length(d.length) },
     ),
+  worked: (d, say) => say.text("{at} > {length}", { at: say.length(d.at), length: say.length(d.length) }),
 });

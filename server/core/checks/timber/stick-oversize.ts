@@ -59,4 +59,11 @@ export const stickOversize = defineCheck<"model", Data>({
         at: atWords(d.at, say),
       },
     ),
+  worked: (d, say) =>
+    say.text("{measured} > {perfect} + {over} = {limit}", {
+      measured: say.length(d.measured),
+      perfect: say.length(d.perfect),
+      over: say.length(most(say.metric)),
+      limit: say.length(d.perfect + most(say.metric)),
+    }),
 });

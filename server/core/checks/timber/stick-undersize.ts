@@ -88,6 +88,11 @@ export const stickUndersize = defineCheck<"model", Data>({
         at: atWords(d.at, say),
       },
     ),
+  worked: (d, say) =>
+    say.text("{measured} < {perfect}", {
+      measured: say.length(d.measured),
+      perfect: say.length(d.perfect),
+    }),
   fixes: (d, say) =>
     d.section === undefined
       ? []

@@ -73,6 +73,13 @@ export interface PegValue {
   readonly bendingYield: Sourced;
   readonly shear: Sourced;
   readonly bearing: { readonly tenon: PegBearing; readonly cheek: PegBearing };
+  /** in: the peg's diameter, and its length in the tenon and in the thinner cheek; faces that shear it */
+  readonly sizes: {
+    readonly diameter: number;
+    readonly tenon: number;
+    readonly cheek: number;
+    readonly planes: 1 | 2;
+  };
 }
 
 /**
@@ -121,5 +128,6 @@ export function pegValue(
     bendingYield,
     shear,
     bearing,
+    sizes: { diameter, tenon: thickness, cheek: Math.min(...cheeks), planes },
   };
 }

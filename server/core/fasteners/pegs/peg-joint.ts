@@ -38,7 +38,7 @@ export interface PegJointInput {
     /** in, of the holes in a line, from the tenon’s middle */
     readonly alongWidth: readonly number[];
     /** F_v′ and F_t′ of the tenon, psi, with their factors; undefined = relish and net section are not judged */
-    readonly strength?: { readonly Fv: number; readonly Ft: number };
+    readonly strength?: TenonStrength;
   };
   readonly mortised: PegJointTimber & {
     /** in, wood on either side of the tenon */
@@ -64,7 +64,28 @@ export interface PegJointInput {
 /** What gives first when the joint is pulled. */
 type PegJointLimit = YieldModeName | "relish" | "group-tear-out" | "net-section";
 
-type TenonLimit = Sourced & { readonly what: Exclude<PegJointLimit, YieldModeName> };
+type TenonLimit = Sourced & {
+  readonly what: Exclude<PegJointLimit, YieldModeName>;
+  readonly terms: TenonTerms;
+};
+
+/** psi, and what they are made of where that is known. */
+interface TenonStrength {
+  readonly Fv: number;
+  readonly Ft: number;
+  readonly made?: { readonly Fv: Adjusted; readonly Ft: Adjusted };
+}
+
+/** What a limit of the tenon is reckoned from: F_v′ and F_t′ in psi, sizes in in. */
+export interface TenonTerms extends TenonStrength {
+  readonly thickness: number;
+  readonly width: number;
+  readonly diameter: number;
+  /** pegs of each row along the grain, the length that counts behind each of them, and what the row carries, lb */
+  readonly rows: readonly { readonly pegs: number; readonly critical: number; readonly value: number }[];
+  /** in, between the outer rows */
+  readonly between: number;
+}
 
 export interface PegJoint {
   /** one peg */
@@ -238,7 +259,13 @@ function tenonLimits({ peg, tenon }: PegJointInput, pegs: readonly Position[], a
     .sort((a, b) => a - b)
     .map((along) => {
       const row = pegs.filter((one) => one.along === along);
-      return { along, value: rowTearOut(end, nearest(row), row.length, thickness, strength.Fv).value };
+      const spacing = row.length > 1 ? nearest(row) : end;
+      return {
+        along,
+        pegs: row.length,
+        critical: Math.max(0, Math.min(end, spacing)),
+        value: rowTearOut(end, spacing, row.length, thickness, strength.Fv).value,
+      };
     });
   const [first, last] = [rows[0], rows.at(-1)];
   if (first === undefined || last === undefined) return [];
@@ -251,6 +278,14 @@ function tenonLimits({ peg, tenon }: PegJointInput, pegs: readonly Position[], a
     thickness,
     strength.Ft,
   );
+  const terms: TenonTerms = {
+    ...strength,
+    thickness,
+    width: tenon.width,
+    diameter: peg.diameter,
+    rows,
+    between: last.along - first.along,
+  };
   return [
     {
       what: "relish" as const,
@@ -261,5 +296,5 @@ function tenonLimits({ peg, tenon }: PegJointInput, pegs: readonly Position[], a
     ...(rows.length > 1 ? [{ ...group, what: "group-tear-out" } as const] : []),
     { ...net, what: "net-section" } as const,
     // a strength that is not a number holds nothing
-  ].map((limit) => ({ ...limit, value: Number.isNaN(limit.value) ? 0 : Math.max(0, limit.value) }));
+  ].map((limit) => ({ ...limit, terms, value: Number.isNaN(limit.value) ? 0 : Math.max(0, limit.value) }));
 }

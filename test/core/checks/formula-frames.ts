@@ -1,0 +1,262 @@
+/** Frames in which the checks fire that show their formula: each is broken in one way, or in a few at once. */
+import { readFileSync } from "node:fs";
+import { ROOFED } from "../../roofed-shed.ts";
+import { SHED } from "../../shed.ts";
+import { loft } from "../statics/members.ts";
+import { gate, pavilion, spliced, THREE_BENTS } from "./gate.ts";
+
+const POST = "post: {kind: post, section: 8x8, at: [A1, A2], from: pier-top, to: plate}";
+const PLATE = "plate: {kind: plate, section: 8x8, walls: [A], from: 1, to: 2, top: eave}";
+const HEAD = "head: {kind: mortise-and-tenon, of: post, into: plate, tenon: {thickness: 2 in, length: 4 in}}";
+
+/** @param keys of the joint between post and plate */
+const head = (keys: string): string =>
+  gate({ joints: `joints: {head: {kind: mortise-and-tenon, of: post, into: plate, ${keys}}}\n` });
+
+/** @param members besides post and plate; @param joints besides the post's */
+const withMore = (members: string, joints = ""): string =>
+  gate({
+    members: `members:\n  ${POST}\n  ${PLATE}\n  ${members}\n`,
+    joints: `joints:\n  ${HEAD}\n  ${joints}\n`,
+  });
+
+const post = (keys: string): string =>
+  gate({ members: `members:\n  ${POST.replace("}", `, ${keys}}`)}\n  ${PLATE}\n` });
+
+const logs = (one: string): string =>
+  gate({ mill: `mill: {longest-cut: 100 in, logs: [{species: eastern-white-pine, ${one}, count: 9}]}\n` });
+
+const piers = (...entries: readonly string[]): string =>
+  gate({ piers: `piers:\n${entries.map((entry) => `  ${entry}\n`).join("")}` });
+
+const TUBE = "under: post, kind: tube, diameter: 14 in, depth: 40 in, anchor: {kind: embedded-strap}";
+
+/** @param rafters keys of the rafters, in place of the usual ones; @param deck its keys; @param more of the roof */
+function roofed(
+  rafters: Readonly<Record<"section" | "spacing", string>> &
+    Readonly<Partial<Record<"seat" | "overhang", string>>>,
+  deck = "kind: boards, thickness: 1 in",
+  more = "pitch: 8:12, covering: {kind: standing-seam}",
+  timber?: string,
+): string {
+  const keys = {
+    seat: "{kind: birds-mouth}",
+    head: "{kind: housed, into: ridge}",
+    overhang: "{eave: 12 in, rake: 12 in}",
+    ...rafters,
+  };
+  const all = Object.entries(keys).map(([key, text]) => `${key}: ${text}`);
+  return pavilion({
+    roof: `roof: {kind: gable, ${more}, rafters: {${all.join(", ")}}, deck: {${deck}}}\n`,
+    ...(timber === undefined ? {} : { timber }),
+  });
+}
+
+const girt = (keys: string): string =>
+  withMore(
+    "girt: {kind: girt, section: 6x8, walls: [A], from: 1, to: 2, top: 4 ft}",
+    `end: {kind: wedged-half-dovetail, of: girt, into: post, ${keys}}`,
+  );
+
+const brace = (keys: string, tenon = ""): string =>
+  withMore(
+    `knee: {kind: brace, between: [post, plate], ${keys}}`,
+    `knees: {kind: brace-tenon, of: knee, into: [post, plate]${tenon}}`,
+  );
+
+/** Joists between two plates. */
+const joists = (dovetail: string): string =>
+  gate({
+    members: `
+      members:
+        post: {kind: post, section: 8x8, at: [A1, A2, B1, B2], from: pier-top, to: plate}
+        plate: {kind: plate, section: 8x8, walls: [A, B], from: 1, to: 2, top: eave}
+        joist: {kind: joist, section: 4x6, between: [plate@A, plate@B], from: 1, to: 2, spacing: 36 in, top: eave}
+    `,
+    joints: `joints:\n  ${HEAD}\n  end: {kind: housed-dovetail, of: joist, into: plate, dovetail: {${dovetail}}}\n`,
+  });
+
+/** Girts from both sides of the middle one of three posts. */
+const girts = (size: number, keys: string): string =>
+  gate({
+    grid: THREE_BENTS,
+    members: `
+      members:
+        post: {kind: post, section: ${size}x${size}, at: [A1, A2, A3], from: pier-top, to: plate}
+        plate: {kind: plate, section: 8x8, walls: [A], from: 1, to: 3, top: eave}
+        girt: {kind: girt, section: 6x6, walls: [A], from: 1, to: 3, top: 5 ft}
+    `,
+    joints: `joints:\n  ${HEAD}\n  ends: {kind: mortise-and-tenon, of: girt, into: post, ${keys}}\n`,
+  });
+
+const screwed = (keys: string): string =>
+  SHED.replace("seasoning: green", "seasoning: dry").replace(
+    /^ {2}knee-ends: .*$/m,
+    `  knee-ends: {kind: screwed-brace, of: [knee, tie-knee], into: [post, plate, tie], screws: {${keys}}}`,
+  );
+
+const held = (fasten: string, heads = ""): string =>
+  ROOFED.replace(/, fasten: \{[^}]*\}/, `${heads}, fasten: {${fasten}}`);
+
+const hung = (joint: string, live: string): string =>
+  loft("4x8", live).replace("joints:\n", `joints:\n  joist-end: {of: joist, into: tie, ${joint}}\n`);
+
+const given = (text: string, values: string): string =>
+  text.replace("seasoning: green}", `seasoning: green, values: {${values}}, because: "for a test"}`);
+
+const SHED_STILL = SHED.replace(/ {2}wind: .*\n/, "");
+
+/** A frame file of the tests or samples. */
+const file = (path: string): string => readFileSync(`${path}.frame.yaml`, "utf8");
+
+export const FORMULA_FRAMES: readonly string[] = [
+  `frame: ${"x".repeat(1_000_001)}`,
+  gate({
+    grid: "grid:\n  walls: {A: 0, B: 0}\n  bents: {1: 0, 2: 9 ft, 3: 8 ft}\n  levels: {pier-top: 8 in, eave: 8 ft}\n",
+  }),
+  withMore("stub: {kind: post, section: 6x6, at: [B1], from: 3 ft, to: 34 in}"),
+  withMore("rail: {kind: beam, section: 4x6, walls: [A], from: -2 ft, to: 11 ft, top: 4 ft}"),
+  withMore(
+    "rail: {kind: joist, section: 3x6, between: [post@A1, post@A2], from: 0, to: 8 in, top: 4 ft, count: 4}",
+  ),
+  withMore("rail: {kind: joist, section: 2x6, between: [post@A1, post@A2], top: 4 ft, spacing: 0.01 in}"),
+  withMore("knee: {kind: brace, section: 4x6, between: [post, plate], leg: 9 ft}"),
+  brace("section: 4x6, leg: 8 in"),
+  brace("section: 4x6, legs: {post: 42 in, plate: 24 in}"),
+  brace("section: 4x4, leg: 30 in, curve: {radius: 30 in}"),
+  brace("section: 4x6, leg: 30 in", ", tenon: {width: 8 5/8 in}"),
+  gate({ joints: "joints: {post-to-plate: {kind: brace-tenon, of: post, into: post}}\n" }),
+  gate({ mill: "mill: {longest-cut: 100 in}\n" }),
+  logs("small-end: 10 in, length: 20 ft"),
+  logs("small-end: 12 in, length: 90 in"),
+  post("measured: {width: 7 1/2 in, depth: 8 9/16 in}"),
+  post("measured: {width: 8 in, depth: 8 in, at: 20 ft}"),
+  // sizes of joints
+  head("housing: 7 in, tenon: {thickness: 2 in, length: 3 in}"),
+  head("housing: 2 1/2 in"),
+  head("tenon: {length: 1/4 in}"),
+  head("tenon: {length: 4 in, width: 12 in}"),
+  head("tenon: {thickness: 3/4 in, length: 8 in, set-in: 1/2 in}"),
+  head("tenon: {thickness: 3 in, length: 6 in}, pegs: {count: 4, diameter: 3/4 in}"),
+  head("tenon: {thickness: 2 in, length: 6 in}, pegs: {count: 1, diameter: 2 in}"),
+  head("tenon: {thickness: 2 in, length: 6 in}, pegs: {count: 1, diameter: 1 3/8 in}"),
+  head("tenon: {thickness: 2 in, length: 6 in}, pegs: {count: 1, diameter: 7/16 in}"),
+  head("tenon: {length: 6 in}, pegs: {count: 1, diameter: 3/4 in, draw: 5/32 in}"),
+  head("tenon: {length: 6 in}, pegs: {count: 1, diameter: 3/4 in, draw: 1 in}"),
+  girt("drop: 4 in"),
+  girt("drop: 1/4 in"),
+  girt("drop: 2 1/16 in"),
+  joists("depth: 6 1/2 in, length: 7 1/2 in, flare: 2 in"),
+  joists("depth: 6 in, length: 4 in, flare: 1 in"),
+  girts(8, "housing: 1/2 in, tenon: {thickness: 2 in, length: 4 in}"),
+  girts(6, "housing: 1 in, tenon: {thickness: 2 in, length: 2 in}, pegs: {count: 0}"),
+  gate({
+    members: `
+      members:
+        post: {kind: post, section: 8x8, at: [A1, A2, B1, B2], from: pier-top, to: plate}
+        plate: {kind: plate, section: 8x8, walls: [A, B], from: 1, to: 2, top: eave}
+        girt: {kind: girt, section: 6x6, walls: [A], from: 1, to: 2, top: 4 ft}
+        rail: {kind: girt, section: 6x6, bents: [1], from: A, to: B, top: 3 ft 6 in}
+    `,
+    joints: `joints:\n  ${HEAD}\n  ends: {kind: mortise-and-tenon, of: [girt, rail], into: post, tenon: {thickness: 1 1/2 in, length: 5 in}, pegs: {count: 1}}\n`,
+  }),
+  spliced("8 ft", "half-lap-scarf"),
+  spliced("33 in", "bladed-scarf"),
+  // ground
+  gate({ site: "site: {frost-depth: 40 1/16 in, soil: sand, ground: {1: -3 in, 2: 4 in}}\n" }),
+  piers(
+    "all: {under: post, kind: tube, diameter: 12 in, depth: 20 in, top: 6 in, anchor: {kind: embedded-strap}}",
+  ),
+  piers(`one: {${TUBE}}`, `two: {${TUBE}}`),
+  withMore(
+    "rail: {kind: girt, section: 6x6, walls: [A], from: 1, to: 2, top: 16 in}",
+    "rail-end: {kind: mortise-and-tenon, of: rail, into: post, tenon: {thickness: 1 1/2 in, length: 4 in}}",
+  ),
+  // roofs
+  roofed({ section: "3x8", spacing: "24 in" }, undefined, "pitch: 3:12, covering: {kind: slate}"),
+  roofed(
+    { section: "3x8", spacing: "24 in" },
+    undefined,
+    "pitch: 8:12, covering: {kind: ribbed-steel, coverage: 26 in}",
+  ),
+  roofed({ section: "6x8", spacing: "54 in" }),
+  roofed({ section: "4x8", spacing: "36 in" }, "kind: boards, thickness: 1 in, laid: diagonal"),
+  roofed({ section: "4x8", spacing: "60 in" }, "kind: boards, thickness: 1 1/2 in"),
+  roofed({ section: "4x8", spacing: "24 in" }, "kind: boards, thickness: 1/2 in"),
+  roofed({ section: "4x8", spacing: "24 in" }, "kind: panels, thickness: 1/4 in"),
+  roofed({ section: "4x8", spacing: "36 in" }, "kind: panels, thickness: 1/2 in"),
+  roofed({ section: "4x8", spacing: "31 in" }, "kind: panels, thickness: 1/2 in"),
+  roofed({ section: "4x8", spacing: "24 in", overhang: "{eave: 12 in, rake: 6 ft}" }),
+  roofed({ section: "3x8", spacing: "24 in", overhang: "{eave: 12 in, rake: 3 ft}" }, "kind: boards"),
+  roofed({ section: "3x8", spacing: "30 in", seat: "{kind: birds-mouth, length: 5 in}" }),
+  roofed({ section: "2x3", spacing: "48 in" }),
+  ...["Fb: 9000 psi, Fv: 900 psi, E: 250000 psi", "Fb: 9000 psi, Fv: 20 psi, E: 9000000 psi"].map((values) =>
+    roofed(
+      { section: "2x3", spacing: "30 in", overhang: "{eave: 30 in, rake: 12 in}" },
+      undefined,
+      undefined,
+      `timber:\n  frame: {species: eastern-white-pine, grade: no-1}\n  rafters: {species: eastern-hemlock-tamarack, grade: no-2, seasoning: dry, values: {${values}}, because: for a test}\n`,
+    ),
+  ),
+  gate({
+    head: "frame: Lean-to\nformat: 1\nbasis: {loads: asce-7-16, risk-category: i}\n",
+    members: `
+      members:
+        post: {kind: post, section: 8x8, at: [A1, A2], from: pier-top, to: plate}
+        prop: {kind: post, section: 8x8, at: [B1, B2], from: pier-top, to: high}
+        plate: {kind: plate, section: 8x8, walls: [A], from: 1, to: 2, top: eave, overhang: 12 in}
+        high: {kind: plate, section: 8x8, walls: [B], from: 1, to: 2, top: 11 ft, overhang: 12 in}
+    `,
+    roof: "roof: {kind: shed, high: B, pitch: 5:12, rafters: {section: 3x8, spacing: 24 in}, deck: {kind: boards}, covering: {kind: standing-seam}}\n",
+  }),
+  ...["A: {}, B: {}, 1: {}, 2: {}", "A: {}, B: {}, 1: {}", "A: {openings: 60 ft²}"].map((sides) =>
+    pavilion({ accept: `siding: {${sides}}\n` }),
+  ),
+  held("kind: screws, count: 1, diameter: 1/4 in, length: 9 in"),
+  held("kind: nails, count: 3, diameter: 0.162 in, length: 3 1/2 in"),
+  ...[
+    "kind: screws, count: 1, diameter: 1/4 in, length: 9 in",
+    "kind: nails, count: 3, diameter: 0.162 in, length: 3 1/2 in",
+  ].map((fasten) =>
+    file("test/frames/purlins-on-principals").replace(
+      "joints:\n",
+      `joints:\n  top: {kind: housed, of: principal, into: ridge, fasten: {${fasten}}}\n`,
+    ),
+  ),
+  // forces
+  SHED.replace(/ {2}tie-end: .*/, "  tie-end: {kind: pocket, of: tie, into: post}"),
+  ROOFED.replace("100 mph", "115 mph").replace(
+    /kind: tube, diameter: 14 in, depth: 48 in/,
+    "kind: pad, width: 10 in, depth: 34 in",
+  ),
+  screwed("count: 1, diameter: 1/4 in, length: 6 in"),
+  screwed("count: 2, diameter: 5/16 in, length: 4 in"),
+  screwed("count: 2, diameter: 1/4 in, length: 6 in"),
+  loft("4x6", "200 psf, deck: {kind: boards, thickness: 1 in}"),
+  loft("8x8", "1000 psf"),
+  // posts and joists that buckle, past what any formula of both stresses gives
+  loft("8x8", "1000 psf").replace("post: {kind: post, section: 8x8", "post: {kind: post, section: 4x4"),
+  loft("1x14", "900 psf"),
+  loft("4x12", "200 psf").replaceAll("count: 2, diameter: 3/4 in", "count: 1, diameter: 1/2 in"),
+  given(loft("4x6"), "E: 200000 psi"),
+  given(SHED_STILL, "Fc-perp: 1.6 psi"),
+  given(loft("6x10", "60 psf"), "Fv: 20 psi"),
+  given(loft("6x10", "60 psf"), "Fc: 30 psi"),
+  given(loft("6x10", "60 psf"), "Ft: 1 psi, Fb: 9000 psi"),
+  hung("kind: pocket, housing: 1/2 in", "150 psf"),
+  SHED_STILL.replace("post: {kind: post, section: 8x8", "post: {kind: post, section: 5x5")
+    .replace("leg: 30 in", "leg: 12 in")
+    .replace("tie-top: 7 ft", "tie-top: 12 ft")
+    .replace("eave: 8 ft 6 in", "eave: 14 ft"),
+  file("test/frames/king-post-truss").replace(/ground: \d+ psf/, "ground: 240 psf"),
+  file("test/frames/loft"),
+  file("samples/wrong-on-purpose"),
+  file("samples/cider-press-pavilion").replace("8x12", "6x6"),
+];
+
+/** The same frame in millimetres: what it says in inches it keeps, with the unit that it then needs. */
+export const inMillimetres = (text: string): string =>
+  text
+    .replace(/^units: inch\n/m, "")
+    .replace(/^format: 1$/m, "format: 1\nunits: mm")
+    .replace(/section: ([\d /]+x[\d /]*\d)(?=[,}\n])/g, "section: $1 in");
