@@ -57,11 +57,11 @@ export interface TypedValue extends Typed {
 export function* typingsAt(text: string, offset: number): Generator<TypedKey | TypedValue, void> {
   const slot = slotAt(text, offset);
   if (slot === undefined) return;
-  const here = typedIn(text, slot);
-  if (here !== undefined) yield here;
-  for (const other of elsewhere(text, slot, offset)) {
-    const typed = typedIn(text, other);
-    if (typed !== undefined && fits(text, typed, other.lead)) yield typed;
+  const blank = /^ *$/.test(text.slice(lineStart(text, offset), lineEnd(text, offset)));
+  const slots = blank && slot.colon ? [slot, ...elsewhere(text, slot, offset)] : [slot];
+  for (const each of slots) {
+    const typed = typedIn(text, each);
+    if (typed !== undefined && (!blank || fits(text, typed, each.lead))) yield typed;
   }
 }
 
@@ -74,19 +74,19 @@ function typedIn(text: string, slot: Slot): TypedKey | TypedValue | undefined {
 }
 
 /** On a blank line: as an item of a list, and at the indentation of the lines below and above. */
-function* elsewhere(text: string, slot: Slot, offset: number): Generator<Slot, void> {
+function elsewhere(text: string, slot: Slot, offset: number): readonly Slot[] {
   const [from, to] = [lineStart(text, offset), lineEnd(text, offset)];
-  if (!/^ *$/.test(text.slice(from, to)) || !slot.colon) return;
   const column = offset - from;
   const below = indentOf(lineBelow(text, to));
   const above = indentOf(contentBefore(text, from, true));
-  for (const at of new Set([column, below, above])) {
-    if (at === undefined) continue;
+  return [...new Set([column, below, above])].flatMap((at): readonly Slot[] => {
+    if (at === undefined) return [];
     const start = from + Math.min(at, column);
     const lead = " ".repeat(Math.max(0, at - column));
-    if (at !== column) yield { ...slot, start, end: offset, lead };
-    yield { ...slot, start, end: offset, lead: `${lead}- ` };
-  }
+    const key = { ...slot, start, end: offset, lead };
+    const item = { ...key, lead: `${lead}- ` };
+    return at === column ? [item] : [key, item];
+  });
 }
 
 function indentOf(line: string): number | undefined {
