@@ -95,12 +95,14 @@ function indentOf(line: string): number | undefined {
 }
 
 /** A dash only where a list may stand; and nothing is offered that would make other lines unreadable. */
-function fits(text: string, { index, path, role, faults }: TypedKey | TypedValue, lead: string): boolean {
-  const list = role === "key" ? path.slice(0, path.lastIndexOf("/")) : path;
-  const outer = role === "key" ? list : list.slice(0, list.lastIndexOf("/"));
+function fits(text: string, typed: TypedKey | TypedValue, lead: string): boolean {
+  const { index, path, faults } = typed;
   if (lead.endsWith("- ")) {
-    const { type } = schemaBeforeKind(index.root, outer) ?? {};
-    if (![type].flat().includes("array") || index.node(outer)?.kind !== "list") return false;
+    const list = path.slice(0, path.lastIndexOf("/"));
+    const { type } = schemaBeforeKind(index.root, list) ?? {};
+    if (![type].flat().includes("array") || index.node(list)?.kind !== "list") return false;
+    // within an item, a dash would take the keys below for its own
+    if (typed.role === "key" && typed.present.size > 0) return false;
   }
   return faults <= faultsOf(readYaml(text).facts);
 }

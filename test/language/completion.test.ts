@@ -201,6 +201,12 @@ describe("keys", () => {
       "length",
       "mill:\n  logs:\n    - count: 3\n    - length: $0\n    - count: 2\n",
     ],
+    [
+      "of a list, but not within one of its items",
+      "mill:\n  logs:\n    - count: 3\n    $0\n      length: 9 ft\n",
+      "small-end",
+      "mill:\n  logs:\n    - count: 3\n      small-end: $0\n      length: 9 ft\n",
+    ],
   ])("a new entry %s", (_, written, label, expected) => {
     expect(chosen(written, label)).toBe(expected);
   });
