@@ -59,9 +59,10 @@ export function* typingsAt(text: string, offset: number): Generator<TypedKey | T
   if (slot === undefined) return;
   const blank = /^ *$/.test(text.slice(lineStart(text, offset), lineEnd(text, offset)));
   const slots = blank && slot.colon ? [slot, ...elsewhere(text, slot, offset)] : [slot];
+  const faults = blank ? faultsOf(readYaml(text).facts) : 0;
   for (const each of slots) {
     const typed = typedIn(text, each);
-    if (typed !== undefined && (!blank || fits(text, typed, each.lead))) yield typed;
+    if (typed !== undefined && (!blank || (belongs(typed, each.lead) && typed.faults <= faults))) yield typed;
   }
 }
 
@@ -94,17 +95,14 @@ function indentOf(line: string): number | undefined {
   return column < 0 ? undefined : column;
 }
 
-/** A dash only where a list may stand; and nothing is offered that would make other lines unreadable. */
-function fits(text: string, typed: TypedKey | TypedValue, lead: string): boolean {
-  const { index, path, faults } = typed;
-  if (lead.endsWith("- ")) {
-    const list = path.slice(0, path.lastIndexOf("/"));
-    const { type } = schemaBeforeKind(index.root, list) ?? {};
-    if (![type].flat().includes("array") || index.node(list)?.kind !== "list") return false;
-    // within an item, a dash would take the keys below for its own
-    if (typed.role === "key" && typed.present.size > 0) return false;
-  }
-  return faults <= faultsOf(readYaml(text).facts);
+/** A dash only where a list may stand, and not within an item: there it would take the keys below for its own. */
+function belongs(typed: TypedKey | TypedValue, lead: string): boolean {
+  if (!lead.endsWith("- ")) return true;
+  const { index, path, role } = typed;
+  const list = path.slice(0, path.lastIndexOf("/"));
+  const { type } = schemaBeforeKind(index.root, list) ?? {};
+  if (![type].flat().includes("array") || index.node(list)?.kind !== "list") return false;
+  return role === "value" || typed.present.size === 0;
 }
 
 function faultsOf(facts: ReturnType<typeof readYaml>["facts"]): number {
