@@ -12,16 +12,22 @@ interface Typed {
   readonly index: SourceIndex;
   /** what the completed word takes the place of, in the user's text */
   readonly range: Range;
+  /** what must stand before the completed word: a blank behind the colon, indentation, the dash of an item */
+  readonly lead: string;
   /** what must stand behind the completed word so that what follows stays what it is */
   readonly trail: string;
+  /** how much of the text cannot be read with the word in it; keys without a value wait for it and are no fault */
+  readonly faults: number;
 }
 
 export interface TypedKey extends Typed {
   readonly role: "key";
   /** of the map */
   readonly path: string;
-  /** keys that the map has besides */
+  /** keys that the map has besides, in their order */
   readonly present: ReadonlySet<string>;
+  /** the one that stands before this */
+  readonly previous: string | undefined;
   /** in braces */
   readonly flow: boolean;
   /** column of the key, where it has a line of its own */
@@ -39,21 +45,68 @@ export interface TypedValue extends Typed {
   readonly after: string;
   /** the part of the word before the cursor */
   readonly begun: string;
-  /** a blank that is missing behind the colon */
-  readonly lead: string;
   /** other items, where it is one of a list */
   readonly others: ReadonlySet<string>;
 }
 
-/** @returns undefined in comments and quotes, and wherever nothing can be put in without changing what stands there */
-export function typingAt(text: string, offset: number): TypedKey | TypedValue | undefined {
+/**
+ * @returns what may be typed there, the likeliest first: on a blank line, also what would begin at the indentation of the
+ *   lines around it, or as an item of their list; nothing in comments and quotes, and wherever nothing can be put in
+ *   without changing what stands there
+ */
+export function* typingsAt(text: string, offset: number): Generator<TypedKey | TypedValue, void> {
   const slot = slotAt(text, offset);
-  if (slot === undefined) return undefined;
+  if (slot === undefined) return;
+  const blank = /^ *$/.test(text.slice(lineStart(text, offset), lineEnd(text, offset)));
+  const slots = blank && slot.colon ? [slot, ...elsewhere(text, slot, offset)] : [slot];
+  const faults = blank ? faultsOf(readYaml(text).facts) : 0;
+  for (const each of slots) {
+    const typed = typedIn(text, each);
+    if (typed !== undefined && (!blank || (belongs(typed, each.lead) && typed.faults <= faults))) yield typed;
+  }
+}
+
+function typedIn(text: string, slot: Slot): TypedKey | TypedValue | undefined {
   for (const trail of slot.trails) {
     const typed = read(text, slot, trail);
     if (typed !== undefined) return typed;
   }
   return undefined;
+}
+
+/** On a blank line: as an item of a list, and at the indentation of the lines below and above. */
+function elsewhere(text: string, slot: Slot, offset: number): readonly Slot[] {
+  const [from, to] = [lineStart(text, offset), lineEnd(text, offset)];
+  const column = offset - from;
+  const below = indentOf(lineBelow(text, to));
+  const above = indentOf(contentBefore(text, from, true));
+  return [...new Set([column, below, above])].flatMap((at): readonly Slot[] => {
+    if (at === undefined) return [];
+    const start = from + Math.min(at, column);
+    const lead = " ".repeat(Math.max(0, at - column));
+    const key = { ...slot, start, end: offset, lead };
+    const item = { ...key, lead: `${lead}- ` };
+    return at === column ? [item] : [key, item];
+  });
+}
+
+function indentOf(line: string): number | undefined {
+  const column = line.search(/[^ \uFEFF]/);
+  return column < 0 ? undefined : column;
+}
+
+/** A dash only where a list may stand, and not within an item: there it would take the keys below for its own. */
+function belongs(typed: TypedKey | TypedValue, lead: string): boolean {
+  if (!lead.endsWith("- ")) return true;
+  const { index, path, role } = typed;
+  const list = path.slice(0, path.lastIndexOf("/"));
+  const { type } = schemaBeforeKind(index.root, list) ?? {};
+  if (![type].flat().includes("array") || index.node(list)?.kind !== "list") return false;
+  return role === "value" || typed.present.size === 0;
+}
+
+function faultsOf(facts: ReturnType<typeof readYaml>["facts"]): number {
+  return facts.filter((fact) => fact.kind !== "missing-separator" || fact.reason !== "no-value").length;
 }
 
 /** The word at the cursor with what its neighbors say about it. */
@@ -123,8 +176,12 @@ function contentBefore(text: string, offset: number, above: boolean): string {
 
 /** What the next line that holds something begins with. */
 function contentAfter(text: string, end: number): string {
+  return lineBelow(text, end).trim();
+}
+
+function lineBelow(text: string, end: number): string {
   const lines = text.slice(end, end + FAR).split(/\r?\n/, MOST_LINES);
-  return lines.map((line) => withoutComment(line).trim()).find((line) => line !== "") ?? "";
+  return lines.map(withoutComment).find((line) => line !== "") ?? "";
 }
 
 /** Comments between two entries are no longer than this. */
@@ -142,7 +199,13 @@ function read(text: string, slot: Slot, trail: string): TypedKey | TypedValue | 
     return undefined;
   const index = indexOf(probed, root);
   const { pointer, onKey, node } = index.pathAt(at);
-  const shared = { index, range: { start: slot.start, end: slot.end }, trail };
+  const shared = {
+    index,
+    range: { start: slot.start, end: slot.end },
+    lead: slot.lead,
+    trail,
+    faults: faultsOf(facts),
+  };
   if (onKey && keysOf(pointer).at(-1) === standIn) {
     const path = pointer.slice(0, pointer.lastIndexOf("/"));
     const map = index.node(path);
@@ -174,7 +237,7 @@ function aboutValue(
   path: string,
   before: string,
   after: string,
-): Pick<TypedValue, "before" | "after" | "begun" | "lead" | "others"> {
+): Pick<TypedValue, "before" | "after" | "begun" | "others"> {
   const list = index.node(path.slice(0, path.lastIndexOf("/")));
   const own = stepTo(list, keysOf(path).at(-1) ?? "");
   const others = list?.kind === "list" ? list.items.filter((item) => item !== own) : [];
@@ -182,7 +245,6 @@ function aboutValue(
     before: before + slot.begun,
     after,
     begun: slot.begun,
-    lead: slot.lead,
     others: new Set(others.flatMap(({ value }) => (value.kind === "scalar" ? [value.text] : []))),
   };
 }
@@ -203,14 +265,16 @@ function keyOf(shared: Typed, slot: Slot, { text, path, map, standIn, value }: F
   // `[key: value]` is a map without braces, which holds no second key
   if (map.flow && text[map.range.start] !== "{") return undefined;
   const behind = renamed ? "colon" : adopts ? "lines" : slot.comment ? "comment" : "nothing";
+  const place = map.entries.findIndex((entry) => entry.key === standIn);
   const present = map.entries.filter((entry) => entry.key !== standIn).map((entry) => entry.key);
   return {
     ...shared,
     role: "key",
     path,
     present: new Set(present),
+    previous: map.entries[place - 1]?.key,
     flow: map.flow,
-    column: slot.start - lineStart(text, slot.start),
+    column: slot.start + slot.lead.length - lineStart(text, slot.start),
     behind,
   };
 }

@@ -34,7 +34,7 @@ export interface AcceptAction {
 }
 
 /** Slips of writing are mended; what stands in the frame by choice can be accepted. */
-function canBeAccepted({ check, accepted }: Finding): boolean {
+export function canBeAccepted({ check, accepted }: Finding): boolean {
   if (accepted !== undefined || BESIDE_CHECKS.some(({ id }) => id === check)) return false;
   const area = metaOf(check)?.area;
   return area !== undefined && area !== "file";

@@ -16,11 +16,13 @@ import type { Say } from "../core/checks/say.ts";
 import { makeSay, type Translate } from "../core/checks/speak.ts";
 import type { Model } from "../core/model/model.ts";
 import { keysOf, lineEnd, type Tree, valueAt } from "../document/tree.ts";
-import { type TypedKey, type TypedValue, typingAt } from "../document/typing.ts";
+import { type TypedKey, type TypedValue, typingsAt } from "../document/typing.ts";
 import type { Choice } from "./completion/choice.ts";
-import { type Hand, keyChoices } from "./completion/keys.ts";
-import type { Naming } from "./completion/names.ts";
+import type { Hand } from "./completion/form.ts";
+import { keyChoices } from "./completion/keys.ts";
+import type { Naming } from "./completion/naming.ts";
 import { valueChoices } from "./completion/values.ts";
+import type { LocatedFinding } from "./frame-service.ts";
 
 /** Characters that open the list by themselves: behind a colon, a comma, a dash or a number comes a blank. */
 export const TRIGGERS: readonly string[] = [" ", "{", "[", "@"];
@@ -43,6 +45,8 @@ export interface KnownFrame {
   /** the newest that could be placed */
   readonly model: Model;
   readonly say: Say;
+  /** of the version that was checked last */
+  readonly findings: readonly LocatedFinding[];
 }
 
 /**
@@ -61,12 +65,13 @@ export function completionsAt(
   // Blanks that begin a line are indentation: nobody asks anything yet.
   const line = text.slice(document.offsetAt({ ...position, character: 0 }), offset);
   if (trigger === " " && line.trim() === "") return [];
-  const typed = typingAt(text, offset);
-  if (typed === undefined) return [];
-  const naming = namingOf(typed, known, able.translate);
-  const choices =
-    typed.role === "key" ? keyChoices(typed, naming, handOf(text)) : valueChoices(typed, naming);
-  return choices.map((choice, i) => itemOf(document, typed, choice, i, able));
+  for (const typed of typingsAt(text, offset)) {
+    const naming = namingOf(typed, known, able.translate);
+    const choices =
+      typed.role === "key" ? keyChoices(typed, naming, handOf(text)) : valueChoices(typed, naming);
+    if (choices.length > 0) return choices.map((choice, i) => itemOf(document, typed, choice, i, able));
+  }
+  return [];
 }
 
 function namingOf(
@@ -83,6 +88,7 @@ function namingOf(
     map: mapAround(typed),
     begun: typed.role === "value" ? typed.begun : "@",
     model: known?.model,
+    findings: known?.findings.map(({ finding }) => finding) ?? [],
     say: known?.say.metric === metric ? known.say : makeSay(metric ? "mm" : "inch", translate),
   };
 }
@@ -120,11 +126,15 @@ function itemOf(
   order: number,
   able: CompletionAbilities,
 ): CompletionItem {
-  const { label, detail, filter, head, tail } = choice;
-  const snippet = able.snippets && tail !== "";
+  const { label, detail, filter, head, tail, skeleton } = choice;
+  const snippet = able.snippets && (tail !== "" || skeleton !== undefined);
   const about = able.markdown ? { kind: MarkupKind.Markdown, value: choice.about } : choice.plain;
   const opens =
-    choice.sort === "key" && able.again !== undefined && !/[\r\n]/.test(head) && /[ {[]$/.test(head);
+    choice.sort === "key" &&
+    skeleton === undefined &&
+    able.again !== undefined &&
+    !/[\r\n]/.test(head) &&
+    /[ {[]$/.test(head);
   return {
     label,
     kind: KINDS[choice.sort],
@@ -137,10 +147,19 @@ function itemOf(
     ...(able.asIs && { insertTextMode: InsertTextMode.asIs }),
     textEdit: {
       range: { start: document.positionAt(range.start), end: document.positionAt(range.end) },
-      newText: snippet ? `${escaped(head)}$0${escaped(tail)}` : head + tail,
+      newText: !snippet ? head + tail : skeleton ? withStops(skeleton) : `${escaped(head)}$0${escaped(tail)}`,
     },
     ...(opens && able.again !== undefined && { command: { title: label, command: able.again } }),
   };
+}
+
+/** The name may be typed over; then the cursor goes from gap to gap, and stays in the last. */
+function withStops({ lead, name, pieces }: NonNullable<Choice["skeleton"]>): string {
+  const gaps = pieces.length - 1;
+  const body = pieces.map((piece, i) =>
+    i === gaps ? escaped(piece) : `${escaped(piece)}$${i === gaps - 1 ? 0 : i + 2}`,
+  );
+  return `${lead}\${1:${escaped(name)}}${body.join("")}`;
 }
 
 /** Characters that mean something in a snippet. */

@@ -19,6 +19,18 @@ export const SECTIONS = {
 
 export type Sort = keyof typeof SECTIONS;
 
+/** Names that must not be the same, though they are defined in different sections. */
+export const TOGETHER: Readonly<Record<Sort, readonly Sort[]>> = {
+  wall: ["wall", "level", "member", "joint"],
+  bent: ["bent"],
+  level: ["wall", "level", "member", "joint"],
+  member: ["wall", "level", "member", "joint", "pier"],
+  joint: ["wall", "level", "member", "joint", "pier"],
+  pier: ["member", "joint", "pier"],
+  class: ["class"],
+  floor: ["floor"],
+};
+
 export interface DefinedNames {
   readonly of: Readonly<Record<Sort, ReadonlyMap<string, Entry>>>;
   /** members by their kind, the roof's own rafters among them */
@@ -201,7 +213,7 @@ function inBays(entry: Tree | undefined): boolean {
 }
 
 /** The words of a list, or of a single value. */
-function textsOf(value: Tree | undefined): readonly string[] {
+export function textsOf(value: Tree | undefined): readonly string[] {
   if (value?.kind === "list") return value.items.flatMap((item) => textsOf(item.value));
   return value?.kind === "scalar" ? [value.text] : [];
 }

@@ -55,6 +55,8 @@ interface Drawable {
   readonly version: number;
   readonly stale: boolean;
   readonly say: Say;
+  /** of the newest version that was checked, in the order of the text */
+  readonly findings: readonly LocatedFinding[];
 }
 
 export interface FrameService {
@@ -89,7 +91,7 @@ export interface Stages {
 
 interface Kept {
   readonly snapshot: Snapshot;
-  readonly drawn: Omit<Drawable, "stale"> | undefined;
+  readonly drawn: Omit<Drawable, "stale" | "findings"> | undefined;
 }
 
 /** @param translate words the findings in the reader's language; left out: English */
@@ -205,7 +207,9 @@ export function createFrameService(translate?: Translate, stages: Partial<Stages
     },
     drawable(uri: string) {
       const found = kept.get(uri);
-      return found?.drawn && { ...found.drawn, stale: found.drawn.version !== found.snapshot.version };
+      if (!found?.drawn) return undefined;
+      const { drawn, snapshot } = found;
+      return { ...drawn, stale: drawn.version !== snapshot.version, findings: snapshot.findings };
     },
     close(uri: string) {
       kept.delete(uri);

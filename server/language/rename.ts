@@ -7,7 +7,7 @@ import type { SourceFact } from "../core/checks/source-facts.ts";
 import { MEMBER_KINDS, type Pointer } from "../core/frame/frame.ts";
 import { type Reading, readFrame } from "../document/read.ts";
 import { child, keysOf } from "../document/tree.ts";
-import { ROOF_NAMES, SECTIONS, type Sort } from "./defined-names.ts";
+import { ROOF_NAMES, SECTIONS, type Sort, TOGETHER } from "./defined-names.ts";
 import type { ReadText } from "./frame-service.ts";
 import { nameUnder, rangeOf } from "./name-at.ts";
 import { type NameUse, namesIn, usesOf } from "./names.ts";
@@ -42,20 +42,14 @@ const HIDES_NOTHING: ReadonlySet<SourceFact["kind"]> = new Set([
   "wrong-shape",
 ]);
 
-/** Names that must not be the same, though they are defined in different sections. */
-const TOGETHER: Readonly<Record<Sort, readonly Sort[]>> = {
-  wall: ["wall", "level", "member", "joint"],
-  bent: ["bent"],
-  level: ["wall", "level", "member", "joint"],
-  member: ["wall", "level", "member", "joint", "pier"],
-  joint: ["wall", "level", "member", "joint", "pier"],
-  pier: ["member", "joint", "pier"],
-  class: ["class"],
-  floor: ["floor"],
-};
-
 /** Classes that timbers without a `timber` of their own, and pegs, find by their name. */
 const USUAL_CLASSES: ReadonlySet<string> = new Set(["frame", "rafters", "pegs", ...MEMBER_KINDS]);
+
+/** Words that YAML, in this version or the one before, takes for a choice and not for a word. */
+const TRUTHS = /^(?:true|false|yes|no|on|off)$/i;
+
+/** Longer names run out of tables and drawings. */
+const LONGEST_NAME = 60;
 
 /** What can be renamed at a position. */
 export function renamableAt(text: ReadText, position: Position): Renamable | Refused {
@@ -123,6 +117,17 @@ function unfit(
     return say.text("A name begins with a letter; behind it stand letters, figures, - and _.");
   if (/^null$/i.test(name))
     return say.text("“{name}” stands for no value at all in this language.", { name });
+  if (TRUTHS.test(name))
+    return say.text(
+      "“{name}” is read as true or false in files of this kind, not as a name. Add a word to it: “{name}-1”.",
+      { name },
+    );
+  const letters = [...name].length;
+  if (letters > LONGEST_NAME)
+    return say.text(
+      "A name of {letters} letters fits no list and no drawing; it may have {most}. Choose a shorter one.",
+      { letters, most: LONGEST_NAME },
+    );
   const taken = names
     .filter(({ declares, text }) => declares && text === name)
     .flatMap(({ definitions }) => definitions)

@@ -1,16 +1,21 @@
-/** `npm run bench`: time from text to findings for each sample and for generated frames. `-- --json` prints rows. */
+/**
+ * `npm run bench`: time from text to findings for each sample and for generated frames, and of completion in the samples.
+ * `-- --json` prints rows.
+ */
 import { readdirSync, readFileSync } from "node:fs";
+import { completionTimes } from "./completion.ts";
 import { frameText, shapeOf } from "./generate.ts";
 import { type Keystroke, measure, type Row, WHERE } from "./measure.ts";
 
 const SAMPLES = new URL("../../samples/", import.meta.url);
 const SIZES = [100, 300, 1000, 3000];
 /** What is aimed at: ms for a sample and for a frame of 300 timbers, power of the number of timbers. */
-const AIM = { sample: 50, of300: 250, power: 1.3 };
+const AIM = { sample: 50, of300: 250, power: 1.3, completion: 50 };
 
-const samples = readdirSync(SAMPLES)
+const texts = readdirSync(SAMPLES)
   .filter((name) => name.endsWith(".frame.yaml"))
-  .map((name) => measure(name.replace(".frame.yaml", ""), readFileSync(new URL(name, SAMPLES), "utf8")));
+  .map((name) => [name.replace(".frame.yaml", ""), readFileSync(new URL(name, SAMPLES), "utf8")] as const);
+const samples = texts.map(([name, text]) => measure(name, text));
 const generated = SIZES.map((size) => measure(`generated-${size}`, frameText(shapeOf(size))));
 const rows = [...samples, ...generated];
 
@@ -36,7 +41,13 @@ if (process.argv.includes("--json")) {
       `${name.padEnd(wide)} ${cell(String(timbers))}${WHERE.map((w) => cell(ms[w]?.toFixed(1) ?? "-")).join("")}`,
     );
   console.log("");
-  for (const where of WHERE) for (const line of verdict(where)) console.log(line);
+  for (const where of WHERE) for (const verdictLine of verdict(where)) console.log(verdictLine);
+  for (const [name, text] of texts) {
+    const { middle, most } = completionTimes(name, text);
+    console.log(
+      line(name, `completion, middle ${middle.toFixed(1)} ms, slowest place`, most, AIM.completion, " ms"),
+    );
+  }
 }
 
 function rounded(ms: number): number {

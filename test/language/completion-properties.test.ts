@@ -8,7 +8,7 @@ import { readFrame } from "../../server/document/read.ts";
 import { readYaml, walkTree } from "../../server/document/read-yaml.ts";
 import { type Schema, schemaBeforeKind } from "../../server/document/schema.ts";
 import { indexOf } from "../../server/document/source-index.ts";
-import { keysOf, lineEnd, type MapNode, type ScalarNode } from "../../server/document/tree.ts";
+import { keysOf, lineEnd, lineStart, type MapNode, type ScalarNode } from "../../server/document/tree.ts";
 import { VARIANTS } from "../fixtures.ts";
 import { completed, PLAIN, SNIPPETS } from "./completion-text.ts";
 
@@ -24,6 +24,11 @@ timber:
     frame:
         species: white-oak
         grade: no-1
+    oak: {species: white-oak, weight: 47 1/2 pcf, values: {Fb: 900 psi, E: 8000 MPa, Fv: 170 psi}, because: tested}
+    pegs:
+        species: white-oak
+        weight: 760 kg/m³
+site: {snow: {ground: 1.2 kPa}, wind: {speed: 48 m/s}, elevation: 0.3 m, frost-depth: 3 ft 6 1/2 in}
 grid: {walls: {A: 0, B: 9 ft}, bents: {1: 0, 2: 9 ft}}
 mill:
     logs:
@@ -57,8 +62,16 @@ joints:
         kind: mortise-and-tenon
         of: post
         into: plate
-        pegs:
-            count: 2
+        pegs: {count: 2, diameter: 3/4 in, draw: 3/32 in}
+        tenon:
+            thickness: 1 1/2 in
+crew: {people: 2, each: 0.4 kN, machine: {kind: forks, limit: 1500 lb}}
+siding: {A: {openings: 8 1/2 ft²}}
+accept:
+    - check: tenon-thin
+      at: head@A1
+      because: "tried on a bench, and {held}"
+    - {check: tenon-long, because: "so: and so"}
 `;
 
 const TEXTS = [...FILES, BLOCKS].flatMap((text) => VARIANTS.map((variant) => variant.text(text)));
@@ -120,6 +133,12 @@ function without(value: Plain, [key, ...deeper]: readonly string[]): Plain {
   return Object.fromEntries(entries);
 }
 
+function listAt(value: Plain, [key, ...deeper]: readonly string[]): readonly Plain[] {
+  if (key === undefined && Array.isArray(value)) return value;
+  if (key === undefined || typeof value !== "object" || value === null) throw new Error("no list");
+  return listAt((value as Readonly<Record<string, Plain>>)[key] ?? null, deeper);
+}
+
 function expectAdded(before: string, after: string, pointer: string, key: string): void {
   const { root } = readYaml(after);
   const place = indexOf(after, root).entry(`${pointer}/${key}`);
@@ -157,6 +176,80 @@ describe("a key", () => {
       ),
       { numRuns: 150 },
     );
+  });
+
+  test("on a blank line above any of them, wherever in it the cursor stands", () => {
+    const blocks = nodes<MapNode>((node) => node.kind === "map" && !node.flow);
+    let named = 0;
+    fc.assert(
+      fc.property(
+        blocks,
+        able,
+        share,
+        share,
+        fc.nat(12),
+        ({ text, pointer, node }, can, at, which, typedAt) => {
+          const entry = node.entries[Math.floor(which * node.entries.length)]!;
+          const start = lineStart(text, entry.keyRange.start);
+          // the first line of an item begins with its dash
+          if (text.slice(start, entry.keyRange.start).trim() !== "") return;
+          const { indent } = indexOf(text, node).style(node);
+          const above = text.slice(0, start).trimEnd().split(/\r?\n/).at(-1) ?? "";
+          // what stands deeper under a deeper line belongs to that line
+          const column = above.search(/\S/) > indent ? Math.min(typedAt, indent) : typedAt;
+          const nl = text.includes("\r\n") ? "\r\n" : "\n";
+          const whole = `${text.slice(0, start)}${" ".repeat(column)}${nl}${text.slice(start)}`;
+          const { items, choose } = completed(whole, start + column, can);
+          const labels = items.map(({ label }) => label);
+          const keys = unused(node, schemaBeforeKind(readYaml(text).root, pointer));
+          expect(labels, whole).toEqual(expect.arrayContaining([...keys]));
+          if (/^\/(?:members|joints|piers|floors|timber)$/.test(pointer)) {
+            expect(labels.length, whole).toBeGreaterThan(0);
+            named++;
+          }
+          if (items.length === 0) return;
+          const item = pick(items, at);
+          expectAdded(text, choose(item).text, pointer, item.label);
+        },
+      ),
+      { numRuns: 250 },
+    );
+    expect(named).toBeGreaterThan(10);
+  });
+
+  test("of a new item, on a blank line above and behind the others of its list", () => {
+    let items = 0;
+    for (const text of TEXTS) {
+      const { root } = readYaml(text);
+      const nl = text.includes("\r\n") ? "\r\n" : "\n";
+      for (const { node, pointer } of walkTree(root)) {
+        if (node.kind !== "list" || node.flow || schemaBeforeKind(root, pointer)?.items === undefined)
+          continue;
+        for (let place = 0; place <= node.items.length; place++) {
+          const value = node.items[Math.min(place, node.items.length - 1)]!.value;
+          const last = place === node.items.length;
+          const start = last
+            ? lineEnd(text, trimmedEnd(text, value.range.end)) + nl.length
+            : lineStart(text, value.range.start);
+          const dash = text.slice(0, trimmedEnd(text, value.range.start)).length;
+          const column = /^ */.exec(text.slice(lineStart(text, value.range.start), dash))![0].length;
+          const whole = `${text.slice(0, start)}${" ".repeat(column)}${nl}${text.slice(start)}`;
+          const { items: offered, choose } = completed(whole, start + column, SNIPPETS);
+          for (const item of offered.slice(0, 4)) {
+            const before = readWhole(text);
+            const after = readWhole(choose(item).text);
+            const [list, longer] = [before, after].map((all) => listAt(all, keysOf(pointer)));
+            expect(longer, `${pointer} ${place} ${item.label}\n${whole}`).toHaveLength(list!.length + 1);
+            expect(longer!.filter((_, i) => i !== place)).toEqual(list);
+            const added = longer![place];
+            if (typeof added === "object" && added !== null) expect(Object.keys(added)).toEqual([item.label]);
+            else expect(String(added)).toBe(item.label);
+            items++;
+          }
+        }
+      }
+    }
+    expect(items).toBeGreaterThan(30);
   });
 
   test("in braces, before and behind the others", () => {
@@ -252,7 +345,7 @@ describe("a value", () => {
   });
 
   test("gets its unit back", () => {
-    const UNIT = / (ft|in|mm|m|psf|kPa|mph|m\/s|lb|kg|ft²)$/;
+    const UNIT = / (ft|in|mm|m|psf|kPa|mph|m\/s|lb|kg|ft²|psi|MPa|pcf|kg\/m³|kN)$/;
     const quantities = nodes<ScalarNode>(
       ({ kind, text, quoted }: ScalarNode, schema) =>
         kind === "scalar" && !quoted && UNIT.test(text) && schema["x-quantity"] !== undefined,

@@ -29,7 +29,15 @@ export function completed(text: string, offset: number, able = SNIPPETS, trigger
 
 function expanded(newText: string, snippet: boolean): { written: string; cursor: number } {
   if (!snippet) return { written: newText, cursor: newText.length };
-  const plain = (part: string): string => part.replace(/\\([\\$}])/g, "$1");
-  const [head = "", tail = ""] = newText.split("$0");
-  return { written: plain(head) + plain(tail), cursor: plain(head).length };
+  let written = "";
+  let cursor: number | undefined;
+  // `\\$`, `${1:what may be typed over}`, `$2`, `$0`, and any other character
+  for (const [part, kept, typedOver, gap] of newText.matchAll(
+    /\\([\\$}])|\$\{\d+:((?:\\.|[^\\}])*)\}|\$(\d+)|./gsu,
+  )) {
+    if (gap === "0") cursor = written.length;
+    if (gap !== undefined) continue;
+    written += kept ?? typedOver?.replace(/\\([\\$}])/g, "$1") ?? part;
+  }
+  return { written, cursor: cursor ?? written.length };
 }

@@ -154,6 +154,76 @@ describe("keys", () => {
     expect(chosen(written, label)).toBe(expected);
   });
 
+  const KNEE = "  knee:\n    kind: brace\n    leg: 2 ft\n";
+  test.each([
+    [
+      "of a section, at column 0",
+      `members:\n$0\n${POSTS}`,
+      "king-post",
+      `members:\n  king-post: {kind: king-post, section: $0}\n${POSTS}`,
+    ],
+    [
+      "under a name that is free",
+      `members:\n${POSTS}  $0\njoints: {}`,
+      "post-2",
+      `members:\n${POSTS}  post-2: {kind: post, section: $0}\njoints: {}`,
+    ],
+    [
+      "with all that it must have",
+      `members:\n  $0\n${POSTS}`,
+      "brace",
+      `members:\n  brace: {kind: brace, section: , between: [$0]}\n${POSTS}`,
+    ],
+    [
+      "in lines, as the others are",
+      `members:\n${KNEE}$0\n  tie: {}`,
+      "brace",
+      `members:\n${KNEE}  brace:\n    kind: brace\n    section: \n    between: [$0]\n  tie: {}`,
+    ],
+    [
+      "of an empty section",
+      "joints:\n  $0\n",
+      "pocket",
+      "joints:\n  pocket: {kind: pocket, of: , into: $0}\n",
+    ],
+    ["in braces", "piers: {$0}", "pad", "piers: {pad: {kind: pad, width: $0}}"],
+    [
+      "in braces before others",
+      "piers: {$0all: {kind: tube}}",
+      "pad",
+      "piers: {pad: {kind: pad, width: $0}, all: {kind: tube}}",
+    ],
+    ["of the grid", "grid:\n  walls: {A: 0, B: 9 ft, $0}", "C", "grid:\n  walls: {A: 0, B: 9 ft, C: $0}"],
+    ["of a list, with its dash", "accept:\n  $0\n", "check", "accept:\n  - check: $0\n"],
+    [
+      "of a list, where its dashes stand",
+      "mill:\n  logs:\n    - count: 3\n$0\n    - count: 2\n",
+      "length",
+      "mill:\n  logs:\n    - count: 3\n    - length: $0\n    - count: 2\n",
+    ],
+    [
+      "of a list, but not within one of its items",
+      "mill:\n  logs:\n    - count: 3\n    $0\n      length: 9 ft\n",
+      "small-end",
+      "mill:\n  logs:\n    - count: 3\n      small-end: $0\n      length: 9 ft\n",
+    ],
+  ])("a new entry %s", (_, written, label, expected) => {
+    expect(chosen(written, label)).toBe(expected);
+  });
+
+  test("a new entry has the name typed over first, then what it must have", () => {
+    const text = "members:\n  ";
+    const item = completed(text, text.length).items.find(({ label }) => label === "brace");
+    expect(item?.textEdit?.newText).toBe("$" + "{1:brace}: {kind: brace, section: $2, between: [$0]\\}");
+    expect(item?.detail).toBe("new brace");
+  });
+
+  test("of the sections, those come first that follow the one above", () => {
+    const whole = `${HEAD}members:\n${POSTS}$0\npiers:\n  all: {}\n`;
+    expect(labels(whole).slice(0, 2)).toEqual(["joints", "roof"]);
+    expect(labels(whole).at(-1)).toBe("mill");
+  });
+
   test("without snippets the brackets come closed", () => {
     const made = chosen("members: {knee: {kind: brace, $0}}", "between", PLAIN);
     expect(made).toBe("members: {knee: {kind: brace, between: []$0}}");
@@ -186,6 +256,16 @@ describe("values", () => {
     ["units", "site:\n  snow: {ground: 30 $0}", ["psf", "kPa"]],
     ["units without a blank", "site:\n  wind: {speed: 100$0}", ["mph", "m/s", "km/h"]],
     ["units of the file first", "units: mm\nsite:\n  elevation: 5 $0", ["mm", "m", "cm", "ft", "in"]],
+    [
+      "units behind a fraction",
+      "joints: {j: {kind: housed, housing: 1 1/2 $0}}",
+      ["ft", "in", "mm", "m", "cm"],
+    ],
+    ["units of a density", "timber: {f: {weight: 47 1/2 $0}}", ["pcf", "kg/m³"]],
+    ["units of a stress", "timber: {f: {values: {Fb: 900 $0}}}", ["psi", "ksi", "MPa", "GPa"]],
+    ["units of a load", "floors: {loft: {live: 20 $0}}", ["psf", "kPa"]],
+    ["units of a force", "crew: {each: 80 $0, people: 2}", ["lb", "kip", "kg", "kN", "N"]],
+    ["units of an area", "siding: {A: {openings: 8½ $0}}", ["ft²", "m²"]],
     ["inches behind feet", "site:\n  elevation: 5 ft 6 1/2 $0", ["in"]],
     ["units along a wall", members("  p: {kind: post, at: A@4 $0}"), ["ft", "in", "mm", "m", "cm"]],
     ["what a section is", members("  p: {kind: post, section: 2x8 $0}"), ["nominal", "in", "mm"]],
@@ -195,7 +275,9 @@ describe("values", () => {
     ["nothing in quotes", 'site:\n  soil: "$0"', []],
     ["nothing in free words", "frame: My $0", []],
     ["nothing behind a whole value", "site: {soil: sand $0}", []],
-    ["nothing that would take lines away", `members:\n$0\n${POSTS}`, []],
+    ["nothing that would take lines away", `members:\n$0 # a note\n${POSTS}`, []],
+    ["nothing in a text of several lines", "accept:\n  - because: |\n      one\n$0\n      two\n", []],
+    ["nothing in quotes over several lines", 'accept:\n  - because: "one\n  $0\n  two"\n', []],
   ])("%s", (_, written, expected) => {
     expect(labels(written)).toEqual(expected);
   });
@@ -257,6 +339,134 @@ describe("values", () => {
     expect(at("hung-on: ")).toEqual(["post@A1", "post@A2"]);
     expect(at("between: [post@")).toEqual(expect.arrayContaining(["post@A1", "post@A2"]));
     expect(at("[post@, p")).toEqual(["post", "leaf", "brace"]);
+  });
+});
+
+describe("what fits comes first, with the reason", () => {
+  const GOATS = readFileSync("samples/goat-shed.frame.yaml", "utf8");
+  const WRONG = readFileSync("samples/wrong-on-purpose.frame.yaml", "utf8");
+  const service = createFrameService();
+
+  /** Labels with their details, the same in every variant; the frame as it was before the change is known. */
+  function offered(
+    before: string,
+    from: string,
+    to: string,
+  ): readonly (readonly [string, string | undefined])[] {
+    expect(before).toContain(from);
+    service.open(before, 1, before);
+    const all = variantsOf(before.replace(from, () => to)).map(({ text, offset }) => {
+      const document = TextDocument.create("file:///a", "yaml", 2, text);
+      const items = completionsAt(document, document.positionAt(offset), PLAIN, service.drawable(before));
+      expect(items.map(({ sortText }) => sortText)).toEqual(items.map(({ sortText }) => sortText).toSorted());
+      return items.map(({ label, detail }) => [label, detail] as const);
+    });
+    for (const one of all) expect(one).toEqual(all[0]);
+    return all[0] ?? [];
+  }
+
+  // what touches what is read off the drawing of the sample: joists end at ties, posts at plates, ties at posts
+  test.each<readonly [string, string, string, readonly string[], string, string]>([
+    [
+      "let in",
+      "of: joist, into: tie",
+      "of: $0, into: tie",
+      ["joist", "king-post", "tie-knee", "brace"],
+      "touches tie",
+      "no end of it touches tie",
+    ],
+    [
+      "receives a joist",
+      "of: joist, into: tie",
+      "of: joist, into: $0",
+      ["tie"],
+      "touches joist",
+      "no end of joist touches it",
+    ],
+    [
+      "receives a post",
+      "of: post, into: plate",
+      "of: post, into: $0",
+      ["plate"],
+      "touches post",
+      "no end of post touches it",
+    ],
+    [
+      "receives a tie",
+      "of: tie, into: post",
+      "of: tie, into: $0",
+      ["post"],
+      "touches tie",
+      "no end of tie touches it",
+    ],
+    [
+      "a brace’s tenons",
+      "of: [knee, tie-knee, ridge-knee], into: [post, plate, tie, king-post, ridge]",
+      "of: $0",
+      ["knee", "tie-knee", "ridge-knee", "brace"],
+      "its ends are joined so",
+      "",
+    ],
+    ["a pocket", "of: joist, into: tie", "of: $0", ["joist"], "usually joined so", ""],
+    ["under a pier", "under: post", "under: $0", ["post"], "stands on piers", ""],
+    ["a king post’s foot", "from: tie, to: ridge", "from: $0, to: ridge", ["tie"], "usual here", ""],
+    ["a king post’s head", "from: tie, to: ridge", "from: tie, to: $0", ["ridge"], "usual here", ""],
+    [
+      "a post’s head",
+      "from: pier-top, to: plate",
+      "from: pier-top, to: $0",
+      ["plate", "tie", "ridge"],
+      "usual here",
+      "",
+    ],
+    [
+      "the heads of rafters",
+      "into: ridge, fasten",
+      "into: $0, fasten",
+      ["ridge"],
+      "touches rafter",
+      "does not touch rafter",
+    ],
+    [
+      "a brace between",
+      "between: [post, plate]",
+      "between: [post, $0]",
+      ["plate", "tie"],
+      "touches post",
+      "does not touch post",
+    ],
+    ["a floor", "on: joist", "on: $0", ["joist"], "usual here", ""],
+  ])("%s", (_, from, to, fitting, why, whyNot) => {
+    const all = offered(GOATS, from, to);
+    expect(all.filter(([, detail]) => detail?.endsWith(`, ${why}`)).map(([label]) => label)).toEqual(fitting);
+    expect(all.slice(0, fitting.length).map(([label]) => label)).toEqual(fitting);
+    expect(all.length).toBeGreaterThan(fitting.length);
+    if (whyNot !== "") for (const [, detail] of all.slice(fitting.length)) expect(detail).toContain(whyNot);
+  });
+
+  test("checks that this file has findings of, and the places that have them", () => {
+    const open = service.open(WRONG, 1, WRONG).findings.map(({ finding }) => finding);
+    const entry = (text: string): readonly (readonly [string, string | undefined])[] =>
+      offered(WRONG, "members:\n", `accept:\n  - {${text}}\nmembers:\n`);
+    const checks = entry("check: $0");
+    const counted = checks.filter(([, detail]) => /: (?:one|\d+) findings? here$/.test(detail ?? ""));
+    expect(counted.length).toBeGreaterThan(10);
+    expect(checks.slice(0, counted.length)).toEqual(counted);
+    for (const [id] of counted) expect(open.map(({ check }) => check)).toContain(id);
+    expect(checks.length).toBeGreaterThan(counted.length + 20);
+
+    const thin = open.filter(({ check }) => check === "tenon-thin");
+    const places = entry("check: tenon-thin, at: $0");
+    const having = places.filter(([, detail]) => detail === "has a finding of tenon-thin");
+    expect(having.map(([id]) => id)).toEqual([...thin.flatMap((each) => each.places), "post-head"]);
+    expect(places.slice(0, having.length)).toEqual(having);
+    expect(places.map(([id]) => id)).toEqual(expect.arrayContaining(["post@A1", "plate@A"]));
+    const flat = entry("check: brace-angle, at: $0").map(([id]) => id);
+    expect(flat.slice(0, 5)).toContain("knee");
+    // before the check is written, the places of all of them
+    expect(entry("at: $0").map(([, detail]) => detail)).toEqual(
+      expect.arrayContaining(["has a finding of brace-angle", "has a finding of longer-than-mill"]),
+    );
   });
 });
 

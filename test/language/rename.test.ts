@@ -83,6 +83,24 @@ describe("refused", () => {
     ["leg$0: {kind", "leg one", "begins with a letter"],
     ["leg$0: {kind", "a: b", "begins with a letter"],
     ["leg$0: {kind", "null", "no value"],
+    ["leg$0: {kind", "NULL", "no value"],
+    ["leg$0: {kind", "true", "true or false"],
+    ["leg$0: {kind", "False", "true or false"],
+    ["leg$0: {kind", "yes", "true or false"],
+    ["all$0: {under", "off", "true or false"],
+    ["leg$0: {kind", "l".repeat(300), "A name of 300 letters"],
+    ["leg$0: {kind", "ä".repeat(61), "A name of 61 letters"],
+    ["leg$0: {kind", "12", "begins with a letter"],
+    ["leg$0: {kind", "1e3", "begins with a letter"],
+    ["leg$0: {kind", "~", "begins with a letter"],
+    ["leg$0: {kind", "&leg", "begins with a letter"],
+    ["leg$0: {kind", "leg #1", "begins with a letter"],
+    ["leg$0: {kind", "leg{", "begins with a letter"],
+    ["leg$0: {kind", "leg'", "begins with a letter"],
+    ["leg$0: {kind", "leg@A1", "begins with a letter"],
+    ["leg$0: {kind", "leg.2", "begins with a letter"],
+    ["leg$0: {kind", "leg\nplate: 1", "begins with a letter"],
+    ['"1$0"', "1".repeat(300), "A name of 300 letters"],
     ["leg$0: {kind", "plate", "taken already, under members"],
     ["leg$0: {kind", "head", "taken already, under joints"],
     ["leg$0: {kind", "eave", "taken already, under grid, levels"],
@@ -110,6 +128,13 @@ describe("refused", () => {
     if (!written) throw new Error("no writing");
     expect(renamed(written.text, written.cursor, name)).toMatch(/^refused: /);
     expect(renamed(written.text, written.cursor, name)).toContain(words);
+  });
+
+  test("not a name of 60 letters, nor one that only begins like a choice", () => {
+    const [written] = inEveryWriting(WHOLE.replace("leg: {kind", "le$0g: {kind"));
+    if (!written) throw new Error("no writing");
+    for (const name of ["l".repeat(60), "trueing-post", "offcut", "nullhead", "Pfosten_ä-2"])
+      expect(renamed(written.text, written.cursor, name)).toContain(`${name}: {kind: post`);
   });
 
   test("while a part of the file cannot be read", () => {
@@ -163,6 +188,65 @@ describe.each(readdirSync("samples").filter((file) => file.endsWith(".yaml")))("
       const moved = changed.document.positionAt(changed.document.getText().indexOf(name));
       expect(renamed(changed, moved, old)).toBe(sample);
     }
+  });
+});
+
+describe.each(["goat-shed", "cider-press-pavilion", "garden-arch", "kayak-shelter"])("in %s", (sample) => {
+  test("every stick, joint and pier that accept and measured name goes with its entry", () => {
+    const service = createFrameService();
+    const plain = readFileSync(`samples/${sample}.frame.yaml`, "utf8");
+    const { evaluation } = service.open("file:///plain", 1, plain);
+    if (!evaluation) throw new Error("not checked");
+    const { timbers, joints, piers } = evaluation.model;
+    const ids = [...timbers, ...joints, ...piers].map(({ id }) => id);
+    expect(ids.length).toBeGreaterThan(10);
+    const accept = ids.map((id) => `  - {check: tenon-thin, at: ${id}, because: x}\n`).join("");
+    const own = timbers.filter(({ id, path }) => id.includes("@") && path.startsWith("/members/"));
+    // each stick of an entry that is written in braces is measured, the first by its height too
+    const measured = plain.replace(/^ {2}([\w-]+): +\{kind: [\w-]+, section/gm, (line, name: string) => {
+      const sticks = own.filter(({ member }) => member === name);
+      const sizes = sticks.map(({ id, width, depth }) => `${id}: {width: ${width} in, depth: ${depth} in}`);
+      return sizes.length > 0
+        ? line.replace(", section", `, measured: {${sizes.join(", ")}}, section`)
+        : line;
+    });
+    let text = `${measured.trimEnd()}\naccept:\n${accept}`;
+    const measuredSticks = (snapshot: ReturnType<typeof service.open>): readonly (string | undefined)[] =>
+      [...(snapshot.evaluation?.model.members.values() ?? [])].flatMap((member) =>
+        (member.measured ?? []).map(({ stick }) => stick?.text),
+      );
+    expect(measuredSticks(service.open("file:///measured", 1, text)).length).toBe(own.length);
+    const { reading } = readText(text);
+    if (!reading) throw new Error("not read");
+    const declared = namesIn(reading).filter(
+      ({ declares, definitions }) => declares && !definitions[0]?.startsWith("/roof"),
+    );
+    for (const { text: old, definitions } of declared) {
+      const read = readText(text);
+      const use = (read.reading ? namesIn(read.reading) : []).find(
+        (each) => each.declares && each.text === old,
+      );
+      const next = /^[A-Z]$/.test(old) ? { A: "P", B: "Q" }[old] : /^\d+$/.test(old) ? `${old}7` : `${old}-x`;
+      const after = renamed(read, read.document.positionAt(use?.range.start ?? 0), next ?? "Z");
+      if (after.startsWith("refused"))
+        expect([definitions[0], after]).toEqual([
+          expect.stringMatching(/^\/timber\/(?:frame|rafters|pegs)$/),
+          expect.stringContaining("by its name"),
+        ]);
+      else text = after;
+    }
+    const changed = service.open("file:///changed", 1, text);
+    const model = changed.evaluation?.model;
+    const now = [...(model?.timbers ?? []), ...(model?.joints ?? []), ...(model?.piers ?? [])].map(
+      ({ id }) => id,
+    );
+    expect(now).toHaveLength(ids.length);
+    expect(now.filter((id) => ids.includes(id) && id.includes("@") && !id.startsWith("rafter"))).toEqual([]);
+    const accepted = changed.reading?.frame.accepted.map(({ at }) => at);
+    expect(accepted?.toSorted()).toEqual(now.toSorted());
+    const sticks = measuredSticks(changed);
+    expect(sticks).toHaveLength(own.length);
+    expect(now).toEqual(expect.arrayContaining([...sticks]));
   });
 });
 

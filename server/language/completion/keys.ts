@@ -4,25 +4,24 @@ import { childSchema, type Schema, schemaBeforeKind } from "../../document/schem
 import type { TypedKey } from "../../document/typing.ts";
 import { keyHover } from "../hover/key.ts";
 import type { Choice } from "./choice.ts";
-import { type Naming, namesFor } from "./names.ts";
+import { entryChoices } from "./entries.ts";
+import { BRACKETS, type Form, formOf, type Hand, requiredOf } from "./form.ts";
+import { namesFor } from "./names.ts";
+import type { Naming } from "./naming.ts";
 
-/** How the file is written. */
-export interface Hand {
-  /** columns of one step of indentation */
-  readonly step: number;
-  readonly lineBreak: string;
-}
-
-/** @returns the keys that must be there first, then in the order of the schema, then names as keys */
+/** @returns the keys that must be there first, the others in the order of the schema (sections: from the one above on), then names as keys, then new entries */
 export function keyChoices(typed: TypedKey, naming: Naming, hand: Hand): readonly Choice[] {
   const schema = schemaBeforeKind(typed.index.root, typed.path);
   if (schema === undefined) return [];
   const needed = requiredOf(schema, typed.present);
   const known = Object.keys(schema.properties ?? {});
-  const keys = [...known.filter((key) => needed.has(key)), ...known.filter((key) => !needed.has(key))];
+  // the sections of a file are usually written in their order
+  const next = typed.path === "" ? known.indexOf(typed.previous ?? "") + 1 : 0;
+  const others = [...known.slice(next), ...known.slice(0, next)].filter((key) => !needed.has(key));
+  const keys = [...known.filter((key) => needed.has(key)), ...others];
   const named = schema["x-ref"] === undefined ? [] : namesFor(schema["x-ref"], naming);
   const { say } = naming;
-  return [
+  const choices = [
     ...keys.map((key) => ({ text: key, detail: needed.has(key) ? say.text("required") : undefined })),
     ...named,
   ]
@@ -31,13 +30,7 @@ export function keyChoices(typed: TypedKey, naming: Naming, hand: Hand): readonl
       const own = childSchema(schema, undefined, text);
       return own === undefined ? [] : [choiceOf(text, detail, own, typed, hand, say)];
     });
-}
-
-function requiredOf(schema: Schema, present: ReadonlySet<string>): ReadonlySet<string> {
-  const following = Object.entries(schema.dependentRequired ?? {}).flatMap(([key, needed]) =>
-    present.has(key) ? needed : [],
-  );
-  return new Set([...(schema.required ?? []), ...following]);
+  return [...choices, ...entryChoices(schema, typed, hand, say)];
 }
 
 function choiceOf(
@@ -59,29 +52,14 @@ function choiceOf(
   };
 }
 
-type Form = "scalar" | "map" | "list" | "maps";
-
-/** A value that can be written as a single one begins as that. */
-function formOf(schema: Schema): Form {
-  const types = [schema.type ?? (schema.oneOf === undefined ? "string" : "object")].flat();
-  if (types.includes("object")) return types.every((type) => type !== "string") ? "map" : "scalar";
-  if (types.every((type) => type === "array")) return schema.items?.type === "object" ? "maps" : "list";
-  return "scalar";
-}
-
-const BRACKETS: Readonly<Record<Exclude<Form, "scalar">, readonly [string, string]>> = {
-  map: ["{", "}"],
-  list: ["[", "]"],
-  maps: ["[{", "}]"],
-};
-
 /** In braces everything stays inline; on a line of its own, maps and lists of maps go on in the next, one step in. */
 function written(
-  key: string,
+  name: string,
   form: Form,
-  { flow, behind, column, trail }: TypedKey,
+  { flow, behind, column, lead, trail }: TypedKey,
   { step, lineBreak }: Hand,
 ): Pick<Choice, "head" | "tail"> {
+  const key = lead + name;
   if (behind === "colon") return { head: key, tail: "" };
   if (behind === "lines") return { head: `${key}:`, tail: "" };
   if (form === "scalar" || (behind === "comment" && !flow)) return { head: `${key}: `, tail: trail };

@@ -1,29 +1,10 @@
 /** Names that the file defines, the woods and grades that are known, and the checks: what a value can refer to. */
-import { CHECKS } from "../../core/checks/registry.ts";
-import type { Say } from "../../core/checks/say.ts";
-import type { Model } from "../../core/model/model.ts";
 import { gradeIds } from "../../core/wood/design-values.ts";
 import { findSpecies, speciesIds } from "../../core/wood/species.ts";
 import { keysOf, type Tree, valueAt } from "../../document/tree.ts";
-
-export interface Name {
-  readonly text: string;
-  /** in a few words, what it stands for */
-  readonly detail: string | undefined;
-}
-
-export interface Naming {
-  readonly root: Tree;
-  /** place of the value, or of the map whose key is typed */
-  readonly path: string;
-  /** the map that the value belongs to */
-  readonly map: Tree | undefined;
-  /** what is written so far */
-  readonly begun: string;
-  /** the newest that could be placed */
-  readonly model: Model | undefined;
-  readonly say: Say;
-}
+import { acceptedPlaces, checksFirstFound } from "./accepting.ts";
+import { fittingFirst } from "./fitting.ts";
+import { type Name, type Naming, textAt, textOf } from "./naming.ts";
 
 /** Such names can stand in a file as they are, without quotes. */
 const PLAIN = /^[\p{L}\p{N}_][\p{L}\p{N}_@.-]*$/u;
@@ -32,12 +13,13 @@ const MOST_NAMES = 500;
 
 /** @param sorts what the schema says the value names, `x-ref` */
 export function namesFor(sorts: readonly string[], naming: Naming): readonly Name[] {
+  const accepted = /^\/accept\/\d+\/at$/.test(naming.path);
   const names = new Map<string, Name>();
   for (const sort of inOrder(sorts, naming))
-    for (const name of namesOf(sort, sorts, naming))
+    for (const name of accepted ? acceptedPlaces(naming) : namesOf(sort, sorts, naming))
       if (names.size < MOST_NAMES && PLAIN.test(name.text) && !NULL.test(name.text) && !names.has(name.text))
         names.set(name.text, name);
-  return [...names.values()];
+  return fittingFirst([...names.values()], naming);
 }
 
 const UPRIGHT: ReadonlySet<string> = new Set(["post", "king-post", "strut"]);
@@ -56,7 +38,7 @@ function inOrder(sorts: readonly string[], { map }: Naming): readonly string[] {
 }
 
 function namesOf(sort: string, sorts: readonly string[], naming: Naming): readonly Name[] {
-  const { root, say } = naming;
+  const { root } = naming;
   const grid = valueAt(root, "grid");
   switch (sort) {
     case "wall":
@@ -80,7 +62,7 @@ function namesOf(sort: string, sorts: readonly string[], naming: Naming): readon
     case "grade":
       return gradesFor(textAt(naming.map, "species")).map((id) => ({ text: id, detail: undefined }));
     case "check":
-      return CHECKS.map(({ meta }) => ({ text: meta.id, detail: say.text(meta.title) }));
+      return checksFirstFound(naming);
     default:
       return [];
   }
@@ -126,12 +108,4 @@ function sticksOf({ model, path, say }: Naming): readonly Name[] {
 function gradesFor(species: string | undefined): readonly string[] {
   const own = species === undefined ? [] : gradeIds(species);
   return own.length > 0 ? own : [...new Set(speciesIds().flatMap(gradeIds))];
-}
-
-function textAt(map: Tree | undefined, key: string): string | undefined {
-  return textOf(valueAt(map, key));
-}
-
-function textOf(node: Tree | undefined): string | undefined {
-  return node?.kind === "scalar" ? node.text : undefined;
 }

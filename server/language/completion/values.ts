@@ -3,7 +3,8 @@ import { type Schema, schemaBeforeKind } from "../../document/schema.ts";
 import type { TypedValue } from "../../document/typing.ts";
 import { speciesHover } from "../hover/species.ts";
 import type { Choice } from "./choice.ts";
-import { type Naming, namesFor } from "./names.ts";
+import { namesFor } from "./names.ts";
+import type { Naming } from "./naming.ts";
 import { unitsFor } from "./units.ts";
 
 export function valueChoices(typed: TypedValue, naming: Naming): readonly Choice[] {
