@@ -37,7 +37,7 @@ const FIRST_SET = [
 /** What a sound frame is told for its own good, by sample; elsewhere nothing. */
 const NOTES: Readonly<Record<string, readonly string[]>> = {
   // wind works the pegs of its post heads hard
-  "cider-press-pavilion.frame.yaml": ["note peg-distance-short", "note peg-distance-short"],
+  "cider-press-pavilion.frame.yaml": Array<string>(4).fill("note peg-distance-short"),
   "goat-shed.frame.yaml": ["note enclosure-found"],
 };
 
