@@ -37,6 +37,7 @@ import { woodNearEarth } from "./ground/wood-near-earth.ts";
 import { dovetailDrop } from "./joinery/dovetail-drop.ts";
 import { dovetailUnfit } from "./joinery/dovetail-unfit.ts";
 import { drawboreOutOfRange } from "./joinery/drawbore-out-of-range.ts";
+import { fastenersCrowded } from "./joinery/fasteners-crowded.ts";
 import { housingDeep } from "./joinery/housing-deep.ts";
 import { jointAssumed } from "./joinery/joint-assumed.ts";
 import { jointPulled } from "./joinery/joint-pulled.ts";
@@ -53,6 +54,7 @@ import { pegsCrowded } from "./joinery/pegs-crowded.ts";
 import { pocketFloorThin } from "./joinery/pocket-floor-thin.ts";
 import { relishShort } from "./joinery/relish-short.ts";
 import { scarfInSpan } from "./joinery/scarf-in-span.ts";
+import { screwComesOut } from "./joinery/screw-comes-out.ts";
 import { screwsOverloaded } from "./joinery/screws-overloaded.ts";
 import { sectionCutAway } from "./joinery/section-cut-away.ts";
 import { tenonLong } from "./joinery/tenon-long.ts";
@@ -170,6 +172,8 @@ export const CHECKS: readonly AnyCheck[] = [
   anyCheck(scarfInSpan),
   anyCheck(jointPulled),
   anyCheck(pegOverloaded),
+  anyCheck(fastenersCrowded),
+  anyCheck(screwComesOut),
   anyCheck(screwsOverloaded),
   anyCheck(sideCoverShort),
   anyCheck(pierAboveFrost),

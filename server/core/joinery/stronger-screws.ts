@@ -1,5 +1,7 @@
 /** The least change of a brace's screws that holds what loads them: longer or thicker ones, or more of them. */
+import { SCREW_SLACK } from "../fasteners/screw-room.ts";
 import type { Factor } from "../sourced.ts";
+import { screwDistances } from "./brace-screw-room.ts";
 import type { Joint, ScrewSizes } from "./joint.ts";
 import { placesOfScrews, SCREW_LENGTHS, WOOD_BEHIND } from "./kinds/screwed-brace.ts";
 import { type ScrewForce, screwHold, screwUse } from "./screw-hold.ts";
@@ -16,21 +18,13 @@ const DIAMETERS = [5 / 16, 3 / 8];
 const DIAMETERS_METRIC = [8, 10].map((mm) => mm / 25.4);
 const MOST = 6;
 
-/** Room round the shanks as NDS Table 12.5.1 asks of dowels, in diameters: from screw to screw, and to the brace's edge. */
-const APART = 4;
-const EDGE = 1.5;
-
 /** The same joint with other screws, or undefined where they do not fit its timbers. */
 function fitted(joint: Joint, { count, diameter, length }: StrongerScrews): Joint | undefined {
   const set = placesOfScrews(joint, count);
   const wood = set.map((s) => s.wood);
-  const close = set.some((a, i) =>
-    set.slice(i + 1).some((b) => Math.hypot(a.at[0] - b.at[0], a.at[1] - b.at[1]) < APART * diameter),
-  );
-  const edge = joint.sizes.screws?.breadth ?? 0;
-  const narrow = set.some((s) => edge / 2 - Math.abs(s.at[1]) < EDGE * diameter);
+  const crowded = screwDistances(joint, count, diameter).some(({ have, need }) => have < need - SCREW_SLACK);
   const behind = Math.min(...wood) + joint.face.thickness - joint.sizes.housing.value - WOOD_BEHIND;
-  if (close || narrow || length > behind || length <= Math.max(...wood)) return undefined;
+  if (crowded || length > behind || length <= Math.max(...wood)) return undefined;
   const screws: ScrewSizes = {
     count,
     wood,
@@ -38,7 +32,7 @@ function fitted(joint: Joint, { count, diameter, length }: StrongerScrews): Join
     diameter: { value: diameter, from: "file" },
     length: { value: length, from: "file" },
     angle: joint.sizes.screws?.angle ?? 0,
-    breadth: edge,
+    breadth: joint.sizes.screws?.breadth ?? 0,
   };
   return { ...joint, sizes: { ...joint.sizes, screws } };
 }

@@ -40,18 +40,10 @@ export interface HeadForce {
  * at half the rafter's plumb depth, h. Going back along it the top edge has fallen by x tan θ where the screw has risen by
  * x: x = h ÷ (2 (1 + tan θ)), along the screw √2 x (plane geometry).
  */
-function woodBefore({ of }: Joint): number {
+export function woodBefore({ of }: Joint): number {
   const rise = Math.min(0.999, Math.abs(of.axis[2]));
   const cos = Math.sqrt(1 - rise ** 2);
   return (Math.SQRT2 * (of.depth / cos)) / 2 / (1 + rise / cos);
-}
-
-/**
- * Whether they stand side by side across the rafter with their distances: 4 D between them and 1.5 D to its edges (NDS
- * 12.5.1, lag screws in withdrawal, memory).
- */
-export function fitsAcross({ count, diameter }: SizedFasteners, { of }: Joint): boolean {
-  return (4 * (count - 1) + 3) * diameter <= of.width + 1e-9;
 }
 
 /** Reference values of one, lb, and how much of it holds. @param across in, the ridge along a slanted screw */

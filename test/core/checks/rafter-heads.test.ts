@@ -1,8 +1,9 @@
 /** Rafter heads in a ridge that wind draws out: forces by statics (derived), fasteners by NDS 12.2 to 12.5. */
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
+import { mostScrews } from "../../../server/core/roof/fastener-room.ts";
 import { isHousedHead } from "../../../server/core/roof/fastening.ts";
-import { fitsAcross, headHold, headUse } from "../../../server/core/roof/head-fasteners.ts";
+import { headHold, headUse } from "../../../server/core/roof/head-fasteners.ts";
 import { sizedFasteners } from "../../../server/core/roof/sized-fasteners.ts";
 import { headPulls } from "../../../server/core/statics/head-pulls.ts";
 import { createFrameService } from "../../../server/language/frame-service.ts";
@@ -160,7 +161,7 @@ describe("a screw that comes out of a ridge 2 in thick", () => {
 test("as many as stand side by side in the rafter: 4 D apart and 1.5 D from its edges (memory)", () => {
   const [joint] = frameOf(PAVILION).model.joints.filter(isHousedHead);
   if (!joint) throw new Error("no head");
-  const fits = (count: number) => fitsAcross({ kind: "screws", count, diameter: 5 / 16, length: 8 }, joint);
+  const fits = (count: number) => count <= mostScrews(joint, 5 / 16);
   // (4 + 3) × 5/16 = 2.19 in, (8 + 3) × 5/16 = 3.44 in, in a rafter of 3 in
   expect([fits(2), fits(3)]).toEqual([true, false]);
 });

@@ -1,6 +1,7 @@
 import type { Joint } from "../../joinery/joint.ts";
+import { hasRoom } from "../../roof/fastener-room.ts";
 import { type Fastening, fastenings, isHousedHead } from "../../roof/fastening.ts";
-import { fitsAcross, headHold, headUse, onFasteners } from "../../roof/head-fasteners.ts";
+import { headHold, headUse, onFasteners } from "../../roof/head-fasteners.ts";
 import { type SizedFasteners, screwsFor, sizedFasteners } from "../../roof/sized-fasteners.ts";
 import { caseWords } from "../../statics/case-words.ts";
 import type { FrameResults } from "../../statics/frame-results.ts";
@@ -34,7 +35,7 @@ interface Data {
 function screws({ joint, pulls }: Data, say: Say): SizedFasteners | undefined {
   return screwsFor(
     (each) =>
-      fitsAcross(each, joint) &&
+      hasRoom(each, joint) &&
       pulls.every((pull) => {
         const hold = headHold(joint, each, pull.duration);
         return hold !== undefined && headUse(hold, pull).ratio <= 1;

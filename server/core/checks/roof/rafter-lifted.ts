@@ -1,4 +1,5 @@
 import type { Joint } from "../../joinery/joint.ts";
+import { hasRoom } from "../../roof/fastener-room.ts";
 import { type Fastening, fastenings, isRafterSeat } from "../../roof/fastening.ts";
 import { type SeatHold, seatHold } from "../../roof/seat-fasteners.ts";
 import { type SizedFasteners, screwsFor, sizedFasteners } from "../../roof/sized-fasteners.ts";
@@ -25,7 +26,10 @@ interface Data {
 const NOTHING = 5;
 
 const screws = ({ joint, pull }: Data, say: Say): SizedFasteners | undefined =>
-  screwsFor((each) => (seatHold(joint, each, pull.duration)?.uplift.value ?? 0) >= pull.most, say.metric);
+  screwsFor(
+    (each) => hasRoom(each, joint) && (seatHold(joint, each, pull.duration)?.uplift.value ?? 0) >= pull.most,
+    say.metric,
+  );
 
 function helpWords(d: Data, say: Say): string {
   return (

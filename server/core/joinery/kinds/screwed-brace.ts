@@ -76,6 +76,9 @@ export function placesOfScrews(joint: Joint, count: number): ScrewPlace[] {
   );
 }
 
+/** Where the middle of the bearing lies, along the grain from the face's origin, in. */
+export const middleOfBearing = (joint: Joint): number => bearingOf(joint, joint.sizes.housing.value).middle;
+
 function shape(place: JointPlace): ShapedJoint {
   const { of, into, face, spec, metric } = place;
   const housing = sized(spec?.housing, 0);

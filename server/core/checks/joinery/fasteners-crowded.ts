@@ -1,0 +1,101 @@
+import { rowWidth } from "../../fasteners/screw-room.ts";
+import { defineCheck } from "../check.ts";
+import type { Say } from "../say.ts";
+import { type ScrewSet, screwSets } from "./screw-sets.ts";
+
+/** How wide the wood is in which they stand, and what asks for more. */
+function whyWords(set: ScrewSet, say: Say): string {
+  const { joint, short, at, diameter, count } = set;
+  const { of, into, sizes } = joint;
+  if (short) {
+    const values = {
+      of: of.id,
+      into: into.id,
+      have: say.length(Math.max(0, short.have)),
+      need: say.length(short.need),
+    };
+    switch (short.what) {
+      case "spacing":
+        return say.text("they stand {have} from center to center, less than {need}", values);
+      case "brace-edge":
+        return say.text("they stand {have} from the edge of {of}, less than {need}", values);
+      case "timber-edge":
+        return say.text("they stand {have} from the edge of {into}, less than {need}", values);
+      case "timber-end":
+        return say.text("they stand {have} from the end of {into}, less than {need}", values);
+    }
+  }
+  const values = {
+    of: of.id,
+    width: say.length(of.width),
+    seat: say.length(sizes.seat?.level.value ?? 0),
+    need: say.length(rowWidth(count, diameter)),
+  };
+  return at === "seat"
+    ? say.text("{of} is {width} wide and its seat {seat} long; in one row they need {need}", values)
+    : say.text("{of} is {width} wide, and in their row they need {need}", values);
+}
+
+export const fastenersCrowded = defineCheck<"model", ScrewSet>({
+  meta: {
+    id: "fasteners-crowded",
+    title: "Screws that stand too close to each other or to an edge",
+    level: "warning",
+    area: "joinery",
+    source: {
+      text: "NDS Table 12.5.1E, lag screws of 1/4 in and more in withdrawal; NDS gives no numbers for thinner ones, which keep the same (common practice)",
+      status: "memory",
+    },
+    explanation: {
+      what: "More screws are written than stand with their distances at the end of a brace, across a rafter over its seat, or across its head. Nails are not judged: they are driven from both sides and where the grain lets them.",
+      why: "The wood splits from screw to screw or out to the edge, and then none of them holds what is counted on.",
+      formula:
+        "center to center ≥ 4 D; to the edge of either timber ≥ 1.5 D; to the end of the timber that a brace meets ≥ 4 D; a row of n needs (4 (n − 1) + 3) D; D = the screw's diameter",
+      remedy: "Take fewer screws, longer in place of more, or thinner ones; or a wider timber.",
+    },
+  },
+  input: "model",
+  *find(model) {
+    for (const set of screwSets(model)) {
+      const { joint, short, count, most, written } = set;
+      if (count <= most) continue;
+      yield {
+        ...(written === undefined ? { path: joint.path, onKey: true as const } : { path: written }),
+        place: joint.id,
+        apart: "crowded",
+        data: set,
+        ...(short
+          ? { value: Math.max(0, short.have), limit: short.need, unit: "in" as const }
+          : { value: count, limit: most, unit: "count" as const }),
+        severity: count - most,
+      };
+    }
+  },
+  words: (set, say) => {
+    const values = {
+      count: set.count,
+      diameter: say.length(set.diameter),
+      joint: set.joint.id,
+      why: whyWords(set, say),
+      most: set.most,
+    };
+    return set.most > 0
+      ? say.text(
+          "{count} screws of {diameter} are too many at {joint}: {why}, and the wood splits. {most} have room; take longer ones in place of more, or a wider timber.",
+          values,
+        )
+      : say.text(
+          "{count} screws of {diameter} have no room at {joint}: {why}, and the wood splits. Take thinner ones, or a wider timber.",
+          values,
+        );
+  },
+  fixes: ({ most, written, gives }, say) =>
+    most > 0 && written !== undefined && gives.count
+      ? [
+          {
+            title: say.text("Take {count} of them", { count: most }),
+            edits: [{ kind: "replace", path: `${written}/count`, text: `${most}` }],
+          },
+        ]
+      : [],
+});

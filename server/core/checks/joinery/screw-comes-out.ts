@@ -1,0 +1,80 @@
+import { SCREW_SLACK } from "../../fasteners/screw-room.ts";
+import { SCREW_LENGTHS, WOOD_BEHIND } from "../../joinery/kinds/screwed-brace.ts";
+import { defineCheck } from "../check.ts";
+import type { Say } from "../say.ts";
+import { type ScrewSet, screwSets } from "./screw-sets.ts";
+
+/** The longest on sale that keeps wood behind its point and still enters the timber, in. */
+const shorter = ({ through, wood }: ScrewSet, say: Say): number | undefined =>
+  SCREW_LENGTHS(say.metric)
+    .filter((length) => length > wood && length <= through - WOOD_BEHIND)
+    .at(-1);
+
+export const screwComesOut = defineCheck<"model", ScrewSet>({
+  meta: {
+    id: "screw-comes-out",
+    title: "Screws that come out of the far face",
+    level: "warning",
+    area: "joinery",
+    source: { text: "plane geometry of the joint", status: "derived" },
+    explanation: {
+      what: "A screw is longer than the wood that it passes: its point comes out of the far face of the timber that it holds in. A screw of a rafter’s head slants at 45°.",
+      why: "The thread past the face holds nothing, the wood breaks out around it, and the point stands where someone reaches.",
+      formula:
+        "length ≤ wood under the head + thickness of the timber along the screw, less its housing; at a rafter’s head both on the slant (× √2)",
+      remedy:
+        "Take a shorter screw that leaves 1/2 in of wood behind its point (common practice, no source).",
+    },
+  },
+  input: "model",
+  *find(model) {
+    for (const set of screwSets(model)) {
+      const { joint, length, through, written, gives } = set;
+      const past = length - through;
+      if (past <= SCREW_SLACK) continue;
+      yield {
+        ...(written !== undefined && gives.length
+          ? { path: `${written}/length` }
+          : { path: joint.path, onKey: true as const }),
+        place: joint.id,
+        data: set,
+        value: length,
+        limit: through,
+        unit: "in",
+        severity: past,
+      };
+    }
+  },
+  words: (set, say) => {
+    const { joint, length, through } = set;
+    const values = {
+      joint: joint.id,
+      into: joint.into.id,
+      length: say.length(length),
+      through: say.length(through),
+      past: say.length(length - through),
+      behind: say.length(WOOD_BEHIND),
+    };
+    const better = shorter(set, say);
+    return better === undefined
+      ? say.text(
+          "At {joint} screws of {length} pass {through} of wood and come out of the far face of {into} by {past}: that thread holds nothing, and the point stands free. Take shorter ones, with {behind} of wood behind the point.",
+          values,
+        )
+      : say.text(
+          "At {joint} screws of {length} pass {through} of wood and come out of the far face of {into} by {past}: that thread holds nothing, and the point stands free. {better} is long enough.",
+          { ...values, better: say.length(better) },
+        );
+  },
+  fixes: (set, say) => {
+    const better = shorter(set, say);
+    if (better === undefined || set.written === undefined || !set.gives.length) return [];
+    const text = say.length(better);
+    return [
+      {
+        title: say.text("Take screws of {length}", { length: text }),
+        edits: [{ kind: "replace", path: `${set.written}/length`, text }],
+      },
+    ];
+  },
+});

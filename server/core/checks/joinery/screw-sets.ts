@@ -1,0 +1,92 @@
+/** Every set of screws of a frame that has a size: at ends of braces, at seats and at heads of rafters. */
+
+import { SCREW_SLACK } from "../../fasteners/screw-room.ts";
+import { type ScrewDistance, screwDistances } from "../../joinery/brace-screw-room.ts";
+import type { Joint } from "../../joinery/joint.ts";
+import type { Model } from "../../model/model.ts";
+import { mostScrews, woodThrough } from "../../roof/fastener-room.ts";
+import { fastenings, isHousedHead, isRafterSeat } from "../../roof/fastening.ts";
+import { sizedFasteners } from "../../roof/sized-fasteners.ts";
+import { judgedJoints } from "./judged.ts";
+
+export interface ScrewSet {
+  readonly joint: Joint;
+  readonly at: "brace" | "seat" | "head";
+  readonly count: number;
+  /** in */
+  readonly diameter: number;
+  readonly length: number;
+  /** least wood from under a head to the far face of the timber that they hold in, and most to its near face, in */
+  readonly through: number;
+  readonly wood: number;
+  /** the most that stand there with their distances */
+  readonly most: number;
+  /** of a brace: the distance that is shortest for its need; undefined = all are kept */
+  readonly short: ScrewDistance | undefined;
+  /** pointer of the map that sizes them; undefined = the file leaves them to the usual ones */
+  readonly written: string | undefined;
+  /** whether that map gives count and length */
+  readonly gives: { readonly count: boolean; readonly length: boolean };
+}
+
+const isShort = ({ have, need }: ScrewDistance): boolean => have < need - SCREW_SLACK;
+
+function braceSet(joint: Joint): ScrewSet | undefined {
+  const { screws, housing } = joint.sizes;
+  const spec = joint.entry?.screws;
+  if (!screws || spec === "unread") return undefined;
+  const { count, wood } = screws;
+  const diameter = screws.diameter.value;
+  const fits = (n: number): boolean => !screwDistances(joint, n, diameter).some(isShort);
+  let most = count;
+  while (most > 0 && !fits(most)) most--;
+  const short = screwDistances(joint, count, diameter)
+    .filter(isShort)
+    .reduce<ScrewDistance | undefined>(
+      (worst, one) => (!worst || one.have / one.need < worst.have / worst.need ? one : worst),
+      undefined,
+    );
+  return {
+    joint,
+    at: "brace",
+    count,
+    diameter,
+    length: screws.length.value,
+    through: Math.min(...wood) + joint.face.thickness - housing.value,
+    wood: Math.max(...wood),
+    most,
+    short,
+    written: spec?.path,
+    gives: { count: spec !== undefined, length: spec?.length !== undefined },
+  };
+}
+
+/** @returns sets of one joint each, without nails and without screws whose size is left out or cannot be read */
+export function* screwSets(model: Model): Generator<ScrewSet> {
+  const fasteningOf = fastenings(model);
+  for (const joint of judgedJoints(model)) {
+    const seat = isRafterSeat(joint);
+    if (!seat && !isHousedHead(joint)) {
+      const set = braceSet(joint);
+      if (set) yield set;
+      continue;
+    }
+    const { written } = fasteningOf(joint);
+    const sized = sizedFasteners(written);
+    if (sized?.kind !== "screws" || written === undefined || written === "unread") continue;
+    const through = woodThrough(joint);
+    yield {
+      joint,
+      at: seat ? "seat" : "head",
+      count: sized.count,
+      diameter: sized.diameter,
+      length: sized.length,
+      through,
+      wood: through - joint.face.thickness * (seat ? 1 : Math.SQRT2),
+      most: mostScrews(joint, sized.diameter),
+      short: undefined,
+      written: written.path,
+      gives: { count: true, length: true },
+    };
+  }
+}

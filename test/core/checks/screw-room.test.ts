@@ -1,0 +1,144 @@
+/** Room of screws: NDS Table 12.5.1E (memory) and plane geometry (derived). */
+import { describe, expect, test } from "vitest";
+import { mostInRow, rowWidth } from "../../../server/core/fasteners/screw-room.ts";
+import { screwDistances } from "../../../server/core/joinery/brace-screw-room.ts";
+import { buildModel } from "../../../server/core/model/build.ts";
+import { readFrame } from "../../../server/document/read.ts";
+import { findingsFixture } from "../../fixtures.ts";
+import { ROOFED, under } from "../../roofed-shed.ts";
+import { SHED } from "../../shed.ts";
+import { findingsOf, fixed } from "./gate.ts";
+
+const ROOM = { whole: true, only: ["warning"] } as const;
+
+/** The shed on screwed knees of 4×6 (true size) in posts and plates of 8×8, at 45°. */
+const screwed = (screws: string): string =>
+  SHED.replace(
+    /^ {2}knee-ends: .*$/m,
+    `  knee-ends: {kind: screwed-brace, of: [knee, tie-knee], into: [post, plate, tie], screws: ${screws}}`,
+  );
+const seated = (count: number, length: string): string =>
+  ROOFED.replace(
+    "fasten: {kind: screws, count: 2, diameter: 5/16 in, length: 10 in}",
+    `fasten: {kind: screws, count: ${count}, diameter: 5/16 in, length: ${length}}`,
+  );
+const roomOf = (text: string) =>
+  findingsOf(text, true)
+    .map(({ finding }) => finding)
+    .filter(({ check }) => check === "fasteners-crowded" || check === "screw-comes-out");
+const jointOf = (text: string, id: RegExp) => {
+  const found = buildModel(readFrame(text).frame).joints.find((j) => id.test(j.id));
+  if (!found) throw new Error(`No joint ${id}`);
+  return found;
+};
+
+test("mostInRow: screws set down one after another, 1.5 D from the edge and 4 D on, until the next breaks out", () => {
+  for (const diameter of [3 / 16, 1 / 4, 5 / 16, 3 / 8, 10 / 25.4])
+    for (let room = 0.05; room < 12; room += 0.37) {
+      let stand = 0;
+      for (let at = 1.5 * diameter; at + 1.5 * diameter <= room + 1 / 32; at += 4 * diameter) stand++;
+      expect(mostInRow(room, diameter), `${room} in, ${diameter} in`).toBe(stand);
+      if (stand > 0) expect(rowWidth(stand, diameter)).toBeLessThanOrEqual(room + 1 / 32);
+      expect(rowWidth(stand + 1, diameter)).toBeGreaterThan(room);
+    }
+  expect(mostInRow(5, 0)).toBe(0);
+});
+
+test("screwDistances: of a knee at 45°, by hand (plane geometry, derived)", () => {
+  const joint = jointOf(screwed("{count: 6, diameter: 5/16 in}"), /^knee-ends@.*/);
+  const of = (count: number) =>
+    Object.fromEntries(screwDistances(joint, count, 5 / 16).map((d) => [d.what, d.have]));
+  const { width, depth } = joint.of;
+  // pairs stand half the brace's width apart; rows share its bearing of depth × √2
+  const row = (depth * Math.SQRT2) / 3;
+  expect(of(2)).toMatchObject({ "brace-edge": width / 4, spacing: width / 2 });
+  expect(of(6).spacing).toBeCloseTo(Math.min(row, width / 2), 9);
+  expect(of(24).spacing).toBeCloseTo((depth * Math.SQRT2) / 12, 9);
+  // flush with its timber's face, whose edge is then the brace's own
+  expect(of(2)["timber-edge"]).toBeCloseTo(width / 4, 6);
+  const peg = joint.solids.screws?.[0];
+  const along = peg ? peg.from.map((x, i) => x - (joint.face.origin[i] ?? 0)) : [];
+  const at = along.reduce((sum, x, i) => sum + x * (joint.face.grain[i] ?? 0), 0);
+  // six screws in three rows: the outermost row that is drawn is the one nearest that end
+  expect(of(6)["timber-end"]).toBeLessThanOrEqual(
+    Math.min(at - joint.face.ends[0], joint.face.ends[1] - at) + 1e-6,
+  );
+});
+
+describe("fasteners-crowded", () => {
+  test("two and four screws have room in a brace of 4 in, two over a seat", () => {
+    for (const text of [
+      screwed("{count: 2, diameter: 5/16 in, length: 10 in}"),
+      screwed("{count: 4, diameter: 5/16 in, length: 10 in}"),
+      ROOFED,
+    ])
+      expect(roomOf(text)).toEqual([]);
+  });
+  const CROWD = screwed("{count: 24, diameter: 5/16 in, length: 8 in}");
+  findingsFixture(
+    "fasteners-crowded: 24 screws at the end of a knee",
+    under(
+      CROWD,
+      "screws: ",
+      "#@83-89 warning fasteners-crowded: they stand 11/16 in from center to center, less than 1 1/4 in, and the wood splits. 12 have room",
+    ),
+    ROOM,
+  );
+  test("its fix takes as many as fit", () => {
+    const mended = fixed(CROWD, "fasteners-crowded", 0, true);
+    expect(roomOf(mended)).toEqual([]);
+    const count = Number(/screws: \{count: (\d+),/.exec(mended)?.[1]);
+    // one more does not
+    expect(roomOf(mended.replace(`count: ${count},`, `count: ${count + 2},`))).not.toEqual([]);
+  });
+  test("screws in thin braces: not even one has room", () => {
+    const thin = screwed("{count: 1, diameter: 3/4 in, length: 8 in}").replace(
+      /knee: \{kind: brace, section: 4x6/g,
+      "knee: {kind: brace, section: 2x6",
+    );
+    expect(roomOf(thin)[0]?.message).toMatch(/^1 screws? of 3\/4 in have no room at knee-ends/);
+  });
+  test("over a seat they stand side by side and one behind the other", () => {
+    const { of, sizes } = jointOf(ROOFED, /^rafter-seat/);
+    const rows = (room: number) => Math.floor((room / (5 / 16) - 3) / 4) + 1;
+    const most = rows(of.width) * rows(sizes.seat?.level.value ?? 0);
+    expect(most).toBeGreaterThan(2);
+    expect(roomOf(seated(most, "10 in"))).toEqual([]);
+    const [found] = roomOf(seated(most + 1, "10 in"));
+    expect(found).toMatchObject({ check: "fasteners-crowded", value: most + 1, limit: most, unit: "count" });
+  });
+});
+
+describe("screw-comes-out", () => {
+  const LONG = screwed("{count: 2, diameter: 5/16 in, length: 16 in}");
+  findingsFixture(
+    "screw-comes-out: a long screw through a knee and its post",
+    under(
+      LONG,
+      "screws: ",
+      "#@129-134 warning screw-comes-out: screws of 16 in pass 12 1/4 in of wood and come out of the far face of post@A1 by 3 3/4 in: that thread holds nothing, and the point stands free. 10 in is long enough.",
+    ),
+    ROOM,
+  );
+  test("its fix leaves wood behind the point", () => {
+    const mended = fixed(LONG, "screw-comes-out", 0, true);
+    expect(roomOf(mended)).toEqual([]);
+  });
+  test("limit by hand: wood from the long edge to the far face (plane geometry, derived)", () => {
+    const [found] = roomOf(LONG);
+    const { of, face } = jointOf(LONG, /^knee-ends@.*A1/);
+    // at 45°, the middle of the bearing lies half of depth × √2 below the long edge
+    expect(found?.limit).toBeCloseTo((of.depth * Math.SQRT2) / 2 + face.thickness, 6);
+    expect(found?.value).toBe(16);
+  });
+  test("over a seat: the plate's depth and the rafter over it, to 1/32 in", () => {
+    const { sizes, face } = jointOf(ROOFED, /^rafter-seat/);
+    const { seat } = sizes;
+    const through = (seat?.heightAbovePlate ?? 0) + (seat?.plumb ?? 0) / 2 + face.thickness;
+    const eighths = (inches: number) => `${Math.floor(inches * 8)}/8 in`;
+    expect(roomOf(seated(2, eighths(through)))).toEqual([]);
+    const [found] = roomOf(seated(2, eighths(through + 1 / 4)));
+    expect(found).toMatchObject({ check: "screw-comes-out", unit: "in" });
+    expect(found?.limit).toBeCloseTo(through, 9);
+  });
+});
