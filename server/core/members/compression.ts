@@ -8,17 +8,13 @@ const SAWN = 0.8;
 /** NDS 3.7.1.4; 75 while building */
 export const MOST_COLUMN_SLENDERNESS = 50;
 
-/** A column held apart about its two axes; in. `length` is unbraced, `effective` K_e (NDS Appendix G). */
-export interface ColumnAxis {
-  /** side of the section in the direction in which it would buckle */
-  readonly side: number;
-  readonly length: number;
-  readonly effective: number;
-}
-
-/** l_e/d, the larger of the axes. NDS 3.7.1.3 */
-export function columnSlenderness(axes: readonly ColumnAxis[]): number {
-  return Math.max(0, ...axes.map((axis) => (axis.effective * axis.length) / axis.side));
+/**
+ * l_e/d about one axis, NDS 3.7.1.3; the larger of a column's two governs.
+ * @param effective K_e times the unbraced length, in (NDS Appendix G)
+ * @param side in: the section's side in the direction in which it would buckle
+ */
+export function columnSlenderness(effective: number, side: number): number {
+  return effective / side;
 }
 
 export interface ColumnStability {
@@ -55,18 +51,6 @@ export function columnStability(Fc: number, Emin: number, slenderness: number): 
     },
     allowed: slenderness <= MOST_COLUMN_SLENDERNESS,
   };
-}
-
-/**
- * The slenderness at which a column is just used up: NDS 3.7-1 solved for F_cE/F_c* = C_P (1 − c C_P)/(1 − C_P).
- * @param stress P/A, psi
- * @returns l_e/d; 0 where the stress exceeds F_c*
- */
-export function longestColumn(stress: number, Fc: number, Emin: number): number {
-  const CP = stress / Fc;
-  if (CP >= 1) return 0;
-  const a = (CP * (1 - SAWN * CP)) / (1 - CP);
-  return Math.sqrt((0.822 * Emin) / (a * Fc));
 }
 
 /**

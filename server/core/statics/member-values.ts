@@ -1,7 +1,12 @@
 /** Adjusted design values of a timber in its frame, by load duration: with the stability factors of its lengths. */
 import { type Adjusted, type AdjustedValues, adjustValues, withFactor } from "../members/adjust.ts";
 import { type LateralStability, lateralStability } from "../members/bending.ts";
-import { type ColumnStability, columnStability, eulerStress } from "../members/compression.ts";
+import {
+  type ColumnStability,
+  columnSlenderness,
+  columnStability,
+  eulerStress,
+} from "../members/compression.ts";
 import { repetitiveFactor } from "../members/factors.ts";
 import type { Interval } from "../model/box.ts";
 import { common } from "../model/box.ts";
@@ -66,7 +71,10 @@ export interface Slenderness {
 /** A curved brace buckles with what is left at its middle. */
 export function slendernessOf(timber: Timber, lengths: TimberLengths): Slenderness {
   const deep = Math.max(timber.depth - (timber.curve?.rise ?? 0), 1e-3);
-  return { z: lengths.depth.effective / deep, y: lengths.width.effective / timber.width };
+  return {
+    z: columnSlenderness(lengths.depth.effective, deep),
+    y: columnSlenderness(lengths.width.effective, timber.width),
+  };
 }
 
 /** Tops within this lie under the same boards, in (common practice). */
