@@ -232,6 +232,7 @@ export const FORMULA_FRAMES: readonly string[] = [
   screwed("count: 1, diameter: 1/4 in, length: 6 in"),
   screwed("count: 2, diameter: 5/16 in, length: 4 in"),
   screwed("count: 2, diameter: 1/4 in, length: 6 in"),
+  screwed("count: 24, diameter: 5/16 in, length: 16 in"),
   loft("4x6", "200 psf, deck: {kind: boards, thickness: 1 in}"),
   loft("8x8", "1000 psf"),
   // posts and joists that buckle, past what any formula of both stresses gives

@@ -89,6 +89,13 @@ export const fastenersCrowded = defineCheck<"model", ScrewSet>({
           values,
         );
   },
+  worked: ({ short, count, most }, say) =>
+    short
+      ? say.text("{have} < {need}", {
+          have: say.length(Math.max(0, short.have)),
+          need: say.length(short.need),
+        })
+      : say.text("{count} > {most}", { count, most }),
   fixes: ({ most, written, gives }, say) =>
     most > 0 && written !== undefined && gives.count
       ? [

@@ -66,6 +66,8 @@ export const screwComesOut = defineCheck<"model", ScrewSet>({
           { ...values, better: say.length(better) },
         );
   },
+  worked: ({ length, through }, say) =>
+    say.text("{length} > {through}", { length: say.length(length), through: say.length(through) }),
   fixes: (set, say) => {
     const better = shorter(set, say);
     if (better === undefined || set.written === undefined || !set.gives.length) return [];
