@@ -1,16 +1,15 @@
 /** The parts of a frame that say where it stands, what it is cut from and who raises it. */
 import type {
   Accepted,
-  Basis,
   Crew,
   DesignValueKey,
   Floor,
   Mill,
   Price,
   Question,
-  Site,
   TimberClass,
 } from "../core/frame/frame.ts";
+import type { Basis, Site } from "../core/frame/site.ts";
 import { fromInches } from "../core/quantity/length.ts";
 import type { Cursor } from "./cursor.ts";
 

@@ -1,5 +1,5 @@
 /** What soils carry where nobody tested them: the presumptive values of IBC Table 1806.2. */
-import type { Soil } from "../frame/frame.ts";
+import type { Soil } from "../frame/site.ts";
 import type { Sourced } from "../sourced.ts";
 
 export interface SoilValues {

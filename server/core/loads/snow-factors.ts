@@ -1,7 +1,7 @@
 /**
  * The factors of roof snow, ASCE 7-16 and 7-22 chapter 7. Loads in psf of the level projection, angles in degrees.
  */
-import type { Thermal } from "../frame/frame.ts";
+import type { Thermal } from "../frame/site.ts";
 import type { Factor, Sourced, ValueStatus } from "../sourced.ts";
 
 export type Edition = "asce-7-16" | "asce-7-22";

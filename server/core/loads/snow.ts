@@ -3,7 +3,7 @@
  * All loads are psf of the level projection. 7-22 loads are at strength level: allowable stress combinations take 0.7 of
  * them (`asdFactor`), which is another 0.7 than the one in the flat roof load.
  */
-import type { Thermal } from "../frame/frame.ts";
+import type { Thermal } from "../frame/site.ts";
 import { type Factor, leastCertain, type Sourced, type ValueStatus } from "../sourced.ts";
 import {
   type Edition,

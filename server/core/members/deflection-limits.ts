@@ -1,6 +1,7 @@
 /** How far a timber may bend, by what it carries: shares of its span from the building code. */
-import type { Thermal } from "../frame/frame.ts";
+
 import type { CeilingKind } from "../frame/roof.ts";
+import type { Thermal } from "../frame/site.ts";
 import type { Note } from "../note.ts";
 import type { Sourced } from "../sourced.ts";
 import type { DeflectionLimits } from "./deflection.ts";
