@@ -43,14 +43,14 @@ export const fastenersCrowded = defineCheck<"model", ScrewSet>({
     level: "warning",
     area: "joinery",
     source: {
-      text: "NDS Table 12.5.1E, lag screws of 1/4 in and more in withdrawal; NDS gives no numbers for thinner ones, which keep the same (common practice)",
+      text: "NDS Table 12.5.1E, lag screws of 1/4 in and more in withdrawal",
       status: "memory",
     },
     explanation: {
       what: "More screws are written than stand with their distances at the end of a brace, across a rafter over its seat, or across its head. Nails are not judged: they are driven from both sides and where the grain lets them.",
       why: "The wood splits from screw to screw or out to the edge, and then none of them holds what is counted on.",
       formula:
-        "center to center ≥ 4 D; to the edge of either timber ≥ 1.5 D; to the end of the timber that a brace meets ≥ 4 D; a row of n needs (4 (n − 1) + 3) D; D = the screw's diameter",
+        "center to center ≥ 4 D; to the edge of either timber ≥ 1.5 D; to the end of the timber that a brace meets ≥ 4 D; a row of n needs (4 (n − 1) + 3) D; D = the screw's diameter; NDS gives no numbers below 1/4 in, where the same is kept (common practice, no source)",
       remedy: "Take fewer screws, longer in place of more, or thinner ones; or a wider timber.",
     },
   },
