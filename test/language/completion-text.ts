@@ -41,3 +41,19 @@ function expanded(newText: string, snippet: boolean): { written: string; cursor:
   }
   return { written, cursor: cursor ?? written.length };
 }
+
+interface At {
+  readonly text: string;
+  readonly offset: number;
+}
+
+/** The fixture with LF, CRLF, a byte order mark and an emoji in the line above. */
+export function variantsOf(written: string): readonly At[] {
+  const whole = (text: string): At => ({ text: text.replace("$0", ""), offset: text.indexOf("$0") });
+  return [
+    whole(written),
+    whole(written.replaceAll("\n", "\r\n")),
+    whole(`\uFEFF${written}`),
+    whole(`# 🪵 🪓\n${written}`),
+  ];
+}

@@ -1,35 +1,17 @@
 /** What is offered where, with the cursor at `$0`, in every way that a text can reach us. */
-import { readdirSync, readFileSync } from "node:fs";
-import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { TextDocument } from "vscode-languageserver-textdocument";
 import { gradeIds } from "../../server/core/wood/design-values.ts";
 import { speciesIds } from "../../server/core/wood/species.ts";
 import { completionsAt } from "../../server/language/completion.ts";
 import { createFrameService } from "../../server/language/frame-service.ts";
-import { completed, PLAIN, SNIPPETS } from "./completion-text.ts";
+import { completed, PLAIN, SNIPPETS, variantsOf } from "./completion-text.ts";
 
 const HEAD = `frame: Try
 timber: {frame: {species: white-oak}}
 grid: {walls: {A: 0, B: 9 ft}, bents: {1: 0, 2: 9 ft}, levels: {low: 1 ft, eave: 8 ft}}
 `;
 const POSTS = "  post: {kind: post, section: 8x8, at: [A1, A2], from: low, to: eave}\n";
-
-interface At {
-  readonly text: string;
-  readonly offset: number;
-}
-
-/** The fixture with LF, CRLF, a byte order mark and an emoji in the line above. */
-function variantsOf(written: string): readonly At[] {
-  const whole = (text: string): At => ({ text: text.replace("$0", ""), offset: text.indexOf("$0") });
-  return [
-    whole(written),
-    whole(written.replaceAll("\n", "\r\n")),
-    whole(`\uFEFF${written}`),
-    whole(`# 🪵 🪓\n${written}`),
-  ];
-}
 
 /** The labels, the same in every variant. */
 function labels(written: string, trigger?: string): readonly string[] {
@@ -342,194 +324,10 @@ describe("values", () => {
   });
 });
 
-describe("what fits comes first, with the reason", () => {
-  const GOATS = readFileSync("samples/goat-shed.frame.yaml", "utf8");
-  const WRONG = readFileSync("samples/wrong-on-purpose.frame.yaml", "utf8");
-  const service = createFrameService();
-
-  /** Labels with their details, the same in every variant; the frame as it was before the change is known. */
-  function offered(
-    before: string,
-    from: string,
-    to: string,
-  ): readonly (readonly [string, string | undefined])[] {
-    expect(before).toContain(from);
-    service.open(before, 1, before);
-    const all = variantsOf(before.replace(from, () => to)).map(({ text, offset }) => {
-      const document = TextDocument.create("file:///a", "yaml", 2, text);
-      const items = completionsAt(document, document.positionAt(offset), PLAIN, service.drawable(before));
-      expect(items.map(({ sortText }) => sortText)).toEqual(items.map(({ sortText }) => sortText).toSorted());
-      return items.map(({ label, detail }) => [label, detail] as const);
-    });
-    for (const one of all) expect(one).toEqual(all[0]);
-    return all[0] ?? [];
-  }
-
-  // what touches what is read off the drawing of the sample: joists end at ties, posts at plates, ties at posts
-  test.each<readonly [string, string, string, readonly string[], string, string]>([
-    [
-      "let in",
-      "of: joist, into: tie",
-      "of: $0, into: tie",
-      ["joist", "king-post", "tie-knee", "brace"],
-      "touches tie",
-      "no end of it touches tie",
-    ],
-    [
-      "receives a joist",
-      "of: joist, into: tie",
-      "of: joist, into: $0",
-      ["tie"],
-      "touches joist",
-      "no end of joist touches it",
-    ],
-    [
-      "receives a post",
-      "of: post, into: plate",
-      "of: post, into: $0",
-      ["plate"],
-      "touches post",
-      "no end of post touches it",
-    ],
-    [
-      "receives a tie",
-      "of: tie, into: post",
-      "of: tie, into: $0",
-      ["post"],
-      "touches tie",
-      "no end of tie touches it",
-    ],
-    [
-      "a brace’s tenons",
-      "of: [knee, tie-knee, ridge-knee], into: [post, plate, tie, king-post, ridge]",
-      "of: $0",
-      ["knee", "tie-knee", "ridge-knee", "brace"],
-      "its ends are joined so",
-      "",
-    ],
-    ["a pocket", "of: joist, into: tie", "of: $0", ["joist"], "usually joined so", ""],
-    ["under a pier", "under: post", "under: $0", ["post"], "stands on piers", ""],
-    ["a king post’s foot", "from: tie, to: ridge", "from: $0, to: ridge", ["tie"], "usual here", ""],
-    ["a king post’s head", "from: tie, to: ridge", "from: tie, to: $0", ["ridge"], "usual here", ""],
-    [
-      "a post’s head",
-      "from: pier-top, to: plate",
-      "from: pier-top, to: $0",
-      ["plate", "tie", "ridge"],
-      "usual here",
-      "",
-    ],
-    [
-      "the heads of rafters",
-      "into: ridge, fasten",
-      "into: $0, fasten",
-      ["ridge"],
-      "touches rafter",
-      "does not touch rafter",
-    ],
-    [
-      "a brace between",
-      "between: [post, plate]",
-      "between: [post, $0]",
-      ["plate", "tie"],
-      "touches post",
-      "does not touch post",
-    ],
-    ["a floor", "on: joist", "on: $0", ["joist"], "usual here", ""],
-  ])("%s", (_, from, to, fitting, why, whyNot) => {
-    const all = offered(GOATS, from, to);
-    expect(all.filter(([, detail]) => detail?.endsWith(`, ${why}`)).map(([label]) => label)).toEqual(fitting);
-    expect(all.slice(0, fitting.length).map(([label]) => label)).toEqual(fitting);
-    expect(all.length).toBeGreaterThan(fitting.length);
-    if (whyNot !== "") for (const [, detail] of all.slice(fitting.length)) expect(detail).toContain(whyNot);
-  });
-
-  test("checks that this file has findings of, and the places that have them", () => {
-    const open = service.open(WRONG, 1, WRONG).findings.map(({ finding }) => finding);
-    const entry = (text: string): readonly (readonly [string, string | undefined])[] =>
-      offered(WRONG, "members:\n", `accept:\n  - {${text}}\nmembers:\n`);
-    const checks = entry("check: $0");
-    const counted = checks.filter(([, detail]) => /: (?:one|\d+) findings? here$/.test(detail ?? ""));
-    expect(counted.length).toBeGreaterThan(10);
-    expect(checks.slice(0, counted.length)).toEqual(counted);
-    for (const [id] of counted) expect(open.map(({ check }) => check)).toContain(id);
-    expect(checks.length).toBeGreaterThan(counted.length + 20);
-
-    const thin = open.filter(({ check }) => check === "tenon-thin");
-    const places = entry("check: tenon-thin, at: $0");
-    const having = places.filter(([, detail]) => detail === "has a finding of tenon-thin");
-    expect(having.map(([id]) => id)).toEqual([...thin.flatMap((each) => each.places), "post-head"]);
-    expect(places.slice(0, having.length)).toEqual(having);
-    expect(places.map(([id]) => id)).toEqual(expect.arrayContaining(["post@A1", "plate@A"]));
-    const flat = entry("check: brace-angle, at: $0").map(([id]) => id);
-    expect(flat.slice(0, 5)).toContain("knee");
-    // before the check is written, the places of all of them
-    expect(entry("at: $0").map(([, detail]) => detail)).toEqual(
-      expect.arrayContaining(["has a finding of brace-angle", "has a finding of longer-than-mill"]),
-    );
-  });
-});
-
 test("a blank opens the list behind a colon, a comma, a dash and a number, not in the indentation", () => {
   expect(labels("site:\n  soil: $0", " ")).toContain("sand");
   expect(labels("site: {soil: sand, $0}", " ")).toContain("snow");
   expect(labels("mill:\n  logs:\n    - $0", " ")).toContain("count");
   expect(labels("site:\n  $0", " ")).toEqual([]);
   expect(labels("site:\n  $0")).not.toEqual([]);
-});
-
-test("offsets all over every sample, whole and garbled, have an answer", () => {
-  const texts = readdirSync("samples")
-    .filter((name) => name.endsWith(".frame.yaml"))
-    .map((name) => readFileSync(`samples/${name}`, "utf8"));
-  let offered = 0;
-  for (const [i, whole] of texts.entries()) {
-    const third = Math.floor(whole.length / 3);
-    const ways = [
-      whole,
-      whole.slice(0, third) + whole.slice(third + 37),
-      whole.replace(/[}\]]/, "").replace(/"?\n/, '"\n'),
-      whole.replaceAll(": ", " "),
-    ];
-    for (const [j, text] of ways.entries()) {
-      for (let offset = i + j; offset <= text.length + 1; offset += j === 0 ? 41 : 307) {
-        const { items } = completed(text, offset);
-        for (const { label } of items) expect(label).not.toBe("");
-        if (j === 0 && items.length > 0) offered++;
-      }
-    }
-  }
-  expect(offered).toBeGreaterThan(50);
-});
-
-test("a frame with anything cut out or put in", () => {
-  const whole = readFileSync("samples/cider-press-pavilion.frame.yaml", "utf8");
-  const put = [
-    "",
-    " ",
-    "\n",
-    "\n  ",
-    ":",
-    ",",
-    "[",
-    "{",
-    '"',
-    "#",
-    "-",
-    "8x",
-    "A1",
-    "&a",
-    "*a",
-    "\t",
-    "😀",
-    "zqx",
-  ];
-  fc.assert(
-    fc.property(fc.nat(whole.length), fc.nat(60), fc.constantFrom(...put), (at, length, typed) => {
-      const text = whole.slice(0, at) + typed + whole.slice(at + length);
-      for (const item of completed(text, at + typed.length).items)
-        expect(JSON.stringify(item)).not.toMatch(/NaN|undefined|\[object|Infinity|zqxzq/);
-    }),
-    { numRuns: 150 },
-  );
 });

@@ -128,6 +128,13 @@ export function inMemory(service?: FrameService): Session {
   return new Session(down, up);
 }
 
+/** The same, ready for documents. */
+export async function started(...args: Parameters<typeof inMemory>): Promise<Session> {
+  const session = inMemory(...args);
+  await session.start();
+  return session;
+}
+
 /** The bundled server as any editor starts it. */
 export function asProcess(...args: readonly string[]): {
   readonly session: Session;
