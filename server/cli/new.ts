@@ -43,6 +43,11 @@ const FLAGS = [
 ] as const;
 type Flag = (typeof FLAGS)[number];
 
+/** What only the place can tell. */
+const SITE: ReadonlySet<Flag> = new Set(["snow", "wind", "frost"]);
+const ASK_FOR_SITE =
+  "Usual snow, wind and frost are not those of your site: ask the building department, or write unknown.";
+
 export const newFrame: Command = {
   name: "new",
   summary: "write a small frame for a few answers",
@@ -108,7 +113,7 @@ function answersOf(
   const { units = "inch" } = given;
   if (units !== "inch" && units !== "mm") throw new WrongCall(`--units: “${units}” is neither inch nor mm.`);
   let answers: NewFrameAnswers = { units };
-  const usual: string[] = [];
+  const usual: { readonly id: Flag; readonly answer: string }[] = [];
   for (const id of FLAGS) {
     // usual answers go by what was answered before
     const question = newFrameQuestions(units, answers).find((one) => one.id === id);
@@ -119,9 +124,13 @@ function answersOf(
       if (why !== null) throw new WrongCall(`--${id}: ${why}`);
       answers = { ...answers, [id]: flag };
     } else if (around.ask) answers = { ...answers, [id]: askFor(question, answers, around.ask, around) };
-    else usual.push(id);
+    else usual.push({ id, answer: question.default });
   }
-  if (usual.length > 0) around.err(`Not given, so taken as usual: ${usual.join(", ")}.\n`);
+  if (usual.length > 0) {
+    const taken = usual.map(({ id, answer }) => `${id} ${answer}`).join("; ");
+    const site = usual.some(({ id }) => SITE.has(id)) ? ` ${ASK_FOR_SITE}` : "";
+    around.err(`Not given, so taken as usual: ${taken}.${site}\n`);
+  }
   return answers;
 }
 
