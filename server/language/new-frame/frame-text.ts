@@ -147,7 +147,7 @@ function timber({ say, answers, length }: Pen): string[] {
   const species = answers.species ?? ASSUMED;
   const { mill } = answers;
   return [
-    `timber:${aside(say.text("no-2: what timber counts as that nobody has graded"))}`,
+    `timber:${aside(say.text("no-2 is assumed where nobody has graded it: ask whether that is accepted"))}`,
     `  frame:   {species: ${species}, grade: no-2, seasoning: green, surface: rough}`,
     `  rafters: {species: ${species}, grade: no-2, seasoning: green, surface: rough}`,
     "  pegs:    {species: white-oak}",
@@ -271,12 +271,12 @@ function roof({ answers, design, length, section }: Pen): string[] {
   ];
 }
 
-function piers({ answers, design, length }: Pen): string[] {
+function piers({ say, answers, design, length }: Pen): string[] {
   const { diameter, depth } = design.pier;
   const footing = `footing: {diameter: ${length(usual(answers, diameter + FOOTING_WIDER))}, thickness: ${length(usual(answers, 12))}}`;
   const under = answers.roof === "gable" ? "post" : "[low-post, high-post]";
   return [
-    "piers:",
+    `piers:${aside(say.text("lateral: doubled holds where the top may move half an inch (IBC 1806.3.4)"))}`,
     `  all: {under: ${under}, kind: tube, diameter: ${length(usual(answers, diameter))}, depth: ${length(usual(answers, depth))}, lateral: doubled, ${footing}, anchor: {kind: embedded-strap, stand-off: ${length(usual(answers, 1))}}, rebar: {count: 3, size: 4}}`,
   ];
 }
