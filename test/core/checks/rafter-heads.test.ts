@@ -52,6 +52,16 @@ findingsFixture(
   ),
   ERRORS,
 );
+const PAST = held(", fasten: {kind: screws, count: 2, diameter: 5/16 in, length: 24 in}");
+findingsFixture(
+  "rafter-head-loose: screws whose thread has left the ridge",
+  under(
+    PAST,
+    "  rafters: {section",
+    "#@103-109 error rafter-head-loose: and its screws hold nothing: 2 of 5/16 in, slanting, have their thread past the ridge.",
+  ),
+  ERRORS,
+);
 test("rafter-head-loose: the fix writes longer ones", () =>
   expect(fixed(SHORT, "rafter-head-loose", 0, true)).toContain("diameter: 5/16 in, length: 6 in}"));
 

@@ -1,5 +1,5 @@
 import type { Joint } from "../../joinery/joint.ts";
-import { hasRoom } from "../../roof/fastener-room.ts";
+import { hasRoom, woodThrough } from "../../roof/fastener-room.ts";
 import { type Fastening, fastenings, isHousedHead } from "../../roof/fastening.ts";
 import { headHold, headUse, onFasteners } from "../../roof/head-fasteners.ts";
 import { type SizedFasteners, screwsFor, sizedFasteners } from "../../roof/sized-fasteners.ts";
@@ -136,6 +136,11 @@ export const rafterHeadLoose = defineCheck<"results", Data>({
       limit: say.force(held.use.allowed.value),
       ratio: overPercent(held.use.ratio, say),
     };
+    if (held.use.allowed.value <= 0 && fasteners.length > woodThrough(d.joint))
+      return say.text(
+        "{joint} is {forces} under {combination}, and its screws hold nothing: {count} of {diameter}, slanting, have their thread past the ridge. {help}",
+        how,
+      );
     if (held.use.allowed.value <= 0)
       return say.text(
         fasteners.kind === "screws"
