@@ -35,6 +35,7 @@ import { piersMissing } from "./ground/piers-missing.ts";
 import { sideCoverShort } from "./ground/side-cover-short.ts";
 import { woodNearEarth } from "./ground/wood-near-earth.ts";
 import { dovetailDrop } from "./joinery/dovetail-drop.ts";
+import { dovetailOverloaded } from "./joinery/dovetail-overloaded.ts";
 import { dovetailUnfit } from "./joinery/dovetail-unfit.ts";
 import { drawboreOutOfRange } from "./joinery/drawbore-out-of-range.ts";
 import { fastenersCrowded } from "./joinery/fasteners-crowded.ts";
@@ -163,6 +164,7 @@ export const CHECKS: readonly AnyCheck[] = [
   anyCheck(sectionCutAway),
   anyCheck(housingDeep),
   anyCheck(dovetailDrop),
+  anyCheck(dovetailOverloaded),
   anyCheck(dovetailUnfit),
   anyCheck(pegSize),
   anyCheck(pegsCrowded),

@@ -6,6 +6,7 @@ import { dot } from "../model/vec.ts";
 import type { Factor } from "../sourced.ts";
 import { adjustedFor, woodOf } from "../statics/timber-wood.ts";
 import type { Joint } from "./joint.ts";
+import { lapTension } from "./lap-tension.ts";
 import { pairTension } from "./pair-tension.ts";
 import { pegSpecies } from "./peg-species.ts";
 
@@ -20,15 +21,16 @@ const TEN_YEARS: Factor = {
 
 /**
  * @param duration C_D of the combination
- * @returns undefined for a joint without pegs, with neither a tenon nor a rafter pair's lap, or whose woods are unknown
+ * @returns undefined for a joint without pegs, with neither a tenon nor a lap, or whose woods are unknown
  */
 export function pegTension(joint: Joint, frame: Frame, duration: Factor = TEN_YEARS): PegJoint | undefined {
   if (joint.sizes.pair) return pairTension(joint, frame, duration);
+  if (!joint.sizes.tenon) return lapTension(joint, frame, duration);
   const { tenon, pegs, housing } = joint.sizes;
   const own = woodOf(joint.of);
   const other = woodOf(joint.into);
   const gravity = pegGravity(pegSpecies(frame));
-  if (!tenon || !pegs || !own || !other || gravity === undefined) return undefined;
+  if (!pegs || !own || !other || gravity === undefined) return undefined;
   const values = adjustedFor(joint.of, own, duration);
   const toEnd = Math.min(-joint.face.ends[0] + tenon.center[0], joint.face.ends[1] - tenon.center[0]);
   const angle = (Math.acos(Math.min(1, Math.abs(dot(joint.of.axis, joint.into.axis)))) * 180) / Math.PI;

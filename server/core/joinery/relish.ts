@@ -7,7 +7,7 @@ import { leanOf } from "./end-breadth.ts";
 import type { Joint } from "./joint.ts";
 
 /** Relish counts up to this many times the depth of the step: farther out it is hardly sheared (German practice; memory). */
-const FAR = 8;
+export const FAR = 8;
 
 export interface Relish {
   /** in, from the toe to the tie's end */

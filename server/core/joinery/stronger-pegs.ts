@@ -2,7 +2,8 @@
 
 import type { Frame } from "../frame/frame.ts";
 import type { Factor } from "../sourced.ts";
-import type { Joint, JointSizes, PairSizes, PegSizes, TenonSizes } from "./joint.ts";
+import type { Joint, PairSizes, PegSizes, TenonSizes } from "./joint.ts";
+import { lapPegs } from "./lap-tension.ts";
 import { pegTension } from "./peg-tension.ts";
 
 export interface StrongerPegs {
@@ -16,9 +17,10 @@ const DIAMETERS = [0.75, 0.875, 1, 1.25];
 const DIAMETERS_METRIC = [19, 22, 25, 30].map((mm) => mm / 25.4);
 const MOST_MORE = 2;
 
-/** Length over which the pegs of a joint stand evenly: its tenon's width, the plumb height of a rafter pair. */
-function lineOf({ tenon, pair }: JointSizes): number | undefined {
-  return pair ? pair.plumb : tenon?.width.value;
+/** Length over which the pegs of a joint stand evenly: its tenon's or lap's width, the plumb height of a rafter pair. */
+function lineOf(joint: Joint): number | undefined {
+  const { tenon, pair } = joint.sizes;
+  return pair?.plumb ?? tenon?.width.value ?? lapPegs(joint)?.width;
 }
 
 /** The same pegs with others in their place: rows evenly over that length, as the joint lays them out. */
@@ -49,10 +51,28 @@ function fitsPair({ diameter, alongWidth }: PegSizes, { plumb, slopes, tongue }:
   );
 }
 
+/** The same of a lap, whose pegs pass through both halves; in a blade they stand one above the other. */
+function fitsLap(joint: Joint): boolean {
+  const [lap, D] = [lapPegs(joint), joint.sizes.pegs?.diameter.value];
+  if (!lap || D === undefined) return false;
+  const inBlade = lap.planes === 2;
+  const lines = Math.ceil(lap.alongWidth.length / (inBlade ? 2 : 1));
+  const apart = (inBlade ? lap.width / 2 : lap.width) / Math.max(1, lines);
+  const tip = lap.length - Math.max(...lap.setbacks);
+  return (!inBlade || D < lap.thickness) && apart / 2 >= D && apart >= 2 * D && tip >= D;
+}
+
+function roomFor(joint: Joint): boolean {
+  const { pegs, tenon, pair, housing } = joint.sizes;
+  if (!pegs) return false;
+  if (pair) return fitsPair(pegs, pair);
+  return tenon ? fits(pegs, tenon, housing.value) : fitsLap(joint);
+}
+
 /**
  * @param force lb, along the tenon
  * @param duration C_D of its combination
- * @returns thicker pegs before more of them; undefined where no pegs that fit the tenon hold it
+ * @returns thicker pegs before more of them; undefined where no pegs that fit the joint hold it
  */
 export function strongerPegs(
   joint: Joint,
@@ -60,8 +80,8 @@ export function strongerPegs(
   force: number,
   duration: Factor,
 ): StrongerPegs | undefined {
-  const { pegs, tenon, pair, housing } = joint.sizes;
-  const line = lineOf(joint.sizes);
+  const { pegs } = joint.sizes;
+  const line = lineOf(joint);
   if (!pegs || line === undefined) return undefined;
   const sizes = frame.units === "mm" ? DIAMETERS_METRIC : DIAMETERS;
   const thicker = sizes.filter((D) => D > pegs.diameter.value + 1e-3);
@@ -72,10 +92,9 @@ export function strongerPegs(
     ),
   ];
   return tries.find((each) => {
-    const own = laidOut(pegs, line, each);
-    const room = pair ? fitsPair(own, pair) : tenon !== undefined && fits(own, tenon, housing.value);
-    if (!room) return false;
-    const found = pegTension({ ...joint, sizes: { ...joint.sizes, pegs: own } }, frame, duration);
+    const other = { ...joint, sizes: { ...joint.sizes, pegs: laidOut(pegs, line, each) } };
+    if (!roomFor(other)) return false;
+    const found = pegTension(other, frame, duration);
     return found !== undefined && found.tension.value >= force;
   });
 }

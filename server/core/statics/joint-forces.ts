@@ -1,6 +1,7 @@
 /** Forces in joints and on piers, the most of each over all combinations. */
 import { at } from "../analysis/numbers.ts";
 import type { Joint } from "../joinery/joint.ts";
+import { isScarf } from "../joinery/scarf.ts";
 import type { Model, Timber } from "../model/model.ts";
 import { dot, scale, type Vec3 } from "../model/vec.ts";
 import type { FrameCase } from "./combine.ts";
@@ -65,8 +66,10 @@ function tally(into: Map<string, Tally>, joint: Joint, force: Vec3, frameCase: F
     };
     into.set(joint.id, own);
   }
-  // the receiving timber pulls the joined one along `inward` when the joint is in tension
-  const outward = dot(force, joint.face.inward);
+  // the receiving timber pulls the joined one along `inward` when the joint is in tension; a scarf out along its own grain
+  const outward = isScarf(joint.kind)
+    ? (joint.end === "head" ? 1 : -1) * dot(force, joint.of.axis)
+    : dot(force, joint.face.inward);
   const pull = joint.kind === "rafter-pair" ? pairPull(joint, force) : outward;
   raise(own.tension, pull, caseId);
   raisePull(own.pulls, pull, frameCase);

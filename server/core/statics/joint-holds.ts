@@ -1,4 +1,4 @@
-/** What every joint that is pulled has to hold with, for hovers and reports: pegs of tenons, screws of braces, screws and nails of seats. */
+/** What every joint that is pulled has to hold with, for hovers and reports: pegs of tenons and laps, dovetails, screws of braces, screws and nails of seats. */
 import type { Joint } from "../joinery/joint.ts";
 import { fastenings, isHousedHead, isRafterSeat } from "../roof/fastening.ts";
 import { seatHold } from "../roof/seat-fasteners.ts";
@@ -6,14 +6,14 @@ import { sizedFasteners } from "../roof/sized-fasteners.ts";
 import type { Factor, Sourced } from "../sourced.ts";
 import type { FrameResults, Pull } from "./frame-results.ts";
 import { headForceOf, headPulls, judgeHead } from "./head-pulls.ts";
-import { jointPulls } from "./joint-pulls.ts";
+import { heldBy, jointPulls } from "./joint-pulls.ts";
 import { judgeScrews, screwForceOf, screwLoads } from "./screw-forces.ts";
 
 export interface JointHold {
   readonly joint: Joint;
   readonly pull: Pull;
-  /** what holds; `nothing` where the joint only bears, `unjudged` where no rule here tells how much */
-  readonly by: "pegs" | "screws" | "nails" | "nothing" | "unjudged";
+  /** what holds; `nothing` where the joint only bears, `unjudged` where nobody can tell how much */
+  readonly by: "pegs" | "dovetail" | "screws" | "nails" | "nothing" | "unjudged";
   /** lb, with all factors; undefined where nothing holds, or nobody can tell how much */
   readonly capacity: Sourced | undefined;
   readonly factors: readonly Factor[];
@@ -39,9 +39,9 @@ export function jointHolds(frame: FrameResults): (joint: Joint) => JointHold | u
     const pull = pullOf(joint);
     if (!pull) return undefined;
     const { hold, ratio } = pull;
-    return hold.kind === "pegs"
-      ? { joint, pull, by: "pegs", capacity: hold.pegs.tension, factors: hold.pegs.pegs.factors, ratio }
-      : { joint, pull, by: hold.kind, capacity: undefined, factors: [], ratio };
+    // of a dovetail the strengths carry the factors, each its own
+    const factors = hold.kind === "pegs" ? hold.pegs.pegs.factors : [];
+    return { joint, pull, by: hold.kind, capacity: heldBy(hold), factors, ratio };
   }
 }
 

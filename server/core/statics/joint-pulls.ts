@@ -1,16 +1,20 @@
 /** What pulls joints apart, against what holds in them. */
 import type { PegJoint } from "../fasteners/pegs/peg-joint.ts";
+import { type DovetailHold, dovetailTension } from "../joinery/dovetail-tension.ts";
 import type { Joint } from "../joinery/joint.ts";
 import { pegTension } from "../joinery/peg-tension.ts";
 import { dot } from "../model/vec.ts";
 import { isHousedHead, isRafterSeat } from "../roof/fastening.ts";
+import type { Sourced } from "../sourced.ts";
 import type { FrameResults, Pull } from "./frame-results.ts";
 
 /** What of a joint holds when its timber is pulled out of the other. */
 export type Hold =
   /** its pegs, judged by the rules of pegged joinery */
   | { readonly kind: "pegs"; readonly pegs: PegJoint }
-  /** something holds, but no rule here tells how much: a dovetail, a pegged lap, wood without values, no wood beside a peg */
+  /** its flared tail, judged by statics without friction */
+  | { readonly kind: "dovetail"; readonly dovetail: DovetailHold }
+  /** something holds, but how much is not known: wood without values, no wood beside a peg */
   | { readonly kind: "unjudged" }
   /** what bears only when it is pushed */
   | { readonly kind: "nothing" };
@@ -18,7 +22,7 @@ export type Hold =
 export interface JointPull extends Pull {
   readonly joint: Joint;
   readonly hold: Hold;
-  /** pull ÷ capacity, passes up to 1; undefined where the hold is not pegs */
+  /** pull ÷ capacity, passes up to 1; undefined where the hold is neither pegs nor a dovetail */
   readonly ratio: number | undefined;
 }
 
@@ -32,12 +36,26 @@ export function onlyBears({ sizes: { pegs, screws, dovetail } }: Joint): boolean
 
 function holdOf(joint: Joint, frame: FrameResults, pull: Pull): Hold {
   if (onlyBears(joint)) return { kind: "nothing" };
-  const { dovetail, screws } = joint.sizes;
   // screws are judged by what acts on them in every direction, see screw-forces.ts
-  if (dovetail || screws) return { kind: "unjudged" };
-  const found = pegTension(joint, frame.model.frame, pull.duration);
+  if (joint.sizes.screws) return { kind: "unjudged" };
+  const pegs = pegTension(joint, frame.model.frame, pull.duration);
+  const dovetail = dovetailTension(joint, pull.duration);
+  // the two give by different amounts and do not share the pull (NDS 11.1.4, mixed fastenings): what holds more counts
+  if (dovetail && dovetail.tension.value >= (pegs?.tension.value ?? 0)) return { kind: "dovetail", dovetail };
   // a mortise without walls has a finding of its own
-  return found && found.one.reference.value > 0 ? { kind: "pegs", pegs: found } : { kind: "unjudged" };
+  return pegs && pegs.one.reference.value > 0 ? { kind: "pegs", pegs } : { kind: "unjudged" };
+}
+
+/** @returns what a joint's hold carries with all factors, lb; undefined where nobody can tell, or nothing holds */
+export function heldBy(hold: Hold): Sourced | undefined {
+  switch (hold.kind) {
+    case "pegs":
+      return hold.pegs.tension;
+    case "dovetail":
+      return hold.dovetail.tension;
+    default:
+      return undefined;
+  }
 }
 
 /** Timbers that only push in the analysis: what their ends show besides is their own weight. */
@@ -81,7 +99,7 @@ export function jointPulls(frame: FrameResults): (joint: Joint) => JointPull | u
     if (!worst || worst.most < 1) return undefined;
     const pull = { ...worst, most: alongGrain(joint, worst.most) };
     const hold = holdOf(joint, frame, pull);
-    const capacity = hold.kind === "pegs" ? hold.pegs.tension.value : undefined;
+    const capacity = heldBy(hold)?.value;
     return {
       ...pull,
       joint,

@@ -66,10 +66,11 @@ export function jointForceTable(joints: readonly Joint[], frame: FrameResults, s
 
 const BY: Readonly<Record<JointHold["by"], string>> = {
   pegs: "pegs hold {capacity}: {ratio}",
+  dovetail: "its dovetail holds {capacity}: {ratio}",
   screws: "screws hold {capacity}: {ratio}",
   nails: "nails hold {capacity}: {ratio}",
   nothing: "nothing in it holds",
-  unjudged: "how much it holds is not checked",
+  unjudged: "how much it holds is not known: sizes, values of its wood or wood round its pegs are missing",
 };
 
 /** How hard a hold is used: what holds nothing comes before what nobody can tell. */

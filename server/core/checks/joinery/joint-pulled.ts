@@ -1,10 +1,10 @@
-import type { JointKindName, MemberKind } from "../../frame/frame.ts";
+import type { JointKindName } from "../../frame/frame.ts";
 import { caseWords } from "../../statics/case-words.ts";
 import type { FrameResults } from "../../statics/frame-results.ts";
 import { FRICTION, type JointPull, onlyBears } from "../../statics/joint-pulls.ts";
 import { defineCheck } from "../check.ts";
 import type { Say } from "../say.ts";
-import { judgedPulls } from "./judged-pulls.ts";
+import { IN_ROWS, judgedPulls } from "./judged-pulls.ts";
 
 interface Data {
   readonly pull: JointPull;
@@ -24,9 +24,6 @@ const PEGGED: ReadonlySet<JointKindName> = new Set([
   "rafter-heel",
   "rafter-pair",
 ]);
-
-/** Sticks of a row: when one lets go, what is stiffer beside it may take over, which the analysis does not try. */
-const IN_ROWS: ReadonlySet<MemberKind> = new Set(["joist", "purlin"]);
 
 /** Pegs of a tenon, as of one whose file says nothing of them. */
 const USUAL = 2;

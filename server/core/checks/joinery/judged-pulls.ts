@@ -1,9 +1,13 @@
 /** The joints that can be judged and are pulled, each at what the file says of its pegs. */
+import type { MemberKind } from "../../frame/frame.ts";
 import type { Joint } from "../../joinery/joint.ts";
 import type { FrameResults } from "../../statics/frame-results.ts";
 import { type JointPull, jointPulls } from "../../statics/joint-pulls.ts";
 import { judgedJoints } from "./judged.ts";
 import { pegsPath } from "./size-path.ts";
+
+/** Sticks of a row: when one lets go, what is stiffer beside it may take over, which the analysis does not try. */
+export const IN_ROWS: ReadonlySet<MemberKind> = new Set(["joist", "purlin"]);
 
 interface JudgedPull {
   readonly pull: JointPull;

@@ -19,7 +19,26 @@ interface Data {
 }
 
 /** What gives first, and so what helps. */
-function limitWords(governs: PegJoint["governs"], say: Say): string {
+function limitWords(governs: PegJoint["governs"], isLap: boolean, say: Say): string {
+  return isLap ? lapLimitWords(governs, say) : tenonLimitWords(governs, say);
+}
+
+function lapLimitWords(governs: PegJoint["governs"], say: Say): string {
+  switch (governs) {
+    case "relish":
+      return say.text("the lap shears out behind its pegs");
+    case "group-tear-out":
+      return say.text("the lap tears out round its pegs");
+    case "net-section":
+      return say.text("the lap tears off beside its pegs");
+    case "V":
+      return say.text("the pegs shear off between its two halves");
+    default:
+      return say.text("the pegs bend and crush the wood of the lap");
+  }
+}
+
+function tenonLimitWords(governs: PegJoint["governs"], say: Say): string {
   switch (governs) {
     case "relish":
       return say.text("the tenon shears out behind its pegs");
@@ -41,11 +60,18 @@ function limitWords(governs: PegJoint["governs"], say: Say): string {
 
 const stronger = ({ pull, frame }: Data) => strongerPegs(pull.joint, frame, pull.most, pull.duration);
 
+/** Two halves, one upon the other, or a blade in its slot: neither a tenon nor a rafter pair. */
+const isLap = ({ sizes: { tenon, pair } }: JointPull["joint"]): boolean => !tenon && !pair;
+
 function helpWords(d: Data, say: Say): string {
   const pegs = stronger(d);
   if (!pegs && d.pull.joint.sizes.pair)
     return say.text(
       "No pegs that fit it hold that: tie the two rafters together with a steel strap or a collar beam.",
+    );
+  if (!pegs && isLap(d.pull.joint))
+    return say.text(
+      "No pegs that fit it hold that: take a longer lap, or tie it over with steel straps or bolts.",
     );
   if (!pegs)
     return say.text(
@@ -64,14 +90,14 @@ export const pegOverloaded = defineCheck<"results", Data>({
     level: "error",
     area: "joinery",
     source: {
-      text: "TFEC 1 3.4, as remembered (yield modes in double shear and shear of the peg); NDS appendix E for the tenon behind and beside the pegs",
+      text: "TFEC 1 3.4, as remembered (yield modes in double shear and shear of the peg); in laps the modes of NDS 12.3 in single shear with the strengths of wood pegs; NDS appendix E for the tenon or lap behind and beside the pegs",
       status: "memory",
     },
     explanation: {
-      what: "The timber is pulled out of its mortise with more than the pegs, or the tenon round them, can hold.",
+      what: "The timber is pulled out of its mortise or lap with more than the pegs, or the wood round them, can hold.",
       why: "Pegs shear or bend, the tenon splits out behind them, and the joint comes apart.",
       formula:
-        "pull ≤ min(n × Z × C_D × C_M, tear-out of the rows, tear-out of the group, net section of the tenon); Z = the least of the modes I_m, I_s, III_s of a dowel in double shear and shear of the peg, π D² F_vy/(2 × 3.5); C_D of the governing combination",
+        "pull ≤ min(n × Z × C_D × C_M, tear-out of the rows, tear-out of the group, net section of the tenon); Z = the least of the modes I_m, I_s, III_s of a dowel in double shear and shear of the peg, π D² F_vy/(2 × 3.5); in a lap, which shears each peg once, the modes I_m, I_s, II, III_m, III_s in single shear and half of that shear; C_D of the governing combination",
       remedy:
         "Take thicker or more pegs, a longer tenon, or denser wood. A wedge counts for nothing here, since nothing states what it holds.",
     },
@@ -108,7 +134,7 @@ export const pegOverloaded = defineCheck<"results", Data>({
         diameter: say.length(diameter?.value ?? 0),
         ratio: overPercent(d.ratio, say),
         duration: say.number(duration.value, 2),
-        why: limitWords(d.pegs.governs, say),
+        why: limitWords(d.pegs.governs, isLap(joint), say),
         help: helpWords(d, say),
       },
     );

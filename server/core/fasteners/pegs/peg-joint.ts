@@ -50,6 +50,8 @@ export interface PegJointInput {
   };
   /** degrees between the two timbers’ grain, 0 < angle ≤ 90; undefined = square. The pull goes along the tenon’s grain */
   readonly angle?: number;
+  /** degrees between the pull and the mortised timber's grain; undefined = `angle`. In a scarf it is 0 */
+  readonly angleOfMortised?: number;
   /** degrees between the pull and the tenon's own grain; undefined = along it */
   readonly angleOfTenon?: number;
   /** faces at which each peg is sheared: 1 in a lap; undefined = 2 */
@@ -122,7 +124,7 @@ export function pegJoint(input: PegJointInput): PegJoint {
     tenon.thickness,
     mortised.walls,
     { G: tenon.G, angle: input.angleOfTenon ?? 0 },
-    { G: mortised.G, angle },
+    { G: mortised.G, angle: input.angleOfMortised ?? angle },
     input.planes,
   );
   const reference: Sourced = {
