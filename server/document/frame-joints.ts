@@ -78,7 +78,12 @@ function readSpec(at: Cursor, kind: JointKindName): JointSpec {
     pegs: readPegs(at.at("pegs"), kind),
     drop: at.at("drop").gap(),
     wedge: wedge.isMap
-      ? { path: wedge.path, species: wedge.at("species").ref(), slope: pitch && pitch.rise / pitch.run }
+      ? {
+          path: wedge.path,
+          species: wedge.at("species").ref(),
+          slope: pitch && pitch.rise / pitch.run,
+          length: wedge.at("length").size(),
+        }
       : undefined,
     tail: at.at("tail").gap(),
     dovetail: readDovetail(at.at("dovetail")),

@@ -240,7 +240,7 @@ export function pavilionFrame(): Frame {
         housing: inch(0.75),
         tenon: tenon(2),
         drop: inch(1.25),
-        wedge: { path: "", species: undefined, slope: undefined },
+        wedge: { path: "", species: undefined, slope: undefined, length: undefined },
         pegs: pegs(4),
       }),
       joint("king-foot", "mortise-and-tenon", ["king-post"], ["tie"], {

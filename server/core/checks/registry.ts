@@ -34,6 +34,7 @@ import { pierTwice } from "./ground/pier-twice.ts";
 import { piersMissing } from "./ground/piers-missing.ts";
 import { sideCoverShort } from "./ground/side-cover-short.ts";
 import { woodNearEarth } from "./ground/wood-near-earth.ts";
+import { dovetailDrawsOut } from "./joinery/dovetail-draws-out.ts";
 import { dovetailDrop } from "./joinery/dovetail-drop.ts";
 import { dovetailOverloaded } from "./joinery/dovetail-overloaded.ts";
 import { dovetailUnfit } from "./joinery/dovetail-unfit.ts";
@@ -62,6 +63,9 @@ import { tenonLong } from "./joinery/tenon-long.ts";
 import { tenonShort } from "./joinery/tenon-short.ts";
 import { tenonThin } from "./joinery/tenon-thin.ts";
 import { tenonWide } from "./joinery/tenon-wide.ts";
+import { wedgeRelishShort } from "./joinery/wedge-relish-short.ts";
+import { wedgeShort } from "./joinery/wedge-short.ts";
+import { wedgeSlope } from "./joinery/wedge-slope.ts";
 import { enclosureFound } from "./loads/enclosure-found.ts";
 import { floorUncarried } from "./loads/floor-uncarried.ts";
 import { roofUncarried } from "./loads/roof-uncarried.ts";
@@ -156,6 +160,9 @@ export const CHECKS: readonly AnyCheck[] = [
   anyCheck(relishShort),
   anyCheck(tenonLong),
   anyCheck(tenonWide),
+  anyCheck(wedgeSlope),
+  anyCheck(wedgeShort),
+  anyCheck(wedgeRelishShort),
   anyCheck(tenonShort),
   anyCheck(mortiseWallThin),
   anyCheck(mortisesCollide),
@@ -163,6 +170,7 @@ export const CHECKS: readonly AnyCheck[] = [
   anyCheck(mortiseMeetsAnchor),
   anyCheck(sectionCutAway),
   anyCheck(housingDeep),
+  anyCheck(dovetailDrawsOut),
   anyCheck(dovetailDrop),
   anyCheck(dovetailOverloaded),
   anyCheck(dovetailUnfit),

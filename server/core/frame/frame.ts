@@ -250,7 +250,13 @@ export interface JointSpec {
   readonly pegs: PegSpec | undefined;
   readonly drop: Length | undefined;
   readonly wedge:
-    | { readonly path: Pointer; readonly species: Ref | undefined; readonly slope: number | undefined }
+    | {
+        readonly path: Pointer;
+        readonly species: Ref | undefined;
+        readonly slope: number | undefined;
+        /** of the wedge of a half-dovetail, thin end to thick end */
+        readonly length: Length | undefined;
+      }
     | undefined;
   /** length past the far face of a through tenon */
   readonly tail: Length | undefined;

@@ -124,7 +124,12 @@ export interface WedgeSizes {
   /** height of the opening above the seated tenon at the inner and at the outer face */
   readonly heightInner: number;
   readonly heightOuter: number;
+  /** in the mortise */
   readonly length: number;
+  /** what it is driven on by while the timber dries */
+  readonly reserve: number;
+  /** of the wedge, thin end to thick end */
+  readonly whole: Sized;
   readonly width: number;
 }
 

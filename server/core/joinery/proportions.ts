@@ -67,6 +67,19 @@ function drawbore(metric: boolean): number {
 /** Slope of a wedge: 1 in 10 (design). */
 export const WEDGE_SLOPE = 1 / 10;
 
+/** A wedge stands out of its mortise by at least this much when it is driven first, in (common practice, no source). */
+const WEDGE_OUT = 1;
+
+/**
+ * Length of a wedge: through its mortise, with what it is driven on by later, to the half inch (or 10 mm) above.
+ * @param reserve what drying asks for, in
+ */
+export function wedgeLength(mortise: number, reserve: number, metric: boolean): number {
+  const step = metric ? 10 / 25.4 : 1 / 2;
+  const length = mortise + Math.max(usual(metric, WEDGE_OUT, 25), reserve);
+  return Math.ceil(length / step - 1e-9) * step;
+}
+
 /** Pegs where the file says nothing of them. */
 interface PegFallback {
   readonly count: number;

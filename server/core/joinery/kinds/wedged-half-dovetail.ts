@@ -6,6 +6,7 @@
 import { halfExtent } from "../../model/box.ts";
 import { scale, type Vec2 } from "../../model/vec.ts";
 import { because, housingRows, inchRow, pegRows, tenonRows } from "../cut-rows.ts";
+import { wedgeReserve } from "../dovetail-drying.ts";
 import { cheekPrism, facePoint, pegThrough, rectangle } from "../face.ts";
 import type { CutRow, Joint, JointKind, JointPlace, ShapedJoint, TenonSizes } from "../joint.ts";
 import {
@@ -16,6 +17,7 @@ import {
   usual,
   usualSetIn,
   WEDGE_SLOPE,
+  wedgeLength,
 } from "../proportions.ts";
 import { centeredSetIn, cheeks, inLine } from "./mortise-and-tenon.ts";
 
@@ -81,6 +83,7 @@ function shape(place: JointPlace): ShapedJoint {
     relishCut: 0,
   };
   const count = neck >= 6.5 ? 4 : 2;
+  const reserve = wedgeReserve(of, tip, slope);
   const rows = pegSizes(
     place,
     spec?.pegs,
@@ -106,6 +109,8 @@ function shape(place: JointPlace): ShapedJoint {
         heightInner: roof(h),
         heightOuter: roof(end),
         length: inPost,
+        reserve,
+        whole: sized(spec?.wedge?.length, wedgeLength(inPost, reserve, metric)),
         width: thickness.value,
       },
       ...(pegs ? { pegs } : {}),
@@ -176,10 +181,38 @@ function wedgeRows(joint: Joint): CutRow[] {
       wedge.drop.value,
       "the timber goes in, then down",
     ),
-    inchRow("wedge", "wedge length", wedge.length, "as deep as the mortise; leave it long to drive again"),
+    inchRow(
+      "wedge",
+      "wedge length",
+      wedge.whole.value,
+      because(wedge.whole, "through the mortise, and what it is driven on by later, at least an inch"),
+    ),
+    inchRow("wedge", "length in the mortise", wedge.length, "as deep as the mortise"),
+    ...(wedge.reserve > 0
+      ? [
+          inchRow(
+            "wedge",
+            "driven on as the timber dries, at most",
+            wedge.reserve,
+            "shrinkage across the tip ÷ the wedge’s slope",
+          ),
+        ]
+      : []),
+    {
+      on: "wedge",
+      label: "wedge slope",
+      value: (Math.atan(wedge.slope) * 180) / Math.PI,
+      unit: "deg",
+      how: "that of the mortise’s roof, 1 in 10 where nothing else is given",
+    },
     inchRow("wedge", "wedge width", wedge.width, "the tenon’s thickness"),
     inchRow("wedge", "wedge height, thin end", wedge.heightInner, "the drop"),
-    inchRow("wedge", "wedge height, thick end", wedge.heightOuter, "thin end and the slope over its length"),
+    inchRow(
+      "wedge",
+      "wedge height, thick end",
+      wedge.heightInner + wedge.slope * wedge.whole.value,
+      "thin end and the slope over its length",
+    ),
   ];
 }
 
