@@ -135,6 +135,14 @@ test("what holds stands beside what pulls", () => {
   for (const pier of frame?.piers ?? []) expect(pier.weightHolds).toBeGreaterThan(pier.up.value);
 });
 
+test("a dovetail holds by its flanks, and says so with a number", () => {
+  const { frame } = forcesOf("samples/kayak-shelter.frame.yaml");
+  const hold = frame?.joints.find(({ joint }) => joint === "girt-drop@A1-B1")?.hold;
+  expect(hold).toMatchObject({ by: "dovetail", passes: true });
+  expect(hold?.ratio).toBeCloseTo((hold?.pull ?? 0) / (hold?.capacity?.value ?? 1), 3);
+  expect(hold?.capacity?.value).toBeGreaterThan(200);
+});
+
 test("rafters carry the whole roof, and what they rest on carries it again", () => {
   const { frame } = forcesOf("samples/cider-press-pavilion.frame.yaml");
   const sum = (start: string): number =>

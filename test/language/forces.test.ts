@@ -128,6 +128,13 @@ test("a joint's hover tells what its pegs hold against what pulls them, at the p
   );
 });
 
+test("a dovetail's hover tells what it holds against what pulls it", () => {
+  const shelter = open("samples/kayak-shelter.frame.yaml");
+  expect(over(shelter, "/joints/girt-drop")).toMatch(
+    /Pulls 0\.5\d kN at girt-drop@A\d-B\d under .*; its dovetail holds 1\.\d+ kN: 0\.\d\d\./,
+  );
+});
+
 test("a seat's hover tells what its screws hold", () => {
   const text = over(pavilion, "/roof/rafters/seat");
   expect(text).toMatch(/Pulls 226 lb at rafter-seat@[AB]\.5 .*; screws hold 1,381 lb: 0\.16\./);

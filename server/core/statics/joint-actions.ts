@@ -18,6 +18,8 @@ function endStiffness(joint: Joint, { frame }: Model): number | undefined {
     const hold = screwHold(joint, PERMANENT);
     return hold && hold.lateral.value > 0 && hold.withdrawal.value > 0 ? screwStiffness(joint) : undefined;
   }
+  // laps and scarfs count as stiff, for how pegs give in single shear is not known: a stiff end draws more force to it
+  if (!joint.sizes.tenon && !joint.sizes.pair) return undefined;
   const pegs = pegTension(joint, frame);
   return pegs?.holds ? pegs.stiffness.value : undefined;
 }

@@ -89,6 +89,20 @@ const girts = (size: number, keys: string): string =>
     joints: `joints:\n  ${HEAD}\n  ends: {kind: mortise-and-tenon, of: girt, into: post, ${keys}}\n`,
   });
 
+/** The shed under rafters, its ties on wedged half-dovetails. @param top level of the ties */
+const wedgedTie = (top: string): string =>
+  ROOFED.replace(
+    /^ {2}tie-end: .*$/m,
+    "  tie-end: {kind: wedged-half-dovetail, of: tie, into: post, tenon: {thickness: 2 in}, drop: 1 in, pegs: {count: 4, diameter: 3/4 in}}",
+  ).replace("tie-top: 7 ft", `tie-top: ${top}`);
+
+/** The same shed with joists that tie its plates together. @param joint of their ends, but for its timbers */
+const tiedJoists = (joint: string, seasoning = "green"): string =>
+  ROOFED.replace("seasoning: green", `seasoning: ${seasoning}`).replace(
+    "joints:\n",
+    `  joist: {kind: joist, section: 4x6, between: [plate@A, plate@B], from: 2 ft, to: 7 ft, count: 3}\njoints:\n  joist-end: {of: joist, into: plate, ${joint}}\n`,
+  );
+
 const screwed = (keys: string): string =>
   SHED.replace("seasoning: green", "seasoning: dry").replace(
     /^ {2}knee-ends: .*$/m,
@@ -146,8 +160,11 @@ export const FORMULA_FRAMES: readonly string[] = [
   girt("drop: 4 in"),
   girt("drop: 1/4 in"),
   girt("drop: 2 1/16 in"),
+  girt("wedge: {slope: 1:5, length: 7 in}"),
+  girt("wedge: {slope: 1:25, length: 9 in}"),
   joists("depth: 6 1/2 in, length: 7 1/2 in, flare: 2 in"),
   joists("depth: 6 in, length: 4 in, flare: 1 in"),
+  joists("depth: 3 in, length: 3 in, flare: 1/16 in"),
   girts(8, "housing: 1/2 in, tenon: {thickness: 2 in, length: 4 in}"),
   girts(6, "housing: 1 in, tenon: {thickness: 2 in, length: 2 in}, pegs: {count: 0}"),
   gate({
@@ -229,6 +246,12 @@ export const FORMULA_FRAMES: readonly string[] = [
     /kind: tube, diameter: 14 in, depth: 48 in/,
     "kind: pad, width: 10 in, depth: 34 in",
   ),
+  wedgedTie("7 ft 7 in"),
+  ...["", ", dovetail: {flare: 1/16 in}", ", dovetail: {length: 6 in, depth: 1/2 in}"].map((keys) =>
+    tiedJoists(`kind: housed-dovetail${keys}`),
+  ),
+  tiedJoists("kind: housed-dovetail", "dry"),
+  tiedJoists("kind: corner-half-lap"),
   screwed("count: 1, diameter: 1/4 in, length: 6 in"),
   screwed("count: 2, diameter: 5/16 in, length: 4 in"),
   screwed("count: 2, diameter: 1/4 in, length: 6 in"),

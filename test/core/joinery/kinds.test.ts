@@ -199,7 +199,12 @@ describe("wedged half-dovetail", () => {
     expect(cut(end, "mortise height at the inner face")).toBe(10);
     expectNear(cut(end, "mortise height at the outer face"), 12.2, "10 + 1.5 + 0.7");
     expect(cut(end, "wedge height, thin end")).toBe(1.5);
-    expectNear(cut(end, "wedge height, thick end"), 2.2, "thick end");
+    // through the mortise of 7 in, and 10 × 0.0366 × 10 in more as the pine dries, to the half inch
+    expect(cut(end, "wedge length")).toBe(11);
+    expect(cut(end, "length in the mortise")).toBe(7);
+    expectNear(cut(end, "driven on as the timber dries, at most"), 3.66, "6.1 × (1 − 12/30) %");
+    expectNear(cut(end, "wedge height, thick end"), 1.5 + 1.1, "thick end");
+    expectNear(cut(end, "wedge slope"), (Math.atan(0.1) * 180) / Math.PI, "1 in 10");
   });
 
   test("has as many pegs as it says, and tells where along the tenon", () => {

@@ -59,7 +59,7 @@ function parts(s: Sizes, dx = 0, dy = 0, metric = false): Parts {
     },
     joints: {
       head: `{kind: mortise-and-tenon, of: post, into: plate, ${tenon(2)}}`,
-      end: `{kind: wedged-half-dovetail, of: tie, into: post, housing: ${l(0.5)}, drop: ${l(1)}, ${tenon(2)}}`,
+      end: `{kind: wedged-half-dovetail, of: tie, into: post, housing: ${l(0.5)}, drop: ${l(1)}, wedge: {length: ${l(12)}}, ${tenon(2)}}`,
       knees: `{kind: brace-tenon, of: knee, into: [post, plate], housing: ${l(0.5)}, ${tenon(1)}}`,
     },
     roof: `{kind: gable, pitch: "${s.rise}:12", rafters: {section: ${section(3, 6)}, spacing: ${l(s.spacing)}, seat: {kind: birds-mouth, length: ${l(1)}}, head: {kind: housed, into: ridge, housing: ${l(0.5)}}, overhang: {eave: ${l(12)}}}}`,

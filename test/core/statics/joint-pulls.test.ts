@@ -1,4 +1,5 @@
 /** What pulls a joint is what its timber carries in tension (statics, derived). */
+import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { buildModel } from "../../../server/core/model/build.ts";
 import { computeResults } from "../../../server/core/results.ts";
@@ -56,4 +57,15 @@ test("of several load durations the one counts that asks most of the pegs", () =
   }
   const tie = frame.joints.get("tie-end@A1");
   expect(new Set(tie?.pulls.map(({ duration }) => duration.value))).toEqual(new Set([0.9, 1.15, 1.25, 1.6]));
+});
+
+test("a scarf is pulled by what its timber carries in tension, not by what passes across it", () => {
+  const text = readFileSync("test/frames/purlins-on-principals.frame.yaml", "utf8");
+  const { frame, pullOf } = solved(text.replace("kind: half-lap-scarf", "kind: bladed-scarf"));
+  const scarf = frame.model.joints.find(({ id }) => id === "plate-scarf@A.1");
+  const pull = scarf && pullOf(scarf);
+  // the plate's end past its last brace: the same force all along
+  const axial = memberForces(frame.solution.cases, "plate@A.1")?.tension.value ?? Number.NaN;
+  expect(Math.abs((pull?.most ?? Number.NaN) - axial)).toBeLessThan(0.001 * axial);
+  expect(pull?.hold.kind).toBe("pegs");
 });

@@ -19,8 +19,9 @@ interface Data {
 }
 
 /** What gives first, and so what helps. */
-function limitWords(governs: PegJoint["governs"], isLap: boolean, say: Say): string {
-  return isLap ? lapLimitWords(governs, say) : tenonLimitWords(governs, say);
+function limitWords(governs: PegJoint["governs"], joint: JointPull["joint"], say: Say): string {
+  if (governs === "V" && joint.sizes.blade) return say.text("the pegs shear off at the faces of the blade");
+  return isLap(joint) ? lapLimitWords(governs, say) : tenonLimitWords(governs, say);
 }
 
 function lapLimitWords(governs: PegJoint["governs"], say: Say): string {
@@ -134,7 +135,7 @@ export const pegOverloaded = defineCheck<"results", Data>({
         diameter: say.length(diameter?.value ?? 0),
         ratio: overPercent(d.ratio, say),
         duration: say.number(duration.value, 2),
-        why: limitWords(d.pegs.governs, isLap(joint), say),
+        why: limitWords(d.pegs.governs, joint, say),
         help: helpWords(d, say),
       },
     );

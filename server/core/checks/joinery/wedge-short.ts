@@ -39,7 +39,7 @@ export const wedgeShort = defineCheck<"model", Data>({
     for (const joint of judgedJoints(model)) {
       const { wedge } = joint.sizes;
       const written = joint.entry?.wedge?.path;
-      if (!wedge || wedge.whole.from !== "file" || written === undefined) continue;
+      if (wedge?.whole.from !== "file" || written === undefined) continue;
       const { length: mortise, reserve } = wedge;
       const length = wedge.whole.value;
       const inside = length < mortise - 1 / 32;

@@ -1,0 +1,195 @@
+/** Dovetails, their wedges and pegged laps in frames: each check at work, and a near miss in which it is silent. */
+import { readFileSync } from "node:fs";
+import { expect, test } from "vitest";
+import { expectFindings, findingsFixture } from "../../fixtures.ts";
+import { ROOFED, under } from "../../roofed-shed.ts";
+import { findingsOf, fixed, idsOf } from "./gate.ts";
+
+const joists = (joint: string, run = "from: 2 ft, to: 7 ft, count: 3", seasoning = "green"): string =>
+  ROOFED.replace("seasoning: green", `seasoning: ${seasoning}`).replace(
+    "joints:\n",
+    `  joist: {kind: joist, section: 4x6, between: [plate@A, plate@B], ${run}}\njoints:\n  joist-end: {of: joist, into: plate, ${joint}}\n`,
+  );
+
+const tied = (keys: string, top = "7 ft"): string =>
+  ROOFED.replace(
+    /^ {2}tie-end: .*$/m,
+    `  tie-end: {kind: wedged-half-dovetail, of: tie, into: post, tenon: {thickness: 2 in}, pegs: {count: 4, diameter: 3/4 in}${keys}}`,
+  ).replace("tie-top: 7 ft", `tie-top: ${top}`);
+
+const only = (text: string, check: string) =>
+  findingsOf(text, true).flatMap(({ finding }) => (finding.check === check ? [finding] : []));
+
+const SEEN = { whole: true, only: ["error", "warning"] } as const;
+
+const FAR = "from: 3 ft, to: 6 ft, count: 3";
+
+test("dovetail-draws-out: green joists get one note for their entry, dry ones none", () => {
+  const [note, ...others] = only(joists("kind: housed-dovetail", FAR), "dovetail-draws-out");
+  expect(others).toEqual([]);
+  expect(note).toMatchObject({ level: "note", path: "/joints/joist-end", limit: 0.25 });
+  expect(note?.places).toHaveLength(6);
+  // 0.0366 × 4 in × 3 in ÷ (2 × 1/2 in) (derived; shrinkage by the Wood Handbook, memory)
+  expect(note?.value).toBeCloseTo(0.4392, 9);
+  expect(note?.message).toContain("has drawn out by 7/16 in of its 3 in: the shoulder may open that far");
+  expect(only(joists("kind: housed-dovetail", FAR, "dry"), "dovetail-draws-out")).toEqual([]);
+});
+
+test("dovetail-draws-out: twice the flare halves the way, and a quarter of an inch is not spoken of", () => {
+  const flared = (flare: string) =>
+    only(joists(`kind: housed-dovetail, dovetail: {flare: ${flare}}`, FAR), "dovetail-draws-out");
+  // 0.2196 in at 1 in of flare; 0.2745 in at 4/5 of that
+  expect(flared("1 in")).toEqual([]);
+  expect(flared("0.8 in")[0]?.value).toBeCloseTo(0.2745, 9);
+});
+
+test("dovetail-draws-out: a lap's peg holds until its flanks do", () => {
+  const [note] = only(joists("kind: dovetail-lap"), "dovetail-draws-out");
+  expect(note?.message).toContain("Its peg holds it until then");
+  expect(
+    only(joists("kind: dovetail-lap, pegs: {count: 0}"), "dovetail-draws-out")[0]?.message,
+  ).not.toContain("peg");
+});
+
+findingsFixture(
+  "dovetail-draws-out: drying takes all of a flare of 1/16 in",
+  under(
+    joists("kind: housed-dovetail, dovetail: {flare: 1/16 in}", FAR),
+    "joist-end: ",
+    [
+      "#@61-69 warning dovetail-overloaded: its dovetail holds nothing once joist.1 is dry: the tail is then no wider than the mouth of its socket",
+      "#@79-86 warning dovetail-draws-out: its flare of 1/16 in on each side is no more than that: it slips through the mouth of its socket, and nothing holds",
+    ].join("\n"),
+  ),
+  SEEN,
+);
+test("dovetail-draws-out: at 5/64 in it still draws tight, as a note, before it slips", () => {
+  // 0.0366 × 4 in × 3 in ÷ (2 × 5/64 in) = 2.81 in of 3 in
+  const [note] = only(joists("kind: housed-dovetail, dovetail: {flare: 5/64 in}", FAR), "dovetail-draws-out");
+  expect(note?.level).toBe("note");
+  expect(note?.value).toBeCloseTo(2.811, 3);
+});
+
+test("dovetail-draws-out: a wedge is to be left long and driven on, one note for all ties", () => {
+  const [note, ...others] = only(tied(""), "dovetail-draws-out");
+  expect(others).toEqual([]);
+  expect(note?.level).toBe("note");
+  expect(note?.places).toHaveLength(4);
+  // 0.0366 × 10 in × 7 1/4 in ÷ 1 1/4 in
+  expect(note?.value).toBeCloseTo(2.1228, 4);
+  expect(note?.message).toContain("Driving the wedge on by 3 11/16 in in all takes that up");
+});
+
+// what a dovetail holds
+
+findingsFixture(
+  "dovetail-overloaded: joists that tie the plates together, near the ends of the plates",
+  under(
+    joists("kind: housed-dovetail"),
+    "joist-end: ",
+    "#@2-11 warning dovetail-overloaded: joist-end@A.foot is pulled apart with 511 lb under D + S (balanced snow), more than the 129 lb that its dovetail holds without friction after it has dried and drawn out by 7/16 in (397 %, C_D 1.15): plate@A splits along its grain behind the flanks.",
+  ),
+  SEEN,
+);
+test("dovetail-overloaded: a foot farther from the ends the same dovetails hold", () =>
+  expectFindings(joists("kind: housed-dovetail", FAR), SEEN));
+test("dovetail-overloaded: a tie that is no joist is an error", () => {
+  const text = joists("kind: housed-dovetail").replace("{kind: joist,", "{kind: beam,");
+  expect(only(text, "dovetail-overloaded").map(({ level }) => level)).toEqual(["error"]);
+});
+test("dovetail-overloaded: a dovetail lap through the whole plate holds", () =>
+  expectFindings(joists("kind: dovetail-lap"), SEEN));
+test("the larger of tail and peg is judged, never their sum", () => {
+  const flat = "kind: dovetail-lap, dovetail: {flare: 1/8 in}";
+  expect(idsOf(joists(flat), true)).not.toContain("dovetail-overloaded");
+  const [pegged] = only(joists(flat), "peg-overloaded");
+  // one section of a peg: π D² F_vy ÷ (4 × 3.5) × 1.15 (memory, TFEC 1 3.4)
+  expect(pegged?.limit).toBeCloseTo((1.15 * Math.PI * 0.75 ** 2 * 4850 * 0.73 * 0.36 ** 0.75) / 14, 6);
+  const [bare] = only(joists(`${flat}, pegs: {count: 0}`), "dovetail-overloaded");
+  expect(bare?.limit).toBeLessThan(pegged?.limit ?? 0);
+});
+
+// pegged laps
+
+test("peg-overloaded: a half-lap held by one thin peg; the fix writes one that holds", () => {
+  const text = joists("kind: corner-half-lap", FAR);
+  const [found] = only(text, "peg-overloaded");
+  expect(found?.message).toContain(
+    "more than the 239 lb that its peg of 3/4 in holds there (147 %, C_D 1.15): the pegs shear off between its two halves. One of 1 in holds it.",
+  );
+  expect(fixed(text, "peg-overloaded", 0, true)).toContain("pegs: {count: 1, diameter: 1 in}}");
+});
+
+const PURLINS = readFileSync("test/frames/purlins-on-principals.frame.yaml", "utf8");
+const scarfed = (kind: string, count: number): string =>
+  `${PURLINS.replace("kind: half-lap-scarf", `kind: ${kind}`)}joints:\n  plate-scarf: {kind: ${kind}, of: plate, into: plate, pegs: {count: ${count}, diameter: 3/4 in}}\n`;
+
+test.each([
+  ["half-lap-scarf", 2, "the pegs shear off between its two halves", 4],
+  ["bladed-scarf", 1, "the pegs shear off at the faces of the blade", 2],
+] as const)("peg-overloaded: a plate drawn apart at its %s with %i pegs", (kind, few, why, enough) => {
+  const pulled = (count: number) =>
+    only(scarfed(kind, count), "peg-overloaded").filter(({ path }) => path.includes("plate-scarf"));
+  expect(pulled(few)[0]?.message).toContain(why);
+  expect(pulled(enough)).toEqual([]);
+});
+
+// wedges
+
+test.each([
+  ["1:5", "warning", "steeper than 1 in 6: it springs out again"],
+  ["1:6", undefined, ""],
+  ["1:10", undefined, ""],
+  ["1:20", undefined, ""],
+  ["1:25", "note", "flatter than 1 in 20"],
+] as const)("wedge-slope: 1 in … as %s", (slope, level, words) => {
+  const found = only(tied(`, wedge: {slope: ${slope}}`), "wedge-slope");
+  expect(found.map((finding) => finding.level)).toEqual(level === undefined ? [] : [level]);
+  for (const { message, path } of found) {
+    expect(message).toContain(words);
+    expect(path).toBe("/joints/tie-end/wedge/slope");
+  }
+});
+test("wedge-slope: folding wedges of a scarf too, and the fix takes 1 in 10", () => {
+  const text = scarfed("stop-splayed-scarf", 4).replace(
+    "pegs: {count: 4",
+    "wedge: {slope: 1:4}, pegs: {count: 4",
+  );
+  expect(only(text, "wedge-slope")[0]?.path).toBe("/joints/plate-scarf/wedge/slope");
+  expect(fixed(tied(", wedge: {slope: 1:5}"), "wedge-slope")).toContain("wedge: {slope: 1:10}");
+});
+
+// post of 8 in less the housing of 3/4 in; 3.66 in of reserve for 10 in of white pine at 1 in 10
+test.each([
+  ["7 in", "warning"],
+  ["7 1/4 in", "note"],
+  ["10 3/4 in", "note"],
+  ["11 in", undefined],
+] as const)("wedge-short: %s", (length, level) => {
+  const found = only(tied(`, wedge: {length: ${length}}`), "wedge-short");
+  expect(found.map((finding) => finding.level)).toEqual(level === undefined ? [] : [level]);
+});
+test("wedge-short: the fix writes what the rule takes where nothing is said", () => {
+  expect(fixed(tied(", wedge: {length: 7 in}"), "wedge-short")).toContain("wedge: {length: 11 in}");
+  expect(only(tied(", wedge: {slope: 1:12}"), "wedge-short")).toEqual([]);
+});
+
+findingsFixture(
+  "wedge-relish-short: a tie close under the plate, whose tail lifts the wood above its wedge",
+  under(
+    tied(", drop: 1 in", "7 ft 7 in"),
+    "tie-end: ",
+    "#@2-9 warning wedge-relish-short: tie-end@A1 is pulled with 705 lb under D + S (balanced snow), so that its tail lifts the wedge with 5,114 lb; that shears the 1 5/8 in of post@A1 above the mortise with 215 psi, more than 144 psi (F_v′, C_D 1.15)",
+  ),
+  SEEN,
+);
+test("wedge-relish-short: thrust, sheared planes and limit (derived; NDS Table 4D, memory)", () => {
+  const [found] = only(tied(", drop: 1 in", "7 ft 7 in"), "wedge-relish-short");
+  // post's end at 8'-6" − 8 in = 94 in; roof of the mortise at 91 + 1 + 7.25/20 in
+  const relish = 94 - 91 - 1 - 7.25 / 20;
+  const pull = (found?.value ?? 0) * 2 * relish * 7.25 * (1 / 7.25);
+  expect(Math.round(pull)).toBe(705);
+  expect(found?.limit).toBeCloseTo(125 * 1.15, 9);
+});
+test("wedge-relish-short: an inch and a half lower the post has wood enough", () =>
+  expectFindings(tied(", drop: 1 in", "7 ft 5 1/2 in"), SEEN));
