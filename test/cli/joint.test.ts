@@ -50,8 +50,8 @@ describe("as text", () => {
     );
     expect(part("Cut on post@A1")).toMatch(/housing depth +3\/4 in {2}as the file says/);
     expect(part("Pegs")).toMatch(/peg hole diameter +3\/4 in/);
-    // 1 1/4 in and a rise of 1 in 10 over 7 1/4 in, to the nearest 1/16: 1.975 in
-    expect(part("Wedge")).toMatch(/wedge height, thick end +2 in/);
+    // 1 1/4 in and a rise of 1 in 10 over 12 in, to the nearest 1/16: 2.45 in
+    expect(part("Wedge")).toMatch(/wedge height, thick end +2 7\/16 in/);
     expect(part("Forces")).toMatch(/pulls out +[\d,]+ lb/);
     expect(out).toMatch(/\nPulls [\d,]+ lb under .*; pegs hold [\d,]+ lb: 0\.\d\d\.\n/);
     expect(out).toContain("\nNo finding at this joint.\n");

@@ -3,7 +3,8 @@ import { dovetailFit } from "../fasteners/dovetail.ts";
 import type { Timber } from "../model/model.ts";
 import { shrinkageTo } from "../wood/moisture.ts";
 import { findSpecies } from "../wood/species.ts";
-import type { DovetailSizes, JointSizes } from "./joint.ts";
+import { inchRow } from "./cut-rows.ts";
+import type { CutRow, DovetailSizes, Joint, JointSizes } from "./joint.ts";
 
 /** Moisture in service under a roof in the open, percent (Wood Handbook chapter 13, about 12 in most of the U.S.; memory). */
 const IN_SERVICE = 12;
@@ -43,4 +44,20 @@ export function tailSlope({ wedge, tenon }: Pick<JointSizes, "wedge" | "tenon">)
  */
 export function wedgeReserve(timber: Timber, tip: number, slope: number): number {
   return slope > 0 ? ((dryingOf(timber) ?? 0) * tip) / slope : 0;
+}
+
+/** How far a green tail draws out, for the cut sheet. */
+export function dryingRows({ of, sizes: { dovetail, pegs } }: Joint): CutRow[] {
+  const out = dovetail && drawOut(of, dovetail);
+  if (!out || !Number.isFinite(out)) return [];
+  return [
+    inchRow(
+      "joined",
+      "draws out as it dries, at most",
+      out,
+      pegs
+        ? "shrinkage across the tip ÷ twice the flare’s slope; its peg holds it until then"
+        : "shrinkage across the tip ÷ twice the flare’s slope",
+    ),
+  ];
 }

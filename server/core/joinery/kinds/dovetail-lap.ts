@@ -6,17 +6,9 @@ import { halfExtent } from "../../model/box.ts";
 import { cross, dot, scale, unit, type Vec2 } from "../../model/vec.ts";
 import { opensOnTop } from "../assembly.ts";
 import { because, inchRow, pegRows } from "../cut-rows.ts";
-import { drawOut } from "../dovetail-drying.ts";
+import { dryingRows } from "../dovetail-drying.ts";
 import { cheekPrism, facePoint } from "../face.ts";
-import type {
-  CutRow,
-  DovetailSizes,
-  Joint,
-  JointKind,
-  JointPlace,
-  ReceivingFace,
-  ShapedJoint,
-} from "../joint.ts";
+import type { DovetailSizes, Joint, JointKind, JointPlace, ReceivingFace, ShapedJoint } from "../joint.ts";
 import { BORED_TOGETHER, pegSizes, sized, toStep, usual } from "../proportions.ts";
 
 /** Flare of each side: one in six of the length, but the neck keeps three fifths of the width (common practice, no source). */
@@ -91,20 +83,6 @@ function shape(place: JointPlace): ShapedJoint {
   };
 }
 
-/** What a green timber loses of its hold as it dries. */
-function dryingRows(joint: Joint, dovetail: DovetailSizes): CutRow[] {
-  const out = drawOut(joint.of, dovetail);
-  if (!out || !Number.isFinite(out)) return [];
-  return [
-    inchRow(
-      "joined",
-      "draws out as it dries, at most",
-      out,
-      "shrinkage across the tip ÷ twice the flare’s slope; a peg or wedge takes it up",
-    ),
-  ];
-}
-
 export const dovetailLap: JointKind = {
   kind: "dovetail-lap",
   title: "Dovetail lap",
@@ -143,7 +121,7 @@ export const dovetailLap: JointKind = {
         socket.to - socket.from,
         "down to half of what both have in common",
       ),
-      ...dryingRows(joint, dovetail),
+      ...dryingRows(joint),
       ...pegRows(pegs, 0).filter((r) => r.on === "peg"),
     ];
   },

@@ -4,6 +4,7 @@ import type { Vec2 } from "../../model/vec.ts";
 import { lengthNote } from "../../note.ts";
 import { fromUpperEdge } from "../assembly.ts";
 import { because, housingRows, inchRow } from "../cut-rows.ts";
+import { dryingRows } from "../dovetail-drying.ts";
 import { facePoint, rectangle } from "../face.ts";
 import type { Joint, JointKind, JointPlace, Prism, ShapedJoint } from "../joint.ts";
 import { sized, toStep, usual } from "../proportions.ts";
@@ -90,6 +91,7 @@ export const housedDovetail: JointKind = {
         dovetail.depth.value,
         lengthNote("as the dovetail; {length} deeper lets it seat", 1 / 16),
       ),
+      ...dryingRows(joint),
       ...housingRows(joint),
     ];
   },
