@@ -10,9 +10,7 @@ import { effectiveLength, type Loading, lateralStability } from "../../../server
 import { creepFactor, totalDeflection } from "../../../server/core/members/deflection.ts";
 import { momentOfInertia, sectionModulus } from "../../../server/core/members/section.ts";
 import {
-  connectionShear,
   endNotch,
-  notchedCompressionSide,
   notchedTensionSide,
   shearCapacity,
   shearStress,
@@ -101,11 +99,6 @@ export function notchCase(c: Case): Numbers {
     const found = endNotch(g.d, g.dn);
     return { notch_depth: found.depth, limit: found.limit, allowed: found.allowed };
   }
-  if (g.de !== undefined) {
-    const at = (fromEnd: number) => connectionShear(Fv, g.b, g.d, g.de, fromEnd);
-    return { Vr: at(g.distance_to_end), Vr_beyond_5d: at(5 * g.d) };
-  }
-  if (g.side === "compression") return { Vr: notchedCompressionSide(Fv, g.b, g.d, g.dn, g.e) };
   const Vr = notchedTensionSide(Fv, g.b, g.d, g.dn);
   const whole = shearCapacity(Fv, g.b, g.d);
   return { Vr, Vr_unnotched: whole, ratio: Vr / whole };
