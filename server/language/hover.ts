@@ -4,6 +4,7 @@ import { schemaAt } from "../document/schema.ts";
 import { keysOf } from "../document/tree.ts";
 import { CAUTION } from "./caution.ts";
 import type { Snapshot } from "./frame-service.ts";
+import { deckHover } from "./hover/deck.ts";
 import { jointHover } from "./hover/joint.ts";
 import { jointForceTable } from "./hover/joint-forces.ts";
 import { keyHover } from "./hover/key.ts";
@@ -72,7 +73,9 @@ function aboutKey(snapshot: Asked, spot: Spot): Part[] {
   const [area, name] = keys;
   const wood = area === "timber" && keys.length === 2 ? classText(snapshot, name) : undefined;
   const loads = loadHover(snapshot, spot.path).flatMap(engineering);
-  return [...key, ...engineering(wood), ...loads, ...cutSizes(snapshot, spot)];
+  const results = spot.path === "/roof/deck" ? snapshot.evaluation?.results : undefined;
+  const deck = results ? deckHover(results, snapshot.say).flatMap(engineering) : [];
+  return [...key, ...engineering(wood), ...deck, ...loads, ...cutSizes(snapshot, spot)];
 }
 
 /** The wood of a timber class. */

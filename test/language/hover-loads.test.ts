@@ -3,11 +3,15 @@ import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { createFrameService } from "../../server/language/frame-service.ts";
 import { hoverAt } from "../../server/language/hover.ts";
+import { ROOFED } from "../roofed-shed.ts";
 import { SHED } from "../shed.ts";
 
 /** The hover of a key of a sample. @param key a text that is there once; the mouse rests at its start */
 function over(sample: string, key: RegExp): string {
-  const text = readFileSync(new URL(`../../samples/${sample}.frame.yaml`, import.meta.url), "utf8");
+  return hoverOn(readFileSync(new URL(`../../samples/${sample}.frame.yaml`, import.meta.url), "utf8"), key);
+}
+
+function hoverOn(text: string, key: RegExp): string {
   const snapshot = createFrameService().open("file:///loads.frame.yaml", 1, text);
   const position = snapshot.document.positionAt(text.search(key) + 2);
   return hoverAt(snapshot, position)?.contents.value ?? "";
@@ -41,6 +45,21 @@ describe("pavilion", () => {
       expect(text).toContain("**Weight of the roof over its rafters**");
       expect(text).toMatch(/standing seam +\| 1 psf +\| published/);
     }
+  });
+
+  test("roof.deck: how far its boards are used, and what the limit is made of", () => {
+    const text = over("cider-press-pavilion", /^ {2}deck:/m);
+    expect(text).toMatch(/Over 29 5\/8 in used to \*\*0\.24\*\* by bending: 206 psi of 863 psi/);
+    expect(text).toContain("a person of 300 lb on it");
+    expect(text).toContain("No.2 of the wood that carries it (Eastern Hemlock-Tamarack)");
+    expect(text).toMatch(/\| C\\_fu \(bent about the weak axis\) +\| 1\.2 +\| .*\| remembered/);
+    expect(over("cider-press-pavilion", /^ {2}covering:/m)).not.toContain("used to");
+  });
+
+  test("roof.deck of panels: their rating and what lies on them", () => {
+    const text = hoverOn(ROOFED, /^ {2}deck:/m);
+    expect(text).toMatch(/rated 40\/20 by its thickness, it carries \d+(\.\d+)? psf and in all/);
+    expect(text).toContain("IRC Table R503.2.1.1(1), remembered");
   });
 
   test("other keys say nothing of loads", () => {
