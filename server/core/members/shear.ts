@@ -4,7 +4,8 @@
  * Two rules of 3.4.3 have no place here. A notch on the compression side (3.4-5) is cut by no joint past the face of its
  * support: the cut above a flat tenon ends at its shoulder, and where something else is cut out of the upper edge the
  * section that is left carries all shear. A beam held by fasteners (3.4-6, 3.4-7) is written for bolts, lag screws and
- * connectors through its side: here lying timbers bear on wood, and pegs keep the loaded edge distances of TFEC 1.
+ * connectors through its side: here lying timbers bear on wood, and where pegs lift one, TFEC 1 sets their distance to
+ * the loaded edge in its place.
  */
 
 /** f_v = 3V/(2 b d) (NDS 3.4-2). @param shear lb; @returns psi */
