@@ -39,6 +39,26 @@ describe("pavilion", () => {
     expect(text).toMatch(/\| \+y\/A +\| 1\.3: 23\.4 psf +\| 0\.31: 5\.58 psf/);
   });
 
+  test("site.wind and site.snow: how well the coefficients of the cases are known", () => {
+    expect(over("cider-press-pavilion", /^ {2}wind:/m)).toContain(
+      "Load cases by ASCE 7 Figure 27.3-7 (remembered from the publication, not seen again) and ASCE 7 Figure 27.3-5 (remembered",
+    );
+    // walls and roof of a closed building are remembered whole
+    expect(over("goat-shed", /^ {2}wind:/m)).toContain(
+      "Load cases by ASCE 7 section 27.3.1 (remembered from the publication, not seen again).",
+    );
+  });
+
+  test("site.wind: the least weight is dry, or what the file states", () => {
+    const text = readFileSync(new URL("../../samples/goat-shed.frame.yaml", import.meta.url), "utf8");
+    expect(hoverOn(text, /^ {2}wind:/m)).toMatch(/\| rafters +\| timber, dry +\| 27\.9 lb/);
+    const stated = text.replace(/^( {2}rafters: \{[^}]*seasoning: dry)/m, "$1, weight: 33 pcf");
+    expect(stated).not.toBe(text);
+    expect(hoverOn(stated, /^ {2}wind:/m)).toMatch(
+      /\| rafters +\| timber, by the weight that the file states +\| 33 lb\/ft³ +\| given in the file/,
+    );
+  });
+
   test("roof.deck and roof.covering: the layers", () => {
     for (const key of [/^ {2}deck:/m, /^ {2}covering:/m]) {
       const text = over("cider-press-pavilion", key);
