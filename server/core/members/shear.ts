@@ -1,11 +1,10 @@
 /**
  * Shear of a rectangular section, whole and notched at its end: NDS 3.4, notch limits 4.4.3.
  *
- * Two rules of 3.4.3 have no place here. A notch on the compression side (3.4-5) is cut by no joint past the face of its
- * support: the cut above a flat tenon ends at its shoulder, and where something else is cut out of the upper edge the
- * section that is left carries all shear. A beam held by fasteners (3.4-6, 3.4-7) is written for bolts, lag screws and
- * connectors through its side: here lying timbers bear on wood, and where pegs lift one, TFEC 1 sets their distance to
- * the loaded edge in its place.
+ * Of the other rules of 3.4.3, a pull of pegs across the grain (3.4-6, 3.4-7) stands with the cheeks that it splits, in
+ * `fasteners/tear-out.ts`. A notch on the compression side (3.4-5) is cut by no joint past the face of its support: the
+ * cut above a flat tenon ends at its shoulder, and where something else is cut out of the upper edge the section that is
+ * left carries all shear.
  */
 
 /** f_v = 3V/(2 b d) (NDS 3.4-2). @param shear lb; @returns psi */
