@@ -6,7 +6,7 @@ import type { DeflectionShare } from "../core/members/deflection-limits.ts";
 import type { RafterUse } from "../core/members/rafter.ts";
 import type { Note } from "../core/note.ts";
 import type { Results } from "../core/results.ts";
-import type { DeckResult } from "../core/roof/deck-results.ts";
+import type { DeckResult } from "../core/roof/deck-strip.ts";
 import { type RafterResult, rafterShare } from "../core/roof/rafter-results.ts";
 import type { Factor, Sourced } from "../core/sourced.ts";
 import { appliedTotal, bearingReactions, reactionTotal } from "../core/statics/balance.ts";
@@ -185,8 +185,8 @@ function rafterOf(result: RafterResult, say: Say) {
 }
 
 function deckOf(deck: DeckResult, say: Say) {
-  const { slope, span, thickness, kind } = deck;
-  const made = { wall: slope.wall, kind, span: figure(span), thickness: figure(thickness) };
+  const { on, span, thickness, kind } = deck;
+  const made = { ...on, kind, span: figure(span), thickness: figure(thickness) };
   if (deck.kind === "panels") {
     const { rule, live, total, load, reserve } = deck;
     return {

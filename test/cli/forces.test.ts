@@ -41,7 +41,8 @@ interface Results {
   readonly file?: string;
   readonly rafters: readonly { readonly uses: readonly { readonly factors: readonly unknown[] }[] }[];
   readonly decks: readonly {
-    readonly wall: string;
+    readonly wall?: string;
+    readonly floor?: string;
     readonly kind: string;
     readonly uses?: readonly {
       readonly check: string;
@@ -167,6 +168,9 @@ test("the roof's deck stands beside the rafters: boards with their factors, pane
   ]);
   expect(decks[0]?.uses?.[0]).toMatchObject({ check: "bending", combination: "person" });
   expect(decks[0]?.uses?.[0]?.factors.length).toBeGreaterThan(3);
+  const shed = forcesOf("samples/goat-shed.frame.yaml").decks;
+  expect(shed.map(({ wall, floor }) => wall ?? floor)).toEqual(["A", "B", "loft"]);
+  expect(shed.at(-1)?.uses?.[0]?.combination).toBe("floor");
   const panels = forcesOf("-", ROOFED).decks;
   expect(panels.map(({ kind, passes }) => [kind, passes])).toEqual([
     ["panels", true],

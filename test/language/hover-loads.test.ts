@@ -76,6 +76,11 @@ describe("pavilion", () => {
     expect(over("cider-press-pavilion", /^ {2}covering:/m)).not.toContain("used to");
   });
 
+  test("a floor: how far its boards are used", () => {
+    const text = over("goat-shed", /^ {2}loft:/m);
+    expect(text).toMatch(/Over .* in used to \*\*0\.\d\d\*\* by .* under dead load and floor live load\./);
+  });
+
   test("roof.deck of panels: their rating and what lies on them", () => {
     const text = hoverOn(ROOFED, /^ {2}deck:/m);
     expect(text).toMatch(/rated 40\/20 by its thickness, it carries \d+(\.\d+)? psf and in all/);

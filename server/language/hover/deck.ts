@@ -1,8 +1,12 @@
-/** How far the deck of a roof is used between its supports, under the key that names it. */
+/** How far the deck of a roof or floor is used between its supports, under the key that names it. */
 import type { Say } from "../../core/checks/say.ts";
-import type { Results } from "../../core/results.ts";
-import type { DeckPanels, DeckResult, DeckStrip } from "../../core/roof/deck-results.ts";
-import { DECK_LOADS, PERSON } from "../../core/roof/deck-results.ts";
+import {
+  DECK_LOADS,
+  type DeckPanels,
+  type DeckResult,
+  type DeckStrip,
+  PERSON,
+} from "../../core/roof/deck-strip.ts";
 import { limitTable } from "./limit-table.ts";
 import { amountText, ratioText, USE_WORDS } from "./use-words.ts";
 
@@ -48,8 +52,8 @@ function panelText(panels: DeckPanels, say: Say): string {
   );
 }
 
-/** @returns paragraphs of the slope whose deck is used most; none while nothing is computed of it */
-export function deckHover({ decks }: Results, say: Say): string[] {
+/** @returns paragraphs of the one that is used most; none for none */
+export function deckHover(decks: readonly DeckResult[], say: Say): string[] {
   const most = decks.reduce<DeckResult | undefined>(
     (worst, deck) => (worst && ratioOf(worst) >= ratioOf(deck) ? worst : deck),
     undefined,

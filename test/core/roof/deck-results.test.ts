@@ -3,8 +3,9 @@
  * of a simple span (any beam table; mem-bend-004, mem-defl of `reference/members.yaml`) and the factors of the NDS.
  */
 import { describe, expect, test } from "vitest";
-import type { DeckLoad, DeckPanels, DeckStrip } from "../../../server/core/roof/deck-results.ts";
 import { panelByThickness, panelOf, panelReserve } from "../../../server/core/roof/deck-spans.ts";
+import type { DeckLoad, DeckPanels, DeckStrip } from "../../../server/core/roof/deck-strip.ts";
+import { loft } from "../statics/members.ts";
 import { evaluated, roofOf } from "./roofs.ts";
 
 const decksOf = (deck: string, spacing = "24 in", ground = 45) =>
@@ -112,4 +113,31 @@ test("nothing is told of a deck whose snow, supports or wood nobody knows", () =
   expect(
     evaluated(text.replace("species: eastern-hemlock-tamarack", "species: ironbark")).results.decks,
   ).toEqual([]);
+});
+
+describe("boards of a floor over joists", () => {
+  const floor = (live: string, deck = "{kind: boards, thickness: 1 in}"): DeckStrip | undefined => {
+    const [first] = evaluated(loft("4x6", `${live}, deck: ${deck}`)).results.decks.filter(
+      ({ on }) => "floor" in on,
+    );
+    return first?.kind === "boards" ? first : undefined;
+  };
+  test("span from joist to joist: four of them from 2 ft to 8 ft", () => {
+    expect(floor("40 psf")?.span).toBeCloseTo((96 - 24) / 3, 9);
+  });
+  test("bend by 5 w L⁴ ÷ (384 E I) under live load, L/360, and take C_D 1.0 [derived; IBC Table 1604.3, memory]", () => {
+    const boards = floor("40 psf")!;
+    const L = boards.span;
+    const live = use(boards, "live-deflection");
+    // E of Table 4A, with C_M 0.9 where the joists are green
+    const E = boards.wood.values.E.value * live.factors.reduce((product, f) => product * f.value, 1);
+    expect(live.value / ((5 * (40 / 12) * L ** 4) / (384 * E))).toBeCloseTo(1, 3);
+    expect(live.limit).toBeCloseTo(L / 360, 9);
+    expect(use(boards, "bending").factors.find(({ symbol }) => symbol === "C_D")?.value).toBe(1);
+    expect(use(boards, "bending")).toMatchObject({ load: "floor", combination: "D + L" });
+  });
+  test("are told nothing of where the file names no deck, or panels", () => {
+    expect(floor("40 psf", "{kind: panels, thickness: 3/4 in}")).toBeUndefined();
+    expect(evaluated(loft("4x6", "40 psf")).results.decks).toEqual([]);
+  });
 });

@@ -8,7 +8,7 @@ import {
   type DeckUse,
   longestDeckSpan,
   PERSON,
-} from "../../roof/deck-results.ts";
+} from "../../roof/deck-strip.ts";
 import { defineCheck } from "../check.ts";
 import { overPercent } from "../members/use-words.ts";
 import type { Say } from "../say.ts";
@@ -69,7 +69,9 @@ function stripWords(strip: DeckStrip, use: DeckUse, say: Say): string {
   const why =
     use.unit === "psi"
       ? say.text("They can break under that load.")
-      : say.text("They sag more than a roof of this kind may.");
+      : "floor" in strip.on
+        ? say.text("They sag more than a floor may.")
+        : say.text("They sag more than a roof of this kind may.");
   const taken = say.text(
     "Reckoned as No.2 of the wood that carries them ({species}), since the file names none for the deck.",
     values,
@@ -94,25 +96,23 @@ export const deckOverloaded = defineCheck<"results", Data>({
       status: "memory",
     },
     explanation: {
-      what: "The boards or purlins of the roof are stressed, or bend, more than their wood allows between their supports, or its panels carry more than their rating, under snow, roof live load or a person.",
+      what: "The boards or purlins of the roof, or the boards of a floor, are stressed, or bend, more than their wood allows between their supports, or panels of the roof carry more than their rating, under snow, live load or a person.",
       why: "Span tables of decks hold for usual loads. Under heavy snow a deck that they allow sags or breaks first of all.",
       formula:
-        "boards (a strip 12 in wide) and purlins on a simple span, loads square to the slope: f_b = M/S ≤ F_b × adjustment factors; f_v = 3V/(2bd) ≤ F_v × factors; deflection as of rafters; wood of what carries them, No.2; panels: load ≤ that of their rating × (its widest spacing ÷ spacing)²",
-      remedy: "Take the deck thicker, or set the rafters or purlins closer.",
+        "boards (a strip 12 in wide) and purlins on a simple span, loads square to the slope: f_b = M/S ≤ F_b × adjustment factors; f_v = 3V/(2bd) ≤ F_v × factors; deflection as of rafters, of a floor L/360 under live load and L/240 under all; wood of what carries them, No.2; panels: load ≤ that of their rating × (its widest spacing ÷ spacing)²",
+      remedy: "Take the deck thicker, or set the rafters, purlins or joists closer.",
     },
   },
   input: "results",
-  *find({ decks, model }) {
-    const deck = model.frame.roof?.deck;
-    if (!deck) return;
+  *find({ decks }) {
     for (const result of decks) {
       const data = judge(result);
       if (!data) continue;
       const strength = data.kind === "strip" && data.use.unit === "psi";
       yield {
-        path: deck.thickness === undefined ? `${deck.path}/kind` : `${deck.path}/thickness`,
+        path: result.path,
         level: strength ? "error" : "warning",
-        place: `deck@${result.slope.wall}`,
+        place: "wall" in result.on ? `deck@${result.on.wall}` : result.on.floor,
         data,
         ...(data.kind === "strip"
           ? { value: data.use.value, limit: data.use.limit, unit: data.use.unit }
