@@ -48,8 +48,8 @@ export function forcesText(frame: FrameResults, say: Say): string {
 function loads({ model, solution }: FrameResults, say: Say): string[] {
   const standard = loadStandard(model) ?? "";
   return loadDerivation(model, solution.loads).flatMap((section) => {
-    const { title, lines, caption, patterns } = loadTables(section, standard, say);
-    return [title, textTable(lines), ...(patterns.length > 0 ? [caption, textTable(patterns)] : [])];
+    const { title, lines, caption, patterns, known } = loadTables(section, standard, say);
+    return [title, textTable(lines), ...(patterns.length > 0 ? [caption, textTable(patterns), known] : [])];
   });
 }
 

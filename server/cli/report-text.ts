@@ -1,10 +1,12 @@
 /** The report for people: a line for each finding, what is accepted, the count, the caution. */
 import { styleText } from "node:util";
 import type { Level } from "../core/checks/check.ts";
+import { loadDerivation, loadStandard } from "../core/statics/load-derivation.ts";
 import { woodsInUse } from "../core/statics/woods-in-use.ts";
 import { CAUTION } from "../language/caution.ts";
 import { countsOf } from "../language/diagnostics.ts";
 import type { LocatedFinding } from "../language/frame-service.ts";
+import { loadNotes } from "../language/load-words.ts";
 import { woodNotes } from "../language/wood-words.ts";
 import type { CheckedFile } from "./report-json.ts";
 
@@ -19,16 +21,20 @@ export function textReport(checked: readonly CheckedFile[], color: boolean): str
   const lines = checked.flatMap(({ file, snapshot }) =>
     snapshot.findings.map((located) => findingLine(file, located, color)),
   );
-  return `${[...lines, countLine(checked), ...rememberedWoods(checked), CAUTION].join("\n")}\n`;
+  return `${[...lines, countLine(checked), ...remembered(checked), CAUTION].join("\n")}\n`;
 }
 
-/** Each wood once, however many files are of it. */
-function rememberedWoods(checked: readonly CheckedFile[]): string[] {
-  const notes = checked.flatMap(({ snapshot }) => {
-    const members = snapshot.evaluation?.results.frame?.members;
-    return members ? woodNotes(woodsInUse(members.values()), snapshot.say) : [];
+/** What stands as remembered, each wood and each load standard once, however many files are of it. */
+function remembered(checked: readonly CheckedFile[]): string[] {
+  const frames = checked.flatMap(({ snapshot: { evaluation, say } }) => {
+    const frame = evaluation?.results.frame;
+    return frame ? [{ frame, say }] : [];
   });
-  return [...new Set(notes.map(oneLine))];
+  const woods = frames.flatMap(({ frame, say }) => woodNotes(woodsInUse(frame.members.values()), say));
+  const loads = frames.flatMap(({ frame: { model, solution }, say }) =>
+    loadNotes(loadDerivation(model, solution.loads), loadStandard(model) ?? "", say),
+  );
+  return [...new Set([...woods, ...loads].map(oneLine))];
 }
 
 function findingLine(file: string, located: LocatedFinding, color: boolean): string {

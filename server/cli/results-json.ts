@@ -6,6 +6,7 @@ import type { DeflectionShare } from "../core/members/deflection-limits.ts";
 import type { RafterUse } from "../core/members/rafter.ts";
 import type { Note } from "../core/note.ts";
 import type { Results } from "../core/results.ts";
+import type { DeckResult } from "../core/roof/deck-strip.ts";
 import { type RafterResult, rafterShare } from "../core/roof/rafter-results.ts";
 import type { Factor, Sourced } from "../core/sourced.ts";
 import { appliedTotal, bearingReactions, reactionTotal } from "../core/statics/balance.ts";
@@ -183,6 +184,46 @@ function rafterOf(result: RafterResult, say: Say) {
   };
 }
 
+function deckOf(deck: DeckResult, say: Say) {
+  const { on, span, thickness, kind } = deck;
+  const made = { ...on, kind, span: figure(span), thickness: figure(thickness) };
+  if (deck.kind === "panels") {
+    const { rule, live, total, load, reserve } = deck;
+    return {
+      ...made,
+      load,
+      rating: {
+        name: rule.rating,
+        live: rule.load.live,
+        total: rule.load.total,
+        status: rule.status,
+        source: rule.source,
+      },
+      reserve: figure(reserve),
+      live: figure(live),
+      total: figure(total),
+      passes: live <= rule.load.live * reserve && total <= rule.load.total * reserve,
+    };
+  }
+  return {
+    ...made,
+    breadth: figure(deck.breadth),
+    wood: woodOf(deck),
+    uses: deck.uses.map((use) => ({
+      check: use.what,
+      unit: use.unit,
+      ...finite("value", use.value),
+      ...finite("limit", use.limit),
+      ...finite("ratio", use.ratio),
+      passes: use.ratio <= 1,
+      combination: use.load,
+      words: use.combination,
+      ...(use.reference ? { reference: sourcedOf(use.reference) } : {}),
+      factors: use.factors.map((f) => factorOf(f, say)),
+    })),
+  };
+}
+
 /** What pulls a joint most, and what it has to hold with: lb, with all factors. */
 function holdOf({ pull, by, capacity, factors, ratio, along }: JointHold, say: Say) {
   return {
@@ -294,6 +335,7 @@ export function resultsJson(results: Results, say: Say) {
     units: UNITS,
     axes: AXES,
     rafters: results.rafters.map((r) => rafterOf(r, say)),
+    decks: results.decks.map((d) => deckOf(d, say)),
     raftersSkipped: results.skipped.map(({ because }) => because),
     frame: results.frame ? frameOf(results.frame, say) : null,
   };

@@ -1,9 +1,11 @@
 /** What shows when the mouse rests: one file under `hover/` for each thing that can be there. */
 import type { Position, Range } from "vscode-languageserver-types";
+import type { DeckResult } from "../core/roof/deck-strip.ts";
 import { schemaAt } from "../document/schema.ts";
 import { keysOf } from "../document/tree.ts";
 import { CAUTION } from "./caution.ts";
 import type { Snapshot } from "./frame-service.ts";
+import { deckHover } from "./hover/deck.ts";
 import { jointHover } from "./hover/joint.ts";
 import { jointForceTable } from "./hover/joint-forces.ts";
 import { keyHover } from "./hover/key.ts";
@@ -72,7 +74,16 @@ function aboutKey(snapshot: Asked, spot: Spot): Part[] {
   const [area, name] = keys;
   const wood = area === "timber" && keys.length === 2 ? classText(snapshot, name) : undefined;
   const loads = loadHover(snapshot, spot.path).flatMap(engineering);
-  return [...key, ...engineering(wood), ...loads, ...cutSizes(snapshot, spot)];
+  const deck = deckHover(decksOf(snapshot, spot.path), snapshot.say).flatMap(engineering);
+  return [...key, ...engineering(wood), ...deck, ...loads, ...cutSizes(snapshot, spot)];
+}
+
+/** The decks that a key names: those of the roof, or that of a floor. */
+function decksOf({ evaluation }: Snapshot, path: string): readonly DeckResult[] {
+  const decks = evaluation?.results.decks ?? [];
+  if (path === "/roof/deck") return decks.filter(({ on }) => "wall" in on);
+  const floor = evaluation?.frame.floors.find((one) => one.path === path || one.deck?.path === path);
+  return floor ? decks.filter(({ on }) => "floor" in on && on.floor === floor.name) : [];
 }
 
 /** The wood of a timber class. */

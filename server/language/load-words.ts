@@ -13,6 +13,8 @@ export interface LoadTables {
   readonly caption: string;
   /** head first: load case, then each part of the frame; nothing where the lines say it all */
   readonly patterns: readonly (readonly string[])[];
+  /** where the coefficients of the load cases are from and how well they are known; nothing without cases */
+  readonly known: string;
 }
 
 const TITLE: Readonly<Record<LoadPart, string>> = {
@@ -48,14 +50,38 @@ export function loadTables(section: LoadSection, standard: string, say: Say): Lo
     say.text(source),
   ]);
   const head = ["", say.text("what"), say.text("value"), say.text("known"), say.text("source")];
+  // where all is one, the lines have said it
+  const cases = section.part === "roof-live" && section.patterns.length < 2 ? [] : section.patterns;
   return {
     title,
     lines: [head, ...rows],
     caption: say.text(CAPTION[section.part] ?? "Load cases:"),
-    // where all is one, the lines have said it
-    patterns:
-      section.part === "roof-live" && section.patterns.length < 2 ? [] : patternTable(section.patterns, say),
+    patterns: patternTable(cases, say),
+    known: cases.length === 0 ? "" : casesKnown(cases, say),
   };
+}
+
+/** `Load cases by ASCE 7 Figure 27.3-1 (remembered …).` */
+function casesKnown(patterns: readonly LoadPattern[], say: Say): string {
+  const each = patterns.map(({ source, status }) =>
+    say.text("{source} ({known})", { source: say.text(source), known: say.text(STATUS_WORDS[status]) }),
+  );
+  return say.text("Load cases by {sources}.", { sources: say.list([...new Set(each)]) });
+}
+
+/** @returns a sentence on what of snow and wind nobody has compared with the print; none where all of it was seen */
+export function loadNotes(sections: readonly LoadSection[], standard: string, say: Say): string[] {
+  const open = sections
+    .filter(({ part }) => part === "snow" || part === "wind")
+    .flatMap(({ lines, patterns }) => [...lines, ...patterns])
+    .filter(({ status }) => status === "memory" || status === "uncertain");
+  if (open.length === 0) return [];
+  return [
+    say.text(
+      "Of snow and wind by {standard} these stand as remembered: {sources}. Compare them with a print before you build.",
+      { standard, sources: [...new Set(open.map(({ source }) => say.text(source)))].join("; ") },
+    ),
+  ];
 }
 
 /** Three decimals of a factor, as its standard prints it. */

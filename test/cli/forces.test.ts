@@ -5,6 +5,7 @@ import { describe, expect, test } from "vitest";
 import forcesSchema from "../../schemas/forces.schema.json" with { type: "json" };
 import reportSchema from "../../schemas/report.schema.json" with { type: "json" };
 import { run } from "../../server/cli/run.ts";
+import { ROOFED } from "../roofed-shed.ts";
 import { SHED } from "../shed.ts";
 
 const SAMPLES = ["garden-arch", "kayak-shelter", "cider-press-pavilion"].map(
@@ -39,6 +40,17 @@ interface Most {
 interface Results {
   readonly file?: string;
   readonly rafters: readonly { readonly uses: readonly { readonly factors: readonly unknown[] }[] }[];
+  readonly decks: readonly {
+    readonly wall?: string;
+    readonly floor?: string;
+    readonly kind: string;
+    readonly uses?: readonly {
+      readonly check: string;
+      readonly combination: string;
+      readonly factors: readonly unknown[];
+    }[];
+    readonly passes?: boolean;
+  }[];
   readonly frame: {
     readonly combinations: readonly {
       readonly id: string;
@@ -154,6 +166,24 @@ test("rafters carry the whole roof, and what they rest on carries it again", () 
   expect(sum("rafter@")).toBeCloseTo(((156 + 36) * slope * 240) / 144, 3);
   expect(sum("plate@") + sum("ridge")).toBeCloseTo(sum("rafter@"), 6);
   expect(sum("plate@")).toBeGreaterThan(sum("ridge"));
+});
+
+test("the roof's deck stands beside the rafters: boards with their factors, panels with their rating", () => {
+  const { decks } = forcesOf("samples/cider-press-pavilion.frame.yaml");
+  expect(decks.map(({ wall, kind }) => [wall, kind])).toEqual([
+    ["A", "boards"],
+    ["B", "boards"],
+  ]);
+  expect(decks[0]?.uses?.[0]).toMatchObject({ check: "bending", combination: "person" });
+  expect(decks[0]?.uses?.[0]?.factors.length).toBeGreaterThan(3);
+  const shed = forcesOf("samples/goat-shed.frame.yaml").decks;
+  expect(shed.map(({ wall, floor }) => wall ?? floor)).toEqual(["A", "B", "loft"]);
+  expect(shed.at(-1)?.uses?.[0]?.combination).toBe("floor");
+  const panels = forcesOf("-", ROOFED).decks;
+  expect(panels.map(({ kind, passes }) => [kind, passes])).toEqual([
+    ["panels", true],
+    ["panels", true],
+  ]);
 });
 
 test("the report of a check carries the same results for each file", () => {

@@ -21,6 +21,12 @@ test("a sound sample, and one that is wrong on purpose", () => {
     "Design values of frame (eastern white pine, no-1) stand as remembered. Compare them with a print of NDS Supplement 2015/2018 Table 4D and NDS Supplement 2015/2018 Table 4A before you build.",
     "Design values of rafters (eastern hemlock tamarack, no-2) stand as remembered. Compare them with a print of NDS Supplement 2015/2018 Table 4A before you build.",
   ]);
+  // so is what of snow and wind was not seen in print
+  expect(
+    sound.stdout.match(
+      /^Of snow and wind by ASCE 7-16 these stand as remembered: .*ASCE 7 Table 7\.3-1; .*$/gm,
+    ),
+  ).toHaveLength(1);
   const wrong = bentwright(["check", WRONG]);
   expect([wrong.status, wrong.stderr]).toEqual([1, ""]);
   expect(wrong.stdout).toMatch(/^samples\/wrong-on-purpose\.frame\.yaml:\d+:\d+ error [a-z-]+ /m);

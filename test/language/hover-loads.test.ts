@@ -3,11 +3,15 @@ import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { createFrameService } from "../../server/language/frame-service.ts";
 import { hoverAt } from "../../server/language/hover.ts";
+import { ROOFED } from "../roofed-shed.ts";
 import { SHED } from "../shed.ts";
 
 /** The hover of a key of a sample. @param key a text that is there once; the mouse rests at its start */
 function over(sample: string, key: RegExp): string {
-  const text = readFileSync(new URL(`../../samples/${sample}.frame.yaml`, import.meta.url), "utf8");
+  return hoverOn(readFileSync(new URL(`../../samples/${sample}.frame.yaml`, import.meta.url), "utf8"), key);
+}
+
+function hoverOn(text: string, key: RegExp): string {
   const snapshot = createFrameService().open("file:///loads.frame.yaml", 1, text);
   const position = snapshot.document.positionAt(text.search(key) + 2);
   return hoverAt(snapshot, position)?.contents.value ?? "";
@@ -35,12 +39,52 @@ describe("pavilion", () => {
     expect(text).toMatch(/\| \+y\/A +\| 1\.3: 23\.4 psf +\| 0\.31: 5\.58 psf/);
   });
 
+  test("site.wind and site.snow: how well the coefficients of the cases are known", () => {
+    expect(over("cider-press-pavilion", /^ {2}wind:/m)).toContain(
+      "Load cases by ASCE 7 Figure 27.3-7 (remembered from the publication, not seen again) and ASCE 7 Figure 27.3-5 (remembered",
+    );
+    // walls and roof of a closed building are remembered whole
+    expect(over("goat-shed", /^ {2}wind:/m)).toContain(
+      "Load cases by ASCE 7 section 27.3.1 (remembered from the publication, not seen again).",
+    );
+  });
+
+  test("site.wind: the least weight is dry, or what the file states", () => {
+    const text = readFileSync(new URL("../../samples/goat-shed.frame.yaml", import.meta.url), "utf8");
+    expect(hoverOn(text, /^ {2}wind:/m)).toMatch(/\| rafters +\| timber, dry +\| 27\.9 lb/);
+    const stated = text.replace(/^( {2}rafters: \{[^}]*seasoning: dry)/m, "$1, weight: 33 pcf");
+    expect(stated).not.toBe(text);
+    expect(hoverOn(stated, /^ {2}wind:/m)).toMatch(
+      /\| rafters +\| timber, by the weight that the file states +\| 33 lb\/ft³ +\| given in the file/,
+    );
+  });
+
   test("roof.deck and roof.covering: the layers", () => {
     for (const key of [/^ {2}deck:/m, /^ {2}covering:/m]) {
       const text = over("cider-press-pavilion", key);
       expect(text).toContain("**Weight of the roof over its rafters**");
       expect(text).toMatch(/standing seam +\| 1 psf +\| published/);
     }
+  });
+
+  test("roof.deck: how far its boards are used, and what the limit is made of", () => {
+    const text = over("cider-press-pavilion", /^ {2}deck:/m);
+    expect(text).toMatch(/Over 29 5\/8 in used to \*\*0\.24\*\* by bending: 206 psi of 863 psi/);
+    expect(text).toContain("a person of 300 lb on it");
+    expect(text).toContain("No.2 of the wood that carries it (Eastern Hemlock-Tamarack)");
+    expect(text).toMatch(/\| C\\_fu \(bent about the weak axis\) +\| 1\.2 +\| .*\| remembered/);
+    expect(over("cider-press-pavilion", /^ {2}covering:/m)).not.toContain("used to");
+  });
+
+  test("a floor: how far its boards are used", () => {
+    const text = over("goat-shed", /^ {2}loft:/m);
+    expect(text).toMatch(/Over .* in used to \*\*0\.\d\d\*\* by .* under dead load and floor live load\./);
+  });
+
+  test("roof.deck of panels: their rating and what lies on them", () => {
+    const text = hoverOn(ROOFED, /^ {2}deck:/m);
+    expect(text).toMatch(/rated 40\/20 by its thickness, it carries \d+(\.\d+)? psf and in all/);
+    expect(text).toContain("IRC Table R503.2.1.1(1), remembered");
   });
 
   test("other keys say nothing of loads", () => {

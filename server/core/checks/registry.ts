@@ -86,6 +86,7 @@ import { timberUnchecked } from "./members/timber-unchecked.ts";
 import { birdsMouthDeep } from "./roof/birds-mouth-deep.ts";
 import { coveringNeedsDeck } from "./roof/covering-needs-deck.ts";
 import { coveringTooFlat } from "./roof/covering-too-flat.ts";
+import { deckOverloaded } from "./roof/deck-overloaded.ts";
 import { deckOverspanned } from "./roof/deck-overspanned.ts";
 import { rafterHeadLoose } from "./roof/rafter-head-loose.ts";
 import { rafterLifted } from "./roof/rafter-lifted.ts";
@@ -197,6 +198,7 @@ export const CHECKS: readonly AnyCheck[] = [
   anyCheck(rafterLifted),
   anyCheck(rafterHeadLoose),
   anyCheck(deckOverspanned),
+  anyCheck(deckOverloaded),
   anyCheck(rakeOverhangLong),
   anyCheck(shedHighLower),
   anyCheck(coveringTooFlat),

@@ -154,9 +154,9 @@ const PANELS_LEAST: Sourced = {
 /** in; what is laid at the thinnest where the file gives no thickness (common practice) */
 const THINNEST: Readonly<Record<Deck, number>> = { boards: 0.75, panels: 0.4375, purlins: 0.75 };
 /** in; purlins are 2x4 laid flat */
-const PURLIN_FACE = 3.5;
-const USUAL_THICKNESS: Readonly<Record<Deck, number>> = { boards: 1, panels: 0.625, purlins: 1.5 };
-const USUAL_PURLIN_SPACING = 24;
+export const PURLIN_FACE = 3.5;
+export const USUAL_THICKNESS: Readonly<Record<Deck, number>> = { boards: 1, panels: 0.625, purlins: 1.5 };
+export const USUAL_PURLIN_SPACING = 24;
 
 /**
  * Layers of a roof from the outside in. A closed deck carries one layer of felt under the covering; purlins carry none.

@@ -1,42 +1,6 @@
-/**
- * Wind cases and their notes in sentences, for hovers, reports and the finding that a note becomes.
- */
+/** Notes of the wind in sentences, for the finding that a note becomes. */
 import type { Say } from "../checks/say.ts";
-import type { WindCase, WindDirection, WindNote } from "./wind-cases.ts";
-
-const DIRECTION: Readonly<Record<WindDirection, string>> = {
-  "+x": "along the walls, from the first bent",
-  "-x": "along the walls, toward the first bent",
-  "+y": "across the bents, from the first wall",
-  "-y": "across the bents, toward the first wall",
-};
-
-/** `Wind across the bents, from the first wall: presses on slope A with 22.1 psf, …; in all 840 lb sideways, 120 lb up.` */
-export function windWords(wind: WindCase, say: Say): string {
-  const planes = [...new Set(wind.roof.map((strip) => strip.plane))];
-  const parts = planes.map((plane) => {
-    const own = wind.roof.filter((strip) => strip.plane === plane).map((strip) => strip.psf);
-    const [least, most] = [Math.min(...own), Math.max(...own)];
-    if (least >= 0) {
-      return say.text("presses on slope {plane} with up to {most}", { plane, most: say.pressure(most) });
-    }
-    const lift = say.text("lifts slope {plane} with up to {most}", { plane, most: say.pressure(-least) });
-    return most <= 0
-      ? lift
-      : say.text("{lift} and presses with up to {most}", { lift, most: say.pressure(most) });
-  });
-  const { y, up } = wind.resultant;
-  return say.text(
-    "Wind {direction}: {parts}; in all {sideways} sideways across the bents and {amount} {way}.",
-    {
-      direction: DIRECTION[wind.toward],
-      parts: say.list(parts),
-      sideways: say.force(Math.abs(y)),
-      amount: say.force(Math.abs(up)),
-      way: up > 0 ? "up" : "down",
-    },
-  );
-}
+import type { WindNote } from "./wind-cases.ts";
 
 /** What a note means for the reader. */
 export function windNoteWords(note: WindNote, say: Say): string {

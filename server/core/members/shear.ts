@@ -1,5 +1,10 @@
 /**
- * Shear of a rectangular section, whole, notched and at connections: NDS 3.4, notch limits 4.4.3.
+ * Shear of a rectangular section, whole and notched at its end: NDS 3.4, notch limits 4.4.3.
+ *
+ * Of the other rules of 3.4.3, a pull of pegs across the grain (3.4-6, 3.4-7) stands with the cheeks that it splits, in
+ * `fasteners/tear-out.ts`. A notch on the compression side (3.4-5) is cut by no joint past the face of its support: the
+ * cut above a flat tenon ends at its shoulder, and where something else is cut out of the upper edge the section that is
+ * left carries all shear.
  */
 
 /** f_v = 3V/(2 b d) (NDS 3.4-2). @param shear lb; @returns psi */
@@ -15,40 +20,6 @@ export function shearCapacity(Fv: number, breadth: number, depth: number): numbe
 /** End notched on the tension side, NDS 3.4-3. @param left d_n, depth left over the support, in; @returns lb */
 export function notchedTensionSide(Fv: number, breadth: number, depth: number, left: number): number {
   return shearCapacity(Fv, breadth, left) * (left / depth) ** 2;
-}
-
-/**
- * End notched on the compression side, NDS 3.4-5.
- * @param left d_n, in; @param reach e, in: how far the notch reaches inside the face of the support; more than d_n counts
- * as a beam of depth d_n
- * @returns lb
- */
-export function notchedCompressionSide(
-  Fv: number,
-  breadth: number,
-  depth: number,
-  left: number,
-  reach: number,
-): number {
-  if (reach > left) return shearCapacity(Fv, breadth, left);
-  return shearCapacity(Fv, breadth, depth - ((depth - left) / left) * reach);
-}
-
-/**
- * Beam held by fasteners, NDS 3.4-6 and 3.4-7 (written for bolts, not for wood pegs).
- * @param effective d_e, in: depth less the distance from the unloaded edge to the nearest fastener
- * @param fromEnd in, from the member's end to the connection
- * @returns lb
- */
-export function connectionShear(
-  Fv: number,
-  breadth: number,
-  depth: number,
-  effective: number,
-  fromEnd: number,
-): number {
-  const plain = shearCapacity(Fv, breadth, effective);
-  return fromEnd < 5 * depth ? plain * (effective / depth) ** 2 : plain;
 }
 
 export interface EndNotch {

@@ -1,12 +1,14 @@
 /**
- * A joist, beam or purlin on two supports under uniform load: bending, shear, deflection, and how far it could span.
+ * A board, purlin or joist on two supports under uniform load, and under one that lies on its middle: bending, shear,
+ * deflection, and how far it could span. Over more than two supports uniform load bends it as much over the inner ones as
+ * here in the span (w L²/8 over two spans, less over more), and everything else less: the simple span is on the safe side.
  */
 import type { DesignValues } from "../wood/types.ts";
 import { type Adjusted, adjustValues, type Conditions, withFactor } from "./adjust.ts";
-import { beam, loadsForShear, spanDeflection, uniform } from "./beam.ts";
+import { type BeamLoads, beam, loadsForShear, spanDeflection, uniform } from "./beam.ts";
 import { bendingStress, lateralStability } from "./bending.ts";
 import { creepFactor, type DeflectionLimits, totalDeflection } from "./deflection.ts";
-import { momentOfInertia } from "./section.ts";
+import { momentOfInertia, sectionModulus } from "./section.ts";
 import { shearStress } from "./shear.ts";
 import { deflectionUse, longestPassing, stressUse, type Utilisation, worst } from "./utilisation.ts";
 
@@ -18,6 +20,8 @@ export interface SimpleSpanInput {
   /** lb per ft of span */
   readonly deadPlf: number;
   readonly livePlf: number;
+  /** on the middle of the span as far as it reaches: lb in all, over so many in */
+  readonly patch?: { readonly load: number; readonly length: number };
   /** in, between the faces of the supports plus half the bearing needed at each end (NDS 3.2.1) */
   readonly span: number;
   /** in, along the edge in compression; 0 = held throughout by a deck */
@@ -31,27 +35,56 @@ interface SimpleSpanCheck {
   readonly governing: Utilisation;
 }
 
+/** What of a load on the middle lies between the supports, as a block. */
+function patchOn(span: number, patch: SimpleSpanInput["patch"]): BeamLoads["blocks"] {
+  if (!patch || !(patch.length > 0)) return [];
+  const half = Math.min(patch.length, span) / 2;
+  return [{ from: span / 2 - half, to: span / 2 + half, w: patch.load / patch.length }];
+}
+
 /** Loads within the depth of a support are left out of the shear (NDS 3.4.3.1(a)). */
 export function checkSimpleSpan(input: SimpleSpanInput): SimpleSpanCheck {
   const { values, conditions, deadPlf, livePlf, span, unbraced, limits } = input;
   const { breadth, depth } = conditions.section;
   const adjusted = adjustValues(values, conditions);
-  const under = (plf: number) => ({ span, overhang: 0, blocks: [uniform(0, span, plf)], points: [] });
-  const all = under(deadPlf + livePlf);
+  const under = (plf: number, patch?: SimpleSpanInput["patch"]): BeamLoads => ({
+    span,
+    overhang: 0,
+    blocks: [uniform(0, span, plf), ...patchOn(span, patch)],
+    points: [],
+  });
+  const all = under(deadPlf + livePlf, input.patch);
   const bending = withStability(adjusted.Fb, adjusted["E-min"].value, breadth, depth, unbraced);
+  const { moment } = beam(all).sagging;
+  const { shear } = beam(loadsForShear(all, depth));
   const uses: Utilisation[] = [
-    stressUse("bending", bendingStress(beam(all).sagging.moment, breadth, depth), bending),
-    stressUse("shear", shearStress(beam(loadsForShear(all, depth)).shear, breadth, depth), adjusted.Fv),
+    stressUse("bending", bendingStress(moment, breadth, depth), bending, {
+      kind: "bending",
+      moment,
+      modulus: sectionModulus(breadth, depth),
+    }),
+    stressUse("shear", shearStress(shear, breadth, depth), adjusted.Fv, {
+      kind: "shear",
+      shear,
+      breadth,
+      depth,
+    }),
   ];
   const EI = adjusted.E.value * momentOfInertia(breadth, depth);
-  const live = spanDeflection(beam(under(livePlf)), span, EI);
+  const variable = spanDeflection(beam(under(livePlf, input.patch)), span, EI);
+  const bends = (permanent: number, divisor: number) =>
+    ({ kind: "deflection", permanent, variable, length: span, divisor }) as const;
   if (limits.live !== undefined) {
-    uses.push(deflectionUse("live-deflection", live, span, limits.live, adjusted.E.factors));
+    const use = deflectionUse("live-deflection", variable, span, limits.live, adjusted.E.factors);
+    uses.push({ ...use, terms: bends(0, limits.live) });
   }
   if (limits.total !== undefined) {
     const creep = creepFactor(input.seasoning);
-    const total = totalDeflection(creep.value, spanDeflection(beam(under(deadPlf)), span, EI), live);
-    uses.push(deflectionUse("total-deflection", total, span, limits.total, [...adjusted.E.factors, creep]));
+    const permanent = spanDeflection(beam(under(deadPlf)), span, EI);
+    const total = totalDeflection(creep.value, permanent, variable);
+    const factors = [...adjusted.E.factors, creep];
+    const use = deflectionUse("total-deflection", total, span, limits.total, factors);
+    uses.push({ ...use, terms: bends(permanent, limits.total) });
   }
   const [first = stressUse("bending", 0, bending)] = uses;
   return { uses, governing: worst(uses) ?? first };

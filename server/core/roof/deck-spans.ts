@@ -79,21 +79,37 @@ export interface PanelRule extends Sourced {
   readonly held: number;
   /** in, with its long edges free */
   readonly free: number;
+  /** psf of all load, and of live load alone, that it carries at its widest spacing */
+  readonly load: { readonly total: number; readonly live: number };
 }
 
 /** Long way across the supports, over two spans or more, 24 in wide or wider. */
 const PANEL_RULES: readonly PanelRule[] = [
-  panel("16/0", 3 / 8, 16, 16),
-  panel("20/0", 3 / 8, 20, 20),
-  panel("24/0", 3 / 8, 24, 20),
-  panel("24/16", 7 / 16, 24, 24),
-  panel("32/16", 15 / 32, 32, 28),
-  panel("40/20", 19 / 32, 40, 32),
-  panel("48/24", 23 / 32, 48, 36),
+  panel("16/0", 3 / 8, 16, 16, 40, 30),
+  panel("20/0", 3 / 8, 20, 20, 40, 30),
+  panel("24/0", 3 / 8, 24, 20, 40, 30),
+  panel("24/16", 7 / 16, 24, 24, 50, 40),
+  panel("32/16", 15 / 32, 32, 28, 40, 30),
+  panel("40/20", 19 / 32, 40, 32, 40, 30),
+  panel("48/24", 23 / 32, 48, 36, 45, 35),
 ];
 
-function panel(rating: string, thickness: number, held: number, free: number): PanelRule {
-  return { rating, thickness, held, free, value: held, status: "memory", source: PANELS };
+function panel(
+  rating: string,
+  thickness: number,
+  held: number,
+  free: number,
+  total: number,
+  live: number,
+): PanelRule {
+  const load = { total, live };
+  return { rating, thickness, held, free, load, value: held, status: "memory", source: PANELS };
+}
+
+/** What of a panel's load at its widest spacing it carries at a narrower one, as a multiple of it: (widest ÷ spacing)². */
+export function panelReserve({ held }: PanelRule, spacing: number): number {
+  // under equal stress; its deflection would allow the cube of it (derived)
+  return (held / spacing) ** 2;
 }
 
 /** @param rating as stamped, `32/16`; @returns undefined for one that the table does not have */

@@ -48,7 +48,9 @@ function leastSection(model: Model, { all, roof, enclosure }: BasicLoads): LoadS
   const { frame } = model;
   const dry = classesOf(model).flatMap((timberClass): LoadLine[] => {
     const density = leastTimberDensity(timberClass);
-    return density ? [leastLine(timberClass.name, "timber, dry", density, "lb/ft3")] : [];
+    // a weight that the file states stands where the timber is dry, or where no dry weight of its wood is known
+    const what = density?.status === "given" ? "timber, by the weight that the file states" : "timber, dry";
+    return density ? [leastLine(timberClass.name, what, density, "lb/ft3")] : [];
   });
   const layers = (roof?.layers ?? []).map(({ what, least }) =>
     leastLine(what, what.replaceAll("-", " "), least, "psf"),

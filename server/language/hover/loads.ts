@@ -30,13 +30,13 @@ export function loadHover({ evaluation, say }: Snapshot, path: Pointer): string[
     ({ part, name }) => parts.includes(part) && (!floor || name === floor.name),
   );
   return own.flatMap((section) => {
-    const { title, lines, caption, patterns } = loadTables(section, standard, say);
+    const { title, lines, caption, patterns, known } = loadTables(section, standard, say);
     const [lineHead = [], ...lineRows] = lines;
     const [caseHead, ...caseRows] = patterns;
     return [
       `**${escapeMarkdown(title)}**`,
       table(lineHead, lineRows),
-      ...(caseHead ? [caption, table(caseHead, caseRows)] : []),
+      ...(caseHead ? [caption, table(caseHead, caseRows), escapeMarkdown(known)] : []),
     ];
   });
 }

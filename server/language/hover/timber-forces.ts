@@ -1,5 +1,5 @@
 /** What a timber under the cursor carries: where its load is from, how far it is used, the forces inside it. */
-import { amountWords, areaWords, noteWords } from "../../core/checks/amount-words.ts";
+import { areaWords } from "../../core/checks/amount-words.ts";
 import { fromFoot } from "../../core/checks/members/use-words.ts";
 import type { Say } from "../../core/checks/say.ts";
 import type { Timber } from "../../core/model/model.ts";
@@ -9,7 +9,7 @@ import type { FrameResults } from "../../core/statics/frame-results.ts";
 import { type Brought, broughtTo, roofAreas } from "../../core/statics/load-path.ts";
 import { type ForceKind, type MemberForces, memberForces } from "../../core/statics/member-forces.ts";
 import { type WorstUse, worstUse } from "../uses.ts";
-import { STATUS_WORDS } from "./status.ts";
+import { limitTable } from "./limit-table.ts";
 import { escapeMarkdown, table } from "./table.ts";
 import { unsolvedWords } from "./unsolved.ts";
 import { amountText, ratioText, USE_WORDS } from "./use-words.ts";
@@ -77,44 +77,7 @@ function useWords(use: WorstUse, several: boolean, frame: FrameResults | undefin
     combination,
     place: placeWords(use, several, say),
   });
-  const rows = [
-    ...(use.reference
-      ? [
-          [
-            say.text("reference value"),
-            // what an interaction is made of is a stress, though its own sum has no unit
-            amountText(use.reference.value, "psi", say),
-            use.reference.source,
-            say.text(STATUS_WORDS[use.reference.status]),
-          ],
-        ]
-      : []),
-    ...use.factors.map((f) => [
-      f.note === undefined ? f.symbol : `${f.symbol} (${noteWords(f.note, say)})`,
-      say.number(f.value, 3),
-      f.source,
-      say.text(STATUS_WORDS[f.status]),
-    ]),
-  ];
-  if (use.area)
-    rows.push([
-      say.text("{what} ({note})", { what: say.text("bearing area"), note: noteWords(use.area.note, say) }),
-      amountWords({ value: use.area.value, unit: "in2" }, say),
-      use.area.source,
-      say.text(STATUS_WORDS[use.area.status]),
-    ]);
-  if (use.share)
-    rows.push([
-      say.text("share of {length} ({note})", {
-        length: amountWords({ value: use.share.length, unit: "in" }, say),
-        note: noteWords(use.share.note, say),
-      }),
-      `1/${say.number(use.share.divisor.value, 0)}`,
-      use.share.divisor.source,
-      say.text(STATUS_WORDS[use.share.divisor.status]),
-    ]);
-  const columns = [say.text("limit from"), say.text("value"), say.text("source"), say.text("known")];
-  return rows.length === 0 ? [head] : [head, table(columns, rows)];
+  return [head, ...limitTable(use, say)];
 }
 
 /** Where in which stick. */

@@ -2,6 +2,7 @@
 import { readFileSync } from "node:fs";
 import { ROOFED } from "../../roofed-shed.ts";
 import { SHED } from "../../shed.ts";
+import { roofOf } from "../roof/roofs.ts";
 import { loft } from "../statics/members.ts";
 import { gate, pavilion, spliced, THREE_BENTS } from "./gate.ts";
 
@@ -203,6 +204,12 @@ export const FORMULA_FRAMES: readonly string[] = [
   roofed({ section: "4x8", spacing: "24 in" }, "kind: panels, thickness: 1/4 in"),
   roofed({ section: "4x8", spacing: "36 in" }, "kind: panels, thickness: 1/2 in"),
   roofed({ section: "4x8", spacing: "31 in" }, "kind: panels, thickness: 1/2 in"),
+  // decks under more load than they carry: bending, deflection, a person, both loads of panels
+  roofOf({ deck: "kind: boards, thickness: 5/8 in", ground: 300 }),
+  roofOf({ deck: "kind: boards, thickness: 1 in", spacing: "52 in", ground: 110 }),
+  roofOf({ deck: "kind: purlins, spacing: 24 in, thickness: 5/8 in", covering: "ribbed-steel" }),
+  roofOf({ deck: "kind: panels, thickness: 7/16 in", ground: 150 }),
+  roofOf({ deck: "kind: panels, thickness: 1/2 in", spacing: "36 in", covering: "clay-tile", ground: 60 }),
   roofed({ section: "4x8", spacing: "24 in", overhang: "{eave: 12 in, rake: 6 ft}" }),
   roofed({ section: "3x8", spacing: "24 in", overhang: "{eave: 12 in, rake: 3 ft}" }, "kind: boards"),
   roofed({ section: "3x8", spacing: "30 in", seat: "{kind: birds-mouth, length: 5 in}" }),

@@ -21,7 +21,7 @@ import {
   pitchedCoefficients,
 } from "../../../server/core/loads/wind-open.ts";
 import { exposureCoefficient, velocityPressure } from "../../../server/core/loads/wind-pressure.ts";
-import { windNoteWords, windWords } from "../../../server/core/loads/wind-words.ts";
+import { windNoteWords } from "../../../server/core/loads/wind-words.ts";
 
 const gable = (rise: number, run: number): readonly [RoofPlane, RoofPlane] => [
   { id: "A", falls: "-y", pitch: { rise, run: 12 }, run },
@@ -255,13 +255,6 @@ describe("wind on posts and braces (memory, section 29.4)", () => {
 
 describe("the words", () => {
   const say = makeSay("inch");
-  it("name direction, slopes and resultants", () => {
-    const text = windWords(caseOf(PAVILION, "+y/B"), say);
-    expect(text).toMatch(
-      /^Wind across the bents, from the first wall: lifts slope A .* and lifts slope B .* up\.$/,
-    );
-    expect(windWords(caseOf(PAVILION, "+y/A"), say)).toMatch(/presses on slope A .* down\.$/);
-  });
   it("word every note", () => {
     const wind = windCases({ ...PAVILION, planes: gable(14, 8), length: 90 });
     const notes = [

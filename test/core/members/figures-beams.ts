@@ -3,6 +3,7 @@
  * a continuous beam, a unit) stands here.
  */
 import { expect } from "vitest";
+import { cheekSplit } from "../../../server/core/fasteners/tear-out.ts";
 import { onLevel } from "../../../server/core/loads/dead.ts";
 import { withFactor } from "../../../server/core/members/adjust.ts";
 import { beam, loadsForShear, spanDeflection, uniform } from "../../../server/core/members/beam.ts";
@@ -10,9 +11,7 @@ import { effectiveLength, type Loading, lateralStability } from "../../../server
 import { creepFactor, totalDeflection } from "../../../server/core/members/deflection.ts";
 import { momentOfInertia, sectionModulus } from "../../../server/core/members/section.ts";
 import {
-  connectionShear,
   endNotch,
-  notchedCompressionSide,
   notchedTensionSide,
   shearCapacity,
   shearStress,
@@ -102,10 +101,10 @@ export function notchCase(c: Case): Numbers {
     return { notch_depth: found.depth, limit: found.limit, allowed: found.allowed };
   }
   if (g.de !== undefined) {
-    const at = (fromEnd: number) => connectionShear(Fv, g.b, g.d, g.de, fromEnd);
+    // as the cheeks of a mortise that pegs pull across the grain: one row, all of the breadth
+    const at = (fromEnd: number) => cheekSplit(g.de, 0, g.d, [g.b, 0], Fv, fromEnd).shear.value;
     return { Vr: at(g.distance_to_end), Vr_beyond_5d: at(5 * g.d) };
   }
-  if (g.side === "compression") return { Vr: notchedCompressionSide(Fv, g.b, g.d, g.dn, g.e) };
   const Vr = notchedTensionSide(Fv, g.b, g.d, g.dn);
   const whole = shearCapacity(Fv, g.b, g.d);
   return { Vr, Vr_unnotched: whole, ratio: Vr / whole };

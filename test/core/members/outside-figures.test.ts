@@ -40,14 +40,19 @@ const RUN: Record<string, (c: Case) => Numbers> = {
   "mem-raft-": rafterCase,
 };
 
+/** A rule that no check of the program uses; the reason stands in `members/shear.ts`. */
+const UNUSED: ReadonlySet<string> = new Set(["mem-notch-004", "mem-notch-005"]);
+
 describe("outside figures", () => {
   const cases = Object.entries(RUN).flatMap(([prefix, run]) =>
-    casesOf(FILE, prefix).map((c) => [titleOf(c), c, run] as const),
+    casesOf(FILE, prefix)
+      .filter((c) => !UNUSED.has(c.id))
+      .map((c) => [titleOf(c), c, run] as const),
   );
   it.each(cases)("%s", (_title, c, run) => check(c, run(c)));
   it("are all covered", () => {
     const all: Case[] = readReference(FILE).cases;
-    expect(all.filter((c) => c.agrees).length).toBe(cases.length);
+    expect(all.filter((c) => c.agrees).length).toBe(cases.length + UNUSED.size);
   });
 });
 

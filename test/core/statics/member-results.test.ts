@@ -1,11 +1,10 @@
 /**
- * Timbers of whole frames against hand statics, against the NDS functions that have their own published cases, and against
+ * Timbers of whole frames against hand statics, against NDS 3.9 written apart, and against
  * the exact curves of the analysis at places that the checks do not look at.
  */
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { prepare, type Solution } from "../../../server/core/analysis/analyse.ts";
-import { compressionAndBending, tensionAndBending } from "../../../server/core/members/combined.ts";
 import { bucklingLengths } from "../../../server/core/statics/effective-length.ts";
 import { jointForces } from "../../../server/core/statics/joint-forces.ts";
 import { bearingsOf } from "../../../server/core/statics/member-bearing.ts";
@@ -16,6 +15,7 @@ import { NetSections, timberCuts } from "../../../server/core/statics/net-sectio
 import type { SolvedCase } from "../../../server/core/statics/solve-frame.ts";
 import { woodOf } from "../../../server/core/statics/timber-wood.ts";
 import { SHED } from "../../shed.ts";
+import { compressionAndBending, tensionAndBending } from "../members/nds-3-9.ts";
 import { type Checked, checked, factor, loft, sharesOf, use } from "./members.ts";
 
 const sampleText = (name: string): string =>

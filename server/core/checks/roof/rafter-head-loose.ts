@@ -66,7 +66,7 @@ export const rafterHeadLoose = defineCheck<"results", Data>({
     },
     explanation: {
       what: "A rafter’s head stands in a housing that is open on top. Wind draws it out or lifts it, and nothing is named that holds it in the ridge, or what is named is too weak. Forces below 50 lb are left to friction and to the deck’s nails (common practice, no source).",
-      why: "A housing bears only what presses into it. Without a hold at the ridge the path of the uplift ends there, and the seats alone do not keep the rafter on the frame.",
+      why: "A housing bears only what presses into it. Without a hold at the ridge the path of the uplift ends there, and the seats alone do not keep the rafter on the frame. The wind reckoned with is that on the frame as a whole: near the edges and corners of a roof it pulls harder at single parts (components and cladding, ASCE 7 chapter 30), which is not checked.",
       formula:
         "screws slant at 45° from the rafter’s top edge into the ridge: along them (pull + lift) ÷ √2, across (pull − lift) ÷ √2; toe-nails: the pull along, the lift across. Force ≤ W′Z′ ÷ (W′ cos² α + Z′ sin² α) for screws, W′Z′ ÷ (W′ cos α + Z′ sin α) for nails",
       remedy:

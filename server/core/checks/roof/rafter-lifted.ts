@@ -61,7 +61,7 @@ export const rafterLifted = defineCheck<"results", Data>({
     },
     explanation: {
       what: "Wind lifts a rafter off its plate with more than its screws or nails hold, or nothing is named that holds it.",
-      why: "An open roof is lifted from below and above at once; its own weight is not enough. Nails in green wood lose three quarters of their hold as it dries.",
+      why: "An open roof is lifted from below and above at once; its own weight is not enough. Nails in green wood lose three quarters of their hold as it dries. The wind reckoned with is that on the frame as a whole: near the edges and corners of a roof it pulls harder at single parts (components and cladding, ASCE 7 chapter 30), which is not checked.",
       formula:
         "uplift of the seat ≤ n × W × C_D × C_M × C_tn; W = 1,800 G^1.5 D^0.75 lb per inch of thread in the plate (screws of 1/4 in and more), 1,380 G^2.5 D per inch of nail; thread as a lag screw of that length has it",
       remedy:

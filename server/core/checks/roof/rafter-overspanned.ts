@@ -1,9 +1,9 @@
 import { longestRafterSpan, type RafterUse } from "../../members/rafter.ts";
 import type { RafterResult } from "../../roof/rafter-results.ts";
 import { defineCheck } from "../check.ts";
-import { creepSum, cube, fineLength, madeStress, moment } from "../formula-words.ts";
 import { overPercent } from "../members/use-words.ts";
 import type { Say } from "../say.ts";
+import { spanFormula } from "./span-formula.ts";
 
 interface Data {
   readonly result: RafterResult;
@@ -110,31 +110,5 @@ export const rafterOverspanned = defineCheck<"results", Data>({
           );
     return `${start} ${why} ${remedy}`;
   },
-  worked: ({ use }, say) => {
-    const { terms } = use;
-    if (!terms) return undefined;
-    if (terms.kind === "deflection") {
-      const creep = use.factors.find(({ symbol }) => symbol === "K_cr");
-      const { permanent, variable, length, divisor } = terms;
-      const sum = creep ? `${creepSum(creep, permanent, variable, say)} = ` : "";
-      return say.text("{sum}{value} > {length} ÷ {divisor} = {limit}", {
-        sum,
-        value: fineLength(use.value, say),
-        length: fineLength(length, say),
-        divisor: say.number(divisor, 0),
-        limit: fineLength(use.limit, say),
-      });
-    }
-    const { reference, factors, limit } = use;
-    return say.text("{made} = {value} > {allowed}", {
-      made:
-        terms.kind === "bending"
-          ? `${moment(terms.moment, say)} ÷ ${cube(terms.modulus, say)}`
-          : `1.5 × ${say.force(terms.shear)} ÷ (${say.length(terms.breadth)} × ${say.length(terms.depth)})`,
-      value: say.stress(use.value),
-      allowed: reference
-        ? madeStress(terms.kind === "bending" ? "F_b" : "F_v", { reference, factors, value: limit }, say)
-        : say.stress(limit),
-    });
-  },
+  worked: ({ use }, say) => spanFormula(use, say),
 });

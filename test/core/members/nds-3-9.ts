@@ -1,6 +1,6 @@
 /**
- * Bending with axial force, NDS 3.9. Stresses and values in psi; index 1 is bending about the strong axis, 2 about the
- * weak one.
+ * Bending with axial force, NDS 3.9, written apart from the program as the standard prints it, for comparison at places of
+ * whole frames. Stresses and values in psi; index 1 is bending about the strong axis, 2 about the weak one.
  */
 
 /** NDS 3.9-1 (tension face) and 3.9-2 (compression face). */
@@ -17,7 +17,7 @@ export function tensionAndBending(input: {
   return { tension: ft / Ft + fb / FbWithoutCL, compression: (fb - ft) / FbWithCL };
 }
 
-export interface CompressionAndBending {
+interface CompressionAndBending {
   readonly fc: number;
   readonly fb1: number;
   readonly fb2: number;
