@@ -57,6 +57,7 @@ import { scarfInSpan } from "./joinery/scarf-in-span.ts";
 import { screwComesOut } from "./joinery/screw-comes-out.ts";
 import { screwsOverloaded } from "./joinery/screws-overloaded.ts";
 import { sectionCutAway } from "./joinery/section-cut-away.ts";
+import { stepRimShort } from "./joinery/step-rim-short.ts";
 import { tenonLong } from "./joinery/tenon-long.ts";
 import { tenonShort } from "./joinery/tenon-short.ts";
 import { tenonThin } from "./joinery/tenon-thin.ts";
@@ -153,6 +154,7 @@ export const CHECKS: readonly AnyCheck[] = [
   anyCheck(tenonThin),
   anyCheck(pocketFloorThin),
   anyCheck(relishShort),
+  anyCheck(stepRimShort),
   anyCheck(tenonLong),
   anyCheck(tenonWide),
   anyCheck(tenonShort),

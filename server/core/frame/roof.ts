@@ -25,8 +25,12 @@ export interface Roof {
         readonly layout: "even" | "fixed";
         readonly seat: {
           readonly path: Pointer;
-          readonly kind: "birds-mouth";
+          readonly kind: "birds-mouth" | "step-lap";
+          /** level, from the plate's outside face to where the rafter's underside meets its top */
           readonly seat: Length | undefined;
+          /** step-lap: plumb depth of the step in the plate, and how it stands */
+          readonly housing?: Length;
+          readonly form?: "plumb" | "square";
           readonly rule?: "scribe";
         };
         readonly head:
