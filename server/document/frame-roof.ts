@@ -5,6 +5,7 @@ import { fromInches, type Length } from "../core/quantity/length.ts";
 import type { Cursor } from "./cursor.ts";
 import { readFasteners } from "./frame-fasteners.ts";
 import { readPegs, readRule } from "./frame-joints.ts";
+import { measuredIn } from "./frame-measured.ts";
 
 const COVERINGS = [
   "standing-seam",
@@ -83,6 +84,7 @@ function readRafters(at: Cursor): Rafters | undefined {
     head: readHead(at.at("head")),
     overhang: overhang ?? { path: at.path, eave: fromInches(0), rake: undefined, high: fromInches(0) },
     fasten: readFasteners(at),
+    ...measuredIn(at),
   };
   const lost =
     at.isCut ||

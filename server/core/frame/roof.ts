@@ -2,6 +2,7 @@
 import type { Length } from "../quantity/length.ts";
 import type { Fasteners } from "./fasteners.ts";
 import type { PegSpec, Pointer, Ref, Section } from "./frame.ts";
+import type { Measured } from "./measured.ts";
 
 /** Whether rafters with such heads meet at the peak, without a ridge between them. */
 export function meetAtPeak(head: { readonly kind: string } | undefined): boolean {
@@ -54,6 +55,8 @@ export interface Roof {
         };
         /** what holds each on its seats; undefined = the file does not say */
         readonly fasten: Fasteners | "unread" | undefined;
+        /** what the real sticks measure; left out where none is measured */
+        readonly measured?: readonly Measured[];
       }
     | undefined;
   readonly deck:

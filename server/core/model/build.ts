@@ -143,7 +143,10 @@ export function buildModel(frame: Frame): Model {
   );
   const sticks = groupBy(timbers, (t) => t.member);
   // looked at before the placer's problems are read: both report unknown names there
-  reportMeasured(p);
+  reportMeasured(
+    p,
+    rafters.flatMap((r) => r.sticks.map(({ id }) => id)),
+  );
   const apart = jointsApart(frame, p, sticks, joints, met);
   return {
     frame,
