@@ -57,6 +57,7 @@ import { scarfInSpan } from "./joinery/scarf-in-span.ts";
 import { screwComesOut } from "./joinery/screw-comes-out.ts";
 import { screwsOverloaded } from "./joinery/screws-overloaded.ts";
 import { sectionCutAway } from "./joinery/section-cut-away.ts";
+import { stepDeep } from "./joinery/step-deep.ts";
 import { stepRimShort } from "./joinery/step-rim-short.ts";
 import { tenonLong } from "./joinery/tenon-long.ts";
 import { tenonShort } from "./joinery/tenon-short.ts";
@@ -154,6 +155,7 @@ export const CHECKS: readonly AnyCheck[] = [
   anyCheck(tenonThin),
   anyCheck(pocketFloorThin),
   anyCheck(relishShort),
+  anyCheck(stepDeep),
   anyCheck(stepRimShort),
   anyCheck(tenonLong),
   anyCheck(tenonWide),

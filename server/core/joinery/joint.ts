@@ -117,6 +117,8 @@ export interface StepSizes {
   readonly sole: number;
   /** level, from the abutment's bottom to the plate's outside face */
   readonly rim: number;
+  /** plumb: as deep as a step there can be and still have the rafter against all of it */
+  readonly deepest: number;
   /** what the bearing takes from the rafter's depth, square to it */
   readonly notch: number;
 }

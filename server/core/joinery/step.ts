@@ -34,7 +34,7 @@ export interface Step extends StepSizes {
 /** Slopes below this have no step: the rafter's underside does not leave the plate's top. */
 const FLAT = 1e-6;
 
-const NO_STEP = { depth: 0, housed: 0, abutment: 0, sole: 0, notch: 0 } as const;
+const NO_STEP = { depth: 0, housed: 0, abutment: 0, sole: 0, deepest: 0, notch: 0 } as const;
 
 /** A whole eighth of an inch (millimetre) where there is one below. */
 function marked(depth: number, metric: boolean): number {
@@ -65,6 +65,7 @@ export function stepOf(input: StepInput): Step {
       abutment: housed * sine,
       sole: Math.max(0, housed * cosine - inner / cosine),
       rim: seat - housed * cosine ** 2,
+      deepest: seat * sine * cosine,
       notch: 0,
     };
   }
@@ -79,6 +80,7 @@ export function stepOf(input: StepInput): Step {
     abutment: step,
     sole: Math.max(0, housed - Math.max(step / Math.tan(angle), inner)),
     rim: seat - housed,
+    deepest: most,
     notch: (most - step) * cosine,
   };
 }

@@ -320,6 +320,19 @@ describe("findings", () => {
     expect(of(mended, "birds-mouth-deep")).toEqual([]);
     expect(of(mended.replace("5 1/2 in", "5 3/4 in"), "birds-mouth-deep")).not.toEqual([]);
   });
+  test("step-deep: deeper than the rafter reaches, and the depth that its fix writes is clean", () => {
+    for (const [keys, most, text] of [
+      [", housing: 2 in", 2 * TAN, "housing: 1 1/2 in"],
+      [", form: square, housing: 2 in", 4 * SIN * COS, "housing: 1 7/8 in"],
+    ] as const) {
+      const [found] = of(seated(keys), "step-deep");
+      expectNear(found?.limit, most, keys);
+      expect(found).toMatchObject({ level: "warning", path: "/roof/rafters/seat/housing" });
+      const mended = fixed(seated(keys), "step-deep", 0, true);
+      expect(mended).toContain(text);
+      expect(of(mended, "step-deep")).toEqual([]);
+    }
+  });
   test("a step square to the rafter leaves its whole depth", () =>
     expect(of(seated(", length: 7 in, form: square"), "birds-mouth-deep")).toEqual([]));
   test("rafter-lifted: without screws the wind lifts them, and the fix fastens them", () => {

@@ -25,10 +25,6 @@ const MOST_NOTCH = 1 / 4;
 /** The tail beyond a step keeps the rest (common practice, no source). */
 const MOST_LAPPED = 1 / 2;
 
-/** Deepest step for each inch of level run over the plate: plumb under its middle, square to the rafter over all of it. */
-const stepShare = (form: "plumb" | "square", angle: number): number =>
-  form === "plumb" ? Math.tan(angle) / 2 : Math.sin(angle) * Math.cos(angle);
-
 /** Where to change it: the size of the joint that makes the bearing larger, else the joint; without one the section. */
 function pathOf(model: Model, { result, use }: Exceeded): Pick<Found<Data>, "path" | "onKey"> {
   const { joint, growth } = use.bearing ?? {};
@@ -60,9 +56,8 @@ function larger({ area, joint, growth }: Bearing, ratio: number, say: Say): numb
   const angle = ((seat?.angle ?? 0) * Math.PI) / 180;
   if (growth.size === "seat")
     return size * Math.sin(angle) <= joint.of.depth * (step ? MOST_LAPPED : MOST_NOTCH) ? size : undefined;
-  // no step is deeper than what the rafter reaches into the plate
-  const reach = step && seat ? seat.level.value * stepShare(step.form, angle) : Number.POSITIVE_INFINITY;
-  return size <= Math.min(reach, joint.face.thickness * MOST_HOUSING) ? size : undefined;
+  const deepest = Math.min(step?.deepest ?? Number.POSITIVE_INFINITY, joint.face.thickness * MOST_HOUSING);
+  return size <= deepest ? size : undefined;
 }
 
 function helpWords({ use }: Exceeded, say: Say): string {
