@@ -4,12 +4,13 @@
  * friction on the sole (on the safe side).
  */
 import type { Joint } from "../joinery/joint.ts";
-import type { Adjusted } from "../members/adjust.ts";
 import type { Factor, Sourced } from "../sourced.ts";
-import { pressAt, pressing } from "./bearing-force.ts";
+import { pressAt, pressing, type Source } from "./bearing-force.ts";
 import { abutmentOf } from "./end-surfaces.ts";
 import { forceTable } from "./force-table.ts";
 import type { FrameResults } from "./frame-results.ts";
+import type { Thrust } from "./heel-thrusts.ts";
+import type { FrameStructure } from "./structure.ts";
 import { adjustedFor, woodOf } from "./timber-wood.ts";
 
 /** Rolling shear against shear along the grain. */
@@ -19,21 +20,11 @@ const ROLLING: Sourced = {
   source: "rolling shear a third of F_v, ANSI/APA PRG 320 for sawn layers",
 };
 
-export interface StepThrust {
-  readonly joint: Joint;
+/** Level, across the plate; the limit is a third of F_v′. */
+export interface StepThrust extends Thrust {
   /** in: the rim that is sheared, along the rafter's run and across it */
   readonly rim: number;
   readonly width: number;
-  /** lb, level, across the plate */
-  readonly thrust: number;
-  readonly caseId: string;
-  /** C_D of the combination */
-  readonly duration: Factor;
-  /** psi: thrust ÷ (rim × width), infinite without a rim, and a third of F_v′ of the plate */
-  readonly stress: number;
-  readonly limit: number;
-  /** F_v′ of the plate */
-  readonly shear: Adjusted;
 }
 
 function judged(joint: Joint, thrust: number, caseId: string, duration: Factor): StepThrust | undefined {
@@ -64,12 +55,19 @@ export function stepThrusts({ model, solution }: FrameResults): StepThrust[] {
   });
   if (steps.length === 0) return [];
   const worst = new Map<string, StepThrust>();
+  // few structures stand for many combinations
+  const sourcesOf = new Map<FrameStructure, readonly (Source | undefined)[]>();
   for (const solved of solution.cases) {
     const table = forceTable(solved);
     if (!table) continue;
     const { id, combination } = solved.frameCase;
-    for (const { joint, toward } of steps) {
-      const source = pressAt(solved.frame, joint, toward, false);
+    let sources = sourcesOf.get(solved.frame);
+    if (!sources) {
+      sources = steps.map(({ joint, toward }) => pressAt(solved.frame, joint, toward, false));
+      sourcesOf.set(solved.frame, sources);
+    }
+    for (const [k, { joint, toward }] of steps.entries()) {
+      const source = sources[k];
       // the reaction of a pier is not asked for
       const press = source ? pressing(source, table, solved, () => 0) : 0;
       const level = press * Math.hypot(toward[0], toward[1]);
