@@ -17,6 +17,7 @@ const KINDS = [
   "wedged-half-dovetail",
   "brace-tenon",
   "birds-mouth",
+  "step-lap",
   "housed",
   "housed-dovetail",
   "pocket",
@@ -30,7 +31,7 @@ const KINDS = [
   ...SCARF_KINDS,
 ] as const satisfies readonly JointKindName[];
 
-const FORMS = ["bridle", "lapped", "bisecting", "square"] as const satisfies readonly JointForm[];
+const FORMS = ["bridle", "lapped", "bisecting", "square", "plumb"] as const satisfies readonly JointForm[];
 
 /** Pegs in a joint where the file does not count them (common practice); also the schema's defaults. */
 const USUAL_PEGS: Readonly<Partial<Record<JointKindName, number>>> = {

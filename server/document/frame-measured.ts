@@ -2,8 +2,13 @@
 import type { Measured, MeasuredPlace } from "../core/frame/measured.ts";
 import type { Cursor } from "./cursor.ts";
 
-/** @returns an empty list when nothing is measured, or nothing of it can be read */
-export function readMeasured(at: Cursor): readonly Measured[] {
+/** @returns nothing when nothing is measured, or nothing of it can be read */
+export function measuredIn(entry: Cursor): { readonly measured?: readonly Measured[] } {
+  const sizes = readMeasured(entry.at("measured"));
+  return sizes.length > 0 ? { measured: sizes } : {};
+}
+
+function readMeasured(at: Cursor): readonly Measured[] {
   const own = placesOf(at);
   const sticks = at.entries().flatMap(([text, value]): Measured[] => {
     const places = text.includes("@") ? placesOf(value) : [];

@@ -3,7 +3,7 @@ import { type EndPlace, MEMBER_KINDS, type Member, SCARF_KINDS } from "../core/f
 import { MOST_IN_SERIES } from "../core/model/series.ts";
 import { fromInches } from "../core/quantity/length.ts";
 import type { Cursor } from "./cursor.ts";
-import { readMeasured } from "./frame-measured.ts";
+import { measuredIn } from "./frame-measured.ts";
 
 /**
  * Values that say where a timber is or how thick: when one is written and cannot be read, the timber would be drawn
@@ -68,7 +68,7 @@ function readMember(name: string, at: Cursor): Member | undefined {
     splice: readSplice(at.at("splice")),
     ends: readEnds(at.at("ends")),
     ...hungOn(at.at("hung-on")),
-    ...measured(at.at("measured")),
+    ...measuredIn(at),
   };
   if (at.isCut) return undefined;
   const lost = ESSENTIAL.some((key) => at.has(key) && lacks(member, at, key));
@@ -86,11 +86,6 @@ function lacks(member: Member, at: Cursor, key: (typeof ESSENTIAL)[number]): boo
 function hungOn(at: Cursor): Pick<Member, "hungOn"> {
   const hung = at.ref();
   return hung === undefined ? {} : { hungOn: hung };
-}
-
-function measured(at: Cursor): Pick<Member, "measured"> {
-  const sizes = readMeasured(at);
-  return sizes.length > 0 ? { measured: sizes } : {};
 }
 
 function readOverhang(at: Cursor): Member["overhang"] {

@@ -5,6 +5,7 @@ import { fromInches, type Length } from "../core/quantity/length.ts";
 import type { Cursor } from "./cursor.ts";
 import { readFasteners } from "./frame-fasteners.ts";
 import { readPegs, readRule } from "./frame-joints.ts";
+import { measuredIn } from "./frame-measured.ts";
 
 const COVERINGS = [
   "standing-seam",
@@ -79,15 +80,11 @@ function readRafters(at: Cursor): Rafters | undefined {
     spacing: at.at("spacing").size(),
     count: at.at("count").count(2, MOST_IN_SERIES),
     layout: at.at("layout").choice(["even", "fixed"]) ?? "even",
-    seat: {
-      path: seat.isMap ? seat.path : at.path,
-      kind: "birds-mouth",
-      seat: seat.at("length").size(),
-      ...readRule(seat),
-    },
+    seat: { ...readSeat(seat), path: seat.isMap ? seat.path : at.path },
     head: readHead(at.at("head")),
     overhang: overhang ?? { path: at.path, eave: fromInches(0), rake: undefined, high: fromInches(0) },
     fasten: readFasteners(at),
+    ...measuredIn(at),
   };
   const lost =
     at.isCut ||
@@ -97,6 +94,20 @@ function readRafters(at: Cursor): Rafters | undefined {
     (at.has("overhang") && overhang === undefined);
   if (lost) at.context.unread.add("rafter");
   return lost ? undefined : rafters;
+}
+
+/** A bird's mouth unless it says otherwise. */
+function readSeat(at: Cursor): Omit<Rafters["seat"], "path"> {
+  const stepped = at.at("kind").choice(["birds-mouth", "step-lap"]) === "step-lap";
+  const housing = stepped ? at.at("housing").size() : undefined;
+  const form = stepped ? at.at("form").choice(["plumb", "square"]) : undefined;
+  return {
+    kind: stepped ? "step-lap" : "birds-mouth",
+    seat: at.at("length").size(),
+    ...(housing !== undefined && { housing }),
+    ...(form && { form }),
+    ...readRule(at),
+  };
 }
 
 function readHead(at: Cursor): Rafters["head"] {

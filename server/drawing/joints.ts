@@ -14,6 +14,7 @@ const NAMES: Readonly<Record<JointKindName, string>> = {
   "wedged-half-dovetail": "wedged half dovetail",
   "brace-tenon": "brace tenon",
   "birds-mouth": "bird's mouth",
+  "step-lap": "step-lap seat",
   housed: "housed end",
   "housed-dovetail": "housed dovetail",
   pocket: "drop-in pocket",

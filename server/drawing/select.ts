@@ -1,5 +1,6 @@
 /** What a view shows: all timbers, or those of one bent or wall and what crosses it, cut. */
 import type { Joint } from "../core/joinery/joint.ts";
+import { isSeatKind } from "../core/joinery/seat.ts";
 import type { Model, Pier, Timber } from "../core/model/model.ts";
 import { dot } from "../core/model/vec.ts";
 import { type Body, bodyOf, cutOf } from "./body.ts";
@@ -49,8 +50,7 @@ export function bodiesOf(model: Model, sight: Sight): Body[] {
   }
   // a shed's rafters belong to the wall of their eave, and lie on the high one all the same
   if (sight.kind === "wall")
-    for (const { kind, of, into } of model.joints)
-      if (kind === "birds-mouth" && shown.has(into)) shown.add(of);
+    for (const { kind, of, into } of model.joints) if (isSeatKind(kind) && shown.has(into)) shown.add(of);
   return model.timbers.flatMap((timber) => {
     // a flat roof's rafters run at the eye of a wall, which shows them whole all the same
     const headOn = Math.abs(dot(timber.axis, sight.toward)) > HEAD_ON && timber.rule !== "roof-rafter";

@@ -1,6 +1,7 @@
 /** What a place of the file stands for in the frame: timbers, joints, piers. Hovers and the drawing's light use it. */
 import type { Pointer } from "../core/frame/frame.ts";
 import type { Joint } from "../core/joinery/joint.ts";
+import { isSeatKind } from "../core/joinery/seat.ts";
 import type { Model, Pier, Timber } from "../core/model/model.ts";
 import { child, keysOf } from "../document/tree.ts";
 
@@ -74,7 +75,7 @@ export function entrySubject(model: Model, path: Pointer): Subject | undefined {
 function rafterSubject(model: Model, part: string | undefined): Subject | undefined {
   const rafters = model.timbers.filter((timber) => timber.path === "/roof/rafters");
   const own = model.joints.filter((joint) => rafters.includes(joint.of) && joint.entry === undefined);
-  const isSeat = (joint: Joint): boolean => joint.kind === "birds-mouth" && joint.end === "side";
+  const isSeat = (joint: Joint): boolean => isSeatKind(joint.kind) && joint.end === "side";
   if (part === "seat") return joints("rafter-seat", own.filter(isSeat));
   if (part === "head")
     return joints(

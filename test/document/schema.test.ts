@@ -105,6 +105,13 @@ describe("the frame schema", () => {
     expect(kinds("members").length).toBeGreaterThan(5);
     for (const kind of kinds("members"))
       expect(kind.properties?.measured?.properties?.width, kind.description).toBeDefined();
+    const roofs = ROOT.properties?.roof?.oneOf ?? [];
+    expect(roofs.length).toBe(2);
+    for (const roof of roofs)
+      expect(
+        roof.properties?.rafters?.properties?.measured?.properties?.width,
+        roof.description,
+      ).toBeDefined();
   });
 
   it("names a source for every default, and a default that it accepts", () => {

@@ -5,6 +5,7 @@ import { gradeIds } from "../../server/core/wood/design-values.ts";
 import { speciesIds } from "../../server/core/wood/species.ts";
 import { completionsAt } from "../../server/language/completion.ts";
 import { createFrameService } from "../../server/language/frame-service.ts";
+import { ROOFED } from "../roofed-shed.ts";
 import { completed, PLAIN, SNIPPETS, variantsOf } from "./completion-text.ts";
 
 const HEAD = `frame: Try
@@ -86,6 +87,28 @@ describe("keys", () => {
     const at = document.positionAt(typed.indexOf("measured: {") + 11);
     const known = service.drawable("file:///a");
     expect(completionsAt(document, at, PLAIN, known).map(({ label }) => label)).toContain("post@A1");
+  });
+
+  test("the roof's own rafters, one by one, where they can be measured", () => {
+    const service = createFrameService();
+    service.open("file:///r", 1, ROOFED);
+    const typed = ROOFED.replace("rafters: {section: 4x6,", "rafters: {section: 4x6, measured: {},");
+    const document = TextDocument.create("file:///r", "yaml", 2, typed);
+    const at = document.positionAt(typed.indexOf("measured: {") + 11);
+    const offered = completionsAt(document, at, PLAIN, service.drawable("file:///r")).map(
+      ({ label }) => label,
+    );
+    expect(offered).toContain("rafter@A.1");
+    expect(offered).toContain("width");
+    expect(offered.filter((label) => label.startsWith("post@"))).toEqual([]);
+  });
+
+  test("kinds of seats, and what each takes", () => {
+    const seat = (keys: string) => labels(`${HEAD}roof:\n  kind: gable\n  rafters:\n    seat: {${keys}$0}`);
+    expect(seat("kind: ")).toEqual(["birds-mouth", "step-lap"]);
+    expect(seat("kind: step-lap, ")).toEqual(expect.arrayContaining(["length", "form", "housing", "rule"]));
+    expect(seat("kind: birds-mouth, ")).not.toContain("form");
+    expect(seat("kind: step-lap, form: ")).toEqual(["plumb", "square"]);
   });
 
   test.each([

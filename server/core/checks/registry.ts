@@ -59,6 +59,8 @@ import { scarfInSpan } from "./joinery/scarf-in-span.ts";
 import { screwComesOut } from "./joinery/screw-comes-out.ts";
 import { screwsOverloaded } from "./joinery/screws-overloaded.ts";
 import { sectionCutAway } from "./joinery/section-cut-away.ts";
+import { stepDeep } from "./joinery/step-deep.ts";
+import { stepRimShort } from "./joinery/step-rim-short.ts";
 import { tenonLong } from "./joinery/tenon-long.ts";
 import { tenonShort } from "./joinery/tenon-short.ts";
 import { tenonThin } from "./joinery/tenon-thin.ts";
@@ -159,6 +161,8 @@ export const CHECKS: readonly AnyCheck[] = [
   anyCheck(tenonThin),
   anyCheck(pocketFloorThin),
   anyCheck(relishShort),
+  anyCheck(stepDeep),
+  anyCheck(stepRimShort),
   anyCheck(tenonLong),
   anyCheck(tenonWide),
   anyCheck(wedgeSlope),

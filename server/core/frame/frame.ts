@@ -210,6 +210,7 @@ export type JointKindName =
   | "wedged-half-dovetail"
   | "brace-tenon"
   | "birds-mouth"
+  | "step-lap"
   | "housed"
   | "housed-dovetail"
   | "pocket"
@@ -222,8 +223,8 @@ export type JointKindName =
   | "rafter-pair"
   | ScarfKind;
 
-/** Shapes that one kind of joint may take: of a rafter pair, bridle or lapped; of a rafter's heel, how its abutment stands. */
-export type JointForm = "bridle" | "lapped" | "bisecting" | "square";
+/** Shapes that one kind of joint may take: of a rafter pair, bridle or lapped; of a heel or step, how its abutment stands. */
+export type JointForm = "bridle" | "lapped" | "bisecting" | "square" | "plumb";
 
 export interface PegSpec {
   readonly path: Pointer;
@@ -264,7 +265,7 @@ export interface JointSpec {
   readonly dovetail:
     | { readonly path: Pointer; readonly length?: Length; readonly depth?: Length; readonly flare?: Length }
     | undefined;
-  /** level seat of a bird's mouth */
+  /** level seat of a bird's mouth; the roof's own step-lap: level run over the plate */
   readonly seat: Length | undefined;
   /** laps and scarfs: length of the lap along the grain */
   readonly lap: Length | undefined;

@@ -2,6 +2,7 @@
 import type { Length } from "../quantity/length.ts";
 import type { Fasteners } from "./fasteners.ts";
 import type { PegSpec, Pointer, Ref, Section } from "./frame.ts";
+import type { Measured } from "./measured.ts";
 
 /** Whether rafters with such heads meet at the peak, without a ridge between them. */
 export function meetAtPeak(head: { readonly kind: string } | undefined): boolean {
@@ -25,8 +26,12 @@ export interface Roof {
         readonly layout: "even" | "fixed";
         readonly seat: {
           readonly path: Pointer;
-          readonly kind: "birds-mouth";
+          readonly kind: "birds-mouth" | "step-lap";
+          /** level, from the plate's outside face to where the rafter's underside meets its top */
           readonly seat: Length | undefined;
+          /** step-lap: plumb depth of the step in the plate, and how it stands */
+          readonly housing?: Length;
+          readonly form?: "plumb" | "square";
           readonly rule?: "scribe";
         };
         readonly head:
@@ -50,6 +55,8 @@ export interface Roof {
         };
         /** what holds each on its seats; undefined = the file does not say */
         readonly fasten: Fasteners | "unread" | undefined;
+        /** what the real sticks measure; left out where none is measured */
+        readonly measured?: readonly Measured[];
       }
     | undefined;
   readonly deck:

@@ -105,6 +105,24 @@ export interface SeatSizes {
   readonly angle: number;
 }
 
+/** Step-lap seat; `seat` has what the rafter as a whole keeps over the plate. */
+export interface StepSizes {
+  readonly form: "plumb" | "square";
+  /** level run of the housing on the plate's top, and of the tail over the rim beyond the step */
+  readonly housed: number;
+  readonly lap: number;
+  /** of the face that takes the thrust, along itself */
+  readonly abutment: number;
+  /** of the face before it, along itself */
+  readonly sole: number;
+  /** level, from the abutment's bottom to the plate's outside face */
+  readonly rim: number;
+  /** plumb: as deep as a step there can be and still have the rafter against all of it */
+  readonly deepest: number;
+  /** what the bearing takes from the rafter's depth, square to it */
+  readonly notch: number;
+}
+
 export interface DovetailSizes {
   readonly length: Sized;
   readonly depth: Sized;
@@ -209,6 +227,7 @@ export interface JointSizes {
   readonly tenon?: TenonSizes;
   readonly pegs?: PegSizes;
   readonly seat?: SeatSizes;
+  readonly step?: StepSizes;
   readonly dovetail?: DovetailSizes;
   readonly wedge?: WedgeSizes;
   readonly lap?: LapSizes;

@@ -55,11 +55,12 @@ function roofModel(p: Placer, rafters: Rafters, final: (t: Timber) => Timber): R
         slope: plane.slope,
         angle: plane.angle,
         run: planes.highRun === undefined ? head : planes.highRun + plane.seat,
-        span: planes.highRun === undefined ? head - headHousing / 2 - plane.seat / 2 : planes.highRun,
+        span: planes.highRun === undefined ? head - headHousing / 2 - plane.bearing : planes.highRun,
         eaveOverhang: eave,
         peakRun: peakRun(p, planes, plane),
         spacing: own?.spacing ?? 0,
         seatRun: plane.seat,
+        bearingRun: plane.bearing,
         seat: plane.seat,
         seatDepth: plane.seat * Math.sin(plane.angle),
         plane: { point: [0, plane.outside, topsideAt(plane, 0)], normal },
@@ -142,7 +143,10 @@ export function buildModel(frame: Frame): Model {
   );
   const sticks = groupBy(timbers, (t) => t.member);
   // looked at before the placer's problems are read: both report unknown names there
-  reportMeasured(p);
+  reportMeasured(
+    p,
+    rafters.flatMap((r) => r.sticks.map(({ id }) => id)),
+  );
   const apart = jointsApart(frame, p, sticks, joints, met);
   return {
     frame,

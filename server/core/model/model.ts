@@ -129,6 +129,8 @@ export interface RoofSlope {
   readonly spacing: number;
   /** plan position of the seat's inner end and of the head support, along the rafter's run from the outside face */
   readonly seatRun: number;
+  /** level, from the plate's outside face to the middle of what bears there */
+  readonly bearingRun: number;
   /** level seat length and depth of its cut square to the rafter */
   readonly seat: number;
   readonly seatDepth: number;

@@ -9,6 +9,7 @@ import type { Joint, JointEnd, JointPlace } from "../joinery/joint.ts";
 import { jointKindOf } from "../joinery/kinds/index.ts";
 import { isScarf } from "../joinery/scarf.ts";
 import { scribeAllowance } from "../joinery/scribe.ts";
+import { isSeatKind } from "../joinery/seat.ts";
 import { closeness, matches } from "./joint-match.ts";
 import { isBracing, usualKind } from "./joint-usual.ts";
 import type { Meeting, Timber } from "./model.ts";
@@ -77,7 +78,7 @@ function readings(m: Meeting): readonly [Side, Side] {
 
 /** Laps and seats may hold where no end takes part; every other kind needs an end of the joined timber. */
 function kindFits(entry: JointEntry, side: Side): boolean {
-  if (entry.kind === "birds-mouth") return true;
+  if (isSeatKind(entry.kind)) return true;
   if (isScarf(entry.kind) || entry.kind === "corner-bridle" || entry.kind === "rafter-pair")
     return side.end !== "side" && side.intoEnd !== "side";
   return side.end !== "side";
@@ -158,8 +159,9 @@ function fromRoof(frame: Frame, m: Meeting): Chosen | undefined {
     };
   }
   if (sitsOn(side)) {
-    const spec = { ...bare("birds-mouth"), seat: rafters.seat.seat, ...ruleOf(rafters.seat) };
-    return { side, spec, entry: undefined, path: rafters.seat.path, assumed: false, name: "rafter-seat" };
+    const { kind, seat, housing, form, path } = rafters.seat;
+    const spec = { ...bare(kind), seat, housing, form, ...ruleOf(rafters.seat) };
+    return { side, spec, entry: undefined, path, assumed: false, name: "rafter-seat" };
   }
   return undefined;
 }

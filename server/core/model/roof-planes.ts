@@ -1,8 +1,9 @@
 /**
- * The planes of a roof. The plane rises from the plate: the plumb cut of the bird's mouth lies on the eave plate's
- * outside face (on a shed's high plate: on its inside face), the level seat reaches inward from there.
+ * The planes of a roof. The plane rises from the plate: the plumb cut of the seat lies on the eave plate's outside face
+ * (on a shed's high plate: on its inside face), the level seat reaches inward from there.
  */
-import { isWhole, type Member } from "../frame/frame.ts";
+import { type Frame, isWhole, type Member } from "../frame/frame.ts";
+import { defaultStepLap, stepOf } from "../joinery/step.ts";
 import { inches } from "../quantity/length.ts";
 import { spanAcross } from "./grid.ts";
 import type { Timber } from "./model.ts";
@@ -24,6 +25,8 @@ export interface SlopePlane {
   /** level length of the seat */
   readonly seat: number;
   readonly seatFrom: "file" | "default";
+  /** level run from the plate's outside face to the middle of what bears */
+  readonly bearing: number;
   /** depth of the rafters, square to the slope */
   readonly depth: number;
 }
@@ -124,8 +127,12 @@ function plane(
   depth: number,
 ): SlopePlane {
   const angle = Math.atan(slope);
-  const given = p.frame.roof?.rafters?.seat.seat;
   const width = b.high - b.low;
+  const written = p.frame.roof?.rafters?.seat;
+  const given = written?.seat;
+  const metric = p.frame.units === "mm";
+  const usualSeat = written?.kind === "step-lap" ? defaultStepLap : defaultSeat;
+  const seat = given === undefined ? usualSeat(depth, angle, width, metric) : inches(given);
   return {
     wall,
     outside: inward === 1 ? b.low : b.high,
@@ -134,10 +141,24 @@ function plane(
     plateWidth: width,
     slope,
     angle,
-    seat: given === undefined ? defaultSeat(depth, angle, width, p.frame.units === "mm") : inches(given),
+    seat,
     seatFrom: given === undefined ? "default" : "file",
+    bearing:
+      written?.kind === "step-lap" ? seat - housedRun(written, seat, angle, width, metric) / 2 : seat / 2,
     depth,
   };
+}
+
+/** Level run of the housing of a step-lap seat, in. */
+function housedRun(
+  { form, housing }: Pick<NonNullable<NonNullable<Frame["roof"]>["rafters"]>["seat"], "form" | "housing">,
+  seat: number,
+  angle: number,
+  plateWidth: number,
+  metric: boolean,
+): number {
+  const depth = housing && inches(housing);
+  return stepOf({ seat, angle, form: form ?? "plumb", depth, plateWidth, metric }).housed;
 }
 
 function typedSlope(p: Placer): number | undefined {

@@ -2,6 +2,7 @@
 import type { Fasteners } from "../frame/fasteners.ts";
 import type { Pointer } from "../frame/frame.ts";
 import type { Joint } from "../joinery/joint.ts";
+import { isSeatKind } from "../joinery/seat.ts";
 import type { Model } from "../model/model.ts";
 import { isDiagonal, isUpright } from "../model/upright.ts";
 
@@ -25,7 +26,7 @@ export function fastenings({ roof, frame }: Pick<Model, "roof" | "frame">): (joi
   const rafters = frame.roof?.rafters;
   return (joint) => {
     if (!rafters || !own.has(joint.of.id)) return at(joint.entry?.fasten, joint.entry?.path, joint.path);
-    if (joint.kind === "birds-mouth") return at(rafters.fasten, rafters.path, rafters.path);
+    if (isSeatKind(joint.kind)) return at(rafters.fasten, rafters.path, rafters.path);
     const { head } = rafters;
     return at(head?.fasten, head?.path, head?.path ?? rafters.path);
   };
@@ -33,7 +34,7 @@ export function fastenings({ roof, frame }: Pick<Model, "roof" | "frame">): (joi
 
 /** Seats of rafters on what lies: on a post or a strut nothing is cut that could be fastened so. */
 export function isRafterSeat({ kind, of, into }: Joint): boolean {
-  return kind === "birds-mouth" && of.kind === "rafter" && !isUpright(into) && !isDiagonal(into);
+  return isSeatKind(kind) && of.kind === "rafter" && !isUpright(into) && !isDiagonal(into);
 }
 
 /** Heads of rafters that stand in a housing. */

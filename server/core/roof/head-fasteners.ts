@@ -12,6 +12,7 @@ import { nailLateral, nailWithdrawal, toeNailReach } from "../fasteners/nail.ts"
 import { structuralScrew } from "../fasteners/structural-screw.ts";
 import type { Joint } from "../joinery/joint.ts";
 import type { Adjusted } from "../members/adjust.ts";
+import { halfExtent } from "../model/box.ts";
 import type { Factor, Sourced } from "../sourced.ts";
 import { woodOf } from "../statics/timber-wood.ts";
 import type { SizedFasteners } from "./sized-fasteners.ts";
@@ -44,6 +45,25 @@ export function woodBefore({ of }: Joint): number {
   const rise = Math.min(0.999, Math.abs(of.axis[2]));
   const cos = Math.sqrt(1 - rise ** 2);
   return (Math.SQRT2 * (of.depth / cos)) / 2 / (1 + rise / cos);
+}
+
+/** Wood of the ridge along such a screw, and where it would come out of it. */
+export interface RidgeWood {
+  /** in */
+  readonly length: number;
+  readonly exit: "face" | "underside";
+}
+
+/**
+ * What a screw at 45° has in the ridge, in: to its far face, √2 × thickness, or to its underside, √2 × the height from where
+ * it enters, whichever it reaches first. It enters at half the rafter's plumb depth, which is on the rafter's center line
+ * (plane geometry). A ridge that ends above that point has none of it.
+ */
+export function ridgeWood({ face, into }: Joint): RidgeWood {
+  const under = Math.max(0, face.origin[2] - (into.origin[2] - halfExtent(into, [0, 0, 1])));
+  return under < face.thickness
+    ? { length: Math.SQRT2 * under, exit: "underside" }
+    : { length: Math.SQRT2 * face.thickness, exit: "face" };
 }
 
 /** Reference values of one, lb, and how much of it holds. @param across in, the ridge along a slanted screw */
@@ -83,13 +103,12 @@ export function headHold(joint: Joint, fasteners: SizedFasteners, duration: Fact
   const { kind, count, diameter, length } = fasteners;
   const screws = kind === "screws";
   const wood = screws ? woodBefore(joint) : toeNailReach(length).side;
-  const across = Math.SQRT2 * joint.face.thickness;
   const { W, Z, perInch, held } = valuesOfOne(
     fasteners,
     ridge.values.G.value,
     rafter.values.G.value,
     wood,
-    across,
+    ridgeWood(joint).length,
   );
   const moisture = (timber: Joint["of"]): FastenerMoisture => ({
     placed: timber.class?.seasoning ?? "green",

@@ -76,7 +76,7 @@ function checkSlope(model: Model, roof: Roof, slope: RoofSlope): RafterResult | 
     own: rafter.class?.values ?? new Map(),
     because: rafter.class?.because,
     span: slope.span,
-    overhang: slope.eaveOverhang + slope.seat / 2,
+    overhang: slope.eaveOverhang + slope.bearingRun,
     pitch,
     spacing: slope.spacing,
     count: slope.rafters.length,

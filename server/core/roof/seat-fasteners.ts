@@ -3,6 +3,7 @@ import { adjust, type FastenerMoisture, toeNail, wetWithdrawal } from "../fasten
 import { nailWithdrawal, toeNailReach } from "../fasteners/nail.ts";
 import { structuralScrew } from "../fasteners/structural-screw.ts";
 import type { Joint } from "../joinery/joint.ts";
+import { plumbThrough } from "../joinery/seat.ts";
 import type { Adjusted } from "../members/adjust.ts";
 import type { Factor, Sourced } from "../sourced.ts";
 import { woodOf } from "../statics/timber-wood.ts";
@@ -58,16 +59,16 @@ function withdrawalOf(
  * @returns undefined without a seat or without the woods' values
  */
 export function seatHold(joint: Joint, fasteners: SizedFasteners, duration: Factor): SeatHold | undefined {
-  const { seat } = joint.sizes;
+  const plumb = plumbThrough(joint);
   const [rafter, plate] = [woodOf(joint.of), woodOf(joint.into)];
-  if (!seat || !rafter || !plate) return undefined;
-  const wood = seat.heightAbovePlate + seat.plumb / 2;
+  if (!plumb || !rafter || !plate) return undefined;
+  const wood = plumb.rafter;
   const { one, perInch, held, toeNailed } = withdrawalOf(
     fasteners,
     plate.values.G.value,
     rafter.values.G.value,
     wood,
-    joint.face.thickness,
+    plumb.plate,
   );
   // under its roof the plate dries in the end; green wood lets go of nails as it does
   const moisture: FastenerMoisture = { placed: joint.into.class?.seasoning ?? "green", service: "dry" };

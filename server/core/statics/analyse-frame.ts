@@ -53,9 +53,11 @@ function signatureOf(model: Model, actions: JointActions): string {
   ]);
 }
 
+/** Rafters by what decides how they carry: neither what fastens them nor what the rough sticks measure. */
 function withoutFasteners(rafters: Roof["rafters"]): Roof["rafters"] {
   if (!rafters) return undefined;
-  return { ...rafters, fasten: undefined, head: rafters.head && { ...rafters.head, fasten: undefined } };
+  const { measured: _, ...perfect } = rafters;
+  return { ...perfect, fasten: undefined, head: rafters.head && { ...rafters.head, fasten: undefined } };
 }
 
 /**

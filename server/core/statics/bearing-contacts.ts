@@ -1,4 +1,5 @@
 /** Where lying timbers lie without a joint that is cut to bear: across others, and on piers. */
+import { isSeatKind } from "../joinery/seat.ts";
 import type { Model, Timber } from "../model/model.ts";
 import { isDiagonal, isUpright } from "../model/upright.ts";
 import { dot, type Vec3 } from "../model/vec.ts";
@@ -22,7 +23,7 @@ export function contactBearings(model: Model, frame: FrameStructure): Bearing[] 
     const { a, b, area } = tie.meeting;
     const joint = tie.joint && joints.get(tie.joint.id);
     if (isUpright(a) || isUpright(b) || isDiagonal(a) || isDiagonal(b)) return [];
-    if (joint && (joint.end !== "side" || joint.kind === "birds-mouth")) return [];
+    if (joint && (joint.end !== "side" || isSeatKind(joint.kind))) return [];
     const axialAt = (t: Timber): number =>
       dot([tie.at[0] - t.origin[0], tie.at[1] - t.origin[1], tie.at[2] - t.origin[2]], t.axis);
     const heightOver = (t: Timber): number => tie.at[2] - (t.origin[2] + t.axis[2] * axialAt(t));

@@ -6,6 +6,7 @@
 import type { JointKindName } from "../frame/frame.ts";
 import { halfOnFace } from "../joinery/end-breadth.ts";
 import type { Joint } from "../joinery/joint.ts";
+import { rise } from "../joinery/seat.ts";
 import { isUpright } from "../model/upright.ts";
 import { add, dot, scale, unit, type Vec3 } from "../model/vec.ts";
 import type { Note } from "../note.ts";
@@ -143,6 +144,55 @@ function seatSurface({ of, sizes }: Joint): EndSurface[] {
 }
 
 /**
+ * Sole and step of a step-lap seat, square to each other. The level lap over the rim is not counted: wood that shrinks
+ * leaves it hollow (on the safe side).
+ */
+function stepSurfaces({ of, entry, sizes }: Joint): EndSurface[] {
+  const { step, seat, housing } = sizes;
+  if (!step || !seat || !(step.abutment > 0)) return [];
+  const { uphill } = rise(of);
+  const slant = step.form === "square" ? (seat.angle * Math.PI) / 180 : 0;
+  const toward = (out: number, down: number): Vec3 => add(scale(uphill, -out), scale(DOWN, down));
+  const one = { bothWays: false, lengthInto: of.width, pastOf: 0 } as const;
+  return [
+    {
+      ...one,
+      toward: toward(-Math.sin(slant), Math.cos(slant)),
+      area: step.sole * of.width,
+      lengthOf: step.sole,
+      note: {
+        text: "sole before the step, {long} × {width}",
+        parts: { long: length(step.sole), width: length(of.width) },
+      },
+      // the roof's own seat says how long it is; elsewhere the timbers' places do
+      growth: entry
+        ? undefined
+        : { size: "seat", breadth: (of.width * step.sole) / seat.level.value, now: seat.level.value },
+    },
+    {
+      ...one,
+      toward: toward(Math.cos(slant), Math.sin(slant)),
+      area: step.abutment * of.width,
+      lengthOf: 0,
+      note: {
+        text: "abutment of the step, {width} × {long}",
+        parts: { width: length(of.width), long: length(step.abutment) },
+      },
+      growth: {
+        size: "housing",
+        breadth: (of.width * step.abutment) / housing.value,
+        now: housing.value,
+      },
+    },
+  ];
+}
+
+/** @returns the surface of a step-lap seat that takes the thrust */
+export function abutmentOf(joint: Joint): EndSurface | undefined {
+  return stepSurfaces(joint)[1];
+}
+
+/**
  * Abutment and sole of a stepped heel. They are not square to each other, so that together they are asked for somewhat more
  * than the whole force: on the safe side.
  */
@@ -183,6 +233,7 @@ function heelSurfaces({ face, sizes }: Joint): EndSurface[] {
 export function bearingSurfaces(joint: Joint): EndSurface[] {
   const { of, end, face, sizes, kind } = joint;
   if (kind === "birds-mouth") return seatSurface(joint);
+  if (kind === "step-lap") return stepSurfaces(joint);
   if (kind === "rafter-heel") return heelSurfaces(joint);
   const slant = dot(of.axis, face.inward);
   if (end === "side" || Math.abs(slant) < SQUARE) return [];

@@ -9,19 +9,24 @@ import type { FrameResults } from "./frame-results.ts";
 import { eachEndForce } from "./joint-forces.ts";
 import { adjustedFor, woodOf } from "./timber-wood.ts";
 
-export interface HeelThrust {
+/** What a rafter's foot pushes against wood that is held by shear, in the combination that asks most of it. */
+export interface Thrust {
   readonly joint: Joint;
-  readonly relish: Relish;
-  /** lb along the tie's grain, toward its end */
+  /** lb, the way in which that wood would break off */
   readonly thrust: number;
   readonly caseId: string;
   /** C_D of the combination */
   readonly duration: Factor;
-  /** psi: thrust ÷ sheared area, infinite without relish, and F_v′ of the tie */
+  /** psi: thrust ÷ sheared area, infinite where there is none, and what it may be */
   readonly stress: number;
   readonly limit: number;
-  /** what that limit is made of */
+  /** F_v′ of the timber that receives the foot, from which the limit is made */
   readonly shear: Adjusted;
+}
+
+/** Along the tie's grain, toward its end; the limit is F_v′ itself. */
+export interface HeelThrust extends Thrust {
+  readonly relish: Relish;
 }
 
 function judged(

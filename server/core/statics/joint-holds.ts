@@ -1,5 +1,6 @@
 /** What every joint that is pulled has to hold with, for hovers and reports: pegs of tenons and laps, dovetails, screws of braces, screws and nails of seats. */
 import type { Joint } from "../joinery/joint.ts";
+import { isSeatKind } from "../joinery/seat.ts";
 import { fastenings, isHousedHead, isRafterSeat } from "../roof/fastening.ts";
 import { seatHold } from "../roof/seat-fasteners.ts";
 import { sizedFasteners } from "../roof/sized-fasteners.ts";
@@ -31,7 +32,7 @@ export function jointHolds(frame: FrameResults): (joint: Joint) => JointHold | u
   const screwsOf = screwHolds(frame);
   return (joint) => {
     if (joint.sizes.screws) return screwsOf(joint);
-    if (joint.kind === "birds-mouth") return seatOf(joint);
+    if (isSeatKind(joint.kind)) return seatOf(joint);
     if (isHousedHead(joint)) return headOf(joint) ?? endHold(joint);
     return endHold(joint);
   };

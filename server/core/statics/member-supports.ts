@@ -2,6 +2,7 @@
 import { groupBy } from "../collect.ts";
 import type { Joint } from "../joinery/joint.ts";
 import { isScarf } from "../joinery/scarf.ts";
+import { isSeatKind, seatRun } from "../joinery/seat.ts";
 import { halfExtent } from "../model/box.ts";
 import type { Model, Pier, Timber } from "../model/model.ts";
 import { isDiagonal, isUpright } from "../model/upright.ts";
@@ -91,8 +92,7 @@ export function supportBy(timber: Timber, contact: Contact): Support | undefined
   if ((joint && isScarf(joint.kind)) || isDiagonal(other)) return undefined;
   const place = joint?.id ?? other.id;
   if (joint?.of === timber) {
-    if (joint.kind === "birds-mouth")
-      return { at, half: (joint.sizes.seat?.level.value ?? 0) / 2, bears: true, place };
+    if (isSeatKind(joint.kind)) return { at, half: seatRun(joint.sizes) / 2, bears: true, place };
     if (joint.end !== "side")
       return { at: joint.end === "foot" ? 0 : timber.span, half: 0, bears: false, place };
   }

@@ -4,6 +4,7 @@
  */
 import type { FrameLink } from "../analysis/structure.ts";
 import { bracesRoofPlane } from "../frame/roof.ts";
+import { isSeatKind } from "../joinery/seat.ts";
 import type { Model, RoofSlope, Timber } from "../model/model.ts";
 import { add, length, sub, type Vec3 } from "../model/vec.ts";
 import type { Hold, Skeleton } from "./skeleton.ts";
@@ -39,7 +40,7 @@ function endsOf(skeleton: Skeleton, seats: ReadonlyMap<string, Hold>, rafter: Ti
 function seatsOf(skeleton: Skeleton): Map<string, Hold> {
   const seats = new Map<string, Hold>();
   for (const { joint, meeting, i, j } of skeleton.ties) {
-    if (joint?.kind !== "birds-mouth") continue;
+    if (!joint || !isSeatKind(joint.kind)) continue;
     const { node } = joint.of === meeting.a ? i : j;
     seats.set(joint.of.id, { node, arm: [0, 0, 0] });
   }

@@ -1,6 +1,7 @@
 /** From the center lines of a frame to what the frame analysis takes in, with every element's way back to its timber. */
 import type { FrameElement, FrameLink, FrameNode, FrameSupport, Structure } from "../analysis/structure.ts";
 import type { Joint } from "../joinery/joint.ts";
+import { isSeatKind } from "../joinery/seat.ts";
 import type { Model, Timber } from "../model/model.ts";
 import { isDiagonal } from "../model/upright.ts";
 import { add, length, scale, type Vec3 } from "../model/vec.ts";
@@ -94,7 +95,7 @@ const DIRECTIONS: readonly Vec3[] = [
 
 /** Whether a tie is the seat of a rafter of the roof on its plate. */
 export function isSeat(tie: Tie): boolean {
-  return tie.joint?.kind === "birds-mouth";
+  return tie.joint !== undefined && isSeatKind(tie.joint.kind);
 }
 
 const tieName = ({ joint, meeting }: Tie): string => joint?.id ?? `${meeting.a.id}+${meeting.b.id}`;
@@ -125,7 +126,7 @@ const UPRIGHT_HOLD = 1e5;
 
 /** The timber of a tie that would roll over where it sits: a rafter on its plate, a purlin on its rafters. */
 function sitting({ joint, meeting }: Tie): Timber | undefined {
-  if (joint) return joint.kind === "birds-mouth" ? joint.of : undefined;
+  if (joint) return isSeatKind(joint.kind) ? joint.of : undefined;
   return [meeting.a, meeting.b].find((t) => t.kind === "purlin");
 }
 

@@ -1,7 +1,7 @@
 /** Names that the file defines, the woods and grades that are known, and the checks: what a value can refer to. */
 import { gradeIds } from "../../core/wood/design-values.ts";
 import { findSpecies, speciesIds } from "../../core/wood/species.ts";
-import { keysOf, type Tree, valueAt } from "../../document/tree.ts";
+import { child, keysOf, type Tree, valueAt } from "../../document/tree.ts";
 import { acceptedPlaces, checksFirstFound } from "./accepting.ts";
 import { fittingFirst } from "./fitting.ts";
 import { type Name, type Naming, textAt, textOf } from "./naming.ts";
@@ -100,8 +100,14 @@ function kindsInUse({ root, say }: Naming): readonly Name[] {
 /** Under `measured` only the sticks of the entry it stands in. */
 function sticksOf({ model, path, say }: Naming): readonly Name[] {
   const [area, entry = "", part] = keysOf(path);
-  const own = area === "members" && part === "measured" ? model?.sticks.get(entry) : model?.timbers;
-  return (own ?? []).map((stick) => ({ text: stick.id, detail: say.text(stick.kind) }));
+  const all = model?.timbers ?? [];
+  const own =
+    part !== "measured"
+      ? all
+      : area === "members"
+        ? (model?.sticks.get(entry) ?? [])
+        : all.filter((stick) => stick.path === child(`/${area}`, entry));
+  return own.map((stick) => ({ text: stick.id, detail: say.text(stick.kind) }));
 }
 
 /** Without a known species, every grade that some wood has. */

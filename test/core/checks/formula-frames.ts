@@ -213,6 +213,15 @@ export const FORMULA_FRAMES: readonly string[] = [
   roofed({ section: "4x8", spacing: "24 in", overhang: "{eave: 12 in, rake: 6 ft}" }),
   roofed({ section: "3x8", spacing: "24 in", overhang: "{eave: 12 in, rake: 3 ft}" }, "kind: boards"),
   roofed({ section: "3x8", spacing: "30 in", seat: "{kind: birds-mouth, length: 5 in}" }),
+  ...["length: 7 in, housing: 1/4 in", "housing: 3 in", "form: square, housing: 3 in"].map((keys) =>
+    roofed({ section: "3x8", spacing: "30 in", seat: `{kind: step-lap, ${keys}}` }),
+  ),
+  file("test/frames/wagon-shed")
+    .replace("kind: step-lap", "kind: step-lap, length: 1 in")
+    .replace("25 psf", "90 psf"),
+  file("test/frames/wagon-shed")
+    .replace("kind: step-lap", "kind: step-lap, length: 1 in, form: square")
+    .replace("25 psf", "90 psf"),
   roofed({ section: "2x3", spacing: "48 in" }),
   ...["Fb: 9000 psi, Fv: 900 psi, E: 250000 psi", "Fb: 9000 psi, Fv: 20 psi, E: 9000000 psi"].map((values) =>
     roofed(

@@ -1,6 +1,8 @@
 import { expect, test } from "vitest";
+import { createFrameService } from "../../../server/language/frame-service.ts";
 import { findingsFixture } from "../../fixtures.ts";
-import { fixed, gate, idsOf } from "./gate.ts";
+import { ROOFED } from "../../roofed-shed.ts";
+import { findingsOf, fixed, gate, idsOf } from "./gate.ts";
 
 const post = (measured: string, keys = "section: 8x8"): string =>
   gate({
@@ -110,4 +112,60 @@ test("what is measured wrongly is said like any other slip", () => {
   expect(idsOf(post("{width: 8 in, depht: 8 in}"))).toContain("unknown-key");
   expect(idsOf(post("[{width: 8 in, depth: 8 in}]"))).toContain("missing-key");
   expect(idsOf(post("8 1/4 in"))).toContain("wrong-shape");
+});
+
+const rafters = (measured: string): string => {
+  const roof = "rafters: {section: 4x6, ";
+  expect(ROOFED).toContain(roof);
+  return ROOFED.replace(roof, `${roof}measured: ${measured}, `);
+};
+const said = (text: string): string[] =>
+  findingsOf(text, true)
+    .filter(({ finding }) => finding.level !== "note")
+    .map(({ finding }) => `${finding.check} ${finding.path} ${finding.message}`);
+
+test("the roof's own rafters: sound ones say nothing", () => {
+  expect(said(rafters("{width: 4 in, depth: 6 in}"))).toEqual([]);
+  expect(said(rafters("{rafter@A.1: {width: 4 1/8 in, depth: 6 1/4 in}}"))).toEqual([]);
+});
+test("stick-undersize: one of the roof's own rafters, along it, and the section that the fix writes", () => {
+  const text = rafters(
+    "{rafter@A.2: [{width: 4 in, depth: 6 in, at: 0}, {width: 4 in, depth: 5 3/4 in, at: 4 ft}]}",
+  );
+  expect(said(text)).toEqual([
+    expect.stringMatching(
+      /^stick-undersize \/roof\/rafters\/measured\/rafter@A\.2\/1\/depth rafter@A\.2 measures 5 3\/4 in in depth at 48 in from its first end, 1\/4 in less than the perfect 6 in/,
+    ),
+  ]);
+  const mended = fixed(text, "stick-undersize", 0, true);
+  expect(mended).toContain("section: 4 x 5 3/4");
+  expect(said(mended).filter((line) => line.startsWith("stick-"))).toEqual([]);
+});
+test("stick-undersize: every one of the roof's own rafters, said once", () => {
+  const [found, ...more] = said(rafters("{width: 3 3/4 in, depth: 6 in}"));
+  expect(more).toEqual([]);
+  expect(found).toMatch(
+    /^stick-undersize \/roof\/rafters\/measured\/width rafter@A\.1 measures 3 3\/4 in in width/,
+  );
+});
+test("of the roof's own rafters: past the end, a stick that is not there, and far over", () => {
+  expect(said(rafters("{rafter@B.1: {width: 4 in, depth: 6 in, at: 40 ft}}"))).toEqual([
+    expect.stringContaining(
+      "measured-off-stick /roof/rafters/measured/rafter@B.1/at rafter@B.1 is measured at",
+    ),
+  ]);
+  const unknown = rafters("{rafter@A.77: {width: 4 in, depth: 6 in}}");
+  expect(said(unknown)).toEqual([expect.stringContaining("unknown-id /roof/rafters/measured/rafter@A.77")]);
+  expect(fixed(unknown, "unknown-id", 0, true)).toMatch(
+    /measured: \{rafter@A\.\d: \{width: 4 in, depth: 6 in\}\}/,
+  );
+  expect(idsOf(rafters("{width: 4 in, depth: 7 in}"))).toContain("stick-oversize");
+  expect(idsOf(rafters("{width: 4 in}"))).toContain("missing-key");
+});
+test("what the roof's rafters measure takes no part in how the frame carries", () => {
+  const service = createFrameService();
+  const before = service.open("file:///m.frame.yaml", 1, ROOFED).evaluation?.results.frame;
+  const after = service.open("file:///m.frame.yaml", 2, rafters("{width: 4 1/8 in, depth: 6 in}")).evaluation
+    ?.results.frame;
+  expect(after?.solution).toBe(before?.solution);
 });

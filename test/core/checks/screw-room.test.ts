@@ -1,8 +1,10 @@
 /** Room of screws: NDS Table 12.5.1E (memory) and plane geometry (derived). */
+import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { mostInRow, rowWidth } from "../../../server/core/fasteners/screw-room.ts";
 import { screwDistances } from "../../../server/core/joinery/brace-screw-room.ts";
 import { buildModel } from "../../../server/core/model/build.ts";
+import { headHold } from "../../../server/core/roof/head-fasteners.ts";
 import { readFrame } from "../../../server/document/read.ts";
 import { findingsFixture } from "../../fixtures.ts";
 import { ROOFED, under } from "../../roofed-shed.ts";
@@ -140,5 +142,84 @@ describe("screw-comes-out", () => {
     const [found] = roomOf(seated(2, eighths(through + 1 / 4)));
     expect(found).toMatchObject({ check: "screw-comes-out", unit: "in" });
     expect(found?.limit).toBeCloseTo(through, 9);
+  });
+});
+
+describe("heads of rafters in a ridge, on screws that slant down at 45° (plane geometry, derived)", () => {
+  const PAVILION = readFileSync("samples/cider-press-pavilion.frame.yaml", "utf8");
+  const FASTEN = "housed, into: ridge, fasten: {kind: screws, count: 2, diameter: 5/16 in, length: 8 in}";
+  const RIDGE = "kind: ridge, section: 6x9";
+  const headed = (count: number, length: string, ridge = "6x9"): string => {
+    expect(PAVILION).toContain(FASTEN);
+    expect(PAVILION).toContain(RIDGE);
+    return PAVILION.replace(
+      FASTEN,
+      `housed, into: ridge, fasten: {kind: screws, count: ${count}, diameter: 5/16 in, length: ${length}}`,
+    ).replace(RIDGE, `kind: ridge, section: ${ridge}`);
+  };
+  const slope = Math.atan(7 / 12);
+  const plumb = 7 / Math.cos(slope);
+  const rafter = (Math.SQRT2 * plumb) / 2 / (1 + 7 / 12);
+  // the ridge's top edges touch the rafters' tops, and the screws enter half the rafter's plumb depth lower
+  const under = (depth: number): number => Math.SQRT2 * (depth - plumb / 2);
+
+  test("as the sample has them they stand and end in the ridge", () => expect(roomOf(PAVILION)).toEqual([]));
+  test("out of the underside of a ridge of 9 in, long before its far face", () => {
+    expect(under(9)).toBeLessThan(Math.SQRT2 * 6);
+    expect(roomOf(headed(2, "10 1/2 in"))).toEqual([]);
+    const [found, ...more] = roomOf(headed(2, "12 in"));
+    expect(more).toEqual([]);
+    expect(found).toMatchObject({ check: "screw-comes-out", value: 12, unit: "in" });
+    expect(found?.limit).toBeCloseTo(rafter + under(9), 9);
+    expect(found?.message).toMatch(
+      /^At rafter-head@[AB]\.\d screws of 12 in pass 10 5\/8 in of wood and come out of the underside of ridge by 1 3\/8 in: .* 10 in is long enough\./,
+    );
+    expect(roomOf(fixed(headed(2, "12 in"), "screw-comes-out", 0, true))).toEqual([]);
+  });
+  test("out of the far face of a ridge that is deep enough", () => {
+    expect(under(12)).toBeGreaterThan(Math.SQRT2 * 6);
+    expect(roomOf(headed(2, "12 in", "6x12"))).toEqual([]);
+    const [found] = roomOf(headed(2, "12 1/4 in", "6x12"));
+    expect(found?.limit).toBeCloseTo(rafter + Math.SQRT2 * 6, 9);
+    expect(found?.message).toContain("come out of the far face of ridge by");
+  });
+  test("past a ridge that ends above where they would enter it, and hold nothing", () => {
+    const text = headed(2, "8 in", "6x4");
+    expect(roomOf(text)[0]?.limit).toBeCloseTo(rafter, 9);
+    const joint = jointOf(text, /^rafter-head/);
+    const hold = headHold(
+      joint,
+      { kind: "screws", count: 2, diameter: 5 / 16, length: 8 },
+      { symbol: "C_D", value: 1.6, status: "published", source: "NDS" },
+    );
+    expect(hold?.held).toBe(0);
+    expect(hold?.withdrawal.value).toBe(0);
+  });
+  test("what thread is past the underside does not hold", () => {
+    const hold = (ridge: string) =>
+      headHold(
+        jointOf(headed(2, "12 in", ridge), /^rafter-head/),
+        { kind: "screws", count: 2, diameter: 5 / 16, length: 12 },
+        { symbol: "C_D", value: 1.6, status: "published", source: "NDS" },
+      );
+    const [shallow, deep] = [hold("6x9"), hold("6x12")];
+    expect((deep?.held ?? 0) - (shallow?.held ?? 0)).toBeCloseTo(
+      Math.min(12 - 5 / 16, rafter + Math.SQRT2 * 6) - (rafter + under(9)),
+      0,
+    );
+    expect(shallow?.held).toBeLessThan(deep?.held ?? 0);
+  });
+  test("three abreast are too many in a rafter of 3 in, and the fix takes two", () => {
+    const crowd = headed(3, "8 in");
+    const [found, ...more] = roomOf(crowd);
+    expect(more).toEqual([]);
+    expect(found).toMatchObject({ check: "fasteners-crowded", value: 3, limit: 2, unit: "count" });
+    // (4 × 2 + 3) × 5/16 in
+    expect(found?.message).toMatch(
+      /^3 screws of 5\/16 in are too many at rafter-head@[AB]\.\d: rafter@[AB]\.\d is 3 in wide, and in their row they need 3 7\/16 in, and the wood splits\. 2 have room/,
+    );
+    const mended = fixed(crowd, "fasteners-crowded", 0, true);
+    expect(mended).toContain("fasten: {kind: screws, count: 2, diameter: 5/16 in, length: 8 in}");
+    expect(roomOf(mended)).toEqual([]);
   });
 });

@@ -1,4 +1,5 @@
 import { rowWidth } from "../../fasteners/screw-room.ts";
+import { seatRun } from "../../joinery/seat.ts";
 import { defineCheck } from "../check.ts";
 import type { Say } from "../say.ts";
 import { type ScrewSet, screwSets } from "./screw-sets.ts";
@@ -28,7 +29,7 @@ function whyWords(set: ScrewSet, say: Say): string {
   const values = {
     of: of.id,
     width: say.length(of.width),
-    seat: say.length(sizes.seat?.level.value ?? 0),
+    seat: say.length(seatRun(sizes)),
     need: say.length(rowWidth(count, diameter)),
   };
   return at === "seat"

@@ -13,15 +13,15 @@ const shorter = ({ through, wood }: ScrewSet, say: Say): number | undefined =>
 export const screwComesOut = defineCheck<"model", ScrewSet>({
   meta: {
     id: "screw-comes-out",
-    title: "Screws that come out of the far face",
+    title: "Screws that come out of the other side",
     level: "warning",
     area: "joinery",
     source: { text: "plane geometry of the joint", status: "derived" },
     explanation: {
-      what: "A screw is longer than the wood that it passes: its point comes out of the far face of the timber that it holds in. A screw of a rafter’s head slants at 45°.",
+      what: "A screw is longer than the wood that it passes: its point comes out of the far face of the timber that it holds in. A screw of a rafter’s head slants down at 45°, and comes out of a shallow ridge’s underside.",
       why: "The thread past the face holds nothing, the wood breaks out around it, and the point stands where someone reaches.",
       formula:
-        "length ≤ wood under the head + thickness of the timber along the screw, less its housing; at a rafter’s head both on the slant (× √2)",
+        "length ≤ wood under the head + thickness of the timber along the screw, less its housing; at a rafter’s head on the slant: √2 × the ridge’s thickness, or √2 × its height from half the rafter’s plumb depth down to the underside, whichever is less",
       remedy:
         "Take a shorter screw that leaves 1/2 in of wood behind its point (common practice, no source).",
     },
@@ -46,10 +46,13 @@ export const screwComesOut = defineCheck<"model", ScrewSet>({
     }
   },
   words: (set, say) => {
-    const { joint, length, through } = set;
+    const { joint, length, through, exit } = set;
     const values = {
       joint: joint.id,
-      into: joint.into.id,
+      where:
+        exit === "underside"
+          ? say.text("the underside of {into}", { into: joint.into.id })
+          : say.text("the far face of {into}", { into: joint.into.id }),
       length: say.length(length),
       through: say.length(through),
       past: say.length(length - through),
@@ -58,11 +61,11 @@ export const screwComesOut = defineCheck<"model", ScrewSet>({
     const better = shorter(set, say);
     return better === undefined
       ? say.text(
-          "At {joint} screws of {length} pass {through} of wood and come out of the far face of {into} by {past}: that thread holds nothing, and the point stands free. Take shorter ones, with {behind} of wood behind the point.",
+          "At {joint} screws of {length} pass {through} of wood and come out of {where} by {past}: that thread holds nothing, and the point stands free. Take shorter ones, with {behind} of wood behind the point.",
           values,
         )
       : say.text(
-          "At {joint} screws of {length} pass {through} of wood and come out of the far face of {into} by {past}: that thread holds nothing, and the point stands free. {better} is long enough.",
+          "At {joint} screws of {length} pass {through} of wood and come out of {where} by {past}: that thread holds nothing, and the point stands free. {better} is long enough.",
           { ...values, better: say.length(better) },
         );
   },

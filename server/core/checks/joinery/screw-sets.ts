@@ -3,9 +3,11 @@
 import { SCREW_SLACK } from "../../fasteners/screw-room.ts";
 import { type ScrewDistance, screwDistances } from "../../joinery/brace-screw-room.ts";
 import type { Joint } from "../../joinery/joint.ts";
+import { plumbThrough } from "../../joinery/seat.ts";
 import type { Model } from "../../model/model.ts";
 import { mostScrews, woodThrough } from "../../roof/fastener-room.ts";
 import { fastenings, isHousedHead, isRafterSeat } from "../../roof/fastening.ts";
+import { type RidgeWood, ridgeWood, woodBefore } from "../../roof/head-fasteners.ts";
 import { sizedFasteners } from "../../roof/sized-fasteners.ts";
 import { judgedJoints } from "./judged.ts";
 
@@ -16,7 +18,9 @@ export interface ScrewSet {
   /** in */
   readonly diameter: number;
   readonly length: number;
-  /** least wood from under a head to the far face of the timber that they hold in, and most to its near face, in */
+  /** where one that is too long comes out of the timber that they hold in */
+  readonly exit: RidgeWood["exit"];
+  /** least wood from under a head to there, and most to the timber's near face, in */
   readonly through: number;
   readonly wood: number;
   /** the most that stand there with their distances */
@@ -52,6 +56,7 @@ function braceSet(joint: Joint): ScrewSet | undefined {
     count,
     diameter,
     length: screws.length.value,
+    exit: "face",
     through: Math.min(...wood) + joint.face.thickness - housing.value,
     wood: Math.max(...wood),
     most,
@@ -81,8 +86,9 @@ export function* screwSets(model: Model): Generator<ScrewSet> {
       count: sized.count,
       diameter: sized.diameter,
       length: sized.length,
+      exit: seat ? "face" : ridgeWood(joint).exit,
       through,
-      wood: through - joint.face.thickness * (seat ? 1 : Math.SQRT2),
+      wood: plumbThrough(joint)?.rafter ?? woodBefore(joint),
       most: mostScrews(joint, sized.diameter),
       short: undefined,
       written: written.path,

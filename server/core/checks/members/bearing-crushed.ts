@@ -4,7 +4,7 @@ import { caseWords } from "../../statics/case-words.ts";
 import type { FrameResults, MemberUse } from "../../statics/frame-results.ts";
 import { amountWords, noteWords } from "../amount-words.ts";
 import { defineCheck, type Found } from "../check.ts";
-import { sizePath } from "../joinery/size-path.ts";
+import { seatKey, sizePath } from "../joinery/size-path.ts";
 import type { Say } from "../say.ts";
 import { bearingFormula } from "./bearing-formula.ts";
 import { loadRelated } from "./load-related.ts";
@@ -22,6 +22,8 @@ const DENT = 1.5;
 const MOST_HOUSING = 1 / 3;
 /** A bird's mouth takes no more of its rafter's depth (common practice). */
 const MOST_NOTCH = 1 / 4;
+/** The tail beyond a step keeps the rest (common practice, no source). */
+const MOST_LAPPED = 1 / 2;
 
 /** Where to change it: the size of the joint that makes the bearing larger, else the joint; without one the section. */
 function pathOf(model: Model, { result, use }: Exceeded): Pick<Found<Data>, "path" | "onKey"> {
@@ -29,7 +31,9 @@ function pathOf(model: Model, { result, use }: Exceeded): Pick<Found<Data>, "pat
   if (!joint) return { path: sectionPath(model, result.timber) };
   if (!growth) return { path: joint.path, onKey: true };
   const { housing, seat } = joint.sizes;
-  return sizePath(joint, growth.size, growth.size === "seat" ? seat?.level : housing);
+  return growth.size === "seat"
+    ? sizePath(joint, seatKey(joint), seat?.level)
+    : sizePath(joint, "housing", housing);
 }
 
 /** in² */
@@ -48,11 +52,12 @@ const LONGER = 1.02;
 function larger({ area, joint, growth }: Bearing, ratio: number, say: Say): number | undefined {
   if (!joint || !growth) return undefined;
   const size = roundUp(growth.now + (area * (LONGER * ratio - 1)) / growth.breadth, say);
-  const { seat } = joint.sizes;
-  const fits = seat
-    ? size * Math.sin((seat.angle * Math.PI) / 180) <= joint.of.depth * MOST_NOTCH
-    : size <= joint.face.thickness * MOST_HOUSING;
-  return fits ? size : undefined;
+  const { seat, step } = joint.sizes;
+  const angle = ((seat?.angle ?? 0) * Math.PI) / 180;
+  if (growth.size === "seat")
+    return size * Math.sin(angle) <= joint.of.depth * (step ? MOST_LAPPED : MOST_NOTCH) ? size : undefined;
+  const deepest = Math.min(step?.deepest ?? Number.POSITIVE_INFINITY, joint.face.thickness * MOST_HOUSING);
+  return size <= deepest ? size : undefined;
 }
 
 function helpWords({ use }: Exceeded, say: Say): string {

@@ -1,7 +1,14 @@
+import type { Joint } from "../../joinery/joint.ts";
 import { defineCheck } from "../check.ts";
+import { seatKey, sizePath } from "../joinery/size-path.ts";
+import type { Say } from "../say.ts";
 
 interface Data {
   readonly joint: string;
+  /** plumb depth of a step under which the sole lies; undefined = a bird's mouth */
+  readonly step: number | undefined;
+  /** of the slope, radians */
+  readonly angle: number;
   readonly seat: number;
   readonly notch: number;
   readonly limit: number;
@@ -19,6 +26,25 @@ function shorter(length: number, metric: boolean): number {
 /** Share of the rafter's depth that a notch at its end may take. */
 const SHARE = 1 / 4;
 
+/** What rounding takes from a usual step, in, at most. */
+const ROUNDED = 1 / 8;
+
+/** The longest seat whose notch keeps the limit, in; a step that the file leaves out grows and shrinks with its seat. */
+function longest({ sizes: { step, housing } }: Joint, limit: number, angle: number): number {
+  if (!step) return limit / Math.sin(angle);
+  return housing.from === "file"
+    ? (2 * (limit / Math.cos(angle) + housing.value)) / Math.tan(angle)
+    : (4 * (limit - ROUNDED * Math.cos(angle))) / Math.sin(angle);
+}
+
+/** `1.5 in × 0.6`, or with a step `(4 in ÷ 2 × 1 − 1/2 in) × 0.707`. */
+function notchWords({ seat, step, angle }: Data, say: Say): string {
+  const length = say.length(seat);
+  return step === undefined
+    ? `${length} × ${say.number(Math.sin(angle), 3)}`
+    : `(${length} ÷ 2 × ${say.number(Math.tan(angle), 3)} − ${say.length(step)}) × ${say.number(Math.cos(angle), 3)}`;
+}
+
 export const birdsMouthDeep = defineCheck<"model", Data>({
   meta: {
     id: "birds-mouth-deep",
@@ -30,37 +56,41 @@ export const birdsMouthDeep = defineCheck<"model", Data>({
       status: "memory",
     },
     explanation: {
-      what: "The seat of a bird’s mouth cuts more than a quarter of the rafter’s depth away.",
+      what: "The seat of a bird’s mouth, or the level sole of a step-lap seat, cuts more than a quarter of the rafter’s depth away where the rafter bears.",
       why: "The rafter splits at the corner of the notch, and the overhang hangs on what is left.",
-      formula: "seat × sin θ ≤ depth ÷ 4",
+      formula:
+        "seat × sin θ ≤ depth ÷ 4; over a plumb step (length ÷ 2 × tan θ − step) × cos θ ≤ depth ÷ 4; a step square to the rafter leaves the whole depth",
       remedy:
-        "Shorten the seat, take a deeper rafter, or leave the seat out: the longest allowed one is then taken.",
+        "Shorten the seat, make the step deeper, take a deeper rafter, or leave the length out: the usual one is then taken.",
     },
   },
   input: "model",
   *find(model) {
     for (const j of model.joints) {
-      const { seat } = j.sizes;
+      const { seat, step, housing } = j.sizes;
       if (!seat) continue;
+      const notch = step ? step.notch : seat.depth;
       const limit = j.of.depth * SHARE;
-      if (seat.depth <= limit + 1e-6) continue;
-      const given = seat.level.from === "file";
+      if (notch <= limit + 1e-6) continue;
+      const angle = (seat.angle * Math.PI) / 180;
+      const place = sizePath(j, seatKey(j), seat.level);
       yield {
-        path: given ? `${j.path}/length` : j.path,
-        ...(given ? {} : { onKey: true as const }),
+        ...place,
         place: j.id,
         data: {
           joint: j.id,
+          step: step && housing.value,
+          angle,
           seat: seat.level.value,
-          notch: seat.depth,
+          notch,
           limit,
-          longest: limit / Math.sin((seat.angle * Math.PI) / 180),
-          path: given ? `${j.path}/length` : undefined,
+          longest: longest(j, limit, angle),
+          path: place.onKey ? undefined : place.path,
         },
-        value: seat.depth,
+        value: notch,
         limit,
         unit: "in",
-        severity: seat.depth - limit,
+        severity: notch - limit,
       };
     }
   },
@@ -76,9 +106,8 @@ export const birdsMouthDeep = defineCheck<"model", Data>({
       },
     ),
   worked: (d, say) =>
-    say.text("{seat} × {sine} = {notch} > {depth} ÷ 4 = {limit}", {
-      seat: say.length(d.seat),
-      sine: say.number(d.notch / d.seat, 3),
+    say.text("{made} = {notch} > {depth} ÷ 4 = {limit}", {
+      made: notchWords(d, say),
       notch: say.length(d.notch),
       depth: say.length(d.limit / SHARE),
       limit: say.length(d.limit),

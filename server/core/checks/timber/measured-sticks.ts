@@ -1,11 +1,16 @@
 /** What the file measured on its sticks, held against the perfect timbers inside them. */
-import type { Member } from "../../frame/frame.ts";
 import type { Model, Timber } from "../../model/model.ts";
-import { type MeasuredSize, measuredSizes, surplusOf } from "../../shop/layout/measured.ts";
+import {
+  type MeasuredEntry,
+  type MeasuredSize,
+  measuredEntry,
+  measuredSizes,
+  surplusOf,
+} from "../../shop/layout/measured.ts";
 import type { Say } from "../say.ts";
 
 export interface MeasuredWay {
-  readonly member: Member;
+  readonly entry: MeasuredEntry;
   readonly stick: Timber;
   readonly size: MeasuredSize;
   /** of the timber as it lies */
@@ -21,16 +26,16 @@ export interface MeasuredWay {
 /** Every size that was measured, of every stick. */
 export function* measuredWays(model: Model): Generator<MeasuredWay> {
   for (const stick of model.timbers) {
-    const member = model.members.get(stick.member);
-    if (!member) continue;
-    for (const size of measuredSizes(stick, member))
+    const entry = measuredEntry(model, stick);
+    if (!entry) continue;
+    for (const size of measuredSizes(stick, entry))
       for (const way of ["width", "depth"] as const)
         yield {
-          member,
+          entry,
           stick,
           size,
           way,
-          key: member.turned ? (way === "width" ? "depth" : "width") : way,
+          key: entry.turned ? (way === "width" ? "depth" : "width") : way,
           measured: size[way],
           perfect: stick[way],
           over: surplusOf(size, stick)[way],

@@ -1,9 +1,8 @@
-import type { Member } from "../../frame/frame.ts";
 import type { Model } from "../../model/model.ts";
 import { fromInches, inches } from "../../quantity/length.ts";
 import { formatSection } from "../../quantity/quantity.ts";
 import { LEAST_OVER } from "../../shop/layout/ends.ts";
-import { measuredSizes } from "../../shop/layout/measured.ts";
+import { type MeasuredEntry, measuredSizes } from "../../shop/layout/measured.ts";
 import { defineCheck } from "../check.ts";
 import { atWords, measuredWays } from "./measured-sticks.ts";
 
@@ -19,15 +18,15 @@ interface Data {
 }
 
 /** The largest section that every measured stick of an entry has inside it; planed and nominal sizes are left alone. */
-function sectionInside(model: Model, member: Member): string | undefined {
-  const { section } = member;
-  const sticks = model.sticks.get(member.name) ?? [];
+function sectionInside(model: Model, entry: MeasuredEntry): string | undefined {
+  const { section } = entry;
+  const sticks = model.timbers.filter(({ path }) => path === entry.path);
   if (!section || section.nominal || sticks.some((s) => s.class?.surface === "planed")) return undefined;
-  const sizes = sticks.flatMap((stick) => measuredSizes(stick, member));
+  const sizes = sticks.flatMap((stick) => measuredSizes(stick, entry));
   const least = (way: "width" | "depth", own: number): number =>
     Math.min(own, ...sizes.map((size) => size[way]));
   const [w, d] = [inches(section.width), inches(section.depth)];
-  const [width, depth] = member.turned
+  const [width, depth] = entry.turned
     ? [least("depth", w), least("width", d)]
     : [least("width", w), least("depth", d)];
   return formatSection({ width: fromInches(width), depth: fromInches(depth) }, model.frame.units);
@@ -53,7 +52,7 @@ export const stickUndersize = defineCheck<"model", Data>({
   },
   input: "model",
   *find(model) {
-    for (const { member, stick, size, key, measured, perfect, over } of measuredWays(model)) {
+    for (const { entry, stick, size, key, measured, perfect, over } of measuredWays(model)) {
       if (over > -LEAST_OVER) continue;
       yield {
         path: `${size.path}/${key}`,
@@ -64,14 +63,14 @@ export const stickUndersize = defineCheck<"model", Data>({
           measured,
           perfect,
           at: size.at,
-          entry: member.path,
-          section: sectionInside(model, member),
+          entry: entry.path,
+          section: sectionInside(model, entry),
         },
         value: measured,
         limit: perfect,
         unit: "in",
         severity: -over,
-        related: [{ path: `${member.path}/section`, message: (say) => say.text("the perfect size") }],
+        related: [{ path: `${entry.path}/section`, message: (say) => say.text("the perfect size") }],
       };
     }
   },

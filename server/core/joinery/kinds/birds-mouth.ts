@@ -9,6 +9,7 @@ import { along, dot, sub, type Vec3 } from "../../model/vec.ts";
 import { because, inchRow } from "../cut-rows.ts";
 import type { Joint, JointKind, JointPlace, Prism, SeatSizes, ShapedJoint } from "../joint.ts";
 import { sized } from "../proportions.ts";
+import { rise } from "../seat.ts";
 
 /**
  * Sizes of a bird's mouth from its level seat.
@@ -23,16 +24,6 @@ export function seatSizes(depth: number, angle: number, seat: number): Omit<Seat
     heightAbovePlate: depth / Math.cos(angle) - plumb,
     woodLeft: depth - notch,
     angle: (angle * 180) / Math.PI,
-  };
-}
-
-/** Level direction in which the rafter rises, and its slope. */
-function rise(of: JointPlace["of"]): { readonly uphill: Vec3; readonly angle: number } {
-  const flat = Math.hypot(of.axis[0], of.axis[1]);
-  const sign = of.axis[2] >= 0 ? 1 : -1;
-  return {
-    uphill: flat > 1e-9 ? [(sign * of.axis[0]) / flat, (sign * of.axis[1]) / flat, 0] : [0, 1, 0],
-    angle: Math.asin(Math.min(1, Math.abs(of.axis[2]))),
   };
 }
 

@@ -16,6 +16,7 @@ import { pocket } from "./pocket.ts";
 import { rafterHeel } from "./rafter-heel.ts";
 import { rafterPair } from "./rafter-pair.ts";
 import { screwedBrace } from "./screwed-brace.ts";
+import { stepLap } from "./step-lap.ts";
 import { stopSplayedScarf } from "./stop-splayed-scarf.ts";
 import { stubTenon } from "./stub-tenon.ts";
 import { wedgedHalfDovetail } from "./wedged-half-dovetail.ts";
@@ -25,6 +26,7 @@ const KINDS: Readonly<Record<JointKindName, JointKind>> = {
   "wedged-half-dovetail": wedgedHalfDovetail,
   "brace-tenon": braceTenon,
   "birds-mouth": birdsMouth,
+  "step-lap": stepLap,
   housed,
   "housed-dovetail": housedDovetail,
   pocket,

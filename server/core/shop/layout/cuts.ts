@@ -85,7 +85,13 @@ function faceOf(
 
 const between = (value: number, most: number): number => Math.min(most, Math.max(0, value));
 
-function outlineOf(spots: readonly Spot[], face: FaceNumber, frame: ReferenceFrame, length: number): Outline {
+/** The outline around some corners of a cut on a face; what lies past the stick is left out. */
+export function outlineOf(
+  spots: readonly Spot[],
+  face: FaceNumber,
+  frame: ReferenceFrame,
+  length: number,
+): Outline {
   const at = spots.map((s) => between(s.along, length));
   const across = spots.map((s) => between(acrossFace(face, s), breadthOf(face, frame)));
   return {

@@ -1,6 +1,7 @@
 /** The two ends of a stick as they are marked: the shoulder or the cut, the tenon past it, and what is left long to scribe. */
 import type { Joint, JointEnd, Prism } from "../../joinery/joint.ts";
 import { leftLong } from "../../joinery/scribe.ts";
+import { isSeatKind } from "../../joinery/seat.ts";
 import type { EndPlane, Timber } from "../../model/model.ts";
 import { along, dot, sub, type Vec3 } from "../../model/vec.ts";
 import { cornersOf, type Marked, type Range } from "./cuts.ts";
@@ -123,7 +124,9 @@ function pared(
   measured: readonly MeasuredSize[],
   along: number,
 ): number | undefined {
-  const housing = Math.max(0, ...here.map((joint) => joint.sizes.housing.value));
+  // a seat in a housing of its plate is pared where it stands there, which is not at the very end
+  const housed = here.filter(({ kind }) => !isSeatKind(kind));
+  const housing = Math.max(0, ...housed.map((joint) => joint.sizes.housing.value));
   const { width, depth } = surplusAt(measured, timber, along);
   return housing > 0 && Math.max(width, depth) > LEAST_OVER ? housing : undefined;
 }

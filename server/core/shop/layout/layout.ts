@@ -8,10 +8,11 @@ import type { JointKindName } from "../../frame/frame.ts";
 import type { Joint, Peg } from "../../joinery/joint.ts";
 import { jointKindOf } from "../../joinery/kinds/index.ts";
 import { leftLong } from "../../joinery/scribe.ts";
+import { isSeatKind } from "../../joinery/seat.ts";
 import type { Model, Timber } from "../../model/model.ts";
 import { solidOf } from "../../model/solid.ts";
 import { stickExtent } from "../../model/true-ends.ts";
-import { type Cut, cutBySpots, cutOf, entryFace, type Marked } from "./cuts.ts";
+import { type Cut, cornersOf, cutBySpots, cutOf, entryFace, type Marked, outlineOf } from "./cuts.ts";
 import { type EndMarks, endMarks, LEAST_OVER } from "./ends.ts";
 import {
   acrossFace,
@@ -22,8 +23,9 @@ import {
   referenceFrame,
   type Spot,
   spotOn,
+  woodBelow,
 } from "./faces.ts";
-import { type MeasuredSize, measuredSizes, type Surplus, surplusAt } from "./measured.ts";
+import { type MeasuredSize, measuredEntry, measuredSizes, type Surplus, surplusAt } from "./measured.ts";
 
 /** A cut on a real stick. */
 export interface StickCut extends Cut {
@@ -147,9 +149,12 @@ function joined(joint: Joint, stick: Stick): JointMarks {
   return {
     ...about(joint, "joined"),
     cuts: onWood(
-      solids.notches.map((prism) =>
-        cutOf(prism, jointKindOf(joint.kind).cut ?? "notch", undefined, 0, stick),
-      ),
+      [
+        ...solids.notches.map((prism) =>
+          cutOf(prism, jointKindOf(joint.kind).cut ?? "notch", undefined, 0, stick),
+        ),
+        ...letIn(joint, stick),
+      ],
       stick,
     ),
     holes: solids.pegs.flatMap((peg) => holeOf(peg, draw, stick)),
@@ -204,6 +209,40 @@ function reduction(joint: Joint, stick: Stick): Cut[] {
   return over > LEAST_OVER ? [cut] : [];
 }
 
+/**
+ * A rafter whose seat is housed in its plate: where it stands in the housing its rough faces are pared to the perfect timber,
+ * for which the housing is cut.
+ */
+function letIn(joint: Joint, { frame, spot, length, measured, timber }: Stick): Cut[] {
+  if (!isSeatKind(joint.kind)) return [];
+  const corners = joint.solids.housings.flatMap(cornersOf).map(spot);
+  return ([3, 4] as const).flatMap((face) => {
+    const onFace = corners.filter((s) => Math.abs(depthBelow(face, s, frame)) < LEAST_OVER);
+    if (onFace.length === 0) return [];
+    const opening = outlineOf(onFace, face, frame, length);
+    const over = overFace(
+      face,
+      surplusAt(measured, timber, (opening.along[0] + opening.along[1]) / 2),
+      frame,
+    );
+    const floor = woodBelow(face, frame);
+    return over > LEAST_OVER
+      ? [
+          {
+            part: "reduction",
+            face,
+            opening,
+            bottom: undefined,
+            from: 0,
+            depth: 0,
+            floor,
+            through: false,
+          } as const,
+        ]
+      : [];
+  });
+}
+
 /** Where a joint's first mark lies. */
 function firstMark(marks: JointMarks): number {
   return Math.min(
@@ -222,7 +261,7 @@ function layoutOf(timber: Timber, model: Model, joints: JointsOf): StickLayout {
   const own = joints.of.get(timber.id) ?? [];
   const frame = referenceFrame(timber);
   const [start, end] = stickExtent(timber, own, joints.into.get(timber.id) ?? []);
-  const measured = measuredSizes(timber, model.members.get(timber.member));
+  const measured = measuredSizes(timber, measuredEntry(model, timber));
   const stick: Stick = {
     timber,
     measured,

@@ -4,7 +4,7 @@
  * that its floor is at the perfect size (square rule; common practice, no source).
  */
 import type { Member, Pointer } from "../../frame/frame.ts";
-import type { Timber } from "../../model/model.ts";
+import type { Model, Timber } from "../../model/model.ts";
 import { inches } from "../../quantity/length.ts";
 
 /** Measured at one place, inches: across the timber's own width and depth, as it lies. */
@@ -16,15 +16,27 @@ export interface MeasuredSize {
   readonly at: number | undefined;
 }
 
+/** An entry of the file whose sticks can be measured: a member, or the roof's own rafters. */
+export type MeasuredEntry = Pick<Member, "path" | "section" | "measured" | "turned">;
+
+/** The entry that a stick stands for. */
+export function measuredEntry(
+  { members, frame }: Pick<Model, "members" | "frame">,
+  timber: Timber,
+): MeasuredEntry | undefined {
+  const rafters = frame.roof?.rafters;
+  return rafters?.path === timber.path ? { ...rafters, turned: false } : members.get(timber.member);
+}
+
 /**
- * What a stick measures: its own entry goes before that of all sticks.
- * @param member the entry it stands for; undefined for the roof's own rafters
+ * What a stick measures: what is said of it alone goes before what is said of all sticks.
+ * @param entry the one it stands for
  * @returns in order along the stick; empty when nobody measured it
  */
-export function measuredSizes(timber: Timber, member: Member | undefined): readonly MeasuredSize[] {
-  const all = member?.measured ?? [];
+export function measuredSizes(timber: Timber, entry: MeasuredEntry | undefined): readonly MeasuredSize[] {
+  const all = entry?.measured ?? [];
   const found = all.find((m) => m.stick?.text === timber.id) ?? all.find((m) => m.stick === undefined);
-  const turned = member?.turned ?? false;
+  const turned = entry?.turned ?? false;
   return (found?.places ?? [])
     .map(({ path, width, depth, at }) => ({
       path,

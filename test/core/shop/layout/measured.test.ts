@@ -117,3 +117,60 @@ describe("a measured stick", () => {
     expect([tapered.foot.pare, tapered.head.pare]).toEqual([0.75, undefined]);
   });
 });
+
+describe("the roof's own rafters", () => {
+  const roofed = (measured: string, seat = "{kind: birds-mouth, length: 3 in}"): Model =>
+    build({
+      members: {
+        plate: "{kind: plate, section: 8x8, walls: [A, B], from: 1, to: 3, top: top}",
+        ridge: "{kind: ridge, section: 6x10, from: 1, to: 3}",
+      },
+      // 9:12 is the 3-4-5 triangle
+      roof: `{kind: gable, pitch: "9:12", rafters: {section: 3x7, count: 4, seat: ${seat}, head: {kind: housed, into: ridge}, overhang: {eave: 12 in}${measured === "" ? "" : `, measured: ${measured}`}}}`,
+    });
+  const ALL = "{width: 3 1/8 in, depth: 7 1/4 in}";
+  const SEAT = "rafter-seat@A.2";
+
+  test("their seats go deeper from the underside by what they have over, down to the perfect floor", () => {
+    const [was, now] = [roofed(""), roofed(ALL)].map((m) => cutOn(layoutOf(m, "rafter@A.2"), SEAT, "seat"));
+    expect([now?.face, now?.over]).toEqual([4, 1 / 4]);
+    expect({ ...now, over: 0 }).toEqual(was);
+    expect(now?.depth).toBeCloseTo(3 * 0.6, 9);
+    expect(now?.floor).toBeCloseTo(7 - 3 * 0.6, 9);
+  });
+  test("their heads are pared over the ridge's housing, and nothing else of the frame moves", () => {
+    const [was, now] = [roofed(""), roofed(ALL)];
+    expect(layoutOf(now, "rafter@B.3").head.pare).toBe(0.5);
+    expect(layoutOf(was, "rafter@B.3").head.pare).toBeUndefined();
+    expect(layoutOf(now, "ridge")).toEqual(layoutOf(was, "ridge"));
+    expect(now.timbers.map(({ origin }) => origin)).toEqual(was.timbers.map(({ origin }) => origin));
+  });
+  test("one stick alone, and along it from the foot", () => {
+    const model = roofed(
+      "{rafter@A.2: [{width: 3 in, depth: 7 1/2 in, at: 0}, {width: 3 in, depth: 7 in, at: 5 ft}]}",
+    );
+    const cut = cutOn(layoutOf(model, "rafter@A.2"), SEAT, "seat");
+    const middle = (cut.opening.along[0] + cut.opening.along[1]) / 2;
+    expect(middle).toBeGreaterThan(10);
+    expect(cut.over).toBeCloseTo(0.5 * (1 - middle / 60), 9);
+    expect(cutOn(layoutOf(model, "rafter@A.3"), "rafter-seat@A.3", "seat").over).toBe(0);
+    expect(layoutOf(model, "rafter@A.2").measured).toHaveLength(2);
+  });
+  test("in a step-lap seat they are pared to the perfect timber where they stand in the plate's housing", () => {
+    const model = roofed(ALL, "{kind: step-lap, length: 4 in, form: square, housing: 7/8 in}");
+    const cuts = layoutOf(model, "rafter@A.2").joints.find(({ joint }) => joint === SEAT)!.cuts;
+    const [side, under] = [3, 4].map((face) => cuts.find((c) => c.part === "reduction" && c.face === face)!);
+    expect([side?.over, under?.over]).toEqual([1 / 8, 1 / 4]);
+    expect([side?.depth, under?.depth]).toEqual([0, 0]);
+    // the sole: h cos θ of h = d ÷ (sin θ cos θ)
+    const sole = 7 / 8 / 0.6;
+    expect(under!.opening.along[1] - under!.opening.along[0]).toBeCloseTo(sole, 9);
+    // on the side as far up as the step is high
+    expect(side!.opening.across[1] - side!.opening.across[0]).toBeCloseTo(7 / 8 / 0.8, 9);
+    const perfect = roofed("", "{kind: step-lap, length: 4 in, form: square, housing: 7/8 in}");
+    const plain = layoutOf(perfect, "rafter@A.2").joints.flatMap((m) => m.cuts.map((c) => c.part));
+    expect(plain).not.toContain("reduction");
+    // the plate's housing is cut for the perfect rafter
+    expect(layoutOf(model, "plate@A")).toEqual(layoutOf(perfect, "plate@A"));
+  });
+});
