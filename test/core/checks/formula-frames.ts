@@ -114,6 +114,9 @@ export const FORMULA_FRAMES: readonly string[] = [
   gate({
     grid: "grid:\n  walls: {A: 0, B: 0}\n  bents: {1: 0, 2: 9 ft, 3: 8 ft}\n  levels: {pier-top: 8 in, eave: 8 ft}\n",
   }),
+  gate({
+    grid: "grid:\n  walls: {A: 0, B: 10 ft}\n  bents: {1: 0, 2: 9 ft}\n  levels: {pier-top: 8 in, eave: 6 ft 6 in}\n",
+  }),
   withMore("stub: {kind: post, section: 6x6, at: [B1], from: 3 ft, to: 34 in}"),
   withMore("rail: {kind: beam, section: 4x6, walls: [A], from: -2 ft, to: 11 ft, top: 4 ft}"),
   withMore(

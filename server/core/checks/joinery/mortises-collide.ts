@@ -1,6 +1,6 @@
 import { LEAST_WALL, type NearJoints } from "../../joinery/near-joints.ts";
 import { defineCheck } from "../check.ts";
-import { laterFirst, nearEachOther, placeWords, roomWords, shortenFix } from "./near-joints.ts";
+import { laterFirst, nearEachOther, nearWorked, placeWords, roomWords, shortenFix } from "./near-joints.ts";
 
 interface Data {
   readonly near: NearJoints;
@@ -83,13 +83,6 @@ export const mortisesCollide = defineCheck<"model", Data>({
               );
     return `${what} ${roomWords(near, say)}`;
   },
-  worked: ({ near: { crossing, depth } }, say) => {
-    const values = {
-      depth: say.length(Math.max(0, depth)),
-      none: say.length(0),
-      least: say.length(LEAST_WALL),
-    };
-    return crossing ? say.text("{depth} > {none}", values) : say.text("{depth} < {least}", values);
-  },
+  worked: ({ near }, say) => nearWorked(near, say),
   fixes: ({ near }, say) => shortenFix(near, say),
 });
