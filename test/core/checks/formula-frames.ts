@@ -3,7 +3,7 @@ import { readFileSync } from "node:fs";
 import { ROOFED } from "../../roofed-shed.ts";
 import { SHED } from "../../shed.ts";
 import { loft } from "../statics/members.ts";
-import { gate, pavilion, spliced, THREE_BENTS } from "./gate.ts";
+import { dovetailed, gate, pavilion, spliced, THREE_BENTS } from "./gate.ts";
 
 const POST = "post: {kind: post, section: 8x8, at: [A1, A2], from: pier-top, to: plate}";
 const PLATE = "plate: {kind: plate, section: 8x8, walls: [A], from: 1, to: 2, top: eave}";
@@ -63,18 +63,6 @@ const brace = (keys: string, tenon = ""): string =>
     `knee: {kind: brace, between: [post, plate], ${keys}}`,
     `knees: {kind: brace-tenon, of: knee, into: [post, plate]${tenon}}`,
   );
-
-/** Joists between two plates. */
-const joists = (dovetail: string): string =>
-  gate({
-    members: `
-      members:
-        post: {kind: post, section: 8x8, at: [A1, A2, B1, B2], from: pier-top, to: plate}
-        plate: {kind: plate, section: 8x8, walls: [A, B], from: 1, to: 2, top: eave}
-        joist: {kind: joist, section: 4x6, between: [plate@A, plate@B], from: 1, to: 2, spacing: 36 in, top: eave}
-    `,
-    joints: `joints:\n  ${HEAD}\n  end: {kind: housed-dovetail, of: joist, into: plate, dovetail: {${dovetail}}}\n`,
-  });
 
 /** Girts from both sides of the middle one of three posts. */
 const girts = (size: number, keys: string): string =>
@@ -149,8 +137,8 @@ export const FORMULA_FRAMES: readonly string[] = [
   girt("drop: 4 in"),
   girt("drop: 1/4 in"),
   girt("drop: 2 1/16 in"),
-  joists("depth: 6 1/2 in, length: 7 1/2 in, flare: 2 in"),
-  joists("depth: 6 in, length: 4 in, flare: 1 in"),
+  dovetailed("depth: 6 1/2 in, length: 7 1/2 in, flare: 2 in}}"),
+  dovetailed("depth: 6 in, length: 4 in, flare: 1 in}}"),
   girts(8, "housing: 1/2 in, tenon: {thickness: 2 in, length: 4 in}"),
   girts(6, "housing: 1 in, tenon: {thickness: 2 in, length: 2 in}, pegs: {count: 0}"),
   gate({
