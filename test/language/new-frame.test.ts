@@ -100,7 +100,7 @@ describe("the file", () => {
     );
     // an 11 in tie under the tie level of 7 ft 4 in; its knees have legs of 36 in
     expect(usual).toContain(
-      `one walks under the ties with 6'-5" of room; the feet of the tie-knees come down to 3'-5"`,
+      `one walks under the ties with 6'-5" of room; the feet of the tie-knees come down to 41 in`,
     );
     const asked = await joined({ snow: "45 psf", wind: "107 mph", frost: "32 in" });
     expect(asked).not.toContain("Not yet of this site");
