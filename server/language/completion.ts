@@ -18,6 +18,7 @@ import type { Model } from "../core/model/model.ts";
 import { keysOf, lineEnd, type Tree, valueAt } from "../document/tree.ts";
 import { type TypedKey, type TypedValue, typingsAt } from "../document/typing.ts";
 import type { Choice } from "./completion/choice.ts";
+import { escaped } from "./completion/entries.ts";
 import type { Hand } from "./completion/form.ts";
 import { keyChoices } from "./completion/keys.ts";
 import type { Naming } from "./completion/naming.ts";
@@ -126,12 +127,12 @@ function itemOf(
   order: number,
   able: CompletionAbilities,
 ): CompletionItem {
-  const { label, detail, filter, head, tail, skeleton } = choice;
-  const snippet = able.snippets && (tail !== "" || skeleton !== undefined);
+  const { label, detail, filter, head, tail } = choice;
+  const snippet = able.snippets && (tail !== "" || choice.snippet !== undefined);
   const about = able.markdown ? { kind: MarkupKind.Markdown, value: choice.about } : choice.plain;
   const opens =
     choice.sort === "key" &&
-    skeleton === undefined &&
+    choice.snippet === undefined &&
     able.again !== undefined &&
     !/[\r\n]/.test(head) &&
     /[ {[]$/.test(head);
@@ -147,22 +148,8 @@ function itemOf(
     ...(able.asIs && { insertTextMode: InsertTextMode.asIs }),
     textEdit: {
       range: { start: document.positionAt(range.start), end: document.positionAt(range.end) },
-      newText: !snippet ? head + tail : skeleton ? withStops(skeleton) : `${escaped(head)}$0${escaped(tail)}`,
+      newText: snippet ? (choice.snippet ?? `${escaped(head)}$0${escaped(tail)}`) : head + tail,
     },
     ...(opens && able.again !== undefined && { command: { title: label, command: able.again } }),
   };
-}
-
-/** The name may be typed over; then the cursor goes from gap to gap, and stays in the last. */
-function withStops({ lead, name, pieces }: NonNullable<Choice["skeleton"]>): string {
-  const gaps = pieces.length - 1;
-  const body = pieces.map((piece, i) =>
-    i === gaps ? escaped(piece) : `${escaped(piece)}$${i === gaps - 1 ? 0 : i + 2}`,
-  );
-  return `${lead}\${1:${escaped(name)}}${body.join("")}`;
-}
-
-/** Characters that mean something in a snippet. */
-function escaped(text: string): string {
-  return text.replace(/[\\$}]/g, "\\$&");
 }

@@ -31,25 +31,39 @@ export function woodTable(woods: readonly WoodInUse[], say: Say): string[][] {
   ];
 }
 
-/** @returns for each class of timber whose design values nobody has compared with the print, a sentence that says so */
+/** Sticks of 5 in and more are graded as timbers, thinner ones as dimension lumber: tables of their own (NDS Supplement). */
+const THICK = 5;
+
+/** @returns for each set of woods whose design values nobody has compared with the print, a sentence that says so */
 export function woodNotes(woods: readonly WoodInUse[], say: Say): string[] {
-  return [...groupBy(woods, (w) => w.timberClass)].flatMap(([timberClass, own]) => {
-    const open = own
-      .flatMap(({ wood }) => KEYS.map((key) => wood.values[key]))
-      .filter(({ status }) => status === "memory" || status === "uncertain");
-    if (open.length === 0) return [];
-    const named = own.map(({ wood }) => `${wood.group.replaceAll("-", " ")}, ${wood.grade}`);
-    return [
-      say.text(
-        open.some(({ status }) => status === "uncertain")
-          ? "Design values of {class} ({wood}) stand as remembered, some not surely. Compare them with a print of {source} before you build."
-          : "Design values of {class} ({wood}) stand as remembered. Compare them with a print of {source} before you build.",
-        {
-          class: timberClass,
-          wood: say.list([...new Set(named)]),
-          source: say.list([...new Set(open.map(({ source }) => source))]),
-        },
-      ),
-    ];
+  const open = woods.flatMap(({ timberClass, wood }) =>
+    KEYS.map((key) => wood.values[key])
+      .filter(({ status }) => status === "memory" || status === "uncertain")
+      .map(({ status, source }) => ({
+        timberClass,
+        status,
+        source,
+        wood: `${wood.group.replaceAll("-", " ")}, ${wood.grade}`,
+        thin: wood.sizeClass === "dimension-lumber",
+      })),
+  );
+  return [...groupBy(open, ({ wood }) => wood)].map(([wood, own]) => {
+    const tables = [...groupBy(own, ({ source }) => source)].map(([table, sticks]) => {
+      const facts = { table, thick: say.length(THICK) };
+      return sticks.every(({ thin }) => thin)
+        ? say.text("{table} (sticks thinner than {thick})", facts)
+        : say.text("{table} (sticks of {thick} and thicker)", facts);
+    });
+    return say.text(
+      own.some(({ status }) => status === "uncertain")
+        ? "Design values of {wood} ({classes}) were written down from memory, some of them uncertain. Before you build, compare {values} with a print: {tables}."
+        : "Design values of {wood} ({classes}) were written down from memory. Before you build, compare {values} with a print: {tables}.",
+      {
+        wood,
+        classes: [...new Set(own.map(({ timberClass }) => timberClass))].join(", "),
+        values: HEADS.join(", "),
+        tables: say.list(tables),
+      },
+    );
   });
 }

@@ -1,5 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { run } from "../../server/cli/run.ts";
+import { makeSay } from "../../server/core/checks/speak.ts";
+import { RANGES } from "../../server/language/new-frame/answers.ts";
+import { newFrameQuestions } from "../../server/language/new-frame/questions.ts";
 
 interface Terminal {
   readonly files?: Readonly<Record<string, string>>;
@@ -33,6 +36,7 @@ function call(args: readonly string[], { files = {}, typed }: Terminal = {}) {
 
 const ALL = {
   roof: "shed",
+  pitch: "2:12",
   width: "10 ft",
   length: "12 ft",
   bays: "1",
@@ -56,7 +60,7 @@ describe("bentwright new", () => {
   });
 
   test("asks in a terminal until an answer can be taken; an empty line takes the usual one, ? none", () => {
-    const typed = ["tent", "shed", "abc", "-3 ft", "", "", "", "", "?", "", "", "", ""];
+    const typed = ["tent", "shed", "9:12", "", "abc", "-3 ft", "", "", "", "", "?", "100 mph", "", "", ""];
     const asked = call([], { typed });
     expect(asked.code, asked.err).toBe(0);
     expect(asked.err).toContain("Which kind of roof");
@@ -64,6 +68,11 @@ describe("bentwright new", () => {
     expect(asked.err.match(/width \[12 ft\]: /g)).toHaveLength(3);
     expect(asked.out).toContain("kind: shed");
     expect(asked.out).not.toContain("ground:");
+    expect(asked.err).toContain("9:12 is outside what this proposes: it must be between 1:12 and 6:12");
+    // the wind was answered, the snow is open: of the site's values only the frost depth is a usual one
+    expect(asked.out.replace(/\n +# /g, " ")).toContain(
+      "Ask the building department for: frost depth (instead of 36 in).",
+    );
   });
 
   test("leaves nothing when the asking is broken off", () => {
@@ -73,13 +82,40 @@ describe("bentwright new", () => {
   });
 
   test("says what it took as usual where nobody can be asked", () => {
-    const { code, err } = call(flags({ ...ALL, units: "inch" }).slice(0, 4));
+    const { code, err } = call(flags({ roof: "shed", width: "10 ft" }));
     expect(code).toBe(0);
-    expect(err).toMatch(/taken as usual: length 16 ft; bays 2; .*snow 40 psf; wind 105 mph; frost 36 in; /);
+    expect(err).toMatch(
+      /taken as usual: pitch 3:12; length 16 ft; bays 2; .*snow 40 psf; wind 105 mph; frost 36 in; /,
+    );
     expect(err).toContain("not those of your site: ask the building department");
   });
 
+  test("its help says of every answer what it takes, what is usual, and where unknown is one", () => {
+    const { code, out } = call(["--help"]);
+    expect(code).toBe(0);
+    const flat = out.replace(/\s+/g, " ");
+    for (const units of ["inch", "mm"] as const)
+      for (const { id, sentence, default: usual, choices } of newFrameQuestions(units)) {
+        expect(flat).toContain(`--${id} ${sentence}`);
+        expect(flat).toMatch(new RegExp(`Usual: [^.]*${usual}`));
+        for (const { value } of choices ?? []) expect(flat).toContain(`${value}: `);
+      }
+    for (const { least, most } of [RANGES.width, RANGES.eave, RANGES.frost])
+      expect(flat).toContain(`${makeSay("inch").length(least)} to ${makeSay("inch").length(most)}`);
+    expect(flat).toContain("gable 4:12 to 12:12, shed 1:12 to 6:12");
+    expect(flat).toContain("A bare number is inches, or millimetres with --units mm");
+    expect(flat).toContain("For snow, wind, frost, species, mill you may write unknown, as --snow unknown");
+    expect(Math.max(...out.split("\n").map((line) => line.length))).toBeLessThanOrEqual(88);
+  });
+
+  test("a pitch changes the roof, in the file's own words", () => {
+    expect(call(flags({ pitch: "9 : 12" })).out).toContain("pitch: 9:12\n");
+    expect(call(flags(ALL)).out).toContain("high: 9 ft 8 in");
+  });
+
   test.each([
+    [["--pitch", "steep"], "--pitch: “steep” cannot be read as a pitch"],
+    [["--roof", "shed", "--pitch", "7:12"], "--pitch: 7:12 is outside"],
     [["--width", "abc"], "--width: "],
     [["--width", "-3 ft"], "--width: -3 ft"],
     [["--snow", "-5 psf"], "--snow: "],

@@ -16,10 +16,10 @@ test("a sound sample, and one that is wrong on purpose", () => {
   const sound = bentwright(["check", SAMPLE]);
   expect([sound.status, sound.stderr]).toEqual([0, ""]);
   expect(sound.stdout).toMatch(/^0 errors, 0 warnings, /m);
-  // remembered design values are said once for each class, in one line
+  // remembered design values are said once for each wood, in one line
   expect(sound.stdout.match(/^Design values of .*$/gm)).toEqual([
-    "Design values of frame (eastern white pine, no-1) stand as remembered. Compare them with a print of NDS Supplement 2015/2018 Table 4D and NDS Supplement 2015/2018 Table 4A before you build.",
-    "Design values of rafters (eastern hemlock tamarack, no-2) stand as remembered. Compare them with a print of NDS Supplement 2015/2018 Table 4A before you build.",
+    "Design values of eastern white pine, no-1 (frame) were written down from memory. Before you build, compare F_b, F_t, F_v, F_c⊥, F_c, E with a print: NDS Supplement 2015/2018 Table 4D (sticks of 5 in and thicker) and NDS Supplement 2015/2018 Table 4A (sticks thinner than 5 in).",
+    "Design values of eastern hemlock tamarack, no-2 (rafters) were written down from memory. Before you build, compare F_b, F_t, F_v, F_c⊥, F_c, E with a print: NDS Supplement 2015/2018 Table 4A (sticks thinner than 5 in).",
   ]);
   // so is what of snow and wind was not seen in print
   expect(

@@ -31,13 +31,13 @@ function expanded(newText: string, snippet: boolean): { written: string; cursor:
   if (!snippet) return { written: newText, cursor: newText.length };
   let written = "";
   let cursor: number | undefined;
-  // `\\$`, `${1:what may be typed over}`, `$2`, `$0`, and any other character
-  for (const [part, kept, typedOver, gap] of newText.matchAll(
-    /\\([\\$}])|\$\{\d+:((?:\\.|[^\\}])*)\}|\$(\d+)|./gsu,
+  // `\\$`, `${1:what may be typed over}`, `${1|the first,of a choice|}`, `$2`, `$0`, and any other character
+  for (const [part, kept, typedOver, first, gap] of newText.matchAll(
+    /\\([\\$}])|\$\{\d+:((?:\\.|[^\\}])*)\}|\$\{\d+\|([^,|]*)[^|]*\|\}|\$(\d+)|./gsu,
   )) {
     if (gap === "0") cursor = written.length;
     if (gap !== undefined) continue;
-    written += kept ?? typedOver?.replace(/\\([\\$}])/g, "$1") ?? part;
+    written += kept ?? typedOver?.replace(/\\([\\$}])/g, "$1") ?? first ?? part;
   }
   return { written, cursor: cursor ?? written.length };
 }

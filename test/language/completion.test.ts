@@ -165,38 +165,43 @@ describe("keys", () => {
       "of a section, at column 0",
       `members:\n$0\n${POSTS}`,
       "king-post",
-      `members:\n  king-post: {kind: king-post, section: $0}\n${POSTS}`,
+      `members:\n  king-post: {kind: king-post, section: 8x8, bents: [1, 2], from: tie, to: ridge}$0\n${POSTS}`,
     ],
     [
       "under a name that is free",
       `members:\n${POSTS}  $0\njoints: {}`,
-      "post-2",
-      `members:\n${POSTS}  post-2: {kind: post, section: $0}\njoints: {}`,
+      "post",
+      `members:\n${POSTS}  post-2: {kind: post, section: 8x8, at: [A1, A2, B1, B2], from: pier-top, to: plate}$0\njoints: {}`,
     ],
     [
-      "with all that it must have",
+      "with what it usually has",
       `members:\n  $0\n${POSTS}`,
       "brace",
-      `members:\n  brace: {kind: brace, section: , between: [$0]}\n${POSTS}`,
+      `members:\n  knee: {kind: brace, section: 4x6, between: [post, plate], leg: 30 in}$0\n${POSTS}`,
     ],
     [
       "in lines, as the others are",
       `members:\n${KNEE}$0\n  tie: {}`,
       "brace",
-      `members:\n${KNEE}  brace:\n    kind: brace\n    section: \n    between: [$0]\n  tie: {}`,
+      `members:\n${KNEE}  knee-2:\n    kind: brace\n    section: 4x6\n    between: [post, plate]\n    leg: 30 in$0\n  tie: {}`,
     ],
     [
       "of an empty section",
       "joints:\n  $0\n",
       "pocket",
-      "joints:\n  pocket: {kind: pocket, of: , into: $0}\n",
+      "joints:\n  joist-end: {kind: pocket, of: joist, into: tie, housing: 1 1/2 in}$0\n",
     ],
-    ["in braces", "piers: {$0}", "pad", "piers: {pad: {kind: pad, width: $0}}"],
+    [
+      "in braces",
+      "piers: {$0}",
+      "pad",
+      "piers: {all: {kind: pad, under: post, width: 24 in, depth: 48 in, anchor: {kind: embedded-strap, stand-off: 1 in}}$0}",
+    ],
     [
       "in braces before others",
       "piers: {$0all: {kind: tube}}",
       "pad",
-      "piers: {pad: {kind: pad, width: $0}, all: {kind: tube}}",
+      "piers: {all-2: {kind: pad, under: post, width: 24 in, depth: 48 in, anchor: {kind: embedded-strap, stand-off: 1 in}}, $0all: {kind: tube}}",
     ],
     ["of the grid", "grid:\n  walls: {A: 0, B: 9 ft, $0}", "C", "grid:\n  walls: {A: 0, B: 9 ft, C: $0}"],
     ["of a list, with its dash", "accept:\n  $0\n", "check", "accept:\n  - check: $0\n"],
@@ -216,11 +221,16 @@ describe("keys", () => {
     expect(chosen(written, label)).toBe(expected);
   });
 
-  test("a new entry has the name typed over first, then what it must have", () => {
+  test("a new entry has the name typed over first, then each of its values; without snippets it has what it must have", () => {
     const text = "members:\n  ";
     const item = completed(text, text.length).items.find(({ label }) => label === "brace");
-    expect(item?.textEdit?.newText).toBe("$" + "{1:brace}: {kind: brace, section: $2, between: [$0]\\}");
+    expect(item?.textEdit?.newText).toBe(
+      `\${1:knee}: {kind: brace, section: \${2:4x6}, between: [\${3:post}, \${4:plate}], leg: \${5:30 in}\\}`,
+    );
     expect(item?.detail).toBe("new brace");
+    expect(chosen("members:\n  $0\n", "brace", PLAIN)).toBe(
+      "members:\n  knee: {kind: brace, section: , between: []}$0\n",
+    );
   });
 
   test("of the sections, those come first that follow the one above", () => {

@@ -1,8 +1,14 @@
 /** Outside figures about bolts, screws and nails in joints.yaml; its sources are named at the head of that file. */
 import { describe, expect, test } from "vitest";
+import { boltLateral } from "../../server/core/fasteners/bolt.ts";
 import { adjust, endGrain } from "../../server/core/fasteners/connection-factors.ts";
 import { dowelBearing } from "../../server/core/fasteners/dowel-bearing.ts";
-import { lagLateral, lagSize, lagThread, lagWithdrawal } from "../../server/core/fasteners/lag-screw.ts";
+import {
+  lagLateral,
+  lagThreadIn,
+  lagWithdrawal,
+  lagWithdrawalTested,
+} from "../../server/core/fasteners/lag-screw.ts";
 import {
   type Lateral,
   penetration,
@@ -10,15 +16,16 @@ import {
   type WoodSide,
 } from "../../server/core/fasteners/lateral.ts";
 import {
+  COMMON_NAILS,
   nailBearingLength,
   nailBendingYield,
+  nailBendingYieldByRule,
   nailLateral,
   nailWithdrawal,
 } from "../../server/core/fasteners/nail.ts";
 import { woodScrewLateral, woodScrewWithdrawal } from "../../server/core/fasteners/wood-screw.ts";
 import { durationFactor } from "../../server/core/loads/combinations.ts";
 import type { Sourced } from "../../server/core/sourced.ts";
-import { boltLateral } from "../core/fasteners/bolt.ts";
 import { type Case, casesOf, compareCases, type Row, readReference, tableOf } from "./cases.ts";
 import { modesOf } from "./joints-modes.ts";
 import { TOPICS } from "./joints-topics.ts";
@@ -41,16 +48,15 @@ function bearing({ G }: Given): Figures {
 }
 
 function lagPull(g: Given): Figures {
-  const thread = g.thread_in_main ?? Math.min(lagThread(g.length), g.length - g.side) - lagSize(g.D).tip;
+  const thread = g.thread_in_main ?? lagThreadIn(g.D, g.length, g.side);
   const got = lagWithdrawal(g.G, g.D, thread);
   return g.C_eg === undefined
     ? { thread_in_main: thread, W: got.reference.value }
     : { W: adjust(got.reference, [endGrain("lag-withdrawal")]).value };
 }
 
-/** Average load in tests: 8,100 G^1.5 D^0.75 L (Wood Handbook 8-14); never a limit. */
 function lagTested(g: Given): Figures {
-  const ultimate = 8100 * g.G ** 1.5 * g.D ** 0.75 * g.thread;
+  const ultimate = lagWithdrawalTested(g.G, g.D, g.thread).value;
   const design = lagWithdrawal(g.G, g.D, g.thread).reference.value;
   return { ultimate, design, ratio: ultimate / design };
 }
@@ -96,9 +102,8 @@ function doubleScrew(g: Given): Figures {
   return { Z, mode, IIIs: Z_IIIs };
 }
 
-/** The rule behind the steps of the table: 130.4 − 213.9 D, ksi (NDS Appendix I). */
 function nailYield({ D }: Given): Figures {
-  return { Fyb_ksi: 130.4 - 213.9 * D, NDS_table_ksi: nailBendingYield(D).value / 1000 };
+  return { Fyb_ksi: nailBendingYieldByRule(D).value / 1000, NDS_table_ksi: nailBendingYield(D).value / 1000 };
 }
 
 function nailLength(g: Given): Figures {
@@ -210,6 +215,8 @@ describe(`lag screws pulled out, ${known("lag-withdrawal")}`, () => {
 
 describe(`nails pulled out, ${known("nail-withdrawal")}`, () => {
   test.each(rowsOf("nail-withdrawal"))("%s", (_title, r) => {
+    const listed = COMMON_NAILS[r.size];
+    if (listed) expect(listed.diameter).toBe(r.D);
     for (const [c, G] of [
       ["G_0_55", 0.55],
       ["G_0_50", 0.5],

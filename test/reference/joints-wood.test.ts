@@ -2,7 +2,7 @@
 import { describe } from "vitest";
 import { dovetailFit } from "../../server/core/fasteners/dovetail.ts";
 import { relish } from "../../server/core/fasteners/tear-out.ts";
-import { hankinson } from "../../server/core/members/compression.ts";
+import { bearingAtAngle, housingBearing, strutSeat } from "../../server/core/fasteners/wood-bearing.ts";
 import { type Case, casesOf, compareCases } from "./cases.ts";
 import { TOPICS } from "./joints-topics.ts";
 
@@ -31,12 +31,24 @@ function dovetail(g: Given): Figures {
   return { neck: got.neck, angle_deg: got.angle, draw_out: got.drawOut, wedge_takes_up: got.wedgeTakesUp };
 }
 
+function notch(g: Given): Figures {
+  const got = strutSeat(g.F, g.strut_area, g.angle_deg, [{ Fc: 1000, FcPerp: 500 }]);
+  return { f1: got.nose.stress, f2: got.heel.stress };
+}
+
+function housing(g: Given): Figures {
+  const got = housingBearing(g.R, g.joist_width, g.housing_depth, g.Fc_perp);
+  return { capacity: got.capacity, use: got.ratio, depth_needed: got.depthNeeded };
+}
+
 /** By what a case's id begins with; the longest that fits. */
 const FIGURES: Record<string, (given: Given) => Figures> = {
   "relish-": tenonRelish,
   "dovetail-": dovetail,
-  "shoulder-": (g) => ({ F: hankinson(g.Fc, g.Fc_perp, g.angle_deg) }),
+  "shoulder-": (g) => ({ F: bearingAtAngle({ Fc: g.Fc, FcPerp: g.Fc_perp }, g.angle_deg).value }),
+  "notch-": notch,
+  "housing-": housing,
 };
 
-describe("relish, dovetails and shoulders, case by case", () =>
+describe("relish, dovetails and seats, case by case", () =>
   compareCases(casesOf("joints", ...TOPICS.wood), FIGURES));

@@ -19,6 +19,7 @@ import { braceShort } from "./geometry/brace-short.ts";
 import { derivedDiffers } from "./geometry/derived-differs.ts";
 import { endUnsupported } from "./geometry/end-unsupported.ts";
 import { gridOrder } from "./geometry/grid-order.ts";
+import { headroomLow } from "./geometry/headroom-low.ts";
 import { jointApart } from "./geometry/joint-apart.ts";
 import { placementMissing } from "./geometry/placement-missing.ts";
 import { seriesCrowded } from "./geometry/series-crowded.ts";
@@ -132,6 +133,7 @@ export const CHECKS: readonly AnyCheck[] = [
   anyCheck(braceShort),
   anyCheck(braceAngle),
   anyCheck(derivedDiffers),
+  anyCheck(headroomLow),
   anyCheck(jointApart),
   anyCheck(longerThanMill),
   anyCheck(largerThanLogs),

@@ -1,6 +1,6 @@
 /**
  * Factors on the reference values of fasteners, NDS Table 11.3.1; C_D comes with the load combination
- * (`loads/combinations.ts`).
+ * (`loads/combinations.ts`), C_Δ from `placement.ts`.
  */
 import { type Adjusted, withFactor } from "../members/adjust.ts";
 import { lengthNote, type Note } from "../note.ts";
@@ -55,6 +55,37 @@ export function endGrain(of: "lateral" | "lag-withdrawal"): Factor {
 /** C_tn: 0.83 on lateral values, 0.67 on withdrawal of toe-nails (NDS 12.5.4). */
 export function toeNail(of: "lateral" | "withdrawal"): Factor {
   return factor("C_tn", of === "lateral" ? 0.83 : 0.67, "memory", "NDS 12.5.4", "driven on the slant");
+}
+
+export interface FastenerRow {
+  /** fasteners in a row along the load */
+  readonly count: number;
+  /** in, center to center along the row */
+  readonly spacing: number;
+  /** in, nominal */
+  readonly diameter: number;
+  /** E A, lb, of the main and of the side member (both sides together) */
+  readonly main: number;
+  readonly side: number;
+  readonly sideIs: "wood" | "steel";
+}
+
+/**
+ * C_g, NDS 11.3-1: the fasteners at the ends of a row take more than their share. Load/slip modulus γ 180,000 D^1.5
+ * lb/in wood to wood, 270,000 D^1.5 wood to metal; 1 for one fastener and under 1/4 in.
+ */
+export function groupAction(row: FastenerRow): Factor {
+  const one = (value: number, note: Note) => factor("C_g", value, "memory", "NDS 11.3-1", note);
+  const { count: n, spacing, diameter, main, side } = row;
+  if (n <= 1 || diameter < 0.25)
+    return one(1, n <= 1 ? "one fastener in a row" : lengthNote("under {length}", 0.25));
+  if (!(main > 0 && side > 0 && spacing > 0)) return one(0, "a size is missing");
+  const slip = (row.sideIs === "wood" ? 180000 : 270000) * diameter ** 1.5;
+  const u = 1 + ((slip * spacing) / 2) * (1 / main + 1 / side);
+  const m = u - Math.sqrt(u ** 2 - 1);
+  const R = Math.min(side / main, main / side);
+  const spread = (m * (1 - m ** (2 * n))) / (n * ((1 + R * m ** n) * (1 + m) - 1 + m ** (2 * n)));
+  return one((spread * (1 + R)) / (1 - m), `${n} in a row`);
 }
 
 function factor(symbol: string, value: number, status: ValueStatus, source: string, note: Note): Factor {

@@ -1,4 +1,6 @@
-/** Wedged dovetail tenons: how far one draws out as it shrinks. */
+/** Wedged dovetail tenons: how far one draws out as it shrinks, and what its slopes carry. */
+import { hankinson } from "../members/compression.ts";
+import type { Sourced } from "../sourced.ts";
 
 export interface Dovetail {
   /** in, across the grain at the tip */
@@ -35,4 +37,57 @@ export function dovetailFit({ tail, length, slope, slopedSides, shrinkage }: Dov
     drawOut: lost === 0 ? 0 : slope > 0 ? lost / (slopedSides * slope) : Number.POSITIVE_INFINITY,
     wedgeTakesUp: lost,
   };
+}
+
+export interface DovetailPull {
+  /** lb, along the tenon */
+  readonly tension: Sourced;
+  readonly governs: "bearing" | "tail-shear" | "neck-tension";
+  /** lb of each */
+  readonly bearing: number;
+  readonly tailShear: number;
+  readonly neckTension: number;
+}
+
+/**
+ * Pull on a tight dovetail tenon by statics, without friction: its slopes bear on the mortise, the shoulders of the tail
+ * shear off along the grain, the neck tears. Bearing acts on the mortised timber nearly square to the tenon, so on both
+ * timbers the weaker of F_c⊥ and Hankinson’s value counts.
+ * @param thickness in; others psi with their factors: of the tenon F_v′, F_t′, F_c*′, F_c⊥′; F_c* of the mortised timber
+ */
+export function dovetailPull(
+  shape: Dovetail,
+  thickness: number,
+  tenon: { readonly Fv: number; readonly Ft: number; readonly Fc: number; readonly FcPerp: number },
+  mortised: { readonly Fc: number; readonly FcPerp: number },
+): DovetailPull {
+  const { neck, angle } = dovetailFit(shape);
+  const t = Math.max(0, thickness);
+  const n = shape.slopedSides;
+  // the normal of a slope stands at 90° − a to the tenon's grain and at a to the mortised timber's
+  const stress = Math.min(
+    strength(tenon.Fc, tenon.FcPerp, 90 - angle),
+    strength(mortised.Fc, mortised.FcPerp, angle),
+  );
+  const face = Math.max(0, shape.length) * t * stress;
+  const bearing = n * face * Math.max(0, shape.slope);
+  // shear runs along the tail from where its slope starts, an area that narrows to the tip: half the strength, as NDS E
+  const tailShear = (n * Math.max(0, shape.length) * t * tenon.Fv) / 2;
+  const neckTension = Math.max(0, neck) * t * tenon.Ft;
+  const value = Math.min(bearing, tailShear, neckTension);
+  return {
+    tension: {
+      value,
+      status: "derived",
+      source: "statics of the slopes, NDS 3.10.3 on their faces",
+    },
+    governs: value === bearing ? "bearing" : value === tailShear ? "tail-shear" : "neck-tension",
+    bearing,
+    tailShear,
+    neckTension,
+  };
+}
+
+function strength(Fc: number, FcPerp: number, angle: number): number {
+  return Fc > 0 && FcPerp > 0 ? hankinson(Fc, FcPerp, angle) : 0;
 }

@@ -54,6 +54,11 @@ export function lagThread(length: number): number {
   return Math.min(length, 6, length <= 9 ? length / 2 + 0.5 : Math.max(5, length / 2));
 }
 
+/** Thread that holds in the main member, without the tip, in. */
+export function lagThreadIn(diameter: number, length: number, side: number): number {
+  return Math.max(0, Math.min(lagThread(length), length - side) - lagSize(diameter).tip);
+}
+
 /** Length of a lag screw in the main member, without the tip, in: what lateral values go by. */
 export function lagPenetration(diameter: number, length: number, side: number): number {
   return Math.max(0, length - side - lagSize(diameter).tip);
@@ -114,5 +119,17 @@ export function withdrawalOf(perInch: number, length: number, known: Omit<Source
     perInch: { value: each, ...known },
     length: held,
     reference: { value: each * held, ...known },
+  };
+}
+
+/**
+ * Average load at which lag screws tore out in tests: 8,100 G^1.5 D^0.75 L, lb (Wood Handbook 8-14). About 4.5 times the
+ * design value; never a limit.
+ */
+export function lagWithdrawalTested(G: number, diameter: number, thread: number): Sourced {
+  return {
+    value: 8100 * G ** 1.5 * diameter ** 0.75 * thread,
+    status: "published",
+    source: "Wood Handbook, average of tests",
   };
 }

@@ -3,6 +3,22 @@ import type { Sourced } from "../sourced.ts";
 import { type Withdrawal, withdrawalOf } from "./lag-screw.ts";
 import { type Lateral, lateral, penetration, type SidePart, type WoodPart } from "./lateral.ts";
 
+/** pennyweight → length and diameter of common nails, in (NDS Table L4; 50d from memory) */
+export const COMMON_NAILS: Readonly<
+  Record<string, { readonly length: number; readonly diameter: number; readonly status: Sourced["status"] }>
+> = {
+  "6d": { length: 2, diameter: 0.113, status: "published" },
+  "8d": { length: 2.5, diameter: 0.131, status: "published" },
+  "10d": { length: 3, diameter: 0.148, status: "published" },
+  "12d": { length: 3.25, diameter: 0.148, status: "published" },
+  "16d": { length: 3.5, diameter: 0.162, status: "published" },
+  "20d": { length: 4, diameter: 0.192, status: "published" },
+  "30d": { length: 4.5, diameter: 0.207, status: "published" },
+  "40d": { length: 5, diameter: 0.225, status: "published" },
+  "50d": { length: 5.5, diameter: 0.244, status: "memory" },
+  "60d": { length: 6, diameter: 0.263, status: "published" },
+};
+
 /** in up to, psi */
 const BENDING_YIELD: readonly (readonly [number, number])[] = [
   [0.142, 100000],
@@ -17,6 +33,11 @@ const BENDING_YIELD: readonly (readonly [number, number])[] = [
 export function nailBendingYield(diameter: number): Sourced {
   const row = BENDING_YIELD.find(([most]) => diameter <= most + 1e-9);
   return { value: row?.[1] ?? 45000, status: "memory", source: "NDS Table I1, nails and wood screws" };
+}
+
+/** F_yb of low carbon steel nails by the rule behind the table: 130.4 − 213.9 D, ksi (NDS Appendix I). */
+export function nailBendingYieldByRule(diameter: number): Sourced {
+  return { value: 1000 * (130.4 - 213.9 * diameter), status: "published", source: "130.4 − 213.9 D ksi" };
 }
 
 export interface NailLateral {

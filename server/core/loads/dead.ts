@@ -1,29 +1,19 @@
 /**
  * Weight of the roof build-up over the rafters, psf of the sloped surface.
  */
+import type { CeilingKind, CoveringKind } from "../frame/roof.ts";
 import type { Note } from "../note.ts";
 import { given, leastCertain, type Sourced, type ValueStatus } from "../sourced.ts";
 import type { Pitch } from "./snow-factors.ts";
 
-type Covering =
-  | "standing-seam"
-  | "ribbed-steel"
-  | "corrugated-steel"
-  | "asphalt-shingles"
-  | "wood-shingles"
-  | "wood-shakes"
-  | "slate"
-  | "clay-tile"
-  | "roll-roofing";
-
 /** Lining below the rafters that weighs something. */
-type Ceiling = "plaster" | "plasterboard" | "boards";
+type Ceiling = Exclude<CeilingKind, "none">;
 
 type Deck = "boards" | "panels" | "purlins";
 
 export interface RoofBuildUp {
   /** `weight` in psf where the file states it */
-  readonly covering: { readonly kind: Covering; readonly weight?: number } | undefined;
+  readonly covering: { readonly kind: CoveringKind; readonly weight?: number } | undefined;
   /** thickness in in; spacing of purlins in in, center to center */
   readonly deck: { readonly kind: Deck; readonly thickness?: number; readonly spacing?: number } | undefined;
   /** lining that hangs on the rafters; `weight` in psf where the file states it */
@@ -32,7 +22,7 @@ export interface RoofBuildUp {
 
 /** One layer; `what` is a stable id, its words are the reader's. */
 export interface DeadLayer extends Sourced {
-  readonly what: Covering | Deck | "underlayment" | `${Ceiling}-ceiling`;
+  readonly what: CoveringKind | Deck | "underlayment" | `${Ceiling}-ceiling`;
   /** what it is made of, where the kind alone does not say it */
   readonly note?: Note;
   /** the lightest that goes by its name: all that surely holds the roof down */
@@ -62,7 +52,7 @@ const KIDDER = "Kidder, Building Construction and Superintendence, Table IV";
 const ROOFWT = "published list of roofing weights";
 
 /** psf; where a source gives a range, its heavier end */
-const COVERING: Readonly<Record<Covering, Sourced>> = {
+const COVERING: Readonly<Record<CoveringKind, Sourced>> = {
   "standing-seam": { value: 1.0, status: "published", source: KIDDER },
   "ribbed-steel": {
     value: 0.75,
@@ -87,7 +77,7 @@ const COVERING: Readonly<Record<Covering, Sourced>> = {
 };
 
 /** psf; the lighter end of each range: what surely holds the roof down in the wind */
-const COVERING_LEAST: Readonly<Record<Covering, Sourced>> = {
+const COVERING_LEAST: Readonly<Record<CoveringKind, Sourced>> = {
   "standing-seam": {
     value: 0.9,
     status: "derived",

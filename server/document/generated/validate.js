@@ -2,7 +2,7 @@
 "use strict";
 export const validate = validate52;
 
-const schema19 = {"$schema":"https://json-schema.org/draft/2020-12/schema","$id":"frame.schema.json","title":"Timber frame","$comment":"x-quantity: what a value measures. x-ref: what its words name. x-default-source: why the default is what it is.","description":"A small timber frame. Bents are numbered, walls lettered; x runs along the walls, y across the bents, z up.","type":"object","additionalProperties":false,"properties":{"frame":{"description":"What the frame is called, on every drawing.","type":"string","examples":["Cider-press pavilion"]},"format":{"description":"The version of this format.","type":"integer","const":1,"default":1,"x-default-source":"the only one so far","examples":[1]},"units":{"description":"What a bare number means. Any length may name its own unit.","type":"string","enum":["inch","mm"],"examples":["inch"],"default":"inch","x-default-source":"common practice"},"basis":{"description":"The rules it is judged by.","type":"object","additionalProperties":false,"properties":{"loads":{"description":"The load standard. The ground snow of 7-22 is at strength level and must not be mixed with 7-16.","type":"string","enum":["asce-7-16","asce-7-22"],"examples":["asce-7-16"]},"risk-category":{"description":"How much depends on it: i for farm and small storage buildings, ii for most others.","type":"string","enum":["i","ii","iii","iv"],"examples":["i"]}},"examples":["{loads: asce-7-16, risk-category: i}"]},"site":{"description":"What only the place can give.","type":"object","additionalProperties":false,"properties":{"snow":{"description":"The snow that the roof carries.","type":"object","additionalProperties":false,"properties":{"ground":{"description":"Ground snow load from the map of the load standard or the building office.","type":["string","number"],"x-quantity":"pressure","examples":["45 psf","2.2 kPa"]},"exposure":{"description":"How freely the wind blows over the roof.","type":"string","enum":["fully-exposed","partially-exposed","sheltered"],"examples":["fully-exposed"]},"thermal":{"description":"How warm the roof is below the snow: open to the air, closed but unheated, heated, over a cold ventilated loft, a freezer or a heated greenhouse.","type":"string","enum":["open","unheated","heated","cold-ventilated","freezer","greenhouse"],"examples":["open"]},"slides":{"description":"The covering sheds snow and nothing at the eaves holds it.","type":"boolean","examples":[true],"default":false,"x-default-source":"common practice"},"winter-wind":{"description":"Winter wind parameter W2 of the site, from the map of ASCE 7-22: the share of the winter in which the wind blows over 10 mph. Needed with asce-7-22 where snow drifts over the ridge: purlins, propped rafters, or over 20 ft from eave to ridge.","type":"number","exclusiveMinimum":0,"maximum":1,"examples":[0.45]}},"examples":["{ground: 45 psf, exposure: partially-exposed, thermal: open}"]},"wind":{"description":"The wind that the frame stands against.","type":"object","additionalProperties":false,"properties":{"speed":{"description":"Basic wind speed from the map for the risk category, three-second gust.","type":["string","number"],"x-quantity":"speed","examples":["107 mph"]},"exposure":{"description":"B: among trees and houses. C: open country. D: by open water.","type":"string","enum":["B","C","D"],"examples":["B"]},"flow":{"description":"Under an open roof: clear, or obstructed when goods are stacked over half of the opening.","type":"string","enum":["clear","obstructed"],"examples":["clear"]},"topography":{"description":"K_zt: how much a hill, ridge or bluff under the site speeds the wind up (ASCE 7 section 26.8); 1 on level or gently rolling ground.","type":"number","minimum":1,"maximum":4,"examples":[1.3],"default":1,"x-default-source":"level ground, common practice"}},"examples":["{speed: 107 mph, exposure: C, flow: clear}"]},"elevation":{"description":"How high the place lies above the sea: thin air pushes less (K_e, ASCE 7 section 26.9). Without it sea level is taken, which is never too little.","type":["string","number"],"x-quantity":"length","examples":["5200 ft"]},"frost-depth":{"description":"How deep the ground freezes.","type":["string","number"],"x-quantity":"length","examples":["32 in"]},"soil":{"description":"What the piers stand on.","type":"string","enum":["sand","gravel","clay","sedimentary-rock","bedrock"],"examples":["sand"]},"ground":{"description":"The height of the ground above the datum, by bent (2), by wall (B) or at a place (A3). A place's own key wins.","type":"object","additionalProperties":false,"patternProperties":{"^(?:[1-9][0-9]*|[A-Z](?:[1-9][0-9]*)?)$":{"description":"The height of the ground here.","type":["string","number"],"x-quantity":"length","examples":["-4 in"]}},"x-ref":["wall","bent","place"],"examples":["{1: 0, 2: -4 in, 3: -11 in}"]}}},"timber":{"description":"The classes of timber, each under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"description":"A class of timber.","type":"object","additionalProperties":false,"properties":{"species":{"$ref":"#/$defs/species"},"grade":{"description":"The grade. Own-sawn timber without a stamp counts as No. 2.","type":"string","x-ref":["grade"],"examples":["no-1","no-2","select-structural"]},"seasoning":{"description":"green: cut and joined wet. dry: 19 percent moisture or less.","type":"string","enum":["green","dry"],"examples":["green"],"default":"green","x-default-source":"common practice"},"surface":{"description":"rough: as sawn. planed: dressed to size.","type":"string","enum":["rough","planed"],"examples":["rough"],"default":"rough","x-default-source":"common practice"},"values":{"description":"Reference design values of your own, instead of the tabled ones.","type":"object","additionalProperties":false,"properties":{"Fb":{"description":"Bending stress (Fb).","type":["string","number"],"x-quantity":"stress","examples":["875 psi"]},"Ft":{"description":"Tension along the grain.","type":["string","number"],"x-quantity":"stress","examples":["450 psi"]},"Fv":{"description":"Shear along the grain.","type":["string","number"],"x-quantity":"stress","examples":["135 psi"]},"Fc-perp":{"description":"Compression across the grain.","type":["string","number"],"x-quantity":"stress","examples":["335 psi"]},"Fc":{"description":"Compression along the grain.","type":["string","number"],"x-quantity":"stress","examples":["900 psi"]},"E":{"description":"Modulus of elasticity.","type":["string","number"],"x-quantity":"stress","examples":["1100000 psi"]},"E-min":{"description":"Modulus of elasticity for stability.","type":["string","number"],"x-quantity":"stress","examples":["400000 psi"]},"G":{"description":"Specific gravity, ovendry.","type":"number","exclusiveMinimum":0,"maximum":1.5,"examples":[0.36]}},"examples":["{Fb: 875 psi}"],"minProperties":1},"because":{"description":"Where your own values come from.","type":"string","examples":["graded by a licensed grader, May 2027"]},"weight":{"description":"Weight of your own, instead of the usual one.","type":["string","number"],"x-quantity":"density","examples":["35 pcf"]}},"required":["species"],"examples":["{species: eastern-white-pine, grade: no-1, seasoning: green, surface: rough}"],"dependentRequired":{"values":["because"]}},"examples":["{frame: {species: eastern-white-pine, grade: no-1}}"],"minProperties":1},"mill":{"description":"What the saw and the logs can give.","type":"object","additionalProperties":false,"properties":{"longest-cut":{"description":"The longest timber the mill can saw.","type":["string","number"],"x-quantity":"length","examples":["21 ft"]},"kerf":{"description":"What the blade takes.","type":["string","number"],"x-quantity":"length","examples":["3/32 in"]},"logs":{"description":"The logs at hand.","type":"array","items":{"description":"Logs of one kind.","type":"object","additionalProperties":false,"properties":{"species":{"$ref":"#/$defs/species"},"small-end":{"description":"Diameter at the small end, inside the bark.","type":["string","number"],"x-quantity":"length","examples":["19 in"]},"length":{"description":"How long the logs are.","type":["string","number"],"x-quantity":"length","examples":["22 ft"]},"count":{"description":"How many logs of this kind.","type":"integer","minimum":1,"maximum":1000,"examples":[9]}},"required":["small-end","length","count"],"examples":["{species: eastern-white-pine, small-end: 19 in, length: 22 ft, count: 9}"]},"examples":["[{species: eastern-white-pine, small-end: 19 in, length: 22 ft, count: 9}]"]}}},"grid":{"description":"The lines everything is placed by.","type":"object","additionalProperties":false,"properties":{"walls":{"description":"The walls, lettered, each with its distance from the first.","type":"object","additionalProperties":false,"patternProperties":{"^[A-Z]$":{"$ref":"#/$defs/wallLine"}},"minProperties":1,"examples":["{A: 0, B: 13 ft}"]},"bents":{"description":"The bents, numbered, each with its distance from the first.","type":"object","additionalProperties":false,"patternProperties":{"^[1-9][0-9]*$":{"$ref":"#/$defs/bentLine"}},"minProperties":1,"examples":["{1: 0, 2: 9 ft, 3: 18 ft}"]},"levels":{"description":"Heights above the datum, each under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"description":"This height above the datum.","type":["string","number"],"x-quantity":"length","examples":["7 ft 10 in"]},"examples":["{pier-top: 8 in, tie-top: 7 ft 10 in, eave: 9 ft 4 in}"]}},"required":["walls","bents"],"examples":["{walls: {A: 0, B: 13 ft}, bents: {1: 0, 2: 9 ft}}"]},"members":{"description":"The timbers, each entry under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"$ref":"#/$defs/member"},"examples":["{post: {kind: post, section: 8x8, at: [A1, A2, B1, B2]}}"],"minProperties":1},"joints":{"description":"The joints, each entry under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"$ref":"#/$defs/joint"},"examples":["{post-head: {kind: mortise-and-tenon, of: post, into: plate}}"]},"roof":{"description":"The roof and what lies on it.","type":"object","required":["kind"],"discriminator":{"propertyName":"kind"},"oneOf":[{"$ref":"#/$defs/roof-gable"},{"$ref":"#/$defs/roof-shed"}]},"piers":{"description":"The piers, each entry under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"$ref":"#/$defs/pier"},"examples":["{all: {under: post, kind: tube, diameter: 16 in, depth: 50 in}}"]},"siding":{"description":"The walls that are closed, by the outer wall (A) or end bent (1) they stand on. A side that is not named is open. From the openings of each side follow the enclosure class of the load standard and the wind on walls and roof; the whole face of a named side catches wind, its openings too.","type":"object","additionalProperties":false,"patternProperties":{"^(?:[1-9][0-9]*|[A-Z])$":{"description":"One closed side. Without openings it is closed all over.","type":"object","additionalProperties":false,"properties":{"openings":{"description":"What stays open to the wind in a storm; doors and windows that will be shut do not count.","type":["string","number"],"x-quantity":"area","examples":["40 ft²","3.7 m²"]},"open":{"description":"The same as a share of the whole side, from 0 to 1, where no area is given.","type":"number","minimum":0,"maximum":1,"examples":[0.2]},"weight":{"description":"Weight of the siding, of its own face.","type":["string","number"],"x-quantity":"pressure","examples":["3 psf"],"default":"3 psf","x-default-source":"boards 1 in thick, ASCE 7 Table C3.1-1, from memory"}},"examples":["{openings: 40 ft²}"]}},"x-ref":["wall","bent"],"examples":["{A: {}, B: {openings: 40 ft²}, 1: {}}"]},"floors":{"description":"Floors, each under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"description":"A floor and what it carries.","type":"object","additionalProperties":false,"properties":{"on":{"description":"The row of joists or beams that carries it. Its boards run from edge to edge, over level timbers beside them too.","type":"string","x-ref":["member"],"examples":["joist"]},"live":{"description":"What people and goods weigh on it. ASCE 7 Table 4.3-1, from memory: sleeping rooms 30 psf, other rooms 40, an attic with little storage 20, light storage 125. It is taken without the reduction that large areas may have.","type":["string","number"],"x-quantity":"pressure","examples":["30 psf","40 psf"]},"deck":{"description":"What is walked on. Without it boards of 1 in are taken for the weight; that it holds the joists' upper edges and shares load among them counts only where it is named.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"boards, or structural panels.","type":"string","enum":["boards","panels"],"examples":["boards"]},"thickness":{"description":"How thick it is.","type":["string","number"],"x-quantity":"length","examples":["1 1/2 in"]}},"required":["kind"],"examples":["{kind: boards, thickness: 1 1/2 in}"]},"dead":{"description":"What everything that lies on the joists weighs, in place of the deck's own weight: with a ceiling or a second layer.","type":["string","number"],"x-quantity":"pressure","examples":["8 psf"]}},"required":["on","live"],"examples":["{on: joist, live: 30 psf}"]},"examples":["{loft: {on: joist, live: 30 psf}}"]},"crew":{"description":"Who and what lifts the timbers.","type":"object","additionalProperties":false,"properties":{"people":{"description":"How many people.","type":"integer","minimum":1,"maximum":200,"examples":[2]},"each":{"description":"What one person lifts.","type":["string","number"],"x-quantity":"force","examples":["80 lb"]},"machine":{"description":"A machine that helps.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"What kind of machine it is.","type":"string","enum":["forks","crane","hoist","gin-pole"],"examples":["forks"]},"limit":{"description":"The most it lifts.","type":["string","number"],"x-quantity":"force","examples":["1500 lb"]}},"required":["kind"],"examples":["{kind: forks, limit: 1500 lb}"]}},"examples":["{people: 2, each: 80 lb}"]},"prices":{"description":"What one of each costs, in your own money.","type":"object","additionalProperties":{"description":"The price of one.","type":"number","minimum":0,"examples":[7.1]},"examples":["{concrete-bag: 7.10, peg: 1.80}"]},"ask":{"description":"What you do not know yet. Something is assumed in its place; each entry is a warning until you remove it.","type":"array","items":{"description":"One open question.","type":"object","additionalProperties":false,"properties":{"what":{"description":"What is not known.","type":"string","pattern":"\\S","examples":["which wood the mill will saw"]},"whom":{"description":"Who knows it.","type":"string","pattern":"\\S","examples":["the sawyer"]}},"required":["what","whom"],"examples":["{what: which wood the mill will saw, whom: the sawyer}"]},"examples":["[{what: which wood the mill will saw, whom: the sawyer}]"]},"accept":{"description":"Findings that you accept, each with its reason. They stay listed in every report.","type":"array","items":{"description":"An accepted finding.","type":"object","additionalProperties":false,"properties":{"check":{"description":"The name of the check.","type":"string","x-ref":["check"],"examples":["post-slender"]},"at":{"description":"The stick, joint or pier it holds for. Without it: everywhere.","type":"string","x-ref":["stick"],"examples":["post@A2"]},"because":{"description":"Why it is acceptable.","type":"string","pattern":"\\S","examples":["reviewed by the engineer, May 2027"]}},"required":["check","because"]},"examples":["[{check: post-slender, at: post@A2, because: \"reviewed by the engineer, May 2027\"}]"]}},"required":["grid","timber","members"],"$defs":{"fasteners":{"description":"Screws or nails.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Screws or nails.","type":"string","enum":["screws","nails"],"examples":["screws"]},"count":{"description":"For each rafter, at each place.","type":"integer","minimum":1,"maximum":24,"examples":[2]},"diameter":{"description":"How thick they are.","type":["string","number"],"x-quantity":"length","examples":["5/16 in"]},"length":{"description":"How long they are.","type":["string","number"],"x-quantity":"length","examples":["10 in"]}},"required":["kind","count"],"examples":["{kind: screws, count: 2, diameter: 5/16 in, length: 8 in}"]},"place":{"description":"A place of the grid: a wall and a bent (A1), or so far along a wall from bent 1 (B@4 ft 9 in).","type":"string","pattern":"^[A-Z](?:[1-9][0-9]*|@.+)$","x-quantity":"grid-place","x-ref":["place"],"examples":["A1","B@4 ft 9 in"]},"places":{"description":"Where it stands: one place of the grid or a list of them.","type":["string","array"],"pattern":"^[A-Z](?:[1-9][0-9]*|@.+)$","items":{"$ref":"#/$defs/place"},"minItems":1,"x-quantity":"grid-place","x-ref":["place"],"examples":["[A1, A2, B1, B2]"]},"walls":{"description":"The walls it runs along: one letter or a list.","type":["string","array"],"pattern":"^[A-Z]$","items":{"description":"A wall of the grid.","type":"string","pattern":"^[A-Z]$","x-ref":["wall"],"examples":["A"]},"minItems":1,"x-ref":["wall"],"examples":["[A, B]"]},"bents":{"description":"The bents it stands in: one number or a list.","type":["string","integer","array"],"pattern":"^[1-9][0-9]*$","minimum":1,"items":{"description":"A bent of the grid.","type":["string","integer"],"pattern":"^[1-9][0-9]*$","minimum":1,"x-ref":["bent"],"examples":[1]},"minItems":1,"x-ref":["bent"],"examples":["[1, 2, 3]"]},"timbers":{"description":"One timber or a list: the name of an entry (post), a kind, or a single stick (post@A1).","type":["string","array"],"items":{"description":"An entry, a kind or a single stick.","type":"string","x-ref":["member","stick","kind"],"examples":["post","post@A1"]},"minItems":1,"x-ref":["member","stick","kind"],"examples":["post","[knee, tie-knee]"]},"height":{"description":"A height: the name of a level, or a length above the datum.","type":["string","number"],"x-quantity":"height","examples":["eave","9 ft 4 in"],"x-ref":["level"]},"section":{"description":"Width by depth, actual sizes: 8x9 is 8 in wide and 9 in deep. Depth stands upright in a lying timber, lies across the bent in a post, and in their plane in braces and rafters. `2x8 nominal` is planed lumber.","type":["string","number"],"x-quantity":"section","examples":["8x9","5 1/2 x 7 1/4","2x8 nominal"]},"timberName":{"description":"The class of timber it is cut from, a name under `timber`. Without it, the first class that fits.","type":"string","x-ref":["class"],"examples":["frame"]},"species":{"description":"The wood: a species (white-oak) or a group of the lumber grades (eastern-hemlock-tamarack).","type":"string","x-ref":["species"],"examples":["eastern-white-pine","white-oak"]},"wallLine":{"description":"How far the wall stands from the first wall, across the bents.","type":["string","number","object"],"x-quantity":"length","additionalProperties":false,"properties":{"at":{"description":"How far it stands from the first line of the grid.","type":["string","number"],"x-quantity":"length","examples":["13 ft","9 ft"]},"reference":{"description":"Which face of the timbers lies on this line. Without it: the outside face in outer lines, the center in inner ones.","type":"string","enum":["center","outward","toward-1","toward-a"],"examples":["center"]}},"required":["at"],"examples":["13 ft","{at: 13 ft, reference: center}"]},"bentLine":{"description":"How far the bent stands from the first bent, along the walls.","type":["string","number","object"],"x-quantity":"length","additionalProperties":false,"properties":{"at":{"description":"How far it stands from the first line of the grid.","type":["string","number"],"x-quantity":"length","examples":["13 ft","9 ft"]},"reference":{"description":"Which face of the timbers lies on this line. Without it: the outside face in outer lines, the center in inner ones.","type":"string","enum":["center","outward","toward-1","toward-a"],"examples":["center"]}},"required":["at"],"examples":["9 ft","{at: 9 ft, reference: toward-1}"]},"from":{"description":"Where it starts: a wall or bent, a place, a level, or a timber by entry or kind (then at that timber's near face).","type":["string","integer"],"x-ref":["wall","bent","place","level","member","kind","pier-top"],"examples":["A","1","pier-top"]},"to":{"description":"Where it ends: a wall or bent, a place, a level, or a timber by entry or kind (then at that timber's near face).","type":["string","integer"],"x-ref":["wall","bent","place","level","member","kind"],"examples":["B","3","plate"]},"measured":{"description":"What a rough stick really measures: for every stick of the entry, or by stick (post@A1: …); at one place or a list of places along it. Housings reach down to the perfect timber inside it.","type":["object","array"],"additionalProperties":false,"properties":{"width":{"$ref":"#/$defs/measuredWidth"},"depth":{"$ref":"#/$defs/measuredDepth"},"at":{"$ref":"#/$defs/measuredAt"}},"patternProperties":{"^[\\p{L}][\\p{L}\\p{N}_-]*@.+$":{"$ref":"#/$defs/measuredStick"}},"dependentRequired":{"width":["depth"],"depth":["width"],"at":["width","depth"]},"items":{"$ref":"#/$defs/measuredPlace"},"x-ref":["stick"],"examples":["{width: 8 3/16 in, depth: 8 1/8 in}"]},"measuredStick":{"description":"What this stick really measures, at one place or a list of places along it.","type":["object","array"],"additionalProperties":false,"properties":{"width":{"$ref":"#/$defs/measuredWidth"},"depth":{"$ref":"#/$defs/measuredDepth"},"at":{"$ref":"#/$defs/measuredAt"}},"dependentRequired":{"width":["depth"],"depth":["width"],"at":["width","depth"]},"items":{"$ref":"#/$defs/measuredPlace"},"examples":["{width: 8 3/16 in, depth: 8 1/8 in}"]},"measuredPlace":{"description":"What the stick measures at one place.","type":"object","additionalProperties":false,"properties":{"width":{"$ref":"#/$defs/measuredWidth"},"depth":{"$ref":"#/$defs/measuredDepth"},"at":{"$ref":"#/$defs/measuredAt"}},"required":["width","depth","at"],"examples":["{width: 8 3/16 in, depth: 8 1/8 in, at: 4 ft}"]},"measuredWidth":{"description":"Its real width, as `section` counts it.","type":["string","number"],"x-quantity":"length","examples":["8 3/16 in"]},"measuredDepth":{"description":"Its real depth, as `section` counts it.","type":["string","number"],"x-quantity":"length","examples":["9 15/16 in"]},"measuredAt":{"description":"How far from the foot, or from the end at bent 1 or wall A, it was measured; between two places the size runs straight. Without it: all along.","type":["string","number"],"x-quantity":"length","examples":["4 ft"]},"splice":{"description":"Divides a long timber in two, joined end to end.","type":"object","additionalProperties":false,"properties":{"at":{"description":"The grid line or place where the joint sits.","type":["string","integer"],"x-ref":["bent","wall","place"],"examples":["2"]},"kind":{"description":"The joint that holds the two lengths together.","type":"string","enum":["half-lap-scarf","bladed-scarf","stop-splayed-scarf"],"examples":["half-lap-scarf"],"default":"half-lap-scarf","x-default-source":"common practice"}},"required":["at"],"examples":["{at: 2, kind: half-lap-scarf}"]},"memberOverhang":{"description":"How far it runs past its first and its last grid line.","type":["string","number","object"],"x-quantity":"length","additionalProperties":false,"properties":{"from":{"description":"Past its first grid line.","type":["string","number"],"x-quantity":"length","examples":["12 in"]},"to":{"description":"Past its last grid line.","type":["string","number"],"x-quantity":"length","examples":["12 in"]}},"examples":["12 in","{from: 12 in, to: 0}"]},"spacing":{"description":"The most allowed from center to center.","type":["string","number"],"x-quantity":"length","examples":["24 in","30 in"]},"count":{"description":"How many, instead of a spacing.","type":"integer","minimum":1,"maximum":500,"examples":[7]},"layout":{"description":"even: the same spacing throughout. fixed: exactly the spacing, the remainder in the last bay.","type":"string","enum":["even","fixed"],"examples":["even"],"default":"even","x-default-source":"common practice"},"face":{"description":"Across the thickness: flush with the reference faces of its timbers, or in the middle of them.","type":"string","enum":["reference","center"],"examples":["reference"],"default":"reference","x-default-source":"common practice"},"between":{"description":"The two timbers it stands between, by entry, kind or single stick.","type":"array","minItems":2,"maxItems":2,"items":{"description":"One of the two timbers.","type":"string","x-ref":["member","stick","kind"],"examples":["post"]},"x-ref":["member","stick","kind"],"examples":["[post, plate]"]},"leg":{"description":"Along each of the two timbers, from the inner corner of their housed faces to the far end of the brace's bearing.","type":["string","number"],"x-quantity":"length","examples":["36 in"]},"legs":{"description":"Unequal legs, each by the name of the timber it lies along.","type":"object","additionalProperties":{"description":"The leg along this timber.","type":["string","number"],"x-quantity":"length","examples":["54 in"]},"minProperties":2,"maxProperties":2,"x-ref":["member","kind"],"examples":["{post: 54 in, plate: 36 in}"]},"curve":{"description":"Hollows the long edge, the one away from the corner. What is left there is the depth less the rise.","type":"object","additionalProperties":false,"properties":{"radius":{"description":"The radius of the hollow edge.","type":["string","number"],"x-quantity":"length","examples":["100 in"]},"rise":{"description":"How deep the hollow is in its middle.","type":["string","number"],"x-quantity":"length","examples":["2 in"]}},"examples":["{radius: 100 in}"],"minProperties":1,"maxProperties":1},"above":{"description":"It sits above its upper timber instead of below.","type":"boolean","examples":[true],"default":false,"x-default-source":"common practice"},"turned":{"description":"Swaps width and depth: the timber is turned a quarter about its own axis.","type":"boolean","examples":[true],"default":false,"x-default-source":"common practice"},"ends":{"description":"Both ends placed by hand, for what the grid cannot say; `kind` then only says what the timber does.","type":"array","minItems":2,"maxItems":2,"items":{"$ref":"#/$defs/endPlace"},"examples":["[{at: A1, level: tie-top}, {at: A2, level: tie-top, offset: [0, 4 in, 0]}]"]},"hungOn":{"description":"The post that carries it like a gate leaf: the name of a single stick.","type":"string","x-ref":["stick"],"examples":["post@A1"]},"endPlace":{"description":"One end, placed by hand.","type":"object","additionalProperties":false,"properties":{"at":{"$ref":"#/$defs/place"},"level":{"$ref":"#/$defs/height"},"offset":{"description":"From there, along the walls, across the bents and upwards.","type":"array","minItems":3,"maxItems":3,"items":{"description":"An offset, negative the other way.","type":["string","number"],"x-quantity":"length","examples":["4 in","0"]},"examples":["[0, 4 in, 0]"]}},"examples":["{at: A1, level: tie-top}"]},"member-post":{"description":"An upright timber from the ground or a floor to what it carries.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"An upright timber from the ground or a floor to what it carries.","const":"post","examples":["post"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"measured":{"$ref":"#/$defs/measured"},"at":{"$ref":"#/$defs/places"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-plate":{"description":"A lying timber on top of the posts that carries the rafters.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber on top of the posts that carries the rafters.","const":"plate","examples":["plate"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"measured":{"$ref":"#/$defs/measured"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-sill":{"description":"A lying timber at the foot of the posts.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber at the foot of the posts.","const":"sill","examples":["sill"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"measured":{"$ref":"#/$defs/measured"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-girt":{"description":"A lying timber between posts, below the plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber between posts, below the plate.","const":"girt","examples":["girt"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"measured":{"$ref":"#/$defs/measured"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-tie":{"description":"A lying timber across a bent that holds the walls together.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber across a bent that holds the walls together.","const":"tie","examples":["tie"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"measured":{"$ref":"#/$defs/measured"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-beam":{"description":"A lying timber that carries others.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber that carries others.","const":"beam","examples":["beam"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"measured":{"$ref":"#/$defs/measured"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-joist":{"description":"One of a row of timbers that carry a floor.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"One of a row of timbers that carry a floor.","const":"joist","examples":["joist"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"measured":{"$ref":"#/$defs/measured"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-purlin":{"description":"One of a row of timbers along the roof that carry the deck or the covering.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"One of a row of timbers along the roof that carry the deck or the covering.","const":"purlin","examples":["purlin"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"measured":{"$ref":"#/$defs/measured"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-king-post":{"description":"The upright in the middle of a bent, from the tie to the ridge.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The upright in the middle of a bent, from the tie to the ridge.","const":"king-post","examples":["king-post"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"measured":{"$ref":"#/$defs/measured"},"bents":{"$ref":"#/$defs/bents"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-strut":{"description":"A timber that props one timber from another: upright at a place of the grid, or slanting between two timbers.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A timber that props one timber from another: upright at a place of the grid, or slanting between two timbers.","const":"strut","examples":["strut"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"measured":{"$ref":"#/$defs/measured"},"at":{"$ref":"#/$defs/places"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"between":{"$ref":"#/$defs/between"},"leg":{"$ref":"#/$defs/leg"},"legs":{"$ref":"#/$defs/legs"},"curve":{"$ref":"#/$defs/curve"},"above":{"$ref":"#/$defs/above"},"face":{"$ref":"#/$defs/face"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-brace":{"description":"A slanting timber in the corner of two others. One entry makes a brace at every corner where it fits.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A slanting timber in the corner of two others. One entry makes a brace at every corner where it fits.","const":"brace","examples":["brace"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"measured":{"$ref":"#/$defs/measured"},"between":{"$ref":"#/$defs/between"},"leg":{"$ref":"#/$defs/leg"},"legs":{"$ref":"#/$defs/legs"},"curve":{"$ref":"#/$defs/curve"},"above":{"$ref":"#/$defs/above"},"face":{"$ref":"#/$defs/face"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section","between"]},"member-ridge":{"description":"The lying timber at the top, midway between the plates, that the rafters head into.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The lying timber at the top, midway between the plates, that the rafters head into.","const":"ridge","examples":["ridge"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"measured":{"$ref":"#/$defs/measured"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"overhang":{"$ref":"#/$defs/memberOverhang"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-rafter":{"description":"A rafter that is a timber of its own, such as a principal rafter. Common rafters stand under `roof`.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A rafter that is a timber of its own, such as a principal rafter. Common rafters stand under `roof`.","const":"rafter","examples":["rafter"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"measured":{"$ref":"#/$defs/measured"},"bents":{"$ref":"#/$defs/bents"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"overhang":{"$ref":"#/$defs/memberOverhang"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member":{"description":"A kind of timber. One entry may stand for many sticks.","type":"object","required":["kind"],"discriminator":{"propertyName":"kind"},"oneOf":[{"$ref":"#/$defs/member-post"},{"$ref":"#/$defs/member-plate"},{"$ref":"#/$defs/member-sill"},{"$ref":"#/$defs/member-girt"},{"$ref":"#/$defs/member-tie"},{"$ref":"#/$defs/member-beam"},{"$ref":"#/$defs/member-joist"},{"$ref":"#/$defs/member-purlin"},{"$ref":"#/$defs/member-king-post"},{"$ref":"#/$defs/member-strut"},{"$ref":"#/$defs/member-brace"},{"$ref":"#/$defs/member-ridge"},{"$ref":"#/$defs/member-rafter"}]},"rule":{"description":"square: laid out from the reference faces, without seeing the other timber. scribe: left long and marked from the other timber in its place.","type":"string","enum":["square","scribe"],"examples":["scribe"],"default":"square","x-default-source":"common practice"},"tenon":{"description":"The tenon. It lies along the grain of the timber it enters.","type":"object","additionalProperties":false,"properties":{"thickness":{"description":"Between its cheeks.","type":["string","number"],"x-quantity":"length","examples":["2 in","1 1/2 in"]},"length":{"description":"From the shoulder to its end.","type":["string","number"],"x-quantity":"length","examples":["6 1/2 in"]},"width":{"description":"Across the grain of the mortised timber. Without it: full width, less 1 in at a timber's free end.","type":["string","number"],"x-quantity":"length","examples":["7 in"]},"set-in":{"description":"From the reference face of the mortised timber to the near cheek. Without it: 2 in, braces 1 1/2 in.","type":["string","number"],"x-quantity":"length","examples":["2 in"]},"through":{"description":"It goes right through and ends flush, or past it by `tail`.","type":"boolean","examples":[true],"default":false,"x-default-source":"common practice"}},"examples":["{thickness: 2 in, length: 6 1/2 in}"]},"housing":{"description":"How deep the whole end is let into the other timber.","type":["string","number"],"x-quantity":"length","examples":["1/2 in","3/4 in"]},"dropWedge":{"description":"The wedge above the tenon that locks the joint.","type":"object","additionalProperties":false,"properties":{"species":{"$ref":"#/$defs/species"},"slope":{"description":"Its slope, which is that of the mortise's roof. Without it: 1 in 10.","type":["string","number"],"x-quantity":"pitch","examples":["1:10","1:12"]},"length":{"description":"Its length from the thin to the thick end. Without it: through the mortise, and as much more as it will be driven on while the timber dries, at least 1 in.","type":["string","number"],"x-quantity":"length","examples":["11 in","280 mm"]}},"examples":["{species: white-oak}","{species: white-oak, slope: 1:10, length: 11 in}"]},"wedge":{"description":"The wedge that locks the joint.","type":"object","additionalProperties":false,"properties":{"species":{"$ref":"#/$defs/species"},"slope":{"description":"Its slope. Without it: 1 in 10.","type":["string","number"],"x-quantity":"pitch","examples":["1:10"]}},"examples":["{species: white-oak}"]},"tail":{"description":"How far a through tenon stands out past the far face.","type":["string","number"],"x-quantity":"length","examples":["4 in"]},"lap":{"description":"The length of the lap along the grain.","type":["string","number"],"x-quantity":"length","examples":["16 in"]},"onePeg":{"description":"The pegs that hold the tenon.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many pegs each joint has; 0 for a joint without pegs.","type":"integer","minimum":0,"maximum":24,"examples":[2],"default":1,"x-default-source":"common practice"},"diameter":{"description":"How thick the pegs are.","type":["string","number"],"x-quantity":"length","examples":["3/4 in","1 in"]},"draw":{"description":"How far the hole in the tenon is set toward the shoulder, so that the peg pulls the joint tight.","type":["string","number"],"x-quantity":"length","examples":["1/8 in","3/32 in"]}},"examples":["{count: 2, diameter: 3/4 in}"]},"twoPegs":{"description":"The pegs that hold the tenon.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many pegs each joint has; 0 for a joint without pegs.","type":"integer","minimum":0,"maximum":24,"examples":[2],"default":2,"x-default-source":"common practice"},"diameter":{"description":"How thick the pegs are.","type":["string","number"],"x-quantity":"length","examples":["3/4 in","1 in"]},"draw":{"description":"How far the hole in the tenon is set toward the shoulder, so that the peg pulls the joint tight.","type":["string","number"],"x-quantity":"length","examples":["1/8 in","3/32 in"]}},"examples":["{count: 2, diameter: 3/4 in}"]},"fourPegs":{"description":"The pegs that hold the tenon.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many pegs each joint has; 0 for a joint without pegs.","type":"integer","minimum":0,"maximum":24,"examples":[2],"default":4,"x-default-source":"common practice"},"diameter":{"description":"How thick the pegs are.","type":["string","number"],"x-quantity":"length","examples":["3/4 in","1 in"]},"draw":{"description":"How far the hole in the tenon is set toward the shoulder, so that the peg pulls the joint tight.","type":["string","number"],"x-quantity":"length","examples":["1/8 in","3/32 in"]}},"examples":["{count: 2, diameter: 3/4 in}"]},"joint-mortise-and-tenon":{"description":"A tenon in a mortise, held by pegs.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A tenon in a mortise, held by pegs.","const":"mortise-and-tenon","examples":["mortise-and-tenon"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"rule":{"$ref":"#/$defs/rule"},"housing":{"$ref":"#/$defs/housing"},"tenon":{"$ref":"#/$defs/tenon"},"pegs":{"$ref":"#/$defs/twoPegs"},"tail":{"$ref":"#/$defs/tail"},"wedge":{"$ref":"#/$defs/wedge"}},"required":["kind","of","into"]},"joint-wedged-half-dovetail":{"description":"A through tenon, level on top and cut up below, that drops into its mortise and is locked by a wedge above.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A through tenon, level on top and cut up below, that drops into its mortise and is locked by a wedge above.","const":"wedged-half-dovetail","examples":["wedged-half-dovetail"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"rule":{"$ref":"#/$defs/rule"},"housing":{"$ref":"#/$defs/housing"},"tenon":{"$ref":"#/$defs/tenon"},"drop":{"description":"How far the lower edge is cut up at the shoulder, and how far the timber drops as it goes in.","type":["string","number"],"x-quantity":"length","examples":["1 1/4 in"]},"wedge":{"$ref":"#/$defs/dropWedge"},"pegs":{"$ref":"#/$defs/twoPegs"},"tail":{"$ref":"#/$defs/tail"}},"required":["kind","of","into"]},"joint-brace-tenon":{"description":"The tenon at each end of a brace.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The tenon at each end of a brace.","const":"brace-tenon","examples":["brace-tenon"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"rule":{"$ref":"#/$defs/rule"},"housing":{"$ref":"#/$defs/housing"},"tenon":{"$ref":"#/$defs/tenon"},"pegs":{"$ref":"#/$defs/onePeg"}},"required":["kind","of","into"]},"joint-birds-mouth":{"description":"A notch in a rafter that sits on the plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A notch in a rafter that sits on the plate.","const":"birds-mouth","examples":["birds-mouth"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"rule":{"$ref":"#/$defs/rule"},"seat":{"description":"The level cut of the notch.","type":["string","number"],"x-quantity":"length","examples":["3 1/2 in"]},"fasten":{"$ref":"#/$defs/fasteners","description":"What holds each rafter down on its seat."}},"required":["kind","of","into"]},"joint-housed":{"description":"The whole end let into the other timber.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The whole end let into the other timber.","const":"housed","examples":["housed"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"rule":{"$ref":"#/$defs/rule"},"housing":{"$ref":"#/$defs/housing"},"fasten":{"$ref":"#/$defs/fasteners","description":"What holds each rafter in the ridge: screws from its top edge, slanting at 45° across the ridge's grain, or toe-nails."}},"required":["kind","of","into"]},"joint-housed-dovetail":{"description":"A dovetail at the end of a joist that drops into a housing.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A dovetail at the end of a joist that drops into a housing.","const":"housed-dovetail","examples":["housed-dovetail"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"rule":{"$ref":"#/$defs/rule"},"housing":{"$ref":"#/$defs/housing"},"dovetail":{"description":"The dovetail.","type":"object","additionalProperties":false,"properties":{"length":{"description":"How far it reaches into the beam.","type":["string","number"],"x-quantity":"length","examples":["3 in"]},"depth":{"description":"How deep the dovetail is cut.","type":["string","number"],"x-quantity":"length","examples":["3 in"]},"flare":{"description":"How much it widens on each side.","type":["string","number"],"x-quantity":"length","examples":["1/2 in"]}},"examples":["{length: 3 in, depth: 3 in, flare: 1/2 in}"]}},"required":["kind","of","into"]},"joint-pocket":{"description":"A joist's end that drops into a pocket open at the top.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A joist's end that drops into a pocket open at the top.","const":"pocket","examples":["pocket"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"rule":{"$ref":"#/$defs/rule"},"housing":{"$ref":"#/$defs/housing"}},"required":["kind","of","into"]},"joint-corner-half-lap":{"description":"Two timbers that cross at a corner, each cut away by half.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Two timbers that cross at a corner, each cut away by half.","const":"corner-half-lap","examples":["corner-half-lap"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"rule":{"$ref":"#/$defs/rule"},"lap":{"$ref":"#/$defs/lap"},"pegs":{"$ref":"#/$defs/onePeg"}},"required":["kind","of","into"]},"joint-half-lap-scarf":{"description":"Two lengths of a timber lapped end to end.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Two lengths of a timber lapped end to end.","const":"half-lap-scarf","examples":["half-lap-scarf"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"rule":{"$ref":"#/$defs/rule"},"lap":{"$ref":"#/$defs/lap"},"pegs":{"$ref":"#/$defs/fourPegs"}},"required":["kind","of","into"]},"stubTenon":{"description":"The tenon. It lies along the grain of the timber it enters.","type":"object","additionalProperties":false,"properties":{"thickness":{"description":"Between its cheeks.","type":["string","number"],"x-quantity":"length","examples":["2 in","1 1/2 in"]},"length":{"description":"From the shoulder to its end. Without it: 1 1/2 in.","type":["string","number"],"x-quantity":"length","examples":["1 1/2 in"]},"width":{"description":"Across the grain of the mortised timber. Without it: full width, less 1 in at a timber's free end.","type":["string","number"],"x-quantity":"length","examples":["7 in"]},"set-in":{"description":"From the reference face of the mortised timber to the near cheek. Without it: 2 in.","type":["string","number"],"x-quantity":"length","examples":["2 in"]}},"examples":["{thickness: 2 in, length: 1 1/2 in}"]},"tongue":{"description":"The tongue. It reaches through the other timber to its far face.","type":"object","additionalProperties":false,"properties":{"thickness":{"description":"Between its cheeks. Without it: a third of the timber.","type":["string","number"],"x-quantity":"length","examples":["2 3/4 in"]},"set-in":{"description":"From the reference face of the other timber to the near cheek. Without it: in the middle of the joined timber.","type":["string","number"],"x-quantity":"length","examples":["2 in"]}},"examples":["{thickness: 2 3/4 in}"]},"blade":{"description":"The blade at the end of each half, in the middle of its width; it stands in a slot of the other timber.","type":"object","additionalProperties":false,"properties":{"thickness":{"description":"Across its width. Without it: 2 in in timbers of 7 in and wider, else 1 1/2 in.","type":["string","number"],"x-quantity":"length","examples":["2 in"]},"length":{"description":"Along the grain. Without it: half the depth of the timber.","type":["string","number"],"x-quantity":"length","examples":["4 in"]}},"examples":["{thickness: 2 in, length: 4 in}"]},"butt":{"description":"The depth of the butt in which each half ends. Without it: a quarter of the depth.","type":["string","number"],"x-quantity":"length","examples":["2 in"]},"screws":{"description":"The screws through each end, square to the face of the other timber, driven from the brace's long edge.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many at each end.","type":"integer","minimum":1,"maximum":24,"examples":[2],"default":2,"x-default-source":"common practice"},"diameter":{"description":"How thick they are.","type":["string","number"],"x-quantity":"length","examples":["5/16 in"]},"length":{"description":"How long they are, under the head. Without it: as long as the two timbers need.","type":["string","number"],"x-quantity":"length","examples":["10 in"]}},"examples":["{count: 2, diameter: 5/16 in, length: 10 in}"]},"dovetail":{"description":"The dovetail.","type":"object","additionalProperties":false,"properties":{"length":{"description":"How far it reaches into the other timber. Without it: to its far face.","type":["string","number"],"x-quantity":"length","examples":["8 in"]},"depth":{"description":"How deep it is let in, from the side it comes from. Without it: half of what the two timbers have in common.","type":["string","number"],"x-quantity":"length","examples":["4 in"]},"flare":{"description":"How much it widens on each side. Without it: one in six of its length, at most a fifth of its width.","type":["string","number"],"x-quantity":"length","examples":["1 in"]}},"examples":["{length: 8 in, depth: 4 in, flare: 1 in}"]},"joint-stub-tenon":{"description":"A short tenon without pegs, which keeps a timber in its place; it only bears.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A short tenon without pegs, which keeps a timber in its place; it only bears.","const":"stub-tenon","examples":["stub-tenon"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"},"tenon":{"$ref":"#/$defs/stubTenon"},"rule":{"$ref":"#/$defs/rule"}},"required":["kind","of","into"]},"joint-corner-bridle":{"description":"A tongue in a fork, where two timbers meet at their ends.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A tongue in a fork, where two timbers meet at their ends.","const":"corner-bridle","examples":["corner-bridle"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"tenon":{"$ref":"#/$defs/tongue"},"pegs":{"$ref":"#/$defs/onePeg"},"rule":{"$ref":"#/$defs/rule"}},"required":["kind","of","into"]},"joint-dovetail-lap":{"description":"The half of a timber's end, cut as a dovetail, lapped into the side of another.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The half of a timber's end, cut as a dovetail, lapped into the side of another.","const":"dovetail-lap","examples":["dovetail-lap"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"dovetail":{"$ref":"#/$defs/dovetail"},"pegs":{"$ref":"#/$defs/onePeg"},"rule":{"$ref":"#/$defs/rule"}},"required":["kind","of","into"]},"joint-bladed-scarf":{"description":"Two lengths of a timber lapped end to end, with a blade at each end that stands in a slot of the other.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Two lengths of a timber lapped end to end, with a blade at each end that stands in a slot of the other.","const":"bladed-scarf","examples":["bladed-scarf"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"lap":{"$ref":"#/$defs/lap"},"blade":{"$ref":"#/$defs/blade"},"pegs":{"$ref":"#/$defs/fourPegs"},"rule":{"$ref":"#/$defs/rule"}},"required":["kind","of","into"]},"joint-stop-splayed-scarf":{"description":"Two lengths of a timber joined end to end on a slope, between under-squinted butts, tightened by folding wedges in the middle.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Two lengths of a timber joined end to end on a slope, between under-squinted butts, tightened by folding wedges in the middle.","const":"stop-splayed-scarf","examples":["stop-splayed-scarf"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"lap":{"$ref":"#/$defs/lap"},"butt":{"$ref":"#/$defs/butt"},"wedge":{"$ref":"#/$defs/wedge"},"pegs":{"$ref":"#/$defs/fourPegs"},"rule":{"$ref":"#/$defs/rule"}},"required":["kind","of","into"]},"joint-screwed-brace":{"description":"The end of a brace held by structural screws.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The end of a brace held by structural screws.","const":"screwed-brace","examples":["screwed-brace"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"},"screws":{"$ref":"#/$defs/screws"},"rule":{"$ref":"#/$defs/rule"}},"required":["kind","of","into"]},"joint":{"description":"A joint, at every place where its timbers meet.","type":"object","required":["kind"],"discriminator":{"propertyName":"kind"},"oneOf":[{"$ref":"#/$defs/joint-mortise-and-tenon"},{"$ref":"#/$defs/joint-wedged-half-dovetail"},{"$ref":"#/$defs/joint-brace-tenon"},{"$ref":"#/$defs/joint-birds-mouth"},{"$ref":"#/$defs/joint-housed"},{"$ref":"#/$defs/joint-housed-dovetail"},{"$ref":"#/$defs/joint-pocket"},{"$ref":"#/$defs/joint-corner-half-lap"},{"$ref":"#/$defs/joint-half-lap-scarf"},{"$ref":"#/$defs/joint-bladed-scarf"},{"$ref":"#/$defs/joint-stop-splayed-scarf"},{"$ref":"#/$defs/joint-corner-bridle"},{"$ref":"#/$defs/joint-dovetail-lap"},{"$ref":"#/$defs/joint-stub-tenon"},{"$ref":"#/$defs/joint-screwed-brace"},{"$ref":"#/$defs/joint-rafter-heel"},{"$ref":"#/$defs/joint-rafter-pair"}]},"rafters":{"description":"The common rafters of the roof.","type":"object","additionalProperties":false,"properties":{"section":{"$ref":"#/$defs/section"},"timber":{"$ref":"#/$defs/timberName"},"spacing":{"description":"The most allowed from center to center; divided evenly between the rake rafters.","type":["string","number"],"x-quantity":"length","examples":["30 in","24 in"]},"count":{"description":"How many on each slope, instead of a spacing.","type":"integer","minimum":2,"maximum":500,"examples":[8]},"layout":{"description":"even: the same spacing throughout. fixed: exactly the spacing, the remainder in the last bay.","type":"string","enum":["even","fixed"],"examples":["even"],"default":"even","x-default-source":"common practice"},"seat":{"description":"How the rafters sit on the plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A bird's mouth: a level seat and a plumb cut on the plate's outside face.","type":"string","enum":["birds-mouth"],"examples":["birds-mouth"],"default":"birds-mouth","x-default-source":"common practice"},"length":{"description":"The level seat. Without it: the largest quarter inch that stays within a quarter of the rafter's depth.","type":["string","number"],"x-quantity":"length","examples":["3 1/2 in"]},"rule":{"$ref":"#/$defs/rule"}},"required":["kind"],"examples":["{kind: birds-mouth}"]},"head":{"description":"How the rafters meet the ridge or the high plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"housed: let into the ridge, open on top. birds-mouth: on the high plate of a shed roof. bridle: head to head without a ridge timber, a tongue in a fork. lapped: head to head, each halved.","type":"string","enum":["housed","birds-mouth","bridle","lapped"],"examples":["housed","bridle"]},"into":{"description":"The timber that receives them.","type":"string","x-ref":["member"],"examples":["ridge"]},"housing":{"description":"How deep they are let in.","type":["string","number"],"x-quantity":"length","examples":["1/2 in"],"default":"1/2 in","x-default-source":"common practice"},"rule":{"$ref":"#/$defs/rule"},"fasten":{"$ref":"#/$defs/fasteners","description":"What holds each rafter in the ridge: screws from its top edge into the ridge, slanting at 45° across the ridge's grain, or toe-nails."},"pegs":{"$ref":"#/$defs/onePeg","description":"What holds the two halves of a bridle or lap together."}},"required":["kind"],"examples":["{kind: housed, into: ridge}"]},"overhang":{"description":"How far the roof stands out.","type":"object","additionalProperties":false,"properties":{"eave":{"description":"Level, from the plate's outside face to the rafter's outer tip.","type":["string","number"],"x-quantity":"length","examples":["18 in"]},"rake":{"description":"From the end bent's outer face to the deck's edge.","type":["string","number"],"x-quantity":"length","examples":["12 in"]},"high":{"description":"At the high side of a shed roof.","type":["string","number"],"x-quantity":"length","examples":["12 in"]}},"examples":["{eave: 18 in, rake: 12 in}"]},"fasten":{"$ref":"#/$defs/fasteners","description":"What holds each rafter down on the plate.","examples":["{kind: screws, count: 2, diameter: 5/16 in, length: 10 in}"]}},"required":["section"],"examples":["{section: 3x7, spacing: 30 in}"]},"deck":{"description":"What lies on the rafters.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"boards across the rafters, structural panels, or purlins with gaps between.","type":"string","enum":["boards","panels","purlins"],"examples":["boards"]},"thickness":{"description":"How thick it is.","type":["string","number"],"x-quantity":"length","examples":["1 in"]},"spacing":{"description":"Of purlins, from center to center.","type":["string","number"],"x-quantity":"length","examples":["24 in"]},"laid":{"description":"How boards lie: straight across the rafters, or diagonally at 45°. Diagonal boards, like structural panels, brace the plane of the roof.","type":"string","enum":["across","diagonal"],"default":"across","x-default-source":"common practice","examples":["diagonal"]}},"required":["kind"],"examples":["{kind: boards, thickness: 1 in}"]},"covering":{"description":"What keeps the rain out.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Which covering it is.","type":"string","enum":["standing-seam","ribbed-steel","corrugated-steel","asphalt-shingles","wood-shingles","wood-shakes","slate","clay-tile","roll-roofing"],"examples":["standing-seam"]},"coverage":{"description":"The width that one sheet covers.","type":["string","number"],"x-quantity":"length","examples":["16 in","36 in"]},"weight":{"description":"Its weight on the slope, where yours differs from the usual one.","type":["string","number"],"x-quantity":"pressure","examples":["1.5 psf"]}},"required":["kind"],"examples":["{kind: standing-seam, coverage: 16 in}"]},"ceiling":{"description":"What lines the rafters below: it hangs on them, and decides how far they may bend. Without it, a roof over a heated or cooled room counts as lined with something other than plaster, any other as bare.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Plaster, which cracks first; plasterboard (gypsum board); boards; or none, where rafters and deck stay bare.","type":"string","enum":["plaster","plasterboard","boards","none"],"examples":["boards"]},"weight":{"description":"Its weight on the slope, with what lies on it, where yours differs from the usual one.","type":["string","number"],"x-quantity":"pressure","examples":["4 psf"]}},"required":["kind"],"examples":["{kind: boards}"]},"pitch":{"description":"Rise over run, or an angle.","type":["string","number"],"x-quantity":"pitch","examples":["7:12","30 deg"]},"roof-gable":{"description":"Two slopes that meet at a ridge.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Two slopes that meet at a ridge.","const":"gable","examples":["gable"]},"pitch":{"$ref":"#/$defs/pitch"},"rafters":{"$ref":"#/$defs/rafters"},"deck":{"$ref":"#/$defs/deck"},"covering":{"$ref":"#/$defs/covering"},"ceiling":{"$ref":"#/$defs/ceiling"}},"required":["kind","pitch"]},"roof-shed":{"description":"One slope, from a high wall to a low one.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"One slope, from a high wall to a low one.","const":"shed","examples":["shed"]},"pitch":{"$ref":"#/$defs/pitch"},"high":{"description":"The wall whose plate is higher.","type":"string","pattern":"^[A-Z]$","x-ref":["wall"],"examples":["A"]},"rafters":{"$ref":"#/$defs/rafters"},"deck":{"$ref":"#/$defs/deck"},"covering":{"$ref":"#/$defs/covering"},"ceiling":{"$ref":"#/$defs/ceiling"}},"required":["kind","high"]},"under":{"description":"The timber it carries: an entry, a kind or a single stick, or a list of them.","type":["string","array"],"items":{"description":"One of the timbers.","type":"string","x-ref":["member","stick","kind"],"examples":["post"]},"minItems":1,"x-ref":["member","stick","kind"],"examples":["post"]},"pierDepth":{"description":"From the lowest ground that touches it to its own bottom; a footing lies below that.","type":["string","number"],"x-quantity":"length","examples":["50 in"]},"lateral":{"description":"Soil resistance sideways: the tabled value, or the doubled one where half an inch of movement at the ground does no harm (IBC 1806.3.4).","type":"string","enum":["single","doubled"],"examples":["single"],"default":"single","x-default-source":"common practice"},"anchor":{"description":"What ties the post to the pier.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A strap cast into the concrete, a post base bolted to it, or a dowel.","type":"string","enum":["embedded-strap","post-base","dowel"],"examples":["embedded-strap"]},"stand-off":{"description":"The gap between concrete and end grain.","type":["string","number"],"x-quantity":"length","examples":["1 in"]}},"required":["kind"],"examples":["{kind: embedded-strap, stand-off: 1 in}"]},"rebar":{"description":"Upright bars in the pier.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many bars stand in the pier.","type":"integer","minimum":1,"maximum":24,"examples":[3]},"size":{"description":"Bar number, in eighths of an inch.","type":"integer","minimum":3,"examples":[4],"maximum":11}},"required":["count","size"],"examples":["{count: 3, size: 4}"]},"pier-tube":{"description":"A round concrete pier cast in a tube.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A round concrete pier cast in a tube.","const":"tube","examples":["tube"]},"diameter":{"description":"Inside diameter of the tube.","type":["string","number"],"x-quantity":"length","examples":["16 in"]},"under":{"$ref":"#/$defs/under"},"at":{"$ref":"#/$defs/places"},"depth":{"$ref":"#/$defs/pierDepth"},"top":{"$ref":"#/$defs/height","description":"The height of its top: a level or a length above the datum.","examples":["pier-top"]},"lateral":{"$ref":"#/$defs/lateral"},"anchor":{"$ref":"#/$defs/anchor"},"rebar":{"$ref":"#/$defs/rebar"},"footing":{"description":"A wider footing below.","type":"object","additionalProperties":false,"properties":{"diameter":{"description":"How wide it is.","type":["string","number"],"x-quantity":"length","examples":["24 in"]},"thickness":{"description":"How thick it is.","type":["string","number"],"x-quantity":"length","examples":["12 in"]}},"required":["diameter","thickness"],"examples":["{diameter: 24 in, thickness: 12 in}"]}},"required":["kind","diameter"]},"pier-pad":{"description":"A square concrete pad.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A square concrete pad.","const":"pad","examples":["pad"]},"width":{"description":"The side of the square.","type":["string","number"],"x-quantity":"length","examples":["24 in"]},"under":{"$ref":"#/$defs/under"},"at":{"$ref":"#/$defs/places"},"depth":{"$ref":"#/$defs/pierDepth"},"top":{"$ref":"#/$defs/height","description":"The height of its top: a level or a length above the datum.","examples":["pier-top"]},"lateral":{"$ref":"#/$defs/lateral"},"anchor":{"$ref":"#/$defs/anchor"},"rebar":{"$ref":"#/$defs/rebar"}},"required":["kind","width"]},"pier":{"description":"A pier under a post or a beam.","type":"object","required":["kind"],"discriminator":{"propertyName":"kind"},"oneOf":[{"$ref":"#/$defs/pier-tube"},{"$ref":"#/$defs/pier-pad"}]},"joint-rafter-heel":{"description":"The foot of a principal rafter, stepped into a tie and tenoned.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The foot of a principal rafter, stepped into a tie and tenoned.","const":"rafter-heel","examples":["rafter-heel"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["principal"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["tie"]},"form":{"description":"How the abutment that takes the thrust stands. bisecting: it halves the blunt angle between the rafter's upper edge and the tie. square: square to the rafter.","type":"string","enum":["bisecting","square"],"examples":["bisecting"],"default":"bisecting","x-default-source":"common practice"},"housing":{"description":"How deep the toe is stepped into the tie, square to its face. Without it: a sixth of the tie, at least 1 in.","type":["string","number"],"x-quantity":"length","examples":["1 1/2 in"]},"tenon":{"$ref":"#/$defs/tenon"},"pegs":{"$ref":"#/$defs/twoPegs"},"rule":{"$ref":"#/$defs/rule"}},"required":["kind","of","into"]},"joint-rafter-pair":{"description":"Two rafters head to head at the ridge, without a ridge timber.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Two rafters head to head at the ridge, without a ridge timber.","const":"rafter-pair","examples":["rafter-pair"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["principal"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["principal"]},"form":{"description":"bridle: a tongue on the one in a fork of the other, a third of the thickness each. lapped: each gives half its thickness.","type":"string","enum":["bridle","lapped"],"examples":["bridle"],"default":"bridle","x-default-source":"common practice"},"pegs":{"$ref":"#/$defs/onePeg"},"rule":{"$ref":"#/$defs/rule"}},"required":["kind","of","into"]}}};
+const schema19 = {"$schema":"https://json-schema.org/draft/2020-12/schema","$id":"frame.schema.json","title":"Timber frame","$comment":"x-quantity: what a value measures. x-ref: what its words name. x-default-source: why the default is what it is.","description":"A small timber frame. Bents are numbered, walls lettered; x runs along the walls, y across the bents, z up.","type":"object","additionalProperties":false,"properties":{"frame":{"description":"What the frame is called, on every drawing.","type":"string","examples":["Cider-press pavilion"]},"format":{"description":"The version of this format.","type":"integer","const":1,"default":1,"x-default-source":"the only one so far","examples":[1]},"units":{"description":"What a bare number means. Any length may name its own unit.","type":"string","enum":["inch","mm"],"examples":["inch"],"default":"inch","x-default-source":"common practice"},"basis":{"description":"The rules it is judged by.","type":"object","additionalProperties":false,"properties":{"loads":{"description":"The load standard. The ground snow of 7-22 is at strength level and must not be mixed with 7-16.","type":"string","enum":["asce-7-16","asce-7-22"],"examples":["asce-7-16"]},"risk-category":{"description":"How much depends on it: i for farm and small storage buildings, ii for most others.","type":"string","enum":["i","ii","iii","iv"],"examples":["i"]}},"examples":["{loads: asce-7-16, risk-category: i}"]},"site":{"description":"What only the place can give.","type":"object","additionalProperties":false,"properties":{"snow":{"description":"The snow that the roof carries.","type":"object","additionalProperties":false,"properties":{"ground":{"description":"Ground snow load from the map of the load standard or the building office.","type":["string","number"],"x-quantity":"pressure","examples":["45 psf","2.2 kPa"]},"exposure":{"description":"How freely the wind blows over the roof.","type":"string","enum":["fully-exposed","partially-exposed","sheltered"],"examples":["fully-exposed"]},"thermal":{"description":"How warm the roof is below the snow: open to the air, closed but unheated, heated, over a cold ventilated loft, a freezer or a heated greenhouse.","type":"string","enum":["open","unheated","heated","cold-ventilated","freezer","greenhouse"],"examples":["open"]},"slides":{"description":"The covering sheds snow and nothing at the eaves holds it.","type":"boolean","examples":[true],"default":false,"x-default-source":"common practice"},"winter-wind":{"description":"Winter wind parameter W2 of the site, from the map of ASCE 7-22: the share of the winter in which the wind blows over 10 mph. Needed with asce-7-22 where snow drifts over the ridge: purlins, propped rafters, or over 20 ft from eave to ridge.","type":"number","exclusiveMinimum":0,"maximum":1,"examples":[0.45]}},"examples":["{ground: 45 psf, exposure: partially-exposed, thermal: open}"]},"wind":{"description":"The wind that the frame stands against.","type":"object","additionalProperties":false,"properties":{"speed":{"description":"Basic wind speed from the map for the risk category, three-second gust.","type":["string","number"],"x-quantity":"speed","examples":["107 mph"]},"exposure":{"description":"B: among trees and houses. C: open country. D: by open water.","type":"string","enum":["B","C","D"],"examples":["B"]},"flow":{"description":"Under an open roof: clear, or obstructed when goods are stacked over half of the opening.","type":"string","enum":["clear","obstructed"],"examples":["clear"]},"topography":{"description":"K_zt: how much a hill, ridge or bluff under the site speeds the wind up (ASCE 7 section 26.8); 1 on level or gently rolling ground.","type":"number","minimum":1,"maximum":4,"examples":[1.3],"default":1,"x-default-source":"level ground, common practice"}},"examples":["{speed: 107 mph, exposure: C, flow: clear}"]},"elevation":{"description":"How high the place lies above the sea: thin air pushes less (K_e, ASCE 7 section 26.9). Without it sea level is taken, which is never too little.","type":["string","number"],"x-quantity":"length","examples":["5200 ft"]},"frost-depth":{"description":"How deep the ground freezes.","type":["string","number"],"x-quantity":"length","examples":["32 in"]},"soil":{"description":"What the piers stand on.","type":"string","enum":["sand","gravel","clay","sedimentary-rock","bedrock"],"examples":["sand"]},"ground":{"description":"The height of the ground above the datum, by bent (2), by wall (B) or at a place (A3). A place's own key wins.","type":"object","additionalProperties":false,"patternProperties":{"^(?:[1-9][0-9]*|[A-Z](?:[1-9][0-9]*)?)$":{"description":"The height of the ground here.","type":["string","number"],"x-quantity":"length","examples":["-4 in"]}},"x-ref":["wall","bent","place"],"examples":["{1: 0, 2: -4 in, 3: -11 in}"]}}},"timber":{"description":"The classes of timber, each under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"description":"A class of timber.","type":"object","additionalProperties":false,"properties":{"species":{"$ref":"#/$defs/species"},"grade":{"description":"The grade. Own-sawn timber without a stamp counts as No. 2.","type":"string","x-ref":["grade"],"examples":["no-1","no-2","select-structural"]},"seasoning":{"description":"green: cut and joined wet. dry: 19 percent moisture or less.","type":"string","enum":["green","dry"],"examples":["green"],"default":"green","x-default-source":"common practice"},"surface":{"description":"rough: as sawn. planed: dressed to size.","type":"string","enum":["rough","planed"],"examples":["rough"],"default":"rough","x-default-source":"common practice"},"values":{"description":"Reference design values of your own, instead of the tabled ones.","type":"object","additionalProperties":false,"properties":{"Fb":{"description":"Bending stress (Fb).","type":["string","number"],"x-quantity":"stress","examples":["875 psi"]},"Ft":{"description":"Tension along the grain.","type":["string","number"],"x-quantity":"stress","examples":["450 psi"]},"Fv":{"description":"Shear along the grain.","type":["string","number"],"x-quantity":"stress","examples":["135 psi"]},"Fc-perp":{"description":"Compression across the grain.","type":["string","number"],"x-quantity":"stress","examples":["335 psi"]},"Fc":{"description":"Compression along the grain.","type":["string","number"],"x-quantity":"stress","examples":["900 psi"]},"E":{"description":"Modulus of elasticity.","type":["string","number"],"x-quantity":"stress","examples":["1100000 psi"]},"E-min":{"description":"Modulus of elasticity for stability.","type":["string","number"],"x-quantity":"stress","examples":["400000 psi"]},"G":{"description":"Specific gravity, ovendry.","type":"number","exclusiveMinimum":0,"maximum":1.5,"examples":[0.36]}},"examples":["{Fb: 875 psi}"],"minProperties":1},"because":{"description":"Where your own values come from.","type":"string","examples":["graded by a licensed grader, May 2027"]},"weight":{"description":"Weight of your own, instead of the usual one.","type":["string","number"],"x-quantity":"density","examples":["35 pcf"]}},"required":["species"],"examples":["{species: eastern-white-pine, grade: no-1, seasoning: green, surface: rough}"],"dependentRequired":{"values":["because"]}},"examples":["{frame: {species: eastern-white-pine, grade: no-1}}"],"minProperties":1},"mill":{"description":"What the saw and the logs can give.","type":"object","additionalProperties":false,"properties":{"longest-cut":{"description":"The longest timber the mill can saw.","type":["string","number"],"x-quantity":"length","examples":["21 ft"]},"kerf":{"description":"What the blade takes.","type":["string","number"],"x-quantity":"length","examples":["3/32 in"]},"logs":{"description":"The logs at hand.","type":"array","items":{"description":"Logs of one kind.","type":"object","additionalProperties":false,"properties":{"species":{"$ref":"#/$defs/species"},"small-end":{"description":"Diameter at the small end, inside the bark.","type":["string","number"],"x-quantity":"length","examples":["19 in"]},"length":{"description":"How long the logs are.","type":["string","number"],"x-quantity":"length","examples":["22 ft"]},"count":{"description":"How many logs of this kind.","type":"integer","minimum":1,"maximum":1000,"examples":[9]}},"required":["small-end","length","count"],"examples":["{species: eastern-white-pine, small-end: 19 in, length: 22 ft, count: 9}"]},"examples":["[{species: eastern-white-pine, small-end: 19 in, length: 22 ft, count: 9}]"]}}},"grid":{"description":"The lines everything is placed by.","type":"object","additionalProperties":false,"properties":{"walls":{"description":"The walls, lettered, each with its distance from the first.","type":"object","additionalProperties":false,"patternProperties":{"^[A-Z]$":{"$ref":"#/$defs/wallLine"}},"minProperties":1,"examples":["{A: 0, B: 13 ft}"]},"bents":{"description":"The bents, numbered, each with its distance from the first.","type":"object","additionalProperties":false,"patternProperties":{"^[1-9][0-9]*$":{"$ref":"#/$defs/bentLine"}},"minProperties":1,"examples":["{1: 0, 2: 9 ft, 3: 18 ft}"]},"levels":{"description":"Heights above the datum, each under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"description":"This height above the datum.","type":["string","number"],"x-quantity":"length","examples":["7 ft 10 in"]},"examples":["{pier-top: 8 in, tie-top: 7 ft 10 in, eave: 9 ft 4 in}"]}},"required":["walls","bents"],"examples":["{walls: {A: 0, B: 13 ft}, bents: {1: 0, 2: 9 ft}}"]},"members":{"description":"The timbers, each entry under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"$ref":"#/$defs/member"},"examples":["{post: {kind: post, section: 8x8, at: [A1, A2, B1, B2]}}"],"minProperties":1},"joints":{"description":"The joints, each entry under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"$ref":"#/$defs/joint"},"examples":["{post-head: {kind: mortise-and-tenon, of: post, into: plate}}"]},"roof":{"description":"The roof and what lies on it.","type":"object","required":["kind"],"discriminator":{"propertyName":"kind"},"oneOf":[{"$ref":"#/$defs/roof-gable"},{"$ref":"#/$defs/roof-shed"}]},"piers":{"description":"The piers, each entry under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"$ref":"#/$defs/pier"},"examples":["{all: {under: post, kind: tube, diameter: 16 in, depth: 50 in}}"]},"siding":{"description":"The walls that are closed, by the outer wall (A) or end bent (1) they stand on. A side that is not named is open. From the openings of each side follow the enclosure class of the load standard and the wind on walls and roof; the whole face of a named side catches wind, its openings too.","type":"object","additionalProperties":false,"patternProperties":{"^(?:[1-9][0-9]*|[A-Z])$":{"description":"One closed side. Without openings it is closed all over.","type":"object","additionalProperties":false,"properties":{"openings":{"description":"What stays open to the wind in a storm; doors and windows that will be shut do not count.","type":["string","number"],"x-quantity":"area","examples":["40 ft²","3.7 m²"]},"open":{"description":"The same as a share of the whole side, from 0 to 1, where no area is given.","type":"number","minimum":0,"maximum":1,"examples":[0.2]},"weight":{"description":"Weight of the siding, of its own face.","type":["string","number"],"x-quantity":"pressure","examples":["3 psf"],"default":"3 psf","x-default-source":"boards 1 in thick, ASCE 7 Table C3.1-1, from memory"}},"examples":["{openings: 40 ft²}"]}},"x-ref":["wall","bent"],"examples":["{A: {}, B: {openings: 40 ft²}, 1: {}}"]},"floors":{"description":"Floors, each under a name of your own.","type":"object","propertyNames":{"pattern":"^[\\p{L}][\\p{L}\\p{N}_-]*$"},"additionalProperties":{"description":"A floor and what it carries.","type":"object","additionalProperties":false,"properties":{"on":{"description":"The row of joists or beams that carries it. Its boards run from edge to edge, over level timbers beside them too.","type":"string","x-ref":["member"],"examples":["joist"]},"live":{"description":"What people and goods weigh on it. ASCE 7 Table 4.3-1, from memory: sleeping rooms 30 psf, other rooms 40, an attic with little storage 20, light storage 125. It is taken without the reduction that large areas may have.","type":["string","number"],"x-quantity":"pressure","examples":["30 psf","40 psf"]},"deck":{"description":"What is walked on. Without it boards of 1 in are taken for the weight; that it holds the joists' upper edges and shares load among them counts only where it is named.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"boards, or structural panels.","type":"string","enum":["boards","panels"],"examples":["boards"]},"thickness":{"description":"How thick it is.","type":["string","number"],"x-quantity":"length","examples":["1 1/2 in"]}},"required":["kind"],"examples":["{kind: boards, thickness: 1 1/2 in}"]},"dead":{"description":"What everything that lies on the joists weighs, in place of the deck's own weight: with a ceiling or a second layer.","type":["string","number"],"x-quantity":"pressure","examples":["8 psf"]}},"required":["on","live"],"examples":["{on: joist, live: 30 psf}"]},"examples":["{loft: {on: joist, live: 30 psf}}"]},"crew":{"description":"Who and what lifts the timbers.","type":"object","additionalProperties":false,"properties":{"people":{"description":"How many people.","type":"integer","minimum":1,"maximum":200,"examples":[2]},"each":{"description":"What one person lifts.","type":["string","number"],"x-quantity":"force","examples":["80 lb"]},"machine":{"description":"A machine that helps.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"What kind of machine it is.","type":"string","enum":["forks","crane","hoist","gin-pole"],"examples":["forks"]},"limit":{"description":"The most it lifts.","type":["string","number"],"x-quantity":"force","examples":["1500 lb"]}},"required":["kind"],"examples":["{kind: forks, limit: 1500 lb}"]}},"examples":["{people: 2, each: 80 lb}"]},"prices":{"description":"What one of each costs, in your own money.","type":"object","additionalProperties":{"description":"The price of one.","type":"number","minimum":0,"examples":[7.1]},"examples":["{concrete-bag: 7.10, peg: 1.80}"]},"ask":{"description":"What you do not know yet. Something is assumed in its place; each entry is a warning until you remove it.","type":"array","items":{"description":"One open question.","type":"object","additionalProperties":false,"properties":{"what":{"description":"What is not known.","type":"string","pattern":"\\S","examples":["which wood the mill will saw"]},"whom":{"description":"Who knows it.","type":"string","pattern":"\\S","examples":["the sawyer"]}},"required":["what","whom"],"examples":["{what: which wood the mill will saw, whom: the sawyer}"]},"examples":["[{what: which wood the mill will saw, whom: the sawyer}]"]},"accept":{"description":"Findings that you accept, each with its reason. They stay listed in every report.","type":"array","items":{"description":"An accepted finding.","type":"object","additionalProperties":false,"properties":{"check":{"description":"The name of the check.","type":"string","x-ref":["check"],"examples":["post-slender"]},"at":{"description":"The stick, joint or pier it holds for. Without it: everywhere.","type":"string","x-ref":["stick"],"examples":["post@A2"]},"because":{"description":"Why it is acceptable.","type":"string","pattern":"\\S","examples":["reviewed by the engineer, May 2027"]}},"required":["check","because"]},"examples":["[{check: post-slender, at: post@A2, because: \"reviewed by the engineer, May 2027\"}]"]}},"required":["grid","timber","members"],"$defs":{"fasteners":{"description":"Screws or nails.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Screws or nails.","type":"string","enum":["screws","nails"],"examples":["screws"]},"count":{"description":"For each rafter, at each place.","type":"integer","minimum":1,"maximum":24,"examples":[2]},"diameter":{"description":"How thick they are.","type":["string","number"],"x-quantity":"length","examples":["5/16 in"]},"length":{"description":"How long they are.","type":["string","number"],"x-quantity":"length","examples":["10 in"]}},"required":["kind","count"],"examples":["{kind: screws, count: 2, diameter: 5/16 in, length: 8 in}"]},"place":{"description":"A place of the grid: a wall and a bent (A1), or so far along a wall from bent 1 (B@4 ft 9 in).","type":"string","pattern":"^[A-Z](?:[1-9][0-9]*|@.+)$","x-quantity":"grid-place","x-ref":["place"],"examples":["A1","B@4 ft 9 in"]},"places":{"description":"Where it stands: one place of the grid or a list of them.","type":["string","array"],"pattern":"^[A-Z](?:[1-9][0-9]*|@.+)$","items":{"$ref":"#/$defs/place"},"minItems":1,"x-quantity":"grid-place","x-ref":["place"],"examples":["[A1, A2, B1, B2]"]},"walls":{"description":"The walls it runs along: one letter or a list.","type":["string","array"],"pattern":"^[A-Z]$","items":{"description":"A wall of the grid.","type":"string","pattern":"^[A-Z]$","x-ref":["wall"],"examples":["A"]},"minItems":1,"x-ref":["wall"],"examples":["[A, B]"]},"bents":{"description":"The bents it stands in: one number or a list.","type":["string","integer","array"],"pattern":"^[1-9][0-9]*$","minimum":1,"items":{"description":"A bent of the grid.","type":["string","integer"],"pattern":"^[1-9][0-9]*$","minimum":1,"x-ref":["bent"],"examples":[1]},"minItems":1,"x-ref":["bent"],"examples":["[1, 2, 3]"]},"timbers":{"description":"One timber or a list: the name of an entry (post), a kind, or a single stick (post@A1).","type":["string","array"],"items":{"description":"An entry, a kind or a single stick.","type":"string","x-ref":["member","stick","kind"],"examples":["post","post@A1"]},"minItems":1,"x-ref":["member","stick","kind"],"examples":["post","[knee, tie-knee]"]},"height":{"description":"A height: the name of a level, or a length above the datum.","type":["string","number"],"x-quantity":"height","examples":["eave","9 ft 4 in"],"x-ref":["level"]},"section":{"description":"Width by depth, actual sizes: 8x9 is 8 in wide and 9 in deep. Depth stands upright in a lying timber, lies across the bent in a post, and in their plane in braces and rafters. `2x8 nominal` is planed lumber.","type":["string","number"],"x-quantity":"section","examples":["8x9","5 1/2 x 7 1/4","2x8 nominal"]},"timberName":{"description":"The class of timber it is cut from, a name under `timber`. Without it, the first class that fits.","type":"string","x-ref":["class"],"examples":["frame"]},"species":{"description":"The wood: a species (white-oak) or a group of the lumber grades (eastern-hemlock-tamarack).","type":"string","x-ref":["species"],"examples":["eastern-white-pine","white-oak"]},"wallLine":{"description":"How far the wall stands from the first wall, across the bents.","type":["string","number","object"],"x-quantity":"length","additionalProperties":false,"properties":{"at":{"description":"How far it stands from the first line of the grid.","type":["string","number"],"x-quantity":"length","examples":["13 ft","9 ft"]},"reference":{"description":"Which face of the timbers lies on this line. Without it: the outside face in outer lines, the center in inner ones.","type":"string","enum":["center","outward","toward-1","toward-a"],"examples":["center"]}},"required":["at"],"examples":["13 ft","{at: 13 ft, reference: center}"]},"bentLine":{"description":"How far the bent stands from the first bent, along the walls.","type":["string","number","object"],"x-quantity":"length","additionalProperties":false,"properties":{"at":{"description":"How far it stands from the first line of the grid.","type":["string","number"],"x-quantity":"length","examples":["13 ft","9 ft"]},"reference":{"description":"Which face of the timbers lies on this line. Without it: the outside face in outer lines, the center in inner ones.","type":"string","enum":["center","outward","toward-1","toward-a"],"examples":["center"]}},"required":["at"],"examples":["9 ft","{at: 9 ft, reference: toward-1}"]},"from":{"description":"Where it starts: a wall or bent, a place, a level, or a timber by entry or kind (then at that timber's near face).","type":["string","integer"],"x-ref":["wall","bent","place","level","member","kind","pier-top"],"examples":["A","1","pier-top"]},"to":{"description":"Where it ends: a wall or bent, a place, a level, or a timber by entry or kind (then at that timber's near face).","type":["string","integer"],"x-ref":["wall","bent","place","level","member","kind"],"examples":["B","3","plate"]},"measured":{"description":"What a rough stick really measures: for every stick of the entry, or by stick (post@A1: …, rafter@A.4: …); at one place or a list of places along it. Housings reach down to the perfect timber inside it.","type":["object","array"],"additionalProperties":false,"properties":{"width":{"$ref":"#/$defs/measuredWidth"},"depth":{"$ref":"#/$defs/measuredDepth"},"at":{"$ref":"#/$defs/measuredAt"}},"patternProperties":{"^[\\p{L}][\\p{L}\\p{N}_-]*@.+$":{"$ref":"#/$defs/measuredStick"}},"dependentRequired":{"width":["depth"],"depth":["width"],"at":["width","depth"]},"items":{"$ref":"#/$defs/measuredPlace"},"x-ref":["stick"],"examples":["{width: 8 3/16 in, depth: 8 1/8 in}"]},"measuredStick":{"description":"What this stick really measures, at one place or a list of places along it.","type":["object","array"],"additionalProperties":false,"properties":{"width":{"$ref":"#/$defs/measuredWidth"},"depth":{"$ref":"#/$defs/measuredDepth"},"at":{"$ref":"#/$defs/measuredAt"}},"dependentRequired":{"width":["depth"],"depth":["width"],"at":["width","depth"]},"items":{"$ref":"#/$defs/measuredPlace"},"examples":["{width: 8 3/16 in, depth: 8 1/8 in}"]},"measuredPlace":{"description":"What the stick measures at one place.","type":"object","additionalProperties":false,"properties":{"width":{"$ref":"#/$defs/measuredWidth"},"depth":{"$ref":"#/$defs/measuredDepth"},"at":{"$ref":"#/$defs/measuredAt"}},"required":["width","depth","at"],"examples":["{width: 8 3/16 in, depth: 8 1/8 in, at: 4 ft}"]},"measuredWidth":{"description":"Its real width, as `section` counts it.","type":["string","number"],"x-quantity":"length","examples":["8 3/16 in"]},"measuredDepth":{"description":"Its real depth, as `section` counts it.","type":["string","number"],"x-quantity":"length","examples":["9 15/16 in"]},"measuredAt":{"description":"How far from the foot, or from the end at bent 1 or wall A, it was measured; between two places the size runs straight. Without it: all along.","type":["string","number"],"x-quantity":"length","examples":["4 ft"]},"splice":{"description":"Divides a long timber in two, joined end to end.","type":"object","additionalProperties":false,"properties":{"at":{"description":"The grid line or place where the joint sits.","type":["string","integer"],"x-ref":["bent","wall","place"],"examples":["2"]},"kind":{"description":"The joint that holds the two lengths together.","type":"string","enum":["half-lap-scarf","bladed-scarf","stop-splayed-scarf"],"examples":["half-lap-scarf"],"default":"half-lap-scarf","x-default-source":"common practice"}},"required":["at"],"examples":["{at: 2, kind: half-lap-scarf}"]},"memberOverhang":{"description":"How far it runs past its first and its last grid line.","type":["string","number","object"],"x-quantity":"length","additionalProperties":false,"properties":{"from":{"description":"Past its first grid line.","type":["string","number"],"x-quantity":"length","examples":["12 in"]},"to":{"description":"Past its last grid line.","type":["string","number"],"x-quantity":"length","examples":["12 in"]}},"examples":["12 in","{from: 12 in, to: 0}"]},"spacing":{"description":"The most allowed from center to center.","type":["string","number"],"x-quantity":"length","examples":["24 in","30 in"]},"count":{"description":"How many, instead of a spacing.","type":"integer","minimum":1,"maximum":500,"examples":[7]},"layout":{"description":"even: the same spacing throughout. fixed: exactly the spacing, the remainder in the last bay.","type":"string","enum":["even","fixed"],"examples":["even"],"default":"even","x-default-source":"common practice"},"face":{"description":"Across the thickness: flush with the reference faces of its timbers, or in the middle of them.","type":"string","enum":["reference","center"],"examples":["reference"],"default":"reference","x-default-source":"common practice"},"between":{"description":"The two timbers it stands between, by entry, kind or single stick.","type":"array","minItems":2,"maxItems":2,"items":{"description":"One of the two timbers.","type":"string","x-ref":["member","stick","kind"],"examples":["post"]},"x-ref":["member","stick","kind"],"examples":["[post, plate]"]},"leg":{"description":"Along each of the two timbers, from the inner corner of their housed faces to the far end of the brace's bearing.","type":["string","number"],"x-quantity":"length","examples":["36 in"]},"legs":{"description":"Unequal legs, each by the name of the timber it lies along.","type":"object","additionalProperties":{"description":"The leg along this timber.","type":["string","number"],"x-quantity":"length","examples":["54 in"]},"minProperties":2,"maxProperties":2,"x-ref":["member","kind"],"examples":["{post: 54 in, plate: 36 in}"]},"curve":{"description":"Hollows the long edge, the one away from the corner. What is left there is the depth less the rise.","type":"object","additionalProperties":false,"properties":{"radius":{"description":"The radius of the hollow edge.","type":["string","number"],"x-quantity":"length","examples":["100 in"]},"rise":{"description":"How deep the hollow is in its middle.","type":["string","number"],"x-quantity":"length","examples":["2 in"]}},"examples":["{radius: 100 in}"],"minProperties":1,"maxProperties":1},"above":{"description":"It sits above its upper timber instead of below.","type":"boolean","examples":[true],"default":false,"x-default-source":"common practice"},"turned":{"description":"Swaps width and depth: the timber is turned a quarter about its own axis.","type":"boolean","examples":[true],"default":false,"x-default-source":"common practice"},"ends":{"description":"Both ends placed by hand, for what the grid cannot say; `kind` then only says what the timber does.","type":"array","minItems":2,"maxItems":2,"items":{"$ref":"#/$defs/endPlace"},"examples":["[{at: A1, level: tie-top}, {at: A2, level: tie-top, offset: [0, 4 in, 0]}]"]},"hungOn":{"description":"The post that carries it like a gate leaf: the name of a single stick.","type":"string","x-ref":["stick"],"examples":["post@A1"]},"endPlace":{"description":"One end, placed by hand.","type":"object","additionalProperties":false,"properties":{"at":{"$ref":"#/$defs/place"},"level":{"$ref":"#/$defs/height"},"offset":{"description":"From there, along the walls, across the bents and upwards.","type":"array","minItems":3,"maxItems":3,"items":{"description":"An offset, negative the other way.","type":["string","number"],"x-quantity":"length","examples":["4 in","0"]},"examples":["[0, 4 in, 0]"]}},"examples":["{at: A1, level: tie-top}"]},"member-post":{"description":"An upright timber from the ground or a floor to what it carries.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"An upright timber from the ground or a floor to what it carries.","const":"post","examples":["post"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"measured":{"$ref":"#/$defs/measured"},"at":{"$ref":"#/$defs/places"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-plate":{"description":"A lying timber on top of the posts that carries the rafters.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber on top of the posts that carries the rafters.","const":"plate","examples":["plate"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"measured":{"$ref":"#/$defs/measured"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-sill":{"description":"A lying timber at the foot of the posts.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber at the foot of the posts.","const":"sill","examples":["sill"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"measured":{"$ref":"#/$defs/measured"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-girt":{"description":"A lying timber between posts, below the plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber between posts, below the plate.","const":"girt","examples":["girt"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"measured":{"$ref":"#/$defs/measured"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-tie":{"description":"A lying timber across a bent that holds the walls together.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber across a bent that holds the walls together.","const":"tie","examples":["tie"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"measured":{"$ref":"#/$defs/measured"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-beam":{"description":"A lying timber that carries others.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A lying timber that carries others.","const":"beam","examples":["beam"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"measured":{"$ref":"#/$defs/measured"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-joist":{"description":"One of a row of timbers that carry a floor.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"One of a row of timbers that carry a floor.","const":"joist","examples":["joist"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"measured":{"$ref":"#/$defs/measured"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"between":{"$ref":"#/$defs/between"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-purlin":{"description":"One of a row of timbers along the roof that carry the deck or the covering.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"One of a row of timbers along the roof that carry the deck or the covering.","const":"purlin","examples":["purlin"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"measured":{"$ref":"#/$defs/measured"},"walls":{"$ref":"#/$defs/walls"},"bents":{"$ref":"#/$defs/bents"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"top":{"$ref":"#/$defs/height","description":"The height of its top face: a level or a length above the datum.","examples":["eave","7 ft 10 in"]},"bottom":{"$ref":"#/$defs/height","description":"The height of its bottom face: a level or a length above the datum.","examples":["7 ft"]},"overhang":{"$ref":"#/$defs/memberOverhang"},"spacing":{"$ref":"#/$defs/spacing"},"count":{"$ref":"#/$defs/count"},"layout":{"$ref":"#/$defs/layout"},"splice":{"$ref":"#/$defs/splice"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-king-post":{"description":"The upright in the middle of a bent, from the tie to the ridge.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The upright in the middle of a bent, from the tie to the ridge.","const":"king-post","examples":["king-post"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"measured":{"$ref":"#/$defs/measured"},"bents":{"$ref":"#/$defs/bents"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-strut":{"description":"A timber that props one timber from another: upright at a place of the grid, or slanting between two timbers.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A timber that props one timber from another: upright at a place of the grid, or slanting between two timbers.","const":"strut","examples":["strut"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"measured":{"$ref":"#/$defs/measured"},"at":{"$ref":"#/$defs/places"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"between":{"$ref":"#/$defs/between"},"leg":{"$ref":"#/$defs/leg"},"legs":{"$ref":"#/$defs/legs"},"curve":{"$ref":"#/$defs/curve"},"above":{"$ref":"#/$defs/above"},"face":{"$ref":"#/$defs/face"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-brace":{"description":"A slanting timber in the corner of two others. One entry makes a brace at every corner where it fits.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A slanting timber in the corner of two others. One entry makes a brace at every corner where it fits.","const":"brace","examples":["brace"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"measured":{"$ref":"#/$defs/measured"},"between":{"$ref":"#/$defs/between"},"leg":{"$ref":"#/$defs/leg"},"legs":{"$ref":"#/$defs/legs"},"curve":{"$ref":"#/$defs/curve"},"above":{"$ref":"#/$defs/above"},"face":{"$ref":"#/$defs/face"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section","between"]},"member-ridge":{"description":"The lying timber at the top, midway between the plates, that the rafters head into.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The lying timber at the top, midway between the plates, that the rafters head into.","const":"ridge","examples":["ridge"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"measured":{"$ref":"#/$defs/measured"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"overhang":{"$ref":"#/$defs/memberOverhang"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member-rafter":{"description":"A rafter that is a timber of its own, such as a principal rafter. Common rafters stand under `roof`.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A rafter that is a timber of its own, such as a principal rafter. Common rafters stand under `roof`.","const":"rafter","examples":["rafter"]},"section":{"$ref":"#/$defs/section"},"turned":{"$ref":"#/$defs/turned"},"timber":{"$ref":"#/$defs/timberName"},"measured":{"$ref":"#/$defs/measured"},"bents":{"$ref":"#/$defs/bents"},"from":{"$ref":"#/$defs/from"},"to":{"$ref":"#/$defs/to"},"overhang":{"$ref":"#/$defs/memberOverhang"},"ends":{"$ref":"#/$defs/ends"},"hung-on":{"$ref":"#/$defs/hungOn"}},"required":["kind","section"]},"member":{"description":"A kind of timber. One entry may stand for many sticks.","type":"object","required":["kind"],"discriminator":{"propertyName":"kind"},"oneOf":[{"$ref":"#/$defs/member-post"},{"$ref":"#/$defs/member-plate"},{"$ref":"#/$defs/member-sill"},{"$ref":"#/$defs/member-girt"},{"$ref":"#/$defs/member-tie"},{"$ref":"#/$defs/member-beam"},{"$ref":"#/$defs/member-joist"},{"$ref":"#/$defs/member-purlin"},{"$ref":"#/$defs/member-king-post"},{"$ref":"#/$defs/member-strut"},{"$ref":"#/$defs/member-brace"},{"$ref":"#/$defs/member-ridge"},{"$ref":"#/$defs/member-rafter"}]},"rule":{"description":"square: laid out from the reference faces, without seeing the other timber. scribe: left long and marked from the other timber in its place.","type":"string","enum":["square","scribe"],"examples":["scribe"],"default":"square","x-default-source":"common practice"},"tenon":{"description":"The tenon. It lies along the grain of the timber it enters.","type":"object","additionalProperties":false,"properties":{"thickness":{"description":"Between its cheeks.","type":["string","number"],"x-quantity":"length","examples":["2 in","1 1/2 in"]},"length":{"description":"From the shoulder to its end.","type":["string","number"],"x-quantity":"length","examples":["6 1/2 in"]},"width":{"description":"Across the grain of the mortised timber. Without it: full width, less 1 in at a timber's free end.","type":["string","number"],"x-quantity":"length","examples":["7 in"]},"set-in":{"description":"From the reference face of the mortised timber to the near cheek. Without it: 2 in, braces 1 1/2 in.","type":["string","number"],"x-quantity":"length","examples":["2 in"]},"through":{"description":"It goes right through and ends flush, or past it by `tail`.","type":"boolean","examples":[true],"default":false,"x-default-source":"common practice"}},"examples":["{thickness: 2 in, length: 6 1/2 in}"]},"housing":{"description":"How deep the whole end is let into the other timber.","type":["string","number"],"x-quantity":"length","examples":["1/2 in","3/4 in"]},"dropWedge":{"description":"The wedge above the tenon that locks the joint.","type":"object","additionalProperties":false,"properties":{"species":{"$ref":"#/$defs/species"},"slope":{"description":"Its slope, which is that of the mortise's roof. Without it: 1 in 10.","type":["string","number"],"x-quantity":"pitch","examples":["1:10","1:12"]},"length":{"description":"Its length from the thin to the thick end. Without it: through the mortise, and as much more as it will be driven on while the timber dries, at least 1 in.","type":["string","number"],"x-quantity":"length","examples":["11 in","280 mm"]}},"examples":["{species: white-oak}","{species: white-oak, slope: 1:10, length: 11 in}"]},"wedge":{"description":"The wedge that locks the joint.","type":"object","additionalProperties":false,"properties":{"species":{"$ref":"#/$defs/species"},"slope":{"description":"Its slope. Without it: 1 in 10.","type":["string","number"],"x-quantity":"pitch","examples":["1:10"]}},"examples":["{species: white-oak}"]},"tail":{"description":"How far a through tenon stands out past the far face.","type":["string","number"],"x-quantity":"length","examples":["4 in"]},"lap":{"description":"The length of the lap along the grain.","type":["string","number"],"x-quantity":"length","examples":["16 in"]},"onePeg":{"description":"The pegs that hold the tenon.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many pegs each joint has; 0 for a joint without pegs.","type":"integer","minimum":0,"maximum":24,"examples":[2],"default":1,"x-default-source":"common practice"},"diameter":{"description":"How thick the pegs are.","type":["string","number"],"x-quantity":"length","examples":["3/4 in","1 in"]},"draw":{"description":"How far the hole in the tenon is set toward the shoulder, so that the peg pulls the joint tight.","type":["string","number"],"x-quantity":"length","examples":["1/8 in","3/32 in"]}},"examples":["{count: 2, diameter: 3/4 in}"]},"twoPegs":{"description":"The pegs that hold the tenon.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many pegs each joint has; 0 for a joint without pegs.","type":"integer","minimum":0,"maximum":24,"examples":[2],"default":2,"x-default-source":"common practice"},"diameter":{"description":"How thick the pegs are.","type":["string","number"],"x-quantity":"length","examples":["3/4 in","1 in"]},"draw":{"description":"How far the hole in the tenon is set toward the shoulder, so that the peg pulls the joint tight.","type":["string","number"],"x-quantity":"length","examples":["1/8 in","3/32 in"]}},"examples":["{count: 2, diameter: 3/4 in}"]},"fourPegs":{"description":"The pegs that hold the tenon.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many pegs each joint has; 0 for a joint without pegs.","type":"integer","minimum":0,"maximum":24,"examples":[2],"default":4,"x-default-source":"common practice"},"diameter":{"description":"How thick the pegs are.","type":["string","number"],"x-quantity":"length","examples":["3/4 in","1 in"]},"draw":{"description":"How far the hole in the tenon is set toward the shoulder, so that the peg pulls the joint tight.","type":["string","number"],"x-quantity":"length","examples":["1/8 in","3/32 in"]}},"examples":["{count: 2, diameter: 3/4 in}"]},"joint-mortise-and-tenon":{"description":"A tenon in a mortise, held by pegs.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A tenon in a mortise, held by pegs.","const":"mortise-and-tenon","examples":["mortise-and-tenon"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"rule":{"$ref":"#/$defs/rule"},"housing":{"$ref":"#/$defs/housing"},"tenon":{"$ref":"#/$defs/tenon"},"pegs":{"$ref":"#/$defs/twoPegs"},"tail":{"$ref":"#/$defs/tail"},"wedge":{"$ref":"#/$defs/wedge"}},"required":["kind","of","into"]},"joint-wedged-half-dovetail":{"description":"A through tenon, level on top and cut up below, that drops into its mortise and is locked by a wedge above.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A through tenon, level on top and cut up below, that drops into its mortise and is locked by a wedge above.","const":"wedged-half-dovetail","examples":["wedged-half-dovetail"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"rule":{"$ref":"#/$defs/rule"},"housing":{"$ref":"#/$defs/housing"},"tenon":{"$ref":"#/$defs/tenon"},"drop":{"description":"How far the lower edge is cut up at the shoulder, and how far the timber drops as it goes in.","type":["string","number"],"x-quantity":"length","examples":["1 1/4 in"]},"wedge":{"$ref":"#/$defs/dropWedge"},"pegs":{"$ref":"#/$defs/twoPegs"},"tail":{"$ref":"#/$defs/tail"}},"required":["kind","of","into"]},"joint-brace-tenon":{"description":"The tenon at each end of a brace.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The tenon at each end of a brace.","const":"brace-tenon","examples":["brace-tenon"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"rule":{"$ref":"#/$defs/rule"},"housing":{"$ref":"#/$defs/housing"},"tenon":{"$ref":"#/$defs/tenon"},"pegs":{"$ref":"#/$defs/onePeg"}},"required":["kind","of","into"]},"joint-birds-mouth":{"description":"A notch in a rafter that sits on the plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A notch in a rafter that sits on the plate.","const":"birds-mouth","examples":["birds-mouth"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"rule":{"$ref":"#/$defs/rule"},"seat":{"description":"The level cut of the notch.","type":["string","number"],"x-quantity":"length","examples":["3 1/2 in"]},"fasten":{"$ref":"#/$defs/fasteners","description":"What holds each rafter down on its seat."}},"required":["kind","of","into"]},"seat":{"description":"How the rafters sit on the plate.","type":"object","required":["kind"],"discriminator":{"propertyName":"kind"},"oneOf":[{"$ref":"#/$defs/seat-birds-mouth"},{"$ref":"#/$defs/seat-step-lap"}],"examples":["{kind: birds-mouth}","{kind: step-lap}"]},"seat-birds-mouth":{"description":"A bird's mouth: a level seat and a plumb cut on the plate's outside face.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A bird's mouth: a level seat and a plumb cut on the plate's outside face.","const":"birds-mouth","examples":["birds-mouth"]},"length":{"description":"The level seat. Without it: the largest quarter inch that stays within a quarter of the rafter's depth.","type":["string","number"],"x-quantity":"length","examples":["3 1/2 in"]},"rule":{"$ref":"#/$defs/rule"}},"required":["kind"]},"seat-step-lap":{"description":"A step-lap seat: the rafter stands in a housing across the plate's upper outer arris and pushes against a step there; its tail laps over the rim that is left outside of it.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A step-lap seat: the rafter stands in a housing across the plate's upper outer arris and pushes against a step there; its tail laps over the rim that is left outside of it.","const":"step-lap","examples":["step-lap"]},"length":{"description":"Level, from the plate's outside face to where the rafter's underside meets the plate's top: lap and housing together. Without it: 4 in (100 mm), less where that leaves the tail under half of the rafter's depth or is wider than the plate.","type":["string","number"],"x-quantity":"length","examples":["4 in"]},"form":{"$ref":"#/$defs/stepForm"},"housing":{"$ref":"#/$defs/stepDepth"},"rule":{"$ref":"#/$defs/rule"}},"required":["kind"]},"stepForm":{"description":"How the step stands that takes the thrust. plumb: upright, before it a level sole. square: square to the rafter, before it a sole along the rafter's underside.","type":"string","enum":["plumb","square"],"examples":["plumb","square"],"default":"plumb","x-default-source":"common practice"},"stepDepth":{"description":"How deep the step goes into the plate, plumb below its top. Without it: plumb, half of what the rafter reaches into the plate there; square, so deep that the housing runs as far in as the tail laps over the plate.","type":["string","number"],"x-quantity":"length","examples":["1/2 in","3/4 in"]},"joint-step-lap":{"description":"A rafter that stands in a housing of the plate and pushes against a step there; its tail laps over the plate's rim.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A rafter that stands in a housing of the plate and pushes against a step there; its tail laps over the plate's rim.","const":"step-lap","examples":["step-lap"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["principal"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"form":{"$ref":"#/$defs/stepForm"},"housing":{"$ref":"#/$defs/stepDepth"},"rule":{"$ref":"#/$defs/rule"},"fasten":{"$ref":"#/$defs/fasteners","description":"What holds each rafter down on its seat."}},"required":["kind","of","into"]},"joint-housed":{"description":"The whole end let into the other timber.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The whole end let into the other timber.","const":"housed","examples":["housed"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"rule":{"$ref":"#/$defs/rule"},"housing":{"$ref":"#/$defs/housing"},"fasten":{"$ref":"#/$defs/fasteners","description":"What holds each rafter in the ridge: screws from its top edge, slanting at 45° across the ridge's grain, or toe-nails."}},"required":["kind","of","into"]},"joint-housed-dovetail":{"description":"A dovetail at the end of a joist that drops into a housing.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A dovetail at the end of a joist that drops into a housing.","const":"housed-dovetail","examples":["housed-dovetail"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"rule":{"$ref":"#/$defs/rule"},"housing":{"$ref":"#/$defs/housing"},"dovetail":{"description":"The dovetail.","type":"object","additionalProperties":false,"properties":{"length":{"description":"How far it reaches into the beam.","type":["string","number"],"x-quantity":"length","examples":["3 in"]},"depth":{"description":"How deep the dovetail is cut.","type":["string","number"],"x-quantity":"length","examples":["3 in"]},"flare":{"description":"How much it widens on each side.","type":["string","number"],"x-quantity":"length","examples":["1/2 in"]}},"examples":["{length: 3 in, depth: 3 in, flare: 1/2 in}"]}},"required":["kind","of","into"]},"joint-pocket":{"description":"A joist's end that drops into a pocket open at the top.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A joist's end that drops into a pocket open at the top.","const":"pocket","examples":["pocket"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"rule":{"$ref":"#/$defs/rule"},"housing":{"$ref":"#/$defs/housing"}},"required":["kind","of","into"]},"joint-corner-half-lap":{"description":"Two timbers that cross at a corner, each cut away by half.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Two timbers that cross at a corner, each cut away by half.","const":"corner-half-lap","examples":["corner-half-lap"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"rule":{"$ref":"#/$defs/rule"},"lap":{"$ref":"#/$defs/lap"},"pegs":{"$ref":"#/$defs/onePeg"}},"required":["kind","of","into"]},"joint-half-lap-scarf":{"description":"Two lengths of a timber lapped end to end.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Two lengths of a timber lapped end to end.","const":"half-lap-scarf","examples":["half-lap-scarf"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"rule":{"$ref":"#/$defs/rule"},"lap":{"$ref":"#/$defs/lap"},"pegs":{"$ref":"#/$defs/fourPegs"}},"required":["kind","of","into"]},"stubTenon":{"description":"The tenon. It lies along the grain of the timber it enters.","type":"object","additionalProperties":false,"properties":{"thickness":{"description":"Between its cheeks.","type":["string","number"],"x-quantity":"length","examples":["2 in","1 1/2 in"]},"length":{"description":"From the shoulder to its end. Without it: 1 1/2 in.","type":["string","number"],"x-quantity":"length","examples":["1 1/2 in"]},"width":{"description":"Across the grain of the mortised timber. Without it: full width, less 1 in at a timber's free end.","type":["string","number"],"x-quantity":"length","examples":["7 in"]},"set-in":{"description":"From the reference face of the mortised timber to the near cheek. Without it: 2 in.","type":["string","number"],"x-quantity":"length","examples":["2 in"]}},"examples":["{thickness: 2 in, length: 1 1/2 in}"]},"tongue":{"description":"The tongue. It reaches through the other timber to its far face.","type":"object","additionalProperties":false,"properties":{"thickness":{"description":"Between its cheeks. Without it: a third of the timber.","type":["string","number"],"x-quantity":"length","examples":["2 3/4 in"]},"set-in":{"description":"From the reference face of the other timber to the near cheek. Without it: in the middle of the joined timber.","type":["string","number"],"x-quantity":"length","examples":["2 in"]}},"examples":["{thickness: 2 3/4 in}"]},"blade":{"description":"The blade at the end of each half, in the middle of its width; it stands in a slot of the other timber.","type":"object","additionalProperties":false,"properties":{"thickness":{"description":"Across its width. Without it: 2 in in timbers of 7 in and wider, else 1 1/2 in.","type":["string","number"],"x-quantity":"length","examples":["2 in"]},"length":{"description":"Along the grain. Without it: half the depth of the timber.","type":["string","number"],"x-quantity":"length","examples":["4 in"]}},"examples":["{thickness: 2 in, length: 4 in}"]},"butt":{"description":"The depth of the butt in which each half ends. Without it: a quarter of the depth.","type":["string","number"],"x-quantity":"length","examples":["2 in"]},"screws":{"description":"The screws through each end, square to the face of the other timber, driven from the brace's long edge.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many at each end.","type":"integer","minimum":1,"maximum":24,"examples":[2],"default":2,"x-default-source":"common practice"},"diameter":{"description":"How thick they are.","type":["string","number"],"x-quantity":"length","examples":["5/16 in"]},"length":{"description":"How long they are, under the head. Without it: as long as the two timbers need.","type":["string","number"],"x-quantity":"length","examples":["10 in"]}},"examples":["{count: 2, diameter: 5/16 in, length: 10 in}"]},"dovetail":{"description":"The dovetail.","type":"object","additionalProperties":false,"properties":{"length":{"description":"How far it reaches into the other timber. Without it: to its far face.","type":["string","number"],"x-quantity":"length","examples":["8 in"]},"depth":{"description":"How deep it is let in, from the side it comes from. Without it: half of what the two timbers have in common.","type":["string","number"],"x-quantity":"length","examples":["4 in"]},"flare":{"description":"How much it widens on each side. Without it: one in six of its length, at most a fifth of its width.","type":["string","number"],"x-quantity":"length","examples":["1 in"]}},"examples":["{length: 8 in, depth: 4 in, flare: 1 in}"]},"joint-stub-tenon":{"description":"A short tenon without pegs, which keeps a timber in its place; it only bears.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A short tenon without pegs, which keeps a timber in its place; it only bears.","const":"stub-tenon","examples":["stub-tenon"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"},"tenon":{"$ref":"#/$defs/stubTenon"},"rule":{"$ref":"#/$defs/rule"}},"required":["kind","of","into"]},"joint-corner-bridle":{"description":"A tongue in a fork, where two timbers meet at their ends.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A tongue in a fork, where two timbers meet at their ends.","const":"corner-bridle","examples":["corner-bridle"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"tenon":{"$ref":"#/$defs/tongue"},"pegs":{"$ref":"#/$defs/onePeg"},"rule":{"$ref":"#/$defs/rule"}},"required":["kind","of","into"]},"joint-dovetail-lap":{"description":"The half of a timber's end, cut as a dovetail, lapped into the side of another.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The half of a timber's end, cut as a dovetail, lapped into the side of another.","const":"dovetail-lap","examples":["dovetail-lap"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"dovetail":{"$ref":"#/$defs/dovetail"},"pegs":{"$ref":"#/$defs/onePeg"},"rule":{"$ref":"#/$defs/rule"}},"required":["kind","of","into"]},"joint-bladed-scarf":{"description":"Two lengths of a timber lapped end to end, with a blade at each end that stands in a slot of the other.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Two lengths of a timber lapped end to end, with a blade at each end that stands in a slot of the other.","const":"bladed-scarf","examples":["bladed-scarf"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"lap":{"$ref":"#/$defs/lap"},"blade":{"$ref":"#/$defs/blade"},"pegs":{"$ref":"#/$defs/fourPegs"},"rule":{"$ref":"#/$defs/rule"}},"required":["kind","of","into"]},"joint-stop-splayed-scarf":{"description":"Two lengths of a timber joined end to end on a slope, between under-squinted butts, tightened by folding wedges in the middle.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Two lengths of a timber joined end to end on a slope, between under-squinted butts, tightened by folding wedges in the middle.","const":"stop-splayed-scarf","examples":["stop-splayed-scarf"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"lap":{"$ref":"#/$defs/lap"},"butt":{"$ref":"#/$defs/butt"},"wedge":{"$ref":"#/$defs/wedge"},"pegs":{"$ref":"#/$defs/fourPegs"},"rule":{"$ref":"#/$defs/rule"}},"required":["kind","of","into"]},"joint-screwed-brace":{"description":"The end of a brace held by structural screws.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The end of a brace held by structural screws.","const":"screwed-brace","examples":["screwed-brace"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"},"screws":{"$ref":"#/$defs/screws"},"rule":{"$ref":"#/$defs/rule"}},"required":["kind","of","into"]},"joint":{"description":"A joint, at every place where its timbers meet.","type":"object","required":["kind"],"discriminator":{"propertyName":"kind"},"oneOf":[{"$ref":"#/$defs/joint-mortise-and-tenon"},{"$ref":"#/$defs/joint-wedged-half-dovetail"},{"$ref":"#/$defs/joint-brace-tenon"},{"$ref":"#/$defs/joint-birds-mouth"},{"$ref":"#/$defs/joint-step-lap"},{"$ref":"#/$defs/joint-housed"},{"$ref":"#/$defs/joint-housed-dovetail"},{"$ref":"#/$defs/joint-pocket"},{"$ref":"#/$defs/joint-corner-half-lap"},{"$ref":"#/$defs/joint-half-lap-scarf"},{"$ref":"#/$defs/joint-bladed-scarf"},{"$ref":"#/$defs/joint-stop-splayed-scarf"},{"$ref":"#/$defs/joint-corner-bridle"},{"$ref":"#/$defs/joint-dovetail-lap"},{"$ref":"#/$defs/joint-stub-tenon"},{"$ref":"#/$defs/joint-screwed-brace"},{"$ref":"#/$defs/joint-rafter-heel"},{"$ref":"#/$defs/joint-rafter-pair"}]},"rafters":{"description":"The common rafters of the roof.","type":"object","additionalProperties":false,"properties":{"section":{"$ref":"#/$defs/section"},"timber":{"$ref":"#/$defs/timberName"},"measured":{"$ref":"#/$defs/measured"},"spacing":{"description":"The most allowed from center to center; divided evenly between the rake rafters.","type":["string","number"],"x-quantity":"length","examples":["30 in","24 in"]},"count":{"description":"How many on each slope, instead of a spacing.","type":"integer","minimum":2,"maximum":500,"examples":[8]},"layout":{"description":"even: the same spacing throughout. fixed: exactly the spacing, the remainder in the last bay.","type":"string","enum":["even","fixed"],"examples":["even"],"default":"even","x-default-source":"common practice"},"seat":{"$ref":"#/$defs/seat"},"head":{"description":"How the rafters meet the ridge or the high plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"housed: let into the ridge, open on top. birds-mouth: on the high plate of a shed roof, cut as their seat on the low one. bridle: head to head without a ridge timber, a tongue in a fork. lapped: head to head, each halved.","type":"string","enum":["housed","birds-mouth","bridle","lapped"],"examples":["housed","bridle"]},"into":{"description":"The timber that receives them.","type":"string","x-ref":["member"],"examples":["ridge"]},"housing":{"description":"How deep they are let in.","type":["string","number"],"x-quantity":"length","examples":["1/2 in"],"default":"1/2 in","x-default-source":"common practice"},"rule":{"$ref":"#/$defs/rule"},"fasten":{"$ref":"#/$defs/fasteners","description":"What holds each rafter in the ridge: screws from its top edge into the ridge, slanting at 45° across the ridge's grain, or toe-nails."},"pegs":{"$ref":"#/$defs/onePeg","description":"What holds the two halves of a bridle or lap together."}},"required":["kind"],"examples":["{kind: housed, into: ridge}"]},"overhang":{"description":"How far the roof stands out.","type":"object","additionalProperties":false,"properties":{"eave":{"description":"Level, from the plate's outside face to the rafter's outer tip.","type":["string","number"],"x-quantity":"length","examples":["18 in"]},"rake":{"description":"From the end bent's outer face to the deck's edge.","type":["string","number"],"x-quantity":"length","examples":["12 in"]},"high":{"description":"At the high side of a shed roof.","type":["string","number"],"x-quantity":"length","examples":["12 in"]}},"examples":["{eave: 18 in, rake: 12 in}"]},"fasten":{"$ref":"#/$defs/fasteners","description":"What holds each rafter down on the plate.","examples":["{kind: screws, count: 2, diameter: 5/16 in, length: 10 in}"]}},"required":["section"],"examples":["{section: 3x7, spacing: 30 in}"]},"deck":{"description":"What lies on the rafters.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"boards across the rafters, structural panels, or purlins with gaps between.","type":"string","enum":["boards","panels","purlins"],"examples":["boards"]},"thickness":{"description":"How thick it is.","type":["string","number"],"x-quantity":"length","examples":["1 in"]},"spacing":{"description":"Of purlins, from center to center.","type":["string","number"],"x-quantity":"length","examples":["24 in"]},"laid":{"description":"How boards lie: straight across the rafters, or diagonally at 45°. Diagonal boards, like structural panels, brace the plane of the roof.","type":"string","enum":["across","diagonal"],"default":"across","x-default-source":"common practice","examples":["diagonal"]}},"required":["kind"],"examples":["{kind: boards, thickness: 1 in}"]},"covering":{"description":"What keeps the rain out.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Which covering it is.","type":"string","enum":["standing-seam","ribbed-steel","corrugated-steel","asphalt-shingles","wood-shingles","wood-shakes","slate","clay-tile","roll-roofing"],"examples":["standing-seam"]},"coverage":{"description":"The width that one sheet covers.","type":["string","number"],"x-quantity":"length","examples":["16 in","36 in"]},"weight":{"description":"Its weight on the slope, where yours differs from the usual one.","type":["string","number"],"x-quantity":"pressure","examples":["1.5 psf"]}},"required":["kind"],"examples":["{kind: standing-seam, coverage: 16 in}"]},"ceiling":{"description":"What lines the rafters below: it hangs on them, and decides how far they may bend. Without it, a roof over a heated or cooled room counts as lined with something other than plaster, any other as bare.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Plaster, which cracks first; plasterboard (gypsum board); boards; or none, where rafters and deck stay bare.","type":"string","enum":["plaster","plasterboard","boards","none"],"examples":["boards"]},"weight":{"description":"Its weight on the slope, with what lies on it, where yours differs from the usual one.","type":["string","number"],"x-quantity":"pressure","examples":["4 psf"]}},"required":["kind"],"examples":["{kind: boards}"]},"pitch":{"description":"Rise over run, or an angle.","type":["string","number"],"x-quantity":"pitch","examples":["7:12","30 deg"]},"roof-gable":{"description":"Two slopes that meet at a ridge.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Two slopes that meet at a ridge.","const":"gable","examples":["gable"]},"pitch":{"$ref":"#/$defs/pitch"},"rafters":{"$ref":"#/$defs/rafters"},"deck":{"$ref":"#/$defs/deck"},"covering":{"$ref":"#/$defs/covering"},"ceiling":{"$ref":"#/$defs/ceiling"}},"required":["kind","pitch"]},"roof-shed":{"description":"One slope, from a high wall to a low one.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"One slope, from a high wall to a low one.","const":"shed","examples":["shed"]},"pitch":{"$ref":"#/$defs/pitch"},"high":{"description":"The wall whose plate is higher.","type":"string","pattern":"^[A-Z]$","x-ref":["wall"],"examples":["A"]},"rafters":{"$ref":"#/$defs/rafters"},"deck":{"$ref":"#/$defs/deck"},"covering":{"$ref":"#/$defs/covering"},"ceiling":{"$ref":"#/$defs/ceiling"}},"required":["kind","high"]},"under":{"description":"The timber it carries: an entry, a kind or a single stick, or a list of them.","type":["string","array"],"items":{"description":"One of the timbers.","type":"string","x-ref":["member","stick","kind"],"examples":["post"]},"minItems":1,"x-ref":["member","stick","kind"],"examples":["post"]},"pierDepth":{"description":"From the lowest ground that touches it to its own bottom; a footing lies below that.","type":["string","number"],"x-quantity":"length","examples":["50 in"]},"lateral":{"description":"Soil resistance sideways: the tabled value, or the doubled one where half an inch of movement at the ground does no harm (IBC 1806.3.4).","type":"string","enum":["single","doubled"],"examples":["single"],"default":"single","x-default-source":"common practice"},"anchor":{"description":"What ties the post to the pier.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A strap cast into the concrete, a post base bolted to it, or a dowel.","type":"string","enum":["embedded-strap","post-base","dowel"],"examples":["embedded-strap"]},"stand-off":{"description":"The gap between concrete and end grain.","type":["string","number"],"x-quantity":"length","examples":["1 in"]}},"required":["kind"],"examples":["{kind: embedded-strap, stand-off: 1 in}"]},"rebar":{"description":"Upright bars in the pier.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many bars stand in the pier.","type":"integer","minimum":1,"maximum":24,"examples":[3]},"size":{"description":"Bar number, in eighths of an inch.","type":"integer","minimum":3,"examples":[4],"maximum":11}},"required":["count","size"],"examples":["{count: 3, size: 4}"]},"pier-tube":{"description":"A round concrete pier cast in a tube.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A round concrete pier cast in a tube.","const":"tube","examples":["tube"]},"diameter":{"description":"Inside diameter of the tube.","type":["string","number"],"x-quantity":"length","examples":["16 in"]},"under":{"$ref":"#/$defs/under"},"at":{"$ref":"#/$defs/places"},"depth":{"$ref":"#/$defs/pierDepth"},"top":{"$ref":"#/$defs/height","description":"The height of its top: a level or a length above the datum.","examples":["pier-top"]},"lateral":{"$ref":"#/$defs/lateral"},"anchor":{"$ref":"#/$defs/anchor"},"rebar":{"$ref":"#/$defs/rebar"},"footing":{"description":"A wider footing below.","type":"object","additionalProperties":false,"properties":{"diameter":{"description":"How wide it is.","type":["string","number"],"x-quantity":"length","examples":["24 in"]},"thickness":{"description":"How thick it is.","type":["string","number"],"x-quantity":"length","examples":["12 in"]}},"required":["diameter","thickness"],"examples":["{diameter: 24 in, thickness: 12 in}"]}},"required":["kind","diameter"]},"pier-pad":{"description":"A square concrete pad.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A square concrete pad.","const":"pad","examples":["pad"]},"width":{"description":"The side of the square.","type":["string","number"],"x-quantity":"length","examples":["24 in"]},"under":{"$ref":"#/$defs/under"},"at":{"$ref":"#/$defs/places"},"depth":{"$ref":"#/$defs/pierDepth"},"top":{"$ref":"#/$defs/height","description":"The height of its top: a level or a length above the datum.","examples":["pier-top"]},"lateral":{"$ref":"#/$defs/lateral"},"anchor":{"$ref":"#/$defs/anchor"},"rebar":{"$ref":"#/$defs/rebar"}},"required":["kind","width"]},"pier":{"description":"A pier under a post or a beam.","type":"object","required":["kind"],"discriminator":{"propertyName":"kind"},"oneOf":[{"$ref":"#/$defs/pier-tube"},{"$ref":"#/$defs/pier-pad"}]},"joint-rafter-heel":{"description":"The foot of a principal rafter, stepped into a tie and tenoned.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The foot of a principal rafter, stepped into a tie and tenoned.","const":"rafter-heel","examples":["rafter-heel"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["principal"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["tie"]},"form":{"description":"How the abutment that takes the thrust stands. bisecting: it halves the blunt angle between the rafter's upper edge and the tie. square: square to the rafter.","type":"string","enum":["bisecting","square"],"examples":["bisecting"],"default":"bisecting","x-default-source":"common practice"},"housing":{"description":"How deep the toe is stepped into the tie, square to its face. Without it: a sixth of the tie, at least 1 in.","type":["string","number"],"x-quantity":"length","examples":["1 1/2 in"]},"tenon":{"$ref":"#/$defs/tenon"},"pegs":{"$ref":"#/$defs/twoPegs"},"rule":{"$ref":"#/$defs/rule"}},"required":["kind","of","into"]},"joint-rafter-pair":{"description":"Two rafters head to head at the ridge, without a ridge timber.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Two rafters head to head at the ridge, without a ridge timber.","const":"rafter-pair","examples":["rafter-pair"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["principal"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["principal"]},"form":{"description":"bridle: a tongue on the one in a fork of the other, a third of the thickness each. lapped: each gives half its thickness.","type":"string","enum":["bridle","lapped"],"examples":["bridle"],"default":"bridle","x-default-source":"common practice"},"pegs":{"$ref":"#/$defs/onePeg"},"rule":{"$ref":"#/$defs/rule"}},"required":["kind","of","into"]}}};
 const func1 = Object.prototype.hasOwnProperty;
 const pattern3 = new RegExp("^(?:[1-9][0-9]*|[A-Z](?:[1-9][0-9]*)?)$", "u");
 const pattern5 = new RegExp("^[\\p{L}][\\p{L}\\p{N}_-]*$", "u");
@@ -294,7 +294,7 @@ return errors === 0;
 }
 validate66.evaluated = {"dynamicProps":false,"dynamicItems":false};
 
-const schema28 = {"description":"What a rough stick really measures: for every stick of the entry, or by stick (post@A1: …); at one place or a list of places along it. Housings reach down to the perfect timber inside it.","type":["object","array"],"additionalProperties":false,"properties":{"width":{"$ref":"#/$defs/measuredWidth"},"depth":{"$ref":"#/$defs/measuredDepth"},"at":{"$ref":"#/$defs/measuredAt"}},"patternProperties":{"^[\\p{L}][\\p{L}\\p{N}_-]*@.+$":{"$ref":"#/$defs/measuredStick"}},"dependentRequired":{"width":["depth"],"depth":["width"],"at":["width","depth"]},"items":{"$ref":"#/$defs/measuredPlace"},"x-ref":["stick"],"examples":["{width: 8 3/16 in, depth: 8 1/8 in}"]};
+const schema28 = {"description":"What a rough stick really measures: for every stick of the entry, or by stick (post@A1: …, rafter@A.4: …); at one place or a list of places along it. Housings reach down to the perfect timber inside it.","type":["object","array"],"additionalProperties":false,"properties":{"width":{"$ref":"#/$defs/measuredWidth"},"depth":{"$ref":"#/$defs/measuredDepth"},"at":{"$ref":"#/$defs/measuredAt"}},"patternProperties":{"^[\\p{L}][\\p{L}\\p{N}_-]*@.+$":{"$ref":"#/$defs/measuredStick"}},"dependentRequired":{"width":["depth"],"depth":["width"],"at":["width","depth"]},"items":{"$ref":"#/$defs/measuredPlace"},"x-ref":["stick"],"examples":["{width: 8 3/16 in, depth: 8 1/8 in}"]};
 const schema29 = {"description":"What the stick measures at one place.","type":"object","additionalProperties":false,"properties":{"width":{"$ref":"#/$defs/measuredWidth"},"depth":{"$ref":"#/$defs/measuredDepth"},"at":{"$ref":"#/$defs/measuredAt"}},"required":["width","depth","at"],"examples":["{width: 8 3/16 in, depth: 8 1/8 in, at: 4 ft}"]};
 const schema30 = {"description":"Its real width, as `section` counts it.","type":["string","number"],"x-quantity":"length","examples":["8 3/16 in"]};
 
@@ -4105,7 +4105,7 @@ return errors === 0;
 }
 validate60.evaluated = {"dynamicProps":true,"dynamicItems":false};
 
-const schema67 = {"description":"A joint, at every place where its timbers meet.","type":"object","required":["kind"],"discriminator":{"propertyName":"kind"},"oneOf":[{"$ref":"#/$defs/joint-mortise-and-tenon"},{"$ref":"#/$defs/joint-wedged-half-dovetail"},{"$ref":"#/$defs/joint-brace-tenon"},{"$ref":"#/$defs/joint-birds-mouth"},{"$ref":"#/$defs/joint-housed"},{"$ref":"#/$defs/joint-housed-dovetail"},{"$ref":"#/$defs/joint-pocket"},{"$ref":"#/$defs/joint-corner-half-lap"},{"$ref":"#/$defs/joint-half-lap-scarf"},{"$ref":"#/$defs/joint-bladed-scarf"},{"$ref":"#/$defs/joint-stop-splayed-scarf"},{"$ref":"#/$defs/joint-corner-bridle"},{"$ref":"#/$defs/joint-dovetail-lap"},{"$ref":"#/$defs/joint-stub-tenon"},{"$ref":"#/$defs/joint-screwed-brace"},{"$ref":"#/$defs/joint-rafter-heel"},{"$ref":"#/$defs/joint-rafter-pair"}]};
+const schema67 = {"description":"A joint, at every place where its timbers meet.","type":"object","required":["kind"],"discriminator":{"propertyName":"kind"},"oneOf":[{"$ref":"#/$defs/joint-mortise-and-tenon"},{"$ref":"#/$defs/joint-wedged-half-dovetail"},{"$ref":"#/$defs/joint-brace-tenon"},{"$ref":"#/$defs/joint-birds-mouth"},{"$ref":"#/$defs/joint-step-lap"},{"$ref":"#/$defs/joint-housed"},{"$ref":"#/$defs/joint-housed-dovetail"},{"$ref":"#/$defs/joint-pocket"},{"$ref":"#/$defs/joint-corner-half-lap"},{"$ref":"#/$defs/joint-half-lap-scarf"},{"$ref":"#/$defs/joint-bladed-scarf"},{"$ref":"#/$defs/joint-stop-splayed-scarf"},{"$ref":"#/$defs/joint-corner-bridle"},{"$ref":"#/$defs/joint-dovetail-lap"},{"$ref":"#/$defs/joint-stub-tenon"},{"$ref":"#/$defs/joint-screwed-brace"},{"$ref":"#/$defs/joint-rafter-heel"},{"$ref":"#/$defs/joint-rafter-pair"}]};
 const schema68 = {"description":"A tenon in a mortise, held by pegs.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A tenon in a mortise, held by pegs.","const":"mortise-and-tenon","examples":["mortise-and-tenon"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"rule":{"$ref":"#/$defs/rule"},"housing":{"$ref":"#/$defs/housing"},"tenon":{"$ref":"#/$defs/tenon"},"pegs":{"$ref":"#/$defs/twoPegs"},"tail":{"$ref":"#/$defs/tail"},"wedge":{"$ref":"#/$defs/wedge"}},"required":["kind","of","into"]};
 const schema69 = {"description":"One timber or a list: the name of an entry (post), a kind, or a single stick (post@A1).","type":["string","array"],"items":{"description":"An entry, a kind or a single stick.","type":"string","x-ref":["member","stick","kind"],"examples":["post","post@A1"]},"minItems":1,"x-ref":["member","stick","kind"],"examples":["post","[knee, tie-knee]"]};
 
@@ -5350,12 +5350,195 @@ return errors === 0;
 }
 validate360.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-const schema82 = {"description":"The whole end let into the other timber.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The whole end let into the other timber.","const":"housed","examples":["housed"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"rule":{"$ref":"#/$defs/rule"},"housing":{"$ref":"#/$defs/housing"},"fasten":{"$ref":"#/$defs/fasteners","description":"What holds each rafter in the ridge: screws from its top edge, slanting at 45° across the ridge's grain, or toe-nails."}},"required":["kind","of","into"]};
+const schema82 = {"description":"A rafter that stands in a housing of the plate and pushes against a step there; its tail laps over the plate's rim.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A rafter that stands in a housing of the plate and pushes against a step there; its tail laps over the plate's rim.","const":"step-lap","examples":["step-lap"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["principal"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"form":{"$ref":"#/$defs/stepForm"},"housing":{"$ref":"#/$defs/stepDepth"},"rule":{"$ref":"#/$defs/rule"},"fasten":{"$ref":"#/$defs/fasteners","description":"What holds each rafter down on its seat."}},"required":["kind","of","into"]};
+const schema83 = {"description":"How the step stands that takes the thrust. plumb: upright, before it a level sole. square: square to the rafter, before it a sole along the rafter's underside.","type":"string","enum":["plumb","square"],"examples":["plumb","square"],"default":"plumb","x-default-source":"common practice"};
+
+function validate369(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate369.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(typeof data !== "string"){
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "string"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+if(!((data === "plumb") || (data === "square"))){
+const err1 = {instancePath,schemaPath:"#/enum",keyword:"enum",params:{allowedValues: schema83.enum}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+validate369.errors = vErrors;
+return errors === 0;
+}
+validate369.evaluated = {"dynamicProps":false,"dynamicItems":false};
+
+const schema84 = {"description":"How deep the step goes into the plate, plumb below its top. Without it: plumb, half of what the rafter reaches into the plate there; square, so deep that the housing runs as far in as the tail laps over the plate.","type":["string","number"],"x-quantity":"length","examples":["1/2 in","3/4 in"]};
+
+function validate371(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate371.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if((typeof data !== "string") && (!((typeof data == "number") && (isFinite(data))))){
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema84.type}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+validate371.errors = vErrors;
+return errors === 0;
+}
+validate371.evaluated = {"dynamicProps":false,"dynamicItems":false};
+
 
 function validate366(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
 const evaluated0 = validate366.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(data && typeof data == "object" && !Array.isArray(data)){
+if(data.kind === undefined){
+const err0 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "kind"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+if(data.of === undefined){
+const err1 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "of"}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+if(data.into === undefined){
+const err2 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "into"}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+for(const key0 in data){
+if(!(((((((key0 === "kind") || (key0 === "of")) || (key0 === "into")) || (key0 === "form")) || (key0 === "housing")) || (key0 === "rule")) || (key0 === "fasten"))){
+const err3 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+}
+if(data.kind !== undefined){
+if("step-lap" !== data.kind){
+const err4 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/const",keyword:"const",params:{allowedValue: "step-lap"}};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+}
+if(data.of !== undefined){
+if(!(validate325(data.of, {instancePath:instancePath+"/of",parentData:data,parentDataProperty:"of",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate325.errors : vErrors.concat(validate325.errors);
+errors = vErrors.length;
+}
+}
+if(data.into !== undefined){
+if(!(validate325(data.into, {instancePath:instancePath+"/into",parentData:data,parentDataProperty:"into",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate325.errors : vErrors.concat(validate325.errors);
+errors = vErrors.length;
+}
+}
+if(data.form !== undefined){
+if(!(validate369(data.form, {instancePath:instancePath+"/form",parentData:data,parentDataProperty:"form",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate369.errors : vErrors.concat(validate369.errors);
+errors = vErrors.length;
+}
+}
+if(data.housing !== undefined){
+if(!(validate371(data.housing, {instancePath:instancePath+"/housing",parentData:data,parentDataProperty:"housing",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate371.errors : vErrors.concat(validate371.errors);
+errors = vErrors.length;
+}
+}
+if(data.rule !== undefined){
+if(!(validate328(data.rule, {instancePath:instancePath+"/rule",parentData:data,parentDataProperty:"rule",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate328.errors : vErrors.concat(validate328.errors);
+errors = vErrors.length;
+}
+}
+if(data.fasten !== undefined){
+if(!(validate364(data.fasten, {instancePath:instancePath+"/fasten",parentData:data,parentDataProperty:"fasten",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate364.errors : vErrors.concat(validate364.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err5 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err5];
+}
+else {
+vErrors.push(err5);
+}
+errors++;
+}
+validate366.errors = vErrors;
+return errors === 0;
+}
+validate366.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+
+const schema85 = {"description":"The whole end let into the other timber.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The whole end let into the other timber.","const":"housed","examples":["housed"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"rule":{"$ref":"#/$defs/rule"},"housing":{"$ref":"#/$defs/housing"},"fasten":{"$ref":"#/$defs/fasteners","description":"What holds each rafter in the ridge: screws from its top edge, slanting at 45° across the ridge's grain, or toe-nails."}},"required":["kind","of","into"]};
+
+function validate375(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate375.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -5458,17 +5641,17 @@ vErrors.push(err5);
 }
 errors++;
 }
-validate366.errors = vErrors;
+validate375.errors = vErrors;
 return errors === 0;
 }
-validate366.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate375.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-const schema83 = {"description":"A dovetail at the end of a joist that drops into a housing.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A dovetail at the end of a joist that drops into a housing.","const":"housed-dovetail","examples":["housed-dovetail"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"rule":{"$ref":"#/$defs/rule"},"housing":{"$ref":"#/$defs/housing"},"dovetail":{"description":"The dovetail.","type":"object","additionalProperties":false,"properties":{"length":{"description":"How far it reaches into the beam.","type":["string","number"],"x-quantity":"length","examples":["3 in"]},"depth":{"description":"How deep the dovetail is cut.","type":["string","number"],"x-quantity":"length","examples":["3 in"]},"flare":{"description":"How much it widens on each side.","type":["string","number"],"x-quantity":"length","examples":["1/2 in"]}},"examples":["{length: 3 in, depth: 3 in, flare: 1/2 in}"]}},"required":["kind","of","into"]};
+const schema86 = {"description":"A dovetail at the end of a joist that drops into a housing.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A dovetail at the end of a joist that drops into a housing.","const":"housed-dovetail","examples":["housed-dovetail"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"rule":{"$ref":"#/$defs/rule"},"housing":{"$ref":"#/$defs/housing"},"dovetail":{"description":"The dovetail.","type":"object","additionalProperties":false,"properties":{"length":{"description":"How far it reaches into the beam.","type":["string","number"],"x-quantity":"length","examples":["3 in"]},"depth":{"description":"How deep the dovetail is cut.","type":["string","number"],"x-quantity":"length","examples":["3 in"]},"flare":{"description":"How much it widens on each side.","type":["string","number"],"x-quantity":"length","examples":["1/2 in"]}},"examples":["{length: 3 in, depth: 3 in, flare: 1/2 in}"]}},"required":["kind","of","into"]};
 
-function validate372(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate381(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate372.evaluated;
+const evaluated0 = validate381.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -5572,7 +5755,7 @@ errors++;
 if(data5.length !== undefined){
 let data6 = data5.length;
 if((typeof data6 !== "string") && (!((typeof data6 == "number") && (isFinite(data6))))){
-const err6 = {instancePath:instancePath+"/dovetail/length",schemaPath:"#/properties/dovetail/properties/length/type",keyword:"type",params:{type: schema83.properties.dovetail.properties.length.type}};
+const err6 = {instancePath:instancePath+"/dovetail/length",schemaPath:"#/properties/dovetail/properties/length/type",keyword:"type",params:{type: schema86.properties.dovetail.properties.length.type}};
 if(vErrors === null){
 vErrors = [err6];
 }
@@ -5585,7 +5768,7 @@ errors++;
 if(data5.depth !== undefined){
 let data7 = data5.depth;
 if((typeof data7 !== "string") && (!((typeof data7 == "number") && (isFinite(data7))))){
-const err7 = {instancePath:instancePath+"/dovetail/depth",schemaPath:"#/properties/dovetail/properties/depth/type",keyword:"type",params:{type: schema83.properties.dovetail.properties.depth.type}};
+const err7 = {instancePath:instancePath+"/dovetail/depth",schemaPath:"#/properties/dovetail/properties/depth/type",keyword:"type",params:{type: schema86.properties.dovetail.properties.depth.type}};
 if(vErrors === null){
 vErrors = [err7];
 }
@@ -5598,7 +5781,7 @@ errors++;
 if(data5.flare !== undefined){
 let data8 = data5.flare;
 if((typeof data8 !== "string") && (!((typeof data8 == "number") && (isFinite(data8))))){
-const err8 = {instancePath:instancePath+"/dovetail/flare",schemaPath:"#/properties/dovetail/properties/flare/type",keyword:"type",params:{type: schema83.properties.dovetail.properties.flare.type}};
+const err8 = {instancePath:instancePath+"/dovetail/flare",schemaPath:"#/properties/dovetail/properties/flare/type",keyword:"type",params:{type: schema86.properties.dovetail.properties.flare.type}};
 if(vErrors === null){
 vErrors = [err8];
 }
@@ -5631,17 +5814,17 @@ vErrors.push(err10);
 }
 errors++;
 }
-validate372.errors = vErrors;
+validate381.errors = vErrors;
 return errors === 0;
 }
-validate372.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate381.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-const schema84 = {"description":"A joist's end that drops into a pocket open at the top.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A joist's end that drops into a pocket open at the top.","const":"pocket","examples":["pocket"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"rule":{"$ref":"#/$defs/rule"},"housing":{"$ref":"#/$defs/housing"}},"required":["kind","of","into"]};
+const schema87 = {"description":"A joist's end that drops into a pocket open at the top.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A joist's end that drops into a pocket open at the top.","const":"pocket","examples":["pocket"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"rule":{"$ref":"#/$defs/rule"},"housing":{"$ref":"#/$defs/housing"}},"required":["kind","of","into"]};
 
-function validate377(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate386(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate377.evaluated;
+const evaluated0 = validate386.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -5738,18 +5921,18 @@ vErrors.push(err5);
 }
 errors++;
 }
-validate377.errors = vErrors;
+validate386.errors = vErrors;
 return errors === 0;
 }
-validate377.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate386.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-const schema85 = {"description":"Two timbers that cross at a corner, each cut away by half.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Two timbers that cross at a corner, each cut away by half.","const":"corner-half-lap","examples":["corner-half-lap"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"rule":{"$ref":"#/$defs/rule"},"lap":{"$ref":"#/$defs/lap"},"pegs":{"$ref":"#/$defs/onePeg"}},"required":["kind","of","into"]};
-const schema86 = {"description":"The length of the lap along the grain.","type":["string","number"],"x-quantity":"length","examples":["16 in"]};
+const schema88 = {"description":"Two timbers that cross at a corner, each cut away by half.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Two timbers that cross at a corner, each cut away by half.","const":"corner-half-lap","examples":["corner-half-lap"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"rule":{"$ref":"#/$defs/rule"},"lap":{"$ref":"#/$defs/lap"},"pegs":{"$ref":"#/$defs/onePeg"}},"required":["kind","of","into"]};
+const schema89 = {"description":"The length of the lap along the grain.","type":["string","number"],"x-quantity":"length","examples":["16 in"]};
 
-function validate386(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate395(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate386.evaluated;
+const evaluated0 = validate395.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -5757,7 +5940,7 @@ if(evaluated0.dynamicItems){
 evaluated0.items = undefined;
 }
 if((typeof data !== "string") && (!((typeof data == "number") && (isFinite(data))))){
-const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema86.type}};
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema89.type}};
 if(vErrors === null){
 vErrors = [err0];
 }
@@ -5766,16 +5949,16 @@ vErrors.push(err0);
 }
 errors++;
 }
-validate386.errors = vErrors;
+validate395.errors = vErrors;
 return errors === 0;
 }
-validate386.evaluated = {"dynamicProps":false,"dynamicItems":false};
+validate395.evaluated = {"dynamicProps":false,"dynamicItems":false};
 
 
-function validate382(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate391(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate382.evaluated;
+const evaluated0 = validate391.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -5856,8 +6039,8 @@ errors = vErrors.length;
 }
 }
 if(data.lap !== undefined){
-if(!(validate386(data.lap, {instancePath:instancePath+"/lap",parentData:data,parentDataProperty:"lap",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate386.errors : vErrors.concat(validate386.errors);
+if(!(validate395(data.lap, {instancePath:instancePath+"/lap",parentData:data,parentDataProperty:"lap",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate395.errors : vErrors.concat(validate395.errors);
 errors = vErrors.length;
 }
 }
@@ -5878,18 +6061,18 @@ vErrors.push(err5);
 }
 errors++;
 }
-validate382.errors = vErrors;
+validate391.errors = vErrors;
 return errors === 0;
 }
-validate382.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate391.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-const schema87 = {"description":"Two lengths of a timber lapped end to end.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Two lengths of a timber lapped end to end.","const":"half-lap-scarf","examples":["half-lap-scarf"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"rule":{"$ref":"#/$defs/rule"},"lap":{"$ref":"#/$defs/lap"},"pegs":{"$ref":"#/$defs/fourPegs"}},"required":["kind","of","into"]};
-const schema88 = {"description":"The pegs that hold the tenon.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many pegs each joint has; 0 for a joint without pegs.","type":"integer","minimum":0,"maximum":24,"examples":[2],"default":4,"x-default-source":"common practice"},"diameter":{"description":"How thick the pegs are.","type":["string","number"],"x-quantity":"length","examples":["3/4 in","1 in"]},"draw":{"description":"How far the hole in the tenon is set toward the shoulder, so that the peg pulls the joint tight.","type":["string","number"],"x-quantity":"length","examples":["1/8 in","3/32 in"]}},"examples":["{count: 2, diameter: 3/4 in}"]};
+const schema90 = {"description":"Two lengths of a timber lapped end to end.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Two lengths of a timber lapped end to end.","const":"half-lap-scarf","examples":["half-lap-scarf"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"rule":{"$ref":"#/$defs/rule"},"lap":{"$ref":"#/$defs/lap"},"pegs":{"$ref":"#/$defs/fourPegs"}},"required":["kind","of","into"]};
+const schema91 = {"description":"The pegs that hold the tenon.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many pegs each joint has; 0 for a joint without pegs.","type":"integer","minimum":0,"maximum":24,"examples":[2],"default":4,"x-default-source":"common practice"},"diameter":{"description":"How thick the pegs are.","type":["string","number"],"x-quantity":"length","examples":["3/4 in","1 in"]},"draw":{"description":"How far the hole in the tenon is set toward the shoulder, so that the peg pulls the joint tight.","type":["string","number"],"x-quantity":"length","examples":["1/8 in","3/32 in"]}},"examples":["{count: 2, diameter: 3/4 in}"]};
 
-function validate394(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate403(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate394.evaluated;
+const evaluated0 = validate403.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -5947,7 +6130,7 @@ errors++;
 if(data.diameter !== undefined){
 let data1 = data.diameter;
 if((typeof data1 !== "string") && (!((typeof data1 == "number") && (isFinite(data1))))){
-const err4 = {instancePath:instancePath+"/diameter",schemaPath:"#/properties/diameter/type",keyword:"type",params:{type: schema88.properties.diameter.type}};
+const err4 = {instancePath:instancePath+"/diameter",schemaPath:"#/properties/diameter/type",keyword:"type",params:{type: schema91.properties.diameter.type}};
 if(vErrors === null){
 vErrors = [err4];
 }
@@ -5960,7 +6143,7 @@ errors++;
 if(data.draw !== undefined){
 let data2 = data.draw;
 if((typeof data2 !== "string") && (!((typeof data2 == "number") && (isFinite(data2))))){
-const err5 = {instancePath:instancePath+"/draw",schemaPath:"#/properties/draw/type",keyword:"type",params:{type: schema88.properties.draw.type}};
+const err5 = {instancePath:instancePath+"/draw",schemaPath:"#/properties/draw/type",keyword:"type",params:{type: schema91.properties.draw.type}};
 if(vErrors === null){
 vErrors = [err5];
 }
@@ -5981,16 +6164,16 @@ vErrors.push(err6);
 }
 errors++;
 }
-validate394.errors = vErrors;
+validate403.errors = vErrors;
 return errors === 0;
 }
-validate394.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate403.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
 
-function validate389(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate398(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate389.evaluated;
+const evaluated0 = validate398.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -6071,14 +6254,14 @@ errors = vErrors.length;
 }
 }
 if(data.lap !== undefined){
-if(!(validate386(data.lap, {instancePath:instancePath+"/lap",parentData:data,parentDataProperty:"lap",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate386.errors : vErrors.concat(validate386.errors);
+if(!(validate395(data.lap, {instancePath:instancePath+"/lap",parentData:data,parentDataProperty:"lap",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate395.errors : vErrors.concat(validate395.errors);
 errors = vErrors.length;
 }
 }
 if(data.pegs !== undefined){
-if(!(validate394(data.pegs, {instancePath:instancePath+"/pegs",parentData:data,parentDataProperty:"pegs",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate394.errors : vErrors.concat(validate394.errors);
+if(!(validate403(data.pegs, {instancePath:instancePath+"/pegs",parentData:data,parentDataProperty:"pegs",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate403.errors : vErrors.concat(validate403.errors);
 errors = vErrors.length;
 }
 }
@@ -6093,18 +6276,18 @@ vErrors.push(err5);
 }
 errors++;
 }
-validate389.errors = vErrors;
+validate398.errors = vErrors;
 return errors === 0;
 }
-validate389.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate398.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-const schema89 = {"description":"Two lengths of a timber lapped end to end, with a blade at each end that stands in a slot of the other.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Two lengths of a timber lapped end to end, with a blade at each end that stands in a slot of the other.","const":"bladed-scarf","examples":["bladed-scarf"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"lap":{"$ref":"#/$defs/lap"},"blade":{"$ref":"#/$defs/blade"},"pegs":{"$ref":"#/$defs/fourPegs"},"rule":{"$ref":"#/$defs/rule"}},"required":["kind","of","into"]};
-const schema90 = {"description":"The blade at the end of each half, in the middle of its width; it stands in a slot of the other timber.","type":"object","additionalProperties":false,"properties":{"thickness":{"description":"Across its width. Without it: 2 in in timbers of 7 in and wider, else 1 1/2 in.","type":["string","number"],"x-quantity":"length","examples":["2 in"]},"length":{"description":"Along the grain. Without it: half the depth of the timber.","type":["string","number"],"x-quantity":"length","examples":["4 in"]}},"examples":["{thickness: 2 in, length: 4 in}"]};
+const schema92 = {"description":"Two lengths of a timber lapped end to end, with a blade at each end that stands in a slot of the other.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Two lengths of a timber lapped end to end, with a blade at each end that stands in a slot of the other.","const":"bladed-scarf","examples":["bladed-scarf"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"lap":{"$ref":"#/$defs/lap"},"blade":{"$ref":"#/$defs/blade"},"pegs":{"$ref":"#/$defs/fourPegs"},"rule":{"$ref":"#/$defs/rule"}},"required":["kind","of","into"]};
+const schema93 = {"description":"The blade at the end of each half, in the middle of its width; it stands in a slot of the other timber.","type":"object","additionalProperties":false,"properties":{"thickness":{"description":"Across its width. Without it: 2 in in timbers of 7 in and wider, else 1 1/2 in.","type":["string","number"],"x-quantity":"length","examples":["2 in"]},"length":{"description":"Along the grain. Without it: half the depth of the timber.","type":["string","number"],"x-quantity":"length","examples":["4 in"]}},"examples":["{thickness: 2 in, length: 4 in}"]};
 
-function validate400(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate409(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate400.evaluated;
+const evaluated0 = validate409.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -6127,7 +6310,7 @@ errors++;
 if(data.thickness !== undefined){
 let data0 = data.thickness;
 if((typeof data0 !== "string") && (!((typeof data0 == "number") && (isFinite(data0))))){
-const err1 = {instancePath:instancePath+"/thickness",schemaPath:"#/properties/thickness/type",keyword:"type",params:{type: schema90.properties.thickness.type}};
+const err1 = {instancePath:instancePath+"/thickness",schemaPath:"#/properties/thickness/type",keyword:"type",params:{type: schema93.properties.thickness.type}};
 if(vErrors === null){
 vErrors = [err1];
 }
@@ -6140,7 +6323,7 @@ errors++;
 if(data.length !== undefined){
 let data1 = data.length;
 if((typeof data1 !== "string") && (!((typeof data1 == "number") && (isFinite(data1))))){
-const err2 = {instancePath:instancePath+"/length",schemaPath:"#/properties/length/type",keyword:"type",params:{type: schema90.properties.length.type}};
+const err2 = {instancePath:instancePath+"/length",schemaPath:"#/properties/length/type",keyword:"type",params:{type: schema93.properties.length.type}};
 if(vErrors === null){
 vErrors = [err2];
 }
@@ -6161,16 +6344,16 @@ vErrors.push(err3);
 }
 errors++;
 }
-validate400.errors = vErrors;
+validate409.errors = vErrors;
 return errors === 0;
 }
-validate400.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate409.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
 
-function validate396(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate405(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate396.evaluated;
+const evaluated0 = validate405.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -6245,20 +6428,20 @@ errors = vErrors.length;
 }
 }
 if(data.lap !== undefined){
-if(!(validate386(data.lap, {instancePath:instancePath+"/lap",parentData:data,parentDataProperty:"lap",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate386.errors : vErrors.concat(validate386.errors);
+if(!(validate395(data.lap, {instancePath:instancePath+"/lap",parentData:data,parentDataProperty:"lap",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate395.errors : vErrors.concat(validate395.errors);
 errors = vErrors.length;
 }
 }
 if(data.blade !== undefined){
-if(!(validate400(data.blade, {instancePath:instancePath+"/blade",parentData:data,parentDataProperty:"blade",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate400.errors : vErrors.concat(validate400.errors);
+if(!(validate409(data.blade, {instancePath:instancePath+"/blade",parentData:data,parentDataProperty:"blade",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate409.errors : vErrors.concat(validate409.errors);
 errors = vErrors.length;
 }
 }
 if(data.pegs !== undefined){
-if(!(validate394(data.pegs, {instancePath:instancePath+"/pegs",parentData:data,parentDataProperty:"pegs",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate394.errors : vErrors.concat(validate394.errors);
+if(!(validate403(data.pegs, {instancePath:instancePath+"/pegs",parentData:data,parentDataProperty:"pegs",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate403.errors : vErrors.concat(validate403.errors);
 errors = vErrors.length;
 }
 }
@@ -6279,18 +6462,18 @@ vErrors.push(err5);
 }
 errors++;
 }
-validate396.errors = vErrors;
+validate405.errors = vErrors;
 return errors === 0;
 }
-validate396.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate405.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-const schema91 = {"description":"Two lengths of a timber joined end to end on a slope, between under-squinted butts, tightened by folding wedges in the middle.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Two lengths of a timber joined end to end on a slope, between under-squinted butts, tightened by folding wedges in the middle.","const":"stop-splayed-scarf","examples":["stop-splayed-scarf"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"lap":{"$ref":"#/$defs/lap"},"butt":{"$ref":"#/$defs/butt"},"wedge":{"$ref":"#/$defs/wedge"},"pegs":{"$ref":"#/$defs/fourPegs"},"rule":{"$ref":"#/$defs/rule"}},"required":["kind","of","into"]};
-const schema92 = {"description":"The depth of the butt in which each half ends. Without it: a quarter of the depth.","type":["string","number"],"x-quantity":"length","examples":["2 in"]};
+const schema94 = {"description":"Two lengths of a timber joined end to end on a slope, between under-squinted butts, tightened by folding wedges in the middle.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Two lengths of a timber joined end to end on a slope, between under-squinted butts, tightened by folding wedges in the middle.","const":"stop-splayed-scarf","examples":["stop-splayed-scarf"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"lap":{"$ref":"#/$defs/lap"},"butt":{"$ref":"#/$defs/butt"},"wedge":{"$ref":"#/$defs/wedge"},"pegs":{"$ref":"#/$defs/fourPegs"},"rule":{"$ref":"#/$defs/rule"}},"required":["kind","of","into"]};
+const schema95 = {"description":"The depth of the butt in which each half ends. Without it: a quarter of the depth.","type":["string","number"],"x-quantity":"length","examples":["2 in"]};
 
-function validate408(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate417(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate408.evaluated;
+const evaluated0 = validate417.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -6298,7 +6481,7 @@ if(evaluated0.dynamicItems){
 evaluated0.items = undefined;
 }
 if((typeof data !== "string") && (!((typeof data == "number") && (isFinite(data))))){
-const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema92.type}};
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema95.type}};
 if(vErrors === null){
 vErrors = [err0];
 }
@@ -6307,16 +6490,16 @@ vErrors.push(err0);
 }
 errors++;
 }
-validate408.errors = vErrors;
+validate417.errors = vErrors;
 return errors === 0;
 }
-validate408.evaluated = {"dynamicProps":false,"dynamicItems":false};
+validate417.evaluated = {"dynamicProps":false,"dynamicItems":false};
 
 
-function validate404(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate413(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate404.evaluated;
+const evaluated0 = validate413.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -6391,14 +6574,14 @@ errors = vErrors.length;
 }
 }
 if(data.lap !== undefined){
-if(!(validate386(data.lap, {instancePath:instancePath+"/lap",parentData:data,parentDataProperty:"lap",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate386.errors : vErrors.concat(validate386.errors);
+if(!(validate395(data.lap, {instancePath:instancePath+"/lap",parentData:data,parentDataProperty:"lap",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate395.errors : vErrors.concat(validate395.errors);
 errors = vErrors.length;
 }
 }
 if(data.butt !== undefined){
-if(!(validate408(data.butt, {instancePath:instancePath+"/butt",parentData:data,parentDataProperty:"butt",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate408.errors : vErrors.concat(validate408.errors);
+if(!(validate417(data.butt, {instancePath:instancePath+"/butt",parentData:data,parentDataProperty:"butt",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate417.errors : vErrors.concat(validate417.errors);
 errors = vErrors.length;
 }
 }
@@ -6409,8 +6592,8 @@ errors = vErrors.length;
 }
 }
 if(data.pegs !== undefined){
-if(!(validate394(data.pegs, {instancePath:instancePath+"/pegs",parentData:data,parentDataProperty:"pegs",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate394.errors : vErrors.concat(validate394.errors);
+if(!(validate403(data.pegs, {instancePath:instancePath+"/pegs",parentData:data,parentDataProperty:"pegs",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate403.errors : vErrors.concat(validate403.errors);
 errors = vErrors.length;
 }
 }
@@ -6431,18 +6614,18 @@ vErrors.push(err5);
 }
 errors++;
 }
-validate404.errors = vErrors;
+validate413.errors = vErrors;
 return errors === 0;
 }
-validate404.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate413.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-const schema93 = {"description":"A tongue in a fork, where two timbers meet at their ends.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A tongue in a fork, where two timbers meet at their ends.","const":"corner-bridle","examples":["corner-bridle"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"tenon":{"$ref":"#/$defs/tongue"},"pegs":{"$ref":"#/$defs/onePeg"},"rule":{"$ref":"#/$defs/rule"}},"required":["kind","of","into"]};
-const schema94 = {"description":"The tongue. It reaches through the other timber to its far face.","type":"object","additionalProperties":false,"properties":{"thickness":{"description":"Between its cheeks. Without it: a third of the timber.","type":["string","number"],"x-quantity":"length","examples":["2 3/4 in"]},"set-in":{"description":"From the reference face of the other timber to the near cheek. Without it: in the middle of the joined timber.","type":["string","number"],"x-quantity":"length","examples":["2 in"]}},"examples":["{thickness: 2 3/4 in}"]};
+const schema96 = {"description":"A tongue in a fork, where two timbers meet at their ends.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A tongue in a fork, where two timbers meet at their ends.","const":"corner-bridle","examples":["corner-bridle"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"tenon":{"$ref":"#/$defs/tongue"},"pegs":{"$ref":"#/$defs/onePeg"},"rule":{"$ref":"#/$defs/rule"}},"required":["kind","of","into"]};
+const schema97 = {"description":"The tongue. It reaches through the other timber to its far face.","type":"object","additionalProperties":false,"properties":{"thickness":{"description":"Between its cheeks. Without it: a third of the timber.","type":["string","number"],"x-quantity":"length","examples":["2 3/4 in"]},"set-in":{"description":"From the reference face of the other timber to the near cheek. Without it: in the middle of the joined timber.","type":["string","number"],"x-quantity":"length","examples":["2 in"]}},"examples":["{thickness: 2 3/4 in}"]};
 
-function validate416(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate425(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate416.evaluated;
+const evaluated0 = validate425.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -6465,7 +6648,7 @@ errors++;
 if(data.thickness !== undefined){
 let data0 = data.thickness;
 if((typeof data0 !== "string") && (!((typeof data0 == "number") && (isFinite(data0))))){
-const err1 = {instancePath:instancePath+"/thickness",schemaPath:"#/properties/thickness/type",keyword:"type",params:{type: schema94.properties.thickness.type}};
+const err1 = {instancePath:instancePath+"/thickness",schemaPath:"#/properties/thickness/type",keyword:"type",params:{type: schema97.properties.thickness.type}};
 if(vErrors === null){
 vErrors = [err1];
 }
@@ -6478,7 +6661,7 @@ errors++;
 if(data["set-in"] !== undefined){
 let data1 = data["set-in"];
 if((typeof data1 !== "string") && (!((typeof data1 == "number") && (isFinite(data1))))){
-const err2 = {instancePath:instancePath+"/set-in",schemaPath:"#/properties/set-in/type",keyword:"type",params:{type: schema94.properties["set-in"].type}};
+const err2 = {instancePath:instancePath+"/set-in",schemaPath:"#/properties/set-in/type",keyword:"type",params:{type: schema97.properties["set-in"].type}};
 if(vErrors === null){
 vErrors = [err2];
 }
@@ -6499,16 +6682,16 @@ vErrors.push(err3);
 }
 errors++;
 }
-validate416.errors = vErrors;
+validate425.errors = vErrors;
 return errors === 0;
 }
-validate416.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate425.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
 
-function validate413(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate422(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate413.evaluated;
+const evaluated0 = validate422.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -6583,8 +6766,8 @@ errors = vErrors.length;
 }
 }
 if(data.tenon !== undefined){
-if(!(validate416(data.tenon, {instancePath:instancePath+"/tenon",parentData:data,parentDataProperty:"tenon",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate416.errors : vErrors.concat(validate416.errors);
+if(!(validate425(data.tenon, {instancePath:instancePath+"/tenon",parentData:data,parentDataProperty:"tenon",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate425.errors : vErrors.concat(validate425.errors);
 errors = vErrors.length;
 }
 }
@@ -6611,18 +6794,18 @@ vErrors.push(err5);
 }
 errors++;
 }
-validate413.errors = vErrors;
+validate422.errors = vErrors;
 return errors === 0;
 }
-validate413.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate422.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-const schema95 = {"description":"The half of a timber's end, cut as a dovetail, lapped into the side of another.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The half of a timber's end, cut as a dovetail, lapped into the side of another.","const":"dovetail-lap","examples":["dovetail-lap"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"dovetail":{"$ref":"#/$defs/dovetail"},"pegs":{"$ref":"#/$defs/onePeg"},"rule":{"$ref":"#/$defs/rule"}},"required":["kind","of","into"]};
-const schema96 = {"description":"The dovetail.","type":"object","additionalProperties":false,"properties":{"length":{"description":"How far it reaches into the other timber. Without it: to its far face.","type":["string","number"],"x-quantity":"length","examples":["8 in"]},"depth":{"description":"How deep it is let in, from the side it comes from. Without it: half of what the two timbers have in common.","type":["string","number"],"x-quantity":"length","examples":["4 in"]},"flare":{"description":"How much it widens on each side. Without it: one in six of its length, at most a fifth of its width.","type":["string","number"],"x-quantity":"length","examples":["1 in"]}},"examples":["{length: 8 in, depth: 4 in, flare: 1 in}"]};
+const schema98 = {"description":"The half of a timber's end, cut as a dovetail, lapped into the side of another.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The half of a timber's end, cut as a dovetail, lapped into the side of another.","const":"dovetail-lap","examples":["dovetail-lap"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"dovetail":{"$ref":"#/$defs/dovetail"},"pegs":{"$ref":"#/$defs/onePeg"},"rule":{"$ref":"#/$defs/rule"}},"required":["kind","of","into"]};
+const schema99 = {"description":"The dovetail.","type":"object","additionalProperties":false,"properties":{"length":{"description":"How far it reaches into the other timber. Without it: to its far face.","type":["string","number"],"x-quantity":"length","examples":["8 in"]},"depth":{"description":"How deep it is let in, from the side it comes from. Without it: half of what the two timbers have in common.","type":["string","number"],"x-quantity":"length","examples":["4 in"]},"flare":{"description":"How much it widens on each side. Without it: one in six of its length, at most a fifth of its width.","type":["string","number"],"x-quantity":"length","examples":["1 in"]}},"examples":["{length: 8 in, depth: 4 in, flare: 1 in}"]};
 
-function validate423(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate432(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate423.evaluated;
+const evaluated0 = validate432.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -6645,7 +6828,7 @@ errors++;
 if(data.length !== undefined){
 let data0 = data.length;
 if((typeof data0 !== "string") && (!((typeof data0 == "number") && (isFinite(data0))))){
-const err1 = {instancePath:instancePath+"/length",schemaPath:"#/properties/length/type",keyword:"type",params:{type: schema96.properties.length.type}};
+const err1 = {instancePath:instancePath+"/length",schemaPath:"#/properties/length/type",keyword:"type",params:{type: schema99.properties.length.type}};
 if(vErrors === null){
 vErrors = [err1];
 }
@@ -6658,7 +6841,7 @@ errors++;
 if(data.depth !== undefined){
 let data1 = data.depth;
 if((typeof data1 !== "string") && (!((typeof data1 == "number") && (isFinite(data1))))){
-const err2 = {instancePath:instancePath+"/depth",schemaPath:"#/properties/depth/type",keyword:"type",params:{type: schema96.properties.depth.type}};
+const err2 = {instancePath:instancePath+"/depth",schemaPath:"#/properties/depth/type",keyword:"type",params:{type: schema99.properties.depth.type}};
 if(vErrors === null){
 vErrors = [err2];
 }
@@ -6671,7 +6854,7 @@ errors++;
 if(data.flare !== undefined){
 let data2 = data.flare;
 if((typeof data2 !== "string") && (!((typeof data2 == "number") && (isFinite(data2))))){
-const err3 = {instancePath:instancePath+"/flare",schemaPath:"#/properties/flare/type",keyword:"type",params:{type: schema96.properties.flare.type}};
+const err3 = {instancePath:instancePath+"/flare",schemaPath:"#/properties/flare/type",keyword:"type",params:{type: schema99.properties.flare.type}};
 if(vErrors === null){
 vErrors = [err3];
 }
@@ -6692,16 +6875,16 @@ vErrors.push(err4);
 }
 errors++;
 }
-validate423.errors = vErrors;
+validate432.errors = vErrors;
 return errors === 0;
 }
-validate423.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate432.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
 
-function validate420(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate429(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate420.evaluated;
+const evaluated0 = validate429.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -6776,8 +6959,8 @@ errors = vErrors.length;
 }
 }
 if(data.dovetail !== undefined){
-if(!(validate423(data.dovetail, {instancePath:instancePath+"/dovetail",parentData:data,parentDataProperty:"dovetail",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate423.errors : vErrors.concat(validate423.errors);
+if(!(validate432(data.dovetail, {instancePath:instancePath+"/dovetail",parentData:data,parentDataProperty:"dovetail",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate432.errors : vErrors.concat(validate432.errors);
 errors = vErrors.length;
 }
 }
@@ -6804,18 +6987,18 @@ vErrors.push(err5);
 }
 errors++;
 }
-validate420.errors = vErrors;
+validate429.errors = vErrors;
 return errors === 0;
 }
-validate420.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate429.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-const schema97 = {"description":"A short tenon without pegs, which keeps a timber in its place; it only bears.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A short tenon without pegs, which keeps a timber in its place; it only bears.","const":"stub-tenon","examples":["stub-tenon"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"},"tenon":{"$ref":"#/$defs/stubTenon"},"rule":{"$ref":"#/$defs/rule"}},"required":["kind","of","into"]};
-const schema98 = {"description":"The tenon. It lies along the grain of the timber it enters.","type":"object","additionalProperties":false,"properties":{"thickness":{"description":"Between its cheeks.","type":["string","number"],"x-quantity":"length","examples":["2 in","1 1/2 in"]},"length":{"description":"From the shoulder to its end. Without it: 1 1/2 in.","type":["string","number"],"x-quantity":"length","examples":["1 1/2 in"]},"width":{"description":"Across the grain of the mortised timber. Without it: full width, less 1 in at a timber's free end.","type":["string","number"],"x-quantity":"length","examples":["7 in"]},"set-in":{"description":"From the reference face of the mortised timber to the near cheek. Without it: 2 in.","type":["string","number"],"x-quantity":"length","examples":["2 in"]}},"examples":["{thickness: 2 in, length: 1 1/2 in}"]};
+const schema100 = {"description":"A short tenon without pegs, which keeps a timber in its place; it only bears.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A short tenon without pegs, which keeps a timber in its place; it only bears.","const":"stub-tenon","examples":["stub-tenon"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"},"tenon":{"$ref":"#/$defs/stubTenon"},"rule":{"$ref":"#/$defs/rule"}},"required":["kind","of","into"]};
+const schema101 = {"description":"The tenon. It lies along the grain of the timber it enters.","type":"object","additionalProperties":false,"properties":{"thickness":{"description":"Between its cheeks.","type":["string","number"],"x-quantity":"length","examples":["2 in","1 1/2 in"]},"length":{"description":"From the shoulder to its end. Without it: 1 1/2 in.","type":["string","number"],"x-quantity":"length","examples":["1 1/2 in"]},"width":{"description":"Across the grain of the mortised timber. Without it: full width, less 1 in at a timber's free end.","type":["string","number"],"x-quantity":"length","examples":["7 in"]},"set-in":{"description":"From the reference face of the mortised timber to the near cheek. Without it: 2 in.","type":["string","number"],"x-quantity":"length","examples":["2 in"]}},"examples":["{thickness: 2 in, length: 1 1/2 in}"]};
 
-function validate431(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate440(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate431.evaluated;
+const evaluated0 = validate440.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -6838,7 +7021,7 @@ errors++;
 if(data.thickness !== undefined){
 let data0 = data.thickness;
 if((typeof data0 !== "string") && (!((typeof data0 == "number") && (isFinite(data0))))){
-const err1 = {instancePath:instancePath+"/thickness",schemaPath:"#/properties/thickness/type",keyword:"type",params:{type: schema98.properties.thickness.type}};
+const err1 = {instancePath:instancePath+"/thickness",schemaPath:"#/properties/thickness/type",keyword:"type",params:{type: schema101.properties.thickness.type}};
 if(vErrors === null){
 vErrors = [err1];
 }
@@ -6851,7 +7034,7 @@ errors++;
 if(data.length !== undefined){
 let data1 = data.length;
 if((typeof data1 !== "string") && (!((typeof data1 == "number") && (isFinite(data1))))){
-const err2 = {instancePath:instancePath+"/length",schemaPath:"#/properties/length/type",keyword:"type",params:{type: schema98.properties.length.type}};
+const err2 = {instancePath:instancePath+"/length",schemaPath:"#/properties/length/type",keyword:"type",params:{type: schema101.properties.length.type}};
 if(vErrors === null){
 vErrors = [err2];
 }
@@ -6864,7 +7047,7 @@ errors++;
 if(data.width !== undefined){
 let data2 = data.width;
 if((typeof data2 !== "string") && (!((typeof data2 == "number") && (isFinite(data2))))){
-const err3 = {instancePath:instancePath+"/width",schemaPath:"#/properties/width/type",keyword:"type",params:{type: schema98.properties.width.type}};
+const err3 = {instancePath:instancePath+"/width",schemaPath:"#/properties/width/type",keyword:"type",params:{type: schema101.properties.width.type}};
 if(vErrors === null){
 vErrors = [err3];
 }
@@ -6877,7 +7060,7 @@ errors++;
 if(data["set-in"] !== undefined){
 let data3 = data["set-in"];
 if((typeof data3 !== "string") && (!((typeof data3 == "number") && (isFinite(data3))))){
-const err4 = {instancePath:instancePath+"/set-in",schemaPath:"#/properties/set-in/type",keyword:"type",params:{type: schema98.properties["set-in"].type}};
+const err4 = {instancePath:instancePath+"/set-in",schemaPath:"#/properties/set-in/type",keyword:"type",params:{type: schema101.properties["set-in"].type}};
 if(vErrors === null){
 vErrors = [err4];
 }
@@ -6898,16 +7081,16 @@ vErrors.push(err5);
 }
 errors++;
 }
-validate431.errors = vErrors;
+validate440.errors = vErrors;
 return errors === 0;
 }
-validate431.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate440.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
 
-function validate427(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate436(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate427.evaluated;
+const evaluated0 = validate436.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -6988,8 +7171,8 @@ errors = vErrors.length;
 }
 }
 if(data.tenon !== undefined){
-if(!(validate431(data.tenon, {instancePath:instancePath+"/tenon",parentData:data,parentDataProperty:"tenon",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate431.errors : vErrors.concat(validate431.errors);
+if(!(validate440(data.tenon, {instancePath:instancePath+"/tenon",parentData:data,parentDataProperty:"tenon",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate440.errors : vErrors.concat(validate440.errors);
 errors = vErrors.length;
 }
 }
@@ -7010,18 +7193,18 @@ vErrors.push(err5);
 }
 errors++;
 }
-validate427.errors = vErrors;
+validate436.errors = vErrors;
 return errors === 0;
 }
-validate427.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate436.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-const schema99 = {"description":"The end of a brace held by structural screws.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The end of a brace held by structural screws.","const":"screwed-brace","examples":["screwed-brace"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"},"screws":{"$ref":"#/$defs/screws"},"rule":{"$ref":"#/$defs/rule"}},"required":["kind","of","into"]};
-const schema100 = {"description":"The screws through each end, square to the face of the other timber, driven from the brace's long edge.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many at each end.","type":"integer","minimum":1,"maximum":24,"examples":[2],"default":2,"x-default-source":"common practice"},"diameter":{"description":"How thick they are.","type":["string","number"],"x-quantity":"length","examples":["5/16 in"]},"length":{"description":"How long they are, under the head. Without it: as long as the two timbers need.","type":["string","number"],"x-quantity":"length","examples":["10 in"]}},"examples":["{count: 2, diameter: 5/16 in, length: 10 in}"]};
+const schema102 = {"description":"The end of a brace held by structural screws.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The end of a brace held by structural screws.","const":"screwed-brace","examples":["screwed-brace"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["post"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["plate"]},"housing":{"$ref":"#/$defs/housing"},"screws":{"$ref":"#/$defs/screws"},"rule":{"$ref":"#/$defs/rule"}},"required":["kind","of","into"]};
+const schema103 = {"description":"The screws through each end, square to the face of the other timber, driven from the brace's long edge.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many at each end.","type":"integer","minimum":1,"maximum":24,"examples":[2],"default":2,"x-default-source":"common practice"},"diameter":{"description":"How thick they are.","type":["string","number"],"x-quantity":"length","examples":["5/16 in"]},"length":{"description":"How long they are, under the head. Without it: as long as the two timbers need.","type":["string","number"],"x-quantity":"length","examples":["10 in"]}},"examples":["{count: 2, diameter: 5/16 in, length: 10 in}"]};
 
-function validate438(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate447(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate438.evaluated;
+const evaluated0 = validate447.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -7079,7 +7262,7 @@ errors++;
 if(data.diameter !== undefined){
 let data1 = data.diameter;
 if((typeof data1 !== "string") && (!((typeof data1 == "number") && (isFinite(data1))))){
-const err4 = {instancePath:instancePath+"/diameter",schemaPath:"#/properties/diameter/type",keyword:"type",params:{type: schema100.properties.diameter.type}};
+const err4 = {instancePath:instancePath+"/diameter",schemaPath:"#/properties/diameter/type",keyword:"type",params:{type: schema103.properties.diameter.type}};
 if(vErrors === null){
 vErrors = [err4];
 }
@@ -7092,7 +7275,7 @@ errors++;
 if(data.length !== undefined){
 let data2 = data.length;
 if((typeof data2 !== "string") && (!((typeof data2 == "number") && (isFinite(data2))))){
-const err5 = {instancePath:instancePath+"/length",schemaPath:"#/properties/length/type",keyword:"type",params:{type: schema100.properties.length.type}};
+const err5 = {instancePath:instancePath+"/length",schemaPath:"#/properties/length/type",keyword:"type",params:{type: schema103.properties.length.type}};
 if(vErrors === null){
 vErrors = [err5];
 }
@@ -7113,16 +7296,16 @@ vErrors.push(err6);
 }
 errors++;
 }
-validate438.errors = vErrors;
+validate447.errors = vErrors;
 return errors === 0;
 }
-validate438.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate447.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
 
-function validate434(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate443(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate434.evaluated;
+const evaluated0 = validate443.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -7203,8 +7386,8 @@ errors = vErrors.length;
 }
 }
 if(data.screws !== undefined){
-if(!(validate438(data.screws, {instancePath:instancePath+"/screws",parentData:data,parentDataProperty:"screws",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate438.errors : vErrors.concat(validate438.errors);
+if(!(validate447(data.screws, {instancePath:instancePath+"/screws",parentData:data,parentDataProperty:"screws",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate447.errors : vErrors.concat(validate447.errors);
 errors = vErrors.length;
 }
 }
@@ -7225,17 +7408,17 @@ vErrors.push(err5);
 }
 errors++;
 }
-validate434.errors = vErrors;
+validate443.errors = vErrors;
 return errors === 0;
 }
-validate434.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate443.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-const schema101 = {"description":"The foot of a principal rafter, stepped into a tie and tenoned.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The foot of a principal rafter, stepped into a tie and tenoned.","const":"rafter-heel","examples":["rafter-heel"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["principal"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["tie"]},"form":{"description":"How the abutment that takes the thrust stands. bisecting: it halves the blunt angle between the rafter's upper edge and the tie. square: square to the rafter.","type":"string","enum":["bisecting","square"],"examples":["bisecting"],"default":"bisecting","x-default-source":"common practice"},"housing":{"description":"How deep the toe is stepped into the tie, square to its face. Without it: a sixth of the tie, at least 1 in.","type":["string","number"],"x-quantity":"length","examples":["1 1/2 in"]},"tenon":{"$ref":"#/$defs/tenon"},"pegs":{"$ref":"#/$defs/twoPegs"},"rule":{"$ref":"#/$defs/rule"}},"required":["kind","of","into"]};
+const schema104 = {"description":"The foot of a principal rafter, stepped into a tie and tenoned.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"The foot of a principal rafter, stepped into a tie and tenoned.","const":"rafter-heel","examples":["rafter-heel"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["principal"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["tie"]},"form":{"description":"How the abutment that takes the thrust stands. bisecting: it halves the blunt angle between the rafter's upper edge and the tie. square: square to the rafter.","type":"string","enum":["bisecting","square"],"examples":["bisecting"],"default":"bisecting","x-default-source":"common practice"},"housing":{"description":"How deep the toe is stepped into the tie, square to its face. Without it: a sixth of the tie, at least 1 in.","type":["string","number"],"x-quantity":"length","examples":["1 1/2 in"]},"tenon":{"$ref":"#/$defs/tenon"},"pegs":{"$ref":"#/$defs/twoPegs"},"rule":{"$ref":"#/$defs/rule"}},"required":["kind","of","into"]};
 
-function validate441(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate450(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate441.evaluated;
+const evaluated0 = validate450.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -7322,7 +7505,7 @@ vErrors.push(err5);
 errors++;
 }
 if(!((data3 === "bisecting") || (data3 === "square"))){
-const err6 = {instancePath:instancePath+"/form",schemaPath:"#/properties/form/enum",keyword:"enum",params:{allowedValues: schema101.properties.form.enum}};
+const err6 = {instancePath:instancePath+"/form",schemaPath:"#/properties/form/enum",keyword:"enum",params:{allowedValues: schema104.properties.form.enum}};
 if(vErrors === null){
 vErrors = [err6];
 }
@@ -7335,7 +7518,7 @@ errors++;
 if(data.housing !== undefined){
 let data4 = data.housing;
 if((typeof data4 !== "string") && (!((typeof data4 == "number") && (isFinite(data4))))){
-const err7 = {instancePath:instancePath+"/housing",schemaPath:"#/properties/housing/type",keyword:"type",params:{type: schema101.properties.housing.type}};
+const err7 = {instancePath:instancePath+"/housing",schemaPath:"#/properties/housing/type",keyword:"type",params:{type: schema104.properties.housing.type}};
 if(vErrors === null){
 vErrors = [err7];
 }
@@ -7374,17 +7557,17 @@ vErrors.push(err8);
 }
 errors++;
 }
-validate441.errors = vErrors;
+validate450.errors = vErrors;
 return errors === 0;
 }
-validate441.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate450.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-const schema102 = {"description":"Two rafters head to head at the ridge, without a ridge timber.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Two rafters head to head at the ridge, without a ridge timber.","const":"rafter-pair","examples":["rafter-pair"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["principal"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["principal"]},"form":{"description":"bridle: a tongue on the one in a fork of the other, a third of the thickness each. lapped: each gives half its thickness.","type":"string","enum":["bridle","lapped"],"examples":["bridle"],"default":"bridle","x-default-source":"common practice"},"pegs":{"$ref":"#/$defs/onePeg"},"rule":{"$ref":"#/$defs/rule"}},"required":["kind","of","into"]};
+const schema105 = {"description":"Two rafters head to head at the ridge, without a ridge timber.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Two rafters head to head at the ridge, without a ridge timber.","const":"rafter-pair","examples":["rafter-pair"]},"of":{"$ref":"#/$defs/timbers","description":"The timber that is let in: an entry, a kind, a single stick, or a list.","examples":["principal"]},"into":{"$ref":"#/$defs/timbers","description":"The timber that receives it: an entry, a kind, a single stick, or a list.","examples":["principal"]},"form":{"description":"bridle: a tongue on the one in a fork of the other, a third of the thickness each. lapped: each gives half its thickness.","type":"string","enum":["bridle","lapped"],"examples":["bridle"],"default":"bridle","x-default-source":"common practice"},"pegs":{"$ref":"#/$defs/onePeg"},"rule":{"$ref":"#/$defs/rule"}},"required":["kind","of","into"]};
 
-function validate447(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate456(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate447.evaluated;
+const evaluated0 = validate456.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -7471,7 +7654,7 @@ vErrors.push(err5);
 errors++;
 }
 if(!((data3 === "bridle") || (data3 === "lapped"))){
-const err6 = {instancePath:instancePath+"/form",schemaPath:"#/properties/form/enum",keyword:"enum",params:{allowedValues: schema102.properties.form.enum}};
+const err6 = {instancePath:instancePath+"/form",schemaPath:"#/properties/form/enum",keyword:"enum",params:{allowedValues: schema105.properties.form.enum}};
 if(vErrors === null){
 vErrors = [err6];
 }
@@ -7504,10 +7687,10 @@ vErrors.push(err7);
 }
 errors++;
 }
-validate447.errors = vErrors;
+validate456.errors = vErrors;
 return errors === 0;
 }
-validate447.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate456.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
 
 function validate323(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
@@ -7567,7 +7750,7 @@ if(props0 !== true){
 props0 = true;
 }
 }
-else if(tag0 === "housed"){
+else if(tag0 === "step-lap"){
 if(!(validate366(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
 vErrors = vErrors === null ? validate366.errors : vErrors.concat(validate366.errors);
 errors = vErrors.length;
@@ -7576,9 +7759,18 @@ if(props0 !== true){
 props0 = true;
 }
 }
+else if(tag0 === "housed"){
+if(!(validate375(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate375.errors : vErrors.concat(validate375.errors);
+errors = vErrors.length;
+}
+if(props0 !== true){
+props0 = true;
+}
+}
 else if(tag0 === "housed-dovetail"){
-if(!(validate372(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate372.errors : vErrors.concat(validate372.errors);
+if(!(validate381(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate381.errors : vErrors.concat(validate381.errors);
 errors = vErrors.length;
 }
 if(props0 !== true){
@@ -7586,8 +7778,8 @@ props0 = true;
 }
 }
 else if(tag0 === "pocket"){
-if(!(validate377(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate377.errors : vErrors.concat(validate377.errors);
+if(!(validate386(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate386.errors : vErrors.concat(validate386.errors);
 errors = vErrors.length;
 }
 if(props0 !== true){
@@ -7595,8 +7787,8 @@ props0 = true;
 }
 }
 else if(tag0 === "corner-half-lap"){
-if(!(validate382(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate382.errors : vErrors.concat(validate382.errors);
+if(!(validate391(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate391.errors : vErrors.concat(validate391.errors);
 errors = vErrors.length;
 }
 if(props0 !== true){
@@ -7604,8 +7796,8 @@ props0 = true;
 }
 }
 else if(tag0 === "half-lap-scarf"){
-if(!(validate389(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate389.errors : vErrors.concat(validate389.errors);
+if(!(validate398(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate398.errors : vErrors.concat(validate398.errors);
 errors = vErrors.length;
 }
 if(props0 !== true){
@@ -7613,8 +7805,8 @@ props0 = true;
 }
 }
 else if(tag0 === "bladed-scarf"){
-if(!(validate396(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate396.errors : vErrors.concat(validate396.errors);
+if(!(validate405(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate405.errors : vErrors.concat(validate405.errors);
 errors = vErrors.length;
 }
 if(props0 !== true){
@@ -7622,15 +7814,6 @@ props0 = true;
 }
 }
 else if(tag0 === "stop-splayed-scarf"){
-if(!(validate404(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate404.errors : vErrors.concat(validate404.errors);
-errors = vErrors.length;
-}
-if(props0 !== true){
-props0 = true;
-}
-}
-else if(tag0 === "corner-bridle"){
 if(!(validate413(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
 vErrors = vErrors === null ? validate413.errors : vErrors.concat(validate413.errors);
 errors = vErrors.length;
@@ -7639,9 +7822,18 @@ if(props0 !== true){
 props0 = true;
 }
 }
+else if(tag0 === "corner-bridle"){
+if(!(validate422(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate422.errors : vErrors.concat(validate422.errors);
+errors = vErrors.length;
+}
+if(props0 !== true){
+props0 = true;
+}
+}
 else if(tag0 === "dovetail-lap"){
-if(!(validate420(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate420.errors : vErrors.concat(validate420.errors);
+if(!(validate429(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate429.errors : vErrors.concat(validate429.errors);
 errors = vErrors.length;
 }
 if(props0 !== true){
@@ -7649,8 +7841,8 @@ props0 = true;
 }
 }
 else if(tag0 === "stub-tenon"){
-if(!(validate427(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate427.errors : vErrors.concat(validate427.errors);
+if(!(validate436(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate436.errors : vErrors.concat(validate436.errors);
 errors = vErrors.length;
 }
 if(props0 !== true){
@@ -7658,8 +7850,8 @@ props0 = true;
 }
 }
 else if(tag0 === "screwed-brace"){
-if(!(validate434(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate434.errors : vErrors.concat(validate434.errors);
+if(!(validate443(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate443.errors : vErrors.concat(validate443.errors);
 errors = vErrors.length;
 }
 if(props0 !== true){
@@ -7667,8 +7859,8 @@ props0 = true;
 }
 }
 else if(tag0 === "rafter-heel"){
-if(!(validate441(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate441.errors : vErrors.concat(validate441.errors);
+if(!(validate450(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate450.errors : vErrors.concat(validate450.errors);
 errors = vErrors.length;
 }
 if(props0 !== true){
@@ -7676,8 +7868,8 @@ props0 = true;
 }
 }
 else if(tag0 === "rafter-pair"){
-if(!(validate447(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate447.errors : vErrors.concat(validate447.errors);
+if(!(validate456(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate456.errors : vErrors.concat(validate456.errors);
 errors = vErrors.length;
 }
 if(props0 !== true){
@@ -7722,13 +7914,13 @@ return errors === 0;
 }
 validate323.evaluated = {"dynamicProps":true,"dynamicItems":false};
 
-const schema103 = {"description":"Two slopes that meet at a ridge.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Two slopes that meet at a ridge.","const":"gable","examples":["gable"]},"pitch":{"$ref":"#/$defs/pitch"},"rafters":{"$ref":"#/$defs/rafters"},"deck":{"$ref":"#/$defs/deck"},"covering":{"$ref":"#/$defs/covering"},"ceiling":{"$ref":"#/$defs/ceiling"}},"required":["kind","pitch"]};
-const schema104 = {"description":"Rise over run, or an angle.","type":["string","number"],"x-quantity":"pitch","examples":["7:12","30 deg"]};
+const schema106 = {"description":"Two slopes that meet at a ridge.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Two slopes that meet at a ridge.","const":"gable","examples":["gable"]},"pitch":{"$ref":"#/$defs/pitch"},"rafters":{"$ref":"#/$defs/rafters"},"deck":{"$ref":"#/$defs/deck"},"covering":{"$ref":"#/$defs/covering"},"ceiling":{"$ref":"#/$defs/ceiling"}},"required":["kind","pitch"]};
+const schema107 = {"description":"Rise over run, or an angle.","type":["string","number"],"x-quantity":"pitch","examples":["7:12","30 deg"]};
 
-function validate471(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate481(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate471.evaluated;
+const evaluated0 = validate481.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -7736,7 +7928,7 @@ if(evaluated0.dynamicItems){
 evaluated0.items = undefined;
 }
 if((typeof data !== "string") && (!((typeof data == "number") && (isFinite(data))))){
-const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema104.type}};
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema107.type}};
 if(vErrors === null){
 vErrors = [err0];
 }
@@ -7745,17 +7937,272 @@ vErrors.push(err0);
 }
 errors++;
 }
-validate471.errors = vErrors;
+validate481.errors = vErrors;
 return errors === 0;
 }
-validate471.evaluated = {"dynamicProps":false,"dynamicItems":false};
+validate481.evaluated = {"dynamicProps":false,"dynamicItems":false};
 
-const schema105 = {"description":"The common rafters of the roof.","type":"object","additionalProperties":false,"properties":{"section":{"$ref":"#/$defs/section"},"timber":{"$ref":"#/$defs/timberName"},"spacing":{"description":"The most allowed from center to center; divided evenly between the rake rafters.","type":["string","number"],"x-quantity":"length","examples":["30 in","24 in"]},"count":{"description":"How many on each slope, instead of a spacing.","type":"integer","minimum":2,"maximum":500,"examples":[8]},"layout":{"description":"even: the same spacing throughout. fixed: exactly the spacing, the remainder in the last bay.","type":"string","enum":["even","fixed"],"examples":["even"],"default":"even","x-default-source":"common practice"},"seat":{"description":"How the rafters sit on the plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A bird's mouth: a level seat and a plumb cut on the plate's outside face.","type":"string","enum":["birds-mouth"],"examples":["birds-mouth"],"default":"birds-mouth","x-default-source":"common practice"},"length":{"description":"The level seat. Without it: the largest quarter inch that stays within a quarter of the rafter's depth.","type":["string","number"],"x-quantity":"length","examples":["3 1/2 in"]},"rule":{"$ref":"#/$defs/rule"}},"required":["kind"],"examples":["{kind: birds-mouth}"]},"head":{"description":"How the rafters meet the ridge or the high plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"housed: let into the ridge, open on top. birds-mouth: on the high plate of a shed roof. bridle: head to head without a ridge timber, a tongue in a fork. lapped: head to head, each halved.","type":"string","enum":["housed","birds-mouth","bridle","lapped"],"examples":["housed","bridle"]},"into":{"description":"The timber that receives them.","type":"string","x-ref":["member"],"examples":["ridge"]},"housing":{"description":"How deep they are let in.","type":["string","number"],"x-quantity":"length","examples":["1/2 in"],"default":"1/2 in","x-default-source":"common practice"},"rule":{"$ref":"#/$defs/rule"},"fasten":{"$ref":"#/$defs/fasteners","description":"What holds each rafter in the ridge: screws from its top edge into the ridge, slanting at 45° across the ridge's grain, or toe-nails."},"pegs":{"$ref":"#/$defs/onePeg","description":"What holds the two halves of a bridle or lap together."}},"required":["kind"],"examples":["{kind: housed, into: ridge}"]},"overhang":{"description":"How far the roof stands out.","type":"object","additionalProperties":false,"properties":{"eave":{"description":"Level, from the plate's outside face to the rafter's outer tip.","type":["string","number"],"x-quantity":"length","examples":["18 in"]},"rake":{"description":"From the end bent's outer face to the deck's edge.","type":["string","number"],"x-quantity":"length","examples":["12 in"]},"high":{"description":"At the high side of a shed roof.","type":["string","number"],"x-quantity":"length","examples":["12 in"]}},"examples":["{eave: 18 in, rake: 12 in}"]},"fasten":{"$ref":"#/$defs/fasteners","description":"What holds each rafter down on the plate.","examples":["{kind: screws, count: 2, diameter: 5/16 in, length: 10 in}"]}},"required":["section"],"examples":["{section: 3x7, spacing: 30 in}"]};
+const schema108 = {"description":"The common rafters of the roof.","type":"object","additionalProperties":false,"properties":{"section":{"$ref":"#/$defs/section"},"timber":{"$ref":"#/$defs/timberName"},"measured":{"$ref":"#/$defs/measured"},"spacing":{"description":"The most allowed from center to center; divided evenly between the rake rafters.","type":["string","number"],"x-quantity":"length","examples":["30 in","24 in"]},"count":{"description":"How many on each slope, instead of a spacing.","type":"integer","minimum":2,"maximum":500,"examples":[8]},"layout":{"description":"even: the same spacing throughout. fixed: exactly the spacing, the remainder in the last bay.","type":"string","enum":["even","fixed"],"examples":["even"],"default":"even","x-default-source":"common practice"},"seat":{"$ref":"#/$defs/seat"},"head":{"description":"How the rafters meet the ridge or the high plate.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"housed: let into the ridge, open on top. birds-mouth: on the high plate of a shed roof, cut as their seat on the low one. bridle: head to head without a ridge timber, a tongue in a fork. lapped: head to head, each halved.","type":"string","enum":["housed","birds-mouth","bridle","lapped"],"examples":["housed","bridle"]},"into":{"description":"The timber that receives them.","type":"string","x-ref":["member"],"examples":["ridge"]},"housing":{"description":"How deep they are let in.","type":["string","number"],"x-quantity":"length","examples":["1/2 in"],"default":"1/2 in","x-default-source":"common practice"},"rule":{"$ref":"#/$defs/rule"},"fasten":{"$ref":"#/$defs/fasteners","description":"What holds each rafter in the ridge: screws from its top edge into the ridge, slanting at 45° across the ridge's grain, or toe-nails."},"pegs":{"$ref":"#/$defs/onePeg","description":"What holds the two halves of a bridle or lap together."}},"required":["kind"],"examples":["{kind: housed, into: ridge}"]},"overhang":{"description":"How far the roof stands out.","type":"object","additionalProperties":false,"properties":{"eave":{"description":"Level, from the plate's outside face to the rafter's outer tip.","type":["string","number"],"x-quantity":"length","examples":["18 in"]},"rake":{"description":"From the end bent's outer face to the deck's edge.","type":["string","number"],"x-quantity":"length","examples":["12 in"]},"high":{"description":"At the high side of a shed roof.","type":["string","number"],"x-quantity":"length","examples":["12 in"]}},"examples":["{eave: 18 in, rake: 12 in}"]},"fasten":{"$ref":"#/$defs/fasteners","description":"What holds each rafter down on the plate.","examples":["{kind: screws, count: 2, diameter: 5/16 in, length: 10 in}"]}},"required":["section"],"examples":["{section: 3x7, spacing: 30 in}"]};
+const schema109 = {"description":"How the rafters sit on the plate.","type":"object","required":["kind"],"discriminator":{"propertyName":"kind"},"oneOf":[{"$ref":"#/$defs/seat-birds-mouth"},{"$ref":"#/$defs/seat-step-lap"}],"examples":["{kind: birds-mouth}","{kind: step-lap}"]};
+const schema110 = {"description":"A bird's mouth: a level seat and a plumb cut on the plate's outside face.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A bird's mouth: a level seat and a plumb cut on the plate's outside face.","const":"birds-mouth","examples":["birds-mouth"]},"length":{"description":"The level seat. Without it: the largest quarter inch that stays within a quarter of the rafter's depth.","type":["string","number"],"x-quantity":"length","examples":["3 1/2 in"]},"rule":{"$ref":"#/$defs/rule"}},"required":["kind"]};
 
-function validate473(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate488(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate473.evaluated;
+const evaluated0 = validate488.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(data && typeof data == "object" && !Array.isArray(data)){
+if(data.kind === undefined){
+const err0 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "kind"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+for(const key0 in data){
+if(!(((key0 === "kind") || (key0 === "length")) || (key0 === "rule"))){
+const err1 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+}
+if(data.kind !== undefined){
+if("birds-mouth" !== data.kind){
+const err2 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/const",keyword:"const",params:{allowedValue: "birds-mouth"}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+}
+if(data.length !== undefined){
+let data1 = data.length;
+if((typeof data1 !== "string") && (!((typeof data1 == "number") && (isFinite(data1))))){
+const err3 = {instancePath:instancePath+"/length",schemaPath:"#/properties/length/type",keyword:"type",params:{type: schema110.properties.length.type}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+}
+if(data.rule !== undefined){
+if(!(validate328(data.rule, {instancePath:instancePath+"/rule",parentData:data,parentDataProperty:"rule",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate328.errors : vErrors.concat(validate328.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err4 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+validate488.errors = vErrors;
+return errors === 0;
+}
+validate488.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+
+const schema111 = {"description":"A step-lap seat: the rafter stands in a housing across the plate's upper outer arris and pushes against a step there; its tail laps over the rim that is left outside of it.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A step-lap seat: the rafter stands in a housing across the plate's upper outer arris and pushes against a step there; its tail laps over the rim that is left outside of it.","const":"step-lap","examples":["step-lap"]},"length":{"description":"Level, from the plate's outside face to where the rafter's underside meets the plate's top: lap and housing together. Without it: 4 in (100 mm), less where that leaves the tail under half of the rafter's depth or is wider than the plate.","type":["string","number"],"x-quantity":"length","examples":["4 in"]},"form":{"$ref":"#/$defs/stepForm"},"housing":{"$ref":"#/$defs/stepDepth"},"rule":{"$ref":"#/$defs/rule"}},"required":["kind"]};
+
+function validate490(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate490.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(data && typeof data == "object" && !Array.isArray(data)){
+if(data.kind === undefined){
+const err0 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "kind"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+for(const key0 in data){
+if(!(((((key0 === "kind") || (key0 === "length")) || (key0 === "form")) || (key0 === "housing")) || (key0 === "rule"))){
+const err1 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+}
+if(data.kind !== undefined){
+if("step-lap" !== data.kind){
+const err2 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/const",keyword:"const",params:{allowedValue: "step-lap"}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+}
+if(data.length !== undefined){
+let data1 = data.length;
+if((typeof data1 !== "string") && (!((typeof data1 == "number") && (isFinite(data1))))){
+const err3 = {instancePath:instancePath+"/length",schemaPath:"#/properties/length/type",keyword:"type",params:{type: schema111.properties.length.type}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+}
+if(data.form !== undefined){
+if(!(validate369(data.form, {instancePath:instancePath+"/form",parentData:data,parentDataProperty:"form",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate369.errors : vErrors.concat(validate369.errors);
+errors = vErrors.length;
+}
+}
+if(data.housing !== undefined){
+if(!(validate371(data.housing, {instancePath:instancePath+"/housing",parentData:data,parentDataProperty:"housing",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate371.errors : vErrors.concat(validate371.errors);
+errors = vErrors.length;
+}
+}
+if(data.rule !== undefined){
+if(!(validate328(data.rule, {instancePath:instancePath+"/rule",parentData:data,parentDataProperty:"rule",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate328.errors : vErrors.concat(validate328.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err4 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+validate490.errors = vErrors;
+return errors === 0;
+}
+validate490.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+
+
+function validate487(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate487.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if(data && typeof data == "object" && !Array.isArray(data)){
+if(data.kind === undefined){
+const err0 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "kind"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+const tag0 = data.kind;
+if(typeof tag0 == "string"){
+if(tag0 === "birds-mouth"){
+if(!(validate488(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate488.errors : vErrors.concat(validate488.errors);
+errors = vErrors.length;
+}
+var props0 = true;
+}
+else if(tag0 === "step-lap"){
+if(!(validate490(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate490.errors : vErrors.concat(validate490.errors);
+errors = vErrors.length;
+}
+if(props0 !== true){
+props0 = true;
+}
+}
+else {
+const err1 = {instancePath,schemaPath:"#/discriminator",keyword:"discriminator",params:{error: "mapping", tag: "kind", tagValue: tag0}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+}
+else {
+const err2 = {instancePath,schemaPath:"#/discriminator",keyword:"discriminator",params:{error: "tag", tag: "kind", tagValue: tag0}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+}
+else {
+const err3 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+validate487.errors = vErrors;
+evaluated0.props = props0;
+return errors === 0;
+}
+validate487.evaluated = {"dynamicProps":true,"dynamicItems":false};
+
+
+function validate483(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate483.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -7774,7 +8221,7 @@ vErrors.push(err0);
 errors++;
 }
 for(const key0 in data){
-if(!(func1.call(schema105.properties, key0))){
+if(!(func1.call(schema108.properties, key0))){
 const err1 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
 if(vErrors === null){
 vErrors = [err1];
@@ -7797,10 +8244,16 @@ vErrors = vErrors === null ? validate66.errors : vErrors.concat(validate66.error
 errors = vErrors.length;
 }
 }
+if(data.measured !== undefined){
+if(!(validate68(data.measured, {instancePath:instancePath+"/measured",parentData:data,parentDataProperty:"measured",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate68.errors : vErrors.concat(validate68.errors);
+errors = vErrors.length;
+}
+}
 if(data.spacing !== undefined){
-let data2 = data.spacing;
-if((typeof data2 !== "string") && (!((typeof data2 == "number") && (isFinite(data2))))){
-const err2 = {instancePath:instancePath+"/spacing",schemaPath:"#/properties/spacing/type",keyword:"type",params:{type: schema105.properties.spacing.type}};
+let data3 = data.spacing;
+if((typeof data3 !== "string") && (!((typeof data3 == "number") && (isFinite(data3))))){
+const err2 = {instancePath:instancePath+"/spacing",schemaPath:"#/properties/spacing/type",keyword:"type",params:{type: schema108.properties.spacing.type}};
 if(vErrors === null){
 vErrors = [err2];
 }
@@ -7811,8 +8264,8 @@ errors++;
 }
 }
 if(data.count !== undefined){
-let data3 = data.count;
-if(!(((typeof data3 == "number") && (!(data3 % 1) && !isNaN(data3))) && (isFinite(data3)))){
+let data4 = data.count;
+if(!(((typeof data4 == "number") && (!(data4 % 1) && !isNaN(data4))) && (isFinite(data4)))){
 const err3 = {instancePath:instancePath+"/count",schemaPath:"#/properties/count/type",keyword:"type",params:{type: "integer"}};
 if(vErrors === null){
 vErrors = [err3];
@@ -7822,8 +8275,8 @@ vErrors.push(err3);
 }
 errors++;
 }
-if((typeof data3 == "number") && (isFinite(data3))){
-if(data3 > 500 || isNaN(data3)){
+if((typeof data4 == "number") && (isFinite(data4))){
+if(data4 > 500 || isNaN(data4)){
 const err4 = {instancePath:instancePath+"/count",schemaPath:"#/properties/count/maximum",keyword:"maximum",params:{comparison: "<=", limit: 500}};
 if(vErrors === null){
 vErrors = [err4];
@@ -7833,7 +8286,7 @@ vErrors.push(err4);
 }
 errors++;
 }
-if(data3 < 2 || isNaN(data3)){
+if(data4 < 2 || isNaN(data4)){
 const err5 = {instancePath:instancePath+"/count",schemaPath:"#/properties/count/minimum",keyword:"minimum",params:{comparison: ">=", limit: 2}};
 if(vErrors === null){
 vErrors = [err5];
@@ -7846,8 +8299,8 @@ errors++;
 }
 }
 if(data.layout !== undefined){
-let data4 = data.layout;
-if(typeof data4 !== "string"){
+let data5 = data.layout;
+if(typeof data5 !== "string"){
 const err6 = {instancePath:instancePath+"/layout",schemaPath:"#/properties/layout/type",keyword:"type",params:{type: "string"}};
 if(vErrors === null){
 vErrors = [err6];
@@ -7857,8 +8310,8 @@ vErrors.push(err6);
 }
 errors++;
 }
-if(!((data4 === "even") || (data4 === "fixed"))){
-const err7 = {instancePath:instancePath+"/layout",schemaPath:"#/properties/layout/enum",keyword:"enum",params:{allowedValues: schema105.properties.layout.enum}};
+if(!((data5 === "even") || (data5 === "fixed"))){
+const err7 = {instancePath:instancePath+"/layout",schemaPath:"#/properties/layout/enum",keyword:"enum",params:{allowedValues: schema108.properties.layout.enum}};
 if(vErrors === null){
 vErrors = [err7];
 }
@@ -7869,10 +8322,16 @@ errors++;
 }
 }
 if(data.seat !== undefined){
-let data5 = data.seat;
-if(data5 && typeof data5 == "object" && !Array.isArray(data5)){
-if(data5.kind === undefined){
-const err8 = {instancePath:instancePath+"/seat",schemaPath:"#/properties/seat/required",keyword:"required",params:{missingProperty: "kind"}};
+if(!(validate487(data.seat, {instancePath:instancePath+"/seat",parentData:data,parentDataProperty:"seat",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate487.errors : vErrors.concat(validate487.errors);
+errors = vErrors.length;
+}
+}
+if(data.head !== undefined){
+let data7 = data.head;
+if(data7 && typeof data7 == "object" && !Array.isArray(data7)){
+if(data7.kind === undefined){
+const err8 = {instancePath:instancePath+"/head",schemaPath:"#/properties/head/required",keyword:"required",params:{missingProperty: "kind"}};
 if(vErrors === null){
 vErrors = [err8];
 }
@@ -7881,9 +8340,9 @@ vErrors.push(err8);
 }
 errors++;
 }
-for(const key1 in data5){
-if(!(((key1 === "kind") || (key1 === "length")) || (key1 === "rule"))){
-const err9 = {instancePath:instancePath+"/seat",schemaPath:"#/properties/seat/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key1}};
+for(const key1 in data7){
+if(!((((((key1 === "kind") || (key1 === "into")) || (key1 === "housing")) || (key1 === "rule")) || (key1 === "fasten")) || (key1 === "pegs"))){
+const err9 = {instancePath:instancePath+"/head",schemaPath:"#/properties/head/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key1}};
 if(vErrors === null){
 vErrors = [err9];
 }
@@ -7893,10 +8352,10 @@ vErrors.push(err9);
 errors++;
 }
 }
-if(data5.kind !== undefined){
-let data6 = data5.kind;
-if(typeof data6 !== "string"){
-const err10 = {instancePath:instancePath+"/seat/kind",schemaPath:"#/properties/seat/properties/kind/type",keyword:"type",params:{type: "string"}};
+if(data7.kind !== undefined){
+let data8 = data7.kind;
+if(typeof data8 !== "string"){
+const err10 = {instancePath:instancePath+"/head/kind",schemaPath:"#/properties/head/properties/kind/type",keyword:"type",params:{type: "string"}};
 if(vErrors === null){
 vErrors = [err10];
 }
@@ -7905,8 +8364,8 @@ vErrors.push(err10);
 }
 errors++;
 }
-if(!(data6 === "birds-mouth")){
-const err11 = {instancePath:instancePath+"/seat/kind",schemaPath:"#/properties/seat/properties/kind/enum",keyword:"enum",params:{allowedValues: schema105.properties.seat.properties.kind.enum}};
+if(!((((data8 === "housed") || (data8 === "birds-mouth")) || (data8 === "bridle")) || (data8 === "lapped"))){
+const err11 = {instancePath:instancePath+"/head/kind",schemaPath:"#/properties/head/properties/kind/enum",keyword:"enum",params:{allowedValues: schema108.properties.head.properties.kind.enum}};
 if(vErrors === null){
 vErrors = [err11];
 }
@@ -7916,10 +8375,9 @@ vErrors.push(err11);
 errors++;
 }
 }
-if(data5.length !== undefined){
-let data7 = data5.length;
-if((typeof data7 !== "string") && (!((typeof data7 == "number") && (isFinite(data7))))){
-const err12 = {instancePath:instancePath+"/seat/length",schemaPath:"#/properties/seat/properties/length/type",keyword:"type",params:{type: schema105.properties.seat.properties.length.type}};
+if(data7.into !== undefined){
+if(typeof data7.into !== "string"){
+const err12 = {instancePath:instancePath+"/head/into",schemaPath:"#/properties/head/properties/into/type",keyword:"type",params:{type: "string"}};
 if(vErrors === null){
 vErrors = [err12];
 }
@@ -7929,15 +8387,10 @@ vErrors.push(err12);
 errors++;
 }
 }
-if(data5.rule !== undefined){
-if(!(validate328(data5.rule, {instancePath:instancePath+"/seat/rule",parentData:data5,parentDataProperty:"rule",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate328.errors : vErrors.concat(validate328.errors);
-errors = vErrors.length;
-}
-}
-}
-else {
-const err13 = {instancePath:instancePath+"/seat",schemaPath:"#/properties/seat/type",keyword:"type",params:{type: "object"}};
+if(data7.housing !== undefined){
+let data10 = data7.housing;
+if((typeof data10 !== "string") && (!((typeof data10 == "number") && (isFinite(data10))))){
+const err13 = {instancePath:instancePath+"/head/housing",schemaPath:"#/properties/head/properties/housing/type",keyword:"type",params:{type: schema108.properties.head.properties.housing.type}};
 if(vErrors === null){
 vErrors = [err13];
 }
@@ -7947,11 +8400,27 @@ vErrors.push(err13);
 errors++;
 }
 }
-if(data.head !== undefined){
-let data9 = data.head;
-if(data9 && typeof data9 == "object" && !Array.isArray(data9)){
-if(data9.kind === undefined){
-const err14 = {instancePath:instancePath+"/head",schemaPath:"#/properties/head/required",keyword:"required",params:{missingProperty: "kind"}};
+if(data7.rule !== undefined){
+if(!(validate328(data7.rule, {instancePath:instancePath+"/head/rule",parentData:data7,parentDataProperty:"rule",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate328.errors : vErrors.concat(validate328.errors);
+errors = vErrors.length;
+}
+}
+if(data7.fasten !== undefined){
+if(!(validate364(data7.fasten, {instancePath:instancePath+"/head/fasten",parentData:data7,parentDataProperty:"fasten",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate364.errors : vErrors.concat(validate364.errors);
+errors = vErrors.length;
+}
+}
+if(data7.pegs !== undefined){
+if(!(validate358(data7.pegs, {instancePath:instancePath+"/head/pegs",parentData:data7,parentDataProperty:"pegs",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate358.errors : vErrors.concat(validate358.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err14 = {instancePath:instancePath+"/head",schemaPath:"#/properties/head/type",keyword:"type",params:{type: "object"}};
 if(vErrors === null){
 vErrors = [err14];
 }
@@ -7960,9 +8429,13 @@ vErrors.push(err14);
 }
 errors++;
 }
-for(const key2 in data9){
-if(!((((((key2 === "kind") || (key2 === "into")) || (key2 === "housing")) || (key2 === "rule")) || (key2 === "fasten")) || (key2 === "pegs"))){
-const err15 = {instancePath:instancePath+"/head",schemaPath:"#/properties/head/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key2}};
+}
+if(data.overhang !== undefined){
+let data14 = data.overhang;
+if(data14 && typeof data14 == "object" && !Array.isArray(data14)){
+for(const key2 in data14){
+if(!(((key2 === "eave") || (key2 === "rake")) || (key2 === "high"))){
+const err15 = {instancePath:instancePath+"/overhang",schemaPath:"#/properties/overhang/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key2}};
 if(vErrors === null){
 vErrors = [err15];
 }
@@ -7972,10 +8445,10 @@ vErrors.push(err15);
 errors++;
 }
 }
-if(data9.kind !== undefined){
-let data10 = data9.kind;
-if(typeof data10 !== "string"){
-const err16 = {instancePath:instancePath+"/head/kind",schemaPath:"#/properties/head/properties/kind/type",keyword:"type",params:{type: "string"}};
+if(data14.eave !== undefined){
+let data15 = data14.eave;
+if((typeof data15 !== "string") && (!((typeof data15 == "number") && (isFinite(data15))))){
+const err16 = {instancePath:instancePath+"/overhang/eave",schemaPath:"#/properties/overhang/properties/eave/type",keyword:"type",params:{type: schema108.properties.overhang.properties.eave.type}};
 if(vErrors === null){
 vErrors = [err16];
 }
@@ -7984,8 +8457,11 @@ vErrors.push(err16);
 }
 errors++;
 }
-if(!((((data10 === "housed") || (data10 === "birds-mouth")) || (data10 === "bridle")) || (data10 === "lapped"))){
-const err17 = {instancePath:instancePath+"/head/kind",schemaPath:"#/properties/head/properties/kind/enum",keyword:"enum",params:{allowedValues: schema105.properties.head.properties.kind.enum}};
+}
+if(data14.rake !== undefined){
+let data16 = data14.rake;
+if((typeof data16 !== "string") && (!((typeof data16 == "number") && (isFinite(data16))))){
+const err17 = {instancePath:instancePath+"/overhang/rake",schemaPath:"#/properties/overhang/properties/rake/type",keyword:"type",params:{type: schema108.properties.overhang.properties.rake.type}};
 if(vErrors === null){
 vErrors = [err17];
 }
@@ -7995,9 +8471,10 @@ vErrors.push(err17);
 errors++;
 }
 }
-if(data9.into !== undefined){
-if(typeof data9.into !== "string"){
-const err18 = {instancePath:instancePath+"/head/into",schemaPath:"#/properties/head/properties/into/type",keyword:"type",params:{type: "string"}};
+if(data14.high !== undefined){
+let data17 = data14.high;
+if((typeof data17 !== "string") && (!((typeof data17 == "number") && (isFinite(data17))))){
+const err18 = {instancePath:instancePath+"/overhang/high",schemaPath:"#/properties/overhang/properties/high/type",keyword:"type",params:{type: schema108.properties.overhang.properties.high.type}};
 if(vErrors === null){
 vErrors = [err18];
 }
@@ -8007,111 +8484,14 @@ vErrors.push(err18);
 errors++;
 }
 }
-if(data9.housing !== undefined){
-let data12 = data9.housing;
-if((typeof data12 !== "string") && (!((typeof data12 == "number") && (isFinite(data12))))){
-const err19 = {instancePath:instancePath+"/head/housing",schemaPath:"#/properties/head/properties/housing/type",keyword:"type",params:{type: schema105.properties.head.properties.housing.type}};
+}
+else {
+const err19 = {instancePath:instancePath+"/overhang",schemaPath:"#/properties/overhang/type",keyword:"type",params:{type: "object"}};
 if(vErrors === null){
 vErrors = [err19];
 }
 else {
 vErrors.push(err19);
-}
-errors++;
-}
-}
-if(data9.rule !== undefined){
-if(!(validate328(data9.rule, {instancePath:instancePath+"/head/rule",parentData:data9,parentDataProperty:"rule",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate328.errors : vErrors.concat(validate328.errors);
-errors = vErrors.length;
-}
-}
-if(data9.fasten !== undefined){
-if(!(validate364(data9.fasten, {instancePath:instancePath+"/head/fasten",parentData:data9,parentDataProperty:"fasten",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate364.errors : vErrors.concat(validate364.errors);
-errors = vErrors.length;
-}
-}
-if(data9.pegs !== undefined){
-if(!(validate358(data9.pegs, {instancePath:instancePath+"/head/pegs",parentData:data9,parentDataProperty:"pegs",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate358.errors : vErrors.concat(validate358.errors);
-errors = vErrors.length;
-}
-}
-}
-else {
-const err20 = {instancePath:instancePath+"/head",schemaPath:"#/properties/head/type",keyword:"type",params:{type: "object"}};
-if(vErrors === null){
-vErrors = [err20];
-}
-else {
-vErrors.push(err20);
-}
-errors++;
-}
-}
-if(data.overhang !== undefined){
-let data16 = data.overhang;
-if(data16 && typeof data16 == "object" && !Array.isArray(data16)){
-for(const key3 in data16){
-if(!(((key3 === "eave") || (key3 === "rake")) || (key3 === "high"))){
-const err21 = {instancePath:instancePath+"/overhang",schemaPath:"#/properties/overhang/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key3}};
-if(vErrors === null){
-vErrors = [err21];
-}
-else {
-vErrors.push(err21);
-}
-errors++;
-}
-}
-if(data16.eave !== undefined){
-let data17 = data16.eave;
-if((typeof data17 !== "string") && (!((typeof data17 == "number") && (isFinite(data17))))){
-const err22 = {instancePath:instancePath+"/overhang/eave",schemaPath:"#/properties/overhang/properties/eave/type",keyword:"type",params:{type: schema105.properties.overhang.properties.eave.type}};
-if(vErrors === null){
-vErrors = [err22];
-}
-else {
-vErrors.push(err22);
-}
-errors++;
-}
-}
-if(data16.rake !== undefined){
-let data18 = data16.rake;
-if((typeof data18 !== "string") && (!((typeof data18 == "number") && (isFinite(data18))))){
-const err23 = {instancePath:instancePath+"/overhang/rake",schemaPath:"#/properties/overhang/properties/rake/type",keyword:"type",params:{type: schema105.properties.overhang.properties.rake.type}};
-if(vErrors === null){
-vErrors = [err23];
-}
-else {
-vErrors.push(err23);
-}
-errors++;
-}
-}
-if(data16.high !== undefined){
-let data19 = data16.high;
-if((typeof data19 !== "string") && (!((typeof data19 == "number") && (isFinite(data19))))){
-const err24 = {instancePath:instancePath+"/overhang/high",schemaPath:"#/properties/overhang/properties/high/type",keyword:"type",params:{type: schema105.properties.overhang.properties.high.type}};
-if(vErrors === null){
-vErrors = [err24];
-}
-else {
-vErrors.push(err24);
-}
-errors++;
-}
-}
-}
-else {
-const err25 = {instancePath:instancePath+"/overhang",schemaPath:"#/properties/overhang/type",keyword:"type",params:{type: "object"}};
-if(vErrors === null){
-vErrors = [err25];
-}
-else {
-vErrors.push(err25);
 }
 errors++;
 }
@@ -8124,26 +8504,26 @@ errors = vErrors.length;
 }
 }
 else {
-const err26 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+const err20 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
 if(vErrors === null){
-vErrors = [err26];
+vErrors = [err20];
 }
 else {
-vErrors.push(err26);
+vErrors.push(err20);
 }
 errors++;
 }
-validate473.errors = vErrors;
+validate483.errors = vErrors;
 return errors === 0;
 }
-validate473.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate483.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-const schema106 = {"description":"What lies on the rafters.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"boards across the rafters, structural panels, or purlins with gaps between.","type":"string","enum":["boards","panels","purlins"],"examples":["boards"]},"thickness":{"description":"How thick it is.","type":["string","number"],"x-quantity":"length","examples":["1 in"]},"spacing":{"description":"Of purlins, from center to center.","type":["string","number"],"x-quantity":"length","examples":["24 in"]},"laid":{"description":"How boards lie: straight across the rafters, or diagonally at 45°. Diagonal boards, like structural panels, brace the plane of the roof.","type":"string","enum":["across","diagonal"],"default":"across","x-default-source":"common practice","examples":["diagonal"]}},"required":["kind"],"examples":["{kind: boards, thickness: 1 in}"]};
+const schema112 = {"description":"What lies on the rafters.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"boards across the rafters, structural panels, or purlins with gaps between.","type":"string","enum":["boards","panels","purlins"],"examples":["boards"]},"thickness":{"description":"How thick it is.","type":["string","number"],"x-quantity":"length","examples":["1 in"]},"spacing":{"description":"Of purlins, from center to center.","type":["string","number"],"x-quantity":"length","examples":["24 in"]},"laid":{"description":"How boards lie: straight across the rafters, or diagonally at 45°. Diagonal boards, like structural panels, brace the plane of the roof.","type":"string","enum":["across","diagonal"],"default":"across","x-default-source":"common practice","examples":["diagonal"]}},"required":["kind"],"examples":["{kind: boards, thickness: 1 in}"]};
 
-function validate482(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate502(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate482.evaluated;
+const evaluated0 = validate502.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -8186,7 +8566,7 @@ vErrors.push(err2);
 errors++;
 }
 if(!(((data0 === "boards") || (data0 === "panels")) || (data0 === "purlins"))){
-const err3 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/enum",keyword:"enum",params:{allowedValues: schema106.properties.kind.enum}};
+const err3 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/enum",keyword:"enum",params:{allowedValues: schema112.properties.kind.enum}};
 if(vErrors === null){
 vErrors = [err3];
 }
@@ -8199,7 +8579,7 @@ errors++;
 if(data.thickness !== undefined){
 let data1 = data.thickness;
 if((typeof data1 !== "string") && (!((typeof data1 == "number") && (isFinite(data1))))){
-const err4 = {instancePath:instancePath+"/thickness",schemaPath:"#/properties/thickness/type",keyword:"type",params:{type: schema106.properties.thickness.type}};
+const err4 = {instancePath:instancePath+"/thickness",schemaPath:"#/properties/thickness/type",keyword:"type",params:{type: schema112.properties.thickness.type}};
 if(vErrors === null){
 vErrors = [err4];
 }
@@ -8212,7 +8592,7 @@ errors++;
 if(data.spacing !== undefined){
 let data2 = data.spacing;
 if((typeof data2 !== "string") && (!((typeof data2 == "number") && (isFinite(data2))))){
-const err5 = {instancePath:instancePath+"/spacing",schemaPath:"#/properties/spacing/type",keyword:"type",params:{type: schema106.properties.spacing.type}};
+const err5 = {instancePath:instancePath+"/spacing",schemaPath:"#/properties/spacing/type",keyword:"type",params:{type: schema112.properties.spacing.type}};
 if(vErrors === null){
 vErrors = [err5];
 }
@@ -8235,7 +8615,7 @@ vErrors.push(err6);
 errors++;
 }
 if(!((data3 === "across") || (data3 === "diagonal"))){
-const err7 = {instancePath:instancePath+"/laid",schemaPath:"#/properties/laid/enum",keyword:"enum",params:{allowedValues: schema106.properties.laid.enum}};
+const err7 = {instancePath:instancePath+"/laid",schemaPath:"#/properties/laid/enum",keyword:"enum",params:{allowedValues: schema112.properties.laid.enum}};
 if(vErrors === null){
 vErrors = [err7];
 }
@@ -8256,17 +8636,17 @@ vErrors.push(err8);
 }
 errors++;
 }
-validate482.errors = vErrors;
+validate502.errors = vErrors;
 return errors === 0;
 }
-validate482.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate502.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-const schema107 = {"description":"What keeps the rain out.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Which covering it is.","type":"string","enum":["standing-seam","ribbed-steel","corrugated-steel","asphalt-shingles","wood-shingles","wood-shakes","slate","clay-tile","roll-roofing"],"examples":["standing-seam"]},"coverage":{"description":"The width that one sheet covers.","type":["string","number"],"x-quantity":"length","examples":["16 in","36 in"]},"weight":{"description":"Its weight on the slope, where yours differs from the usual one.","type":["string","number"],"x-quantity":"pressure","examples":["1.5 psf"]}},"required":["kind"],"examples":["{kind: standing-seam, coverage: 16 in}"]};
+const schema113 = {"description":"What keeps the rain out.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Which covering it is.","type":"string","enum":["standing-seam","ribbed-steel","corrugated-steel","asphalt-shingles","wood-shingles","wood-shakes","slate","clay-tile","roll-roofing"],"examples":["standing-seam"]},"coverage":{"description":"The width that one sheet covers.","type":["string","number"],"x-quantity":"length","examples":["16 in","36 in"]},"weight":{"description":"Its weight on the slope, where yours differs from the usual one.","type":["string","number"],"x-quantity":"pressure","examples":["1.5 psf"]}},"required":["kind"],"examples":["{kind: standing-seam, coverage: 16 in}"]};
 
-function validate484(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate504(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate484.evaluated;
+const evaluated0 = validate504.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -8309,7 +8689,7 @@ vErrors.push(err2);
 errors++;
 }
 if(!(((((((((data0 === "standing-seam") || (data0 === "ribbed-steel")) || (data0 === "corrugated-steel")) || (data0 === "asphalt-shingles")) || (data0 === "wood-shingles")) || (data0 === "wood-shakes")) || (data0 === "slate")) || (data0 === "clay-tile")) || (data0 === "roll-roofing"))){
-const err3 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/enum",keyword:"enum",params:{allowedValues: schema107.properties.kind.enum}};
+const err3 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/enum",keyword:"enum",params:{allowedValues: schema113.properties.kind.enum}};
 if(vErrors === null){
 vErrors = [err3];
 }
@@ -8322,7 +8702,7 @@ errors++;
 if(data.coverage !== undefined){
 let data1 = data.coverage;
 if((typeof data1 !== "string") && (!((typeof data1 == "number") && (isFinite(data1))))){
-const err4 = {instancePath:instancePath+"/coverage",schemaPath:"#/properties/coverage/type",keyword:"type",params:{type: schema107.properties.coverage.type}};
+const err4 = {instancePath:instancePath+"/coverage",schemaPath:"#/properties/coverage/type",keyword:"type",params:{type: schema113.properties.coverage.type}};
 if(vErrors === null){
 vErrors = [err4];
 }
@@ -8335,7 +8715,7 @@ errors++;
 if(data.weight !== undefined){
 let data2 = data.weight;
 if((typeof data2 !== "string") && (!((typeof data2 == "number") && (isFinite(data2))))){
-const err5 = {instancePath:instancePath+"/weight",schemaPath:"#/properties/weight/type",keyword:"type",params:{type: schema107.properties.weight.type}};
+const err5 = {instancePath:instancePath+"/weight",schemaPath:"#/properties/weight/type",keyword:"type",params:{type: schema113.properties.weight.type}};
 if(vErrors === null){
 vErrors = [err5];
 }
@@ -8356,17 +8736,17 @@ vErrors.push(err6);
 }
 errors++;
 }
-validate484.errors = vErrors;
+validate504.errors = vErrors;
 return errors === 0;
 }
-validate484.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate504.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-const schema108 = {"description":"What lines the rafters below: it hangs on them, and decides how far they may bend. Without it, a roof over a heated or cooled room counts as lined with something other than plaster, any other as bare.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Plaster, which cracks first; plasterboard (gypsum board); boards; or none, where rafters and deck stay bare.","type":"string","enum":["plaster","plasterboard","boards","none"],"examples":["boards"]},"weight":{"description":"Its weight on the slope, with what lies on it, where yours differs from the usual one.","type":["string","number"],"x-quantity":"pressure","examples":["4 psf"]}},"required":["kind"],"examples":["{kind: boards}"]};
+const schema114 = {"description":"What lines the rafters below: it hangs on them, and decides how far they may bend. Without it, a roof over a heated or cooled room counts as lined with something other than plaster, any other as bare.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"Plaster, which cracks first; plasterboard (gypsum board); boards; or none, where rafters and deck stay bare.","type":"string","enum":["plaster","plasterboard","boards","none"],"examples":["boards"]},"weight":{"description":"Its weight on the slope, with what lies on it, where yours differs from the usual one.","type":["string","number"],"x-quantity":"pressure","examples":["4 psf"]}},"required":["kind"],"examples":["{kind: boards}"]};
 
-function validate486(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate506(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate486.evaluated;
+const evaluated0 = validate506.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -8409,7 +8789,7 @@ vErrors.push(err2);
 errors++;
 }
 if(!((((data0 === "plaster") || (data0 === "plasterboard")) || (data0 === "boards")) || (data0 === "none"))){
-const err3 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/enum",keyword:"enum",params:{allowedValues: schema108.properties.kind.enum}};
+const err3 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/enum",keyword:"enum",params:{allowedValues: schema114.properties.kind.enum}};
 if(vErrors === null){
 vErrors = [err3];
 }
@@ -8422,7 +8802,7 @@ errors++;
 if(data.weight !== undefined){
 let data1 = data.weight;
 if((typeof data1 !== "string") && (!((typeof data1 == "number") && (isFinite(data1))))){
-const err4 = {instancePath:instancePath+"/weight",schemaPath:"#/properties/weight/type",keyword:"type",params:{type: schema108.properties.weight.type}};
+const err4 = {instancePath:instancePath+"/weight",schemaPath:"#/properties/weight/type",keyword:"type",params:{type: schema114.properties.weight.type}};
 if(vErrors === null){
 vErrors = [err4];
 }
@@ -8443,16 +8823,16 @@ vErrors.push(err5);
 }
 errors++;
 }
-validate486.errors = vErrors;
+validate506.errors = vErrors;
 return errors === 0;
 }
-validate486.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate506.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
 
-function validate470(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate480(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate470.evaluated;
+const evaluated0 = validate480.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -8505,32 +8885,32 @@ errors++;
 }
 }
 if(data.pitch !== undefined){
-if(!(validate471(data.pitch, {instancePath:instancePath+"/pitch",parentData:data,parentDataProperty:"pitch",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate471.errors : vErrors.concat(validate471.errors);
+if(!(validate481(data.pitch, {instancePath:instancePath+"/pitch",parentData:data,parentDataProperty:"pitch",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate481.errors : vErrors.concat(validate481.errors);
 errors = vErrors.length;
 }
 }
 if(data.rafters !== undefined){
-if(!(validate473(data.rafters, {instancePath:instancePath+"/rafters",parentData:data,parentDataProperty:"rafters",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate473.errors : vErrors.concat(validate473.errors);
+if(!(validate483(data.rafters, {instancePath:instancePath+"/rafters",parentData:data,parentDataProperty:"rafters",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate483.errors : vErrors.concat(validate483.errors);
 errors = vErrors.length;
 }
 }
 if(data.deck !== undefined){
-if(!(validate482(data.deck, {instancePath:instancePath+"/deck",parentData:data,parentDataProperty:"deck",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate482.errors : vErrors.concat(validate482.errors);
+if(!(validate502(data.deck, {instancePath:instancePath+"/deck",parentData:data,parentDataProperty:"deck",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate502.errors : vErrors.concat(validate502.errors);
 errors = vErrors.length;
 }
 }
 if(data.covering !== undefined){
-if(!(validate484(data.covering, {instancePath:instancePath+"/covering",parentData:data,parentDataProperty:"covering",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate484.errors : vErrors.concat(validate484.errors);
+if(!(validate504(data.covering, {instancePath:instancePath+"/covering",parentData:data,parentDataProperty:"covering",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate504.errors : vErrors.concat(validate504.errors);
 errors = vErrors.length;
 }
 }
 if(data.ceiling !== undefined){
-if(!(validate486(data.ceiling, {instancePath:instancePath+"/ceiling",parentData:data,parentDataProperty:"ceiling",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate486.errors : vErrors.concat(validate486.errors);
+if(!(validate506(data.ceiling, {instancePath:instancePath+"/ceiling",parentData:data,parentDataProperty:"ceiling",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate506.errors : vErrors.concat(validate506.errors);
 errors = vErrors.length;
 }
 }
@@ -8545,17 +8925,17 @@ vErrors.push(err4);
 }
 errors++;
 }
-validate470.errors = vErrors;
+validate480.errors = vErrors;
 return errors === 0;
 }
-validate470.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate480.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-const schema109 = {"description":"One slope, from a high wall to a low one.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"One slope, from a high wall to a low one.","const":"shed","examples":["shed"]},"pitch":{"$ref":"#/$defs/pitch"},"high":{"description":"The wall whose plate is higher.","type":"string","pattern":"^[A-Z]$","x-ref":["wall"],"examples":["A"]},"rafters":{"$ref":"#/$defs/rafters"},"deck":{"$ref":"#/$defs/deck"},"covering":{"$ref":"#/$defs/covering"},"ceiling":{"$ref":"#/$defs/ceiling"}},"required":["kind","high"]};
+const schema115 = {"description":"One slope, from a high wall to a low one.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"One slope, from a high wall to a low one.","const":"shed","examples":["shed"]},"pitch":{"$ref":"#/$defs/pitch"},"high":{"description":"The wall whose plate is higher.","type":"string","pattern":"^[A-Z]$","x-ref":["wall"],"examples":["A"]},"rafters":{"$ref":"#/$defs/rafters"},"deck":{"$ref":"#/$defs/deck"},"covering":{"$ref":"#/$defs/covering"},"ceiling":{"$ref":"#/$defs/ceiling"}},"required":["kind","high"]};
 
-function validate488(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate508(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate488.evaluated;
+const evaluated0 = validate508.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -8608,8 +8988,8 @@ errors++;
 }
 }
 if(data.pitch !== undefined){
-if(!(validate471(data.pitch, {instancePath:instancePath+"/pitch",parentData:data,parentDataProperty:"pitch",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate471.errors : vErrors.concat(validate471.errors);
+if(!(validate481(data.pitch, {instancePath:instancePath+"/pitch",parentData:data,parentDataProperty:"pitch",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate481.errors : vErrors.concat(validate481.errors);
 errors = vErrors.length;
 }
 }
@@ -8639,26 +9019,26 @@ errors++;
 }
 }
 if(data.rafters !== undefined){
-if(!(validate473(data.rafters, {instancePath:instancePath+"/rafters",parentData:data,parentDataProperty:"rafters",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate473.errors : vErrors.concat(validate473.errors);
+if(!(validate483(data.rafters, {instancePath:instancePath+"/rafters",parentData:data,parentDataProperty:"rafters",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate483.errors : vErrors.concat(validate483.errors);
 errors = vErrors.length;
 }
 }
 if(data.deck !== undefined){
-if(!(validate482(data.deck, {instancePath:instancePath+"/deck",parentData:data,parentDataProperty:"deck",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate482.errors : vErrors.concat(validate482.errors);
+if(!(validate502(data.deck, {instancePath:instancePath+"/deck",parentData:data,parentDataProperty:"deck",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate502.errors : vErrors.concat(validate502.errors);
 errors = vErrors.length;
 }
 }
 if(data.covering !== undefined){
-if(!(validate484(data.covering, {instancePath:instancePath+"/covering",parentData:data,parentDataProperty:"covering",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate484.errors : vErrors.concat(validate484.errors);
+if(!(validate504(data.covering, {instancePath:instancePath+"/covering",parentData:data,parentDataProperty:"covering",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate504.errors : vErrors.concat(validate504.errors);
 errors = vErrors.length;
 }
 }
 if(data.ceiling !== undefined){
-if(!(validate486(data.ceiling, {instancePath:instancePath+"/ceiling",parentData:data,parentDataProperty:"ceiling",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate486.errors : vErrors.concat(validate486.errors);
+if(!(validate506(data.ceiling, {instancePath:instancePath+"/ceiling",parentData:data,parentDataProperty:"ceiling",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate506.errors : vErrors.concat(validate506.errors);
 errors = vErrors.length;
 }
 }
@@ -8673,19 +9053,19 @@ vErrors.push(err6);
 }
 errors++;
 }
-validate488.errors = vErrors;
+validate508.errors = vErrors;
 return errors === 0;
 }
-validate488.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate508.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-const schema110 = {"description":"A pier under a post or a beam.","type":"object","required":["kind"],"discriminator":{"propertyName":"kind"},"oneOf":[{"$ref":"#/$defs/pier-tube"},{"$ref":"#/$defs/pier-pad"}]};
-const schema111 = {"description":"A round concrete pier cast in a tube.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A round concrete pier cast in a tube.","const":"tube","examples":["tube"]},"diameter":{"description":"Inside diameter of the tube.","type":["string","number"],"x-quantity":"length","examples":["16 in"]},"under":{"$ref":"#/$defs/under"},"at":{"$ref":"#/$defs/places"},"depth":{"$ref":"#/$defs/pierDepth"},"top":{"$ref":"#/$defs/height","description":"The height of its top: a level or a length above the datum.","examples":["pier-top"]},"lateral":{"$ref":"#/$defs/lateral"},"anchor":{"$ref":"#/$defs/anchor"},"rebar":{"$ref":"#/$defs/rebar"},"footing":{"description":"A wider footing below.","type":"object","additionalProperties":false,"properties":{"diameter":{"description":"How wide it is.","type":["string","number"],"x-quantity":"length","examples":["24 in"]},"thickness":{"description":"How thick it is.","type":["string","number"],"x-quantity":"length","examples":["12 in"]}},"required":["diameter","thickness"],"examples":["{diameter: 24 in, thickness: 12 in}"]}},"required":["kind","diameter"]};
-const schema112 = {"description":"The timber it carries: an entry, a kind or a single stick, or a list of them.","type":["string","array"],"items":{"description":"One of the timbers.","type":"string","x-ref":["member","stick","kind"],"examples":["post"]},"minItems":1,"x-ref":["member","stick","kind"],"examples":["post"]};
+const schema116 = {"description":"A pier under a post or a beam.","type":"object","required":["kind"],"discriminator":{"propertyName":"kind"},"oneOf":[{"$ref":"#/$defs/pier-tube"},{"$ref":"#/$defs/pier-pad"}]};
+const schema117 = {"description":"A round concrete pier cast in a tube.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A round concrete pier cast in a tube.","const":"tube","examples":["tube"]},"diameter":{"description":"Inside diameter of the tube.","type":["string","number"],"x-quantity":"length","examples":["16 in"]},"under":{"$ref":"#/$defs/under"},"at":{"$ref":"#/$defs/places"},"depth":{"$ref":"#/$defs/pierDepth"},"top":{"$ref":"#/$defs/height","description":"The height of its top: a level or a length above the datum.","examples":["pier-top"]},"lateral":{"$ref":"#/$defs/lateral"},"anchor":{"$ref":"#/$defs/anchor"},"rebar":{"$ref":"#/$defs/rebar"},"footing":{"description":"A wider footing below.","type":"object","additionalProperties":false,"properties":{"diameter":{"description":"How wide it is.","type":["string","number"],"x-quantity":"length","examples":["24 in"]},"thickness":{"description":"How thick it is.","type":["string","number"],"x-quantity":"length","examples":["12 in"]}},"required":["diameter","thickness"],"examples":["{diameter: 24 in, thickness: 12 in}"]}},"required":["kind","diameter"]};
+const schema118 = {"description":"The timber it carries: an entry, a kind or a single stick, or a list of them.","type":["string","array"],"items":{"description":"One of the timbers.","type":"string","x-ref":["member","stick","kind"],"examples":["post"]},"minItems":1,"x-ref":["member","stick","kind"],"examples":["post"]};
 
-function validate498(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate518(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate498.evaluated;
+const evaluated0 = validate518.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -8693,7 +9073,7 @@ if(evaluated0.dynamicItems){
 evaluated0.items = undefined;
 }
 if((typeof data !== "string") && (!(Array.isArray(data)))){
-const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema112.type}};
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema118.type}};
 if(vErrors === null){
 vErrors = [err0];
 }
@@ -8727,17 +9107,17 @@ errors++;
 }
 }
 }
-validate498.errors = vErrors;
+validate518.errors = vErrors;
 return errors === 0;
 }
-validate498.evaluated = {"items":true,"dynamicProps":false,"dynamicItems":false};
+validate518.evaluated = {"items":true,"dynamicProps":false,"dynamicItems":false};
 
-const schema113 = {"description":"From the lowest ground that touches it to its own bottom; a footing lies below that.","type":["string","number"],"x-quantity":"length","examples":["50 in"]};
+const schema119 = {"description":"From the lowest ground that touches it to its own bottom; a footing lies below that.","type":["string","number"],"x-quantity":"length","examples":["50 in"]};
 
-function validate501(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate521(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate501.evaluated;
+const evaluated0 = validate521.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -8745,7 +9125,7 @@ if(evaluated0.dynamicItems){
 evaluated0.items = undefined;
 }
 if((typeof data !== "string") && (!((typeof data == "number") && (isFinite(data))))){
-const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema113.type}};
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema119.type}};
 if(vErrors === null){
 vErrors = [err0];
 }
@@ -8754,17 +9134,17 @@ vErrors.push(err0);
 }
 errors++;
 }
-validate501.errors = vErrors;
+validate521.errors = vErrors;
 return errors === 0;
 }
-validate501.evaluated = {"dynamicProps":false,"dynamicItems":false};
+validate521.evaluated = {"dynamicProps":false,"dynamicItems":false};
 
-const schema114 = {"description":"Soil resistance sideways: the tabled value, or the doubled one where half an inch of movement at the ground does no harm (IBC 1806.3.4).","type":"string","enum":["single","doubled"],"examples":["single"],"default":"single","x-default-source":"common practice"};
+const schema120 = {"description":"Soil resistance sideways: the tabled value, or the doubled one where half an inch of movement at the ground does no harm (IBC 1806.3.4).","type":"string","enum":["single","doubled"],"examples":["single"],"default":"single","x-default-source":"common practice"};
 
-function validate504(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate524(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate504.evaluated;
+const evaluated0 = validate524.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -8782,7 +9162,7 @@ vErrors.push(err0);
 errors++;
 }
 if(!((data === "single") || (data === "doubled"))){
-const err1 = {instancePath,schemaPath:"#/enum",keyword:"enum",params:{allowedValues: schema114.enum}};
+const err1 = {instancePath,schemaPath:"#/enum",keyword:"enum",params:{allowedValues: schema120.enum}};
 if(vErrors === null){
 vErrors = [err1];
 }
@@ -8791,17 +9171,17 @@ vErrors.push(err1);
 }
 errors++;
 }
-validate504.errors = vErrors;
+validate524.errors = vErrors;
 return errors === 0;
 }
-validate504.evaluated = {"dynamicProps":false,"dynamicItems":false};
+validate524.evaluated = {"dynamicProps":false,"dynamicItems":false};
 
-const schema115 = {"description":"What ties the post to the pier.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A strap cast into the concrete, a post base bolted to it, or a dowel.","type":"string","enum":["embedded-strap","post-base","dowel"],"examples":["embedded-strap"]},"stand-off":{"description":"The gap between concrete and end grain.","type":["string","number"],"x-quantity":"length","examples":["1 in"]}},"required":["kind"],"examples":["{kind: embedded-strap, stand-off: 1 in}"]};
+const schema121 = {"description":"What ties the post to the pier.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A strap cast into the concrete, a post base bolted to it, or a dowel.","type":"string","enum":["embedded-strap","post-base","dowel"],"examples":["embedded-strap"]},"stand-off":{"description":"The gap between concrete and end grain.","type":["string","number"],"x-quantity":"length","examples":["1 in"]}},"required":["kind"],"examples":["{kind: embedded-strap, stand-off: 1 in}"]};
 
-function validate506(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate526(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate506.evaluated;
+const evaluated0 = validate526.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -8844,7 +9224,7 @@ vErrors.push(err2);
 errors++;
 }
 if(!(((data0 === "embedded-strap") || (data0 === "post-base")) || (data0 === "dowel"))){
-const err3 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/enum",keyword:"enum",params:{allowedValues: schema115.properties.kind.enum}};
+const err3 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/enum",keyword:"enum",params:{allowedValues: schema121.properties.kind.enum}};
 if(vErrors === null){
 vErrors = [err3];
 }
@@ -8857,7 +9237,7 @@ errors++;
 if(data["stand-off"] !== undefined){
 let data1 = data["stand-off"];
 if((typeof data1 !== "string") && (!((typeof data1 == "number") && (isFinite(data1))))){
-const err4 = {instancePath:instancePath+"/stand-off",schemaPath:"#/properties/stand-off/type",keyword:"type",params:{type: schema115.properties["stand-off"].type}};
+const err4 = {instancePath:instancePath+"/stand-off",schemaPath:"#/properties/stand-off/type",keyword:"type",params:{type: schema121.properties["stand-off"].type}};
 if(vErrors === null){
 vErrors = [err4];
 }
@@ -8878,17 +9258,17 @@ vErrors.push(err5);
 }
 errors++;
 }
-validate506.errors = vErrors;
+validate526.errors = vErrors;
 return errors === 0;
 }
-validate506.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate526.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-const schema116 = {"description":"Upright bars in the pier.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many bars stand in the pier.","type":"integer","minimum":1,"maximum":24,"examples":[3]},"size":{"description":"Bar number, in eighths of an inch.","type":"integer","minimum":3,"examples":[4],"maximum":11}},"required":["count","size"],"examples":["{count: 3, size: 4}"]};
+const schema122 = {"description":"Upright bars in the pier.","type":"object","additionalProperties":false,"properties":{"count":{"description":"How many bars stand in the pier.","type":"integer","minimum":1,"maximum":24,"examples":[3]},"size":{"description":"Bar number, in eighths of an inch.","type":"integer","minimum":3,"examples":[4],"maximum":11}},"required":["count","size"],"examples":["{count: 3, size: 4}"]};
 
-function validate508(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate528(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate508.evaluated;
+const evaluated0 = validate528.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -9009,16 +9389,16 @@ vErrors.push(err9);
 }
 errors++;
 }
-validate508.errors = vErrors;
+validate528.errors = vErrors;
 return errors === 0;
 }
-validate508.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate528.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
 
-function validate497(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate517(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate497.evaluated;
+const evaluated0 = validate517.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -9047,7 +9427,7 @@ vErrors.push(err1);
 errors++;
 }
 for(const key0 in data){
-if(!(func1.call(schema111.properties, key0))){
+if(!(func1.call(schema117.properties, key0))){
 const err2 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
 if(vErrors === null){
 vErrors = [err2];
@@ -9073,7 +9453,7 @@ errors++;
 if(data.diameter !== undefined){
 let data1 = data.diameter;
 if((typeof data1 !== "string") && (!((typeof data1 == "number") && (isFinite(data1))))){
-const err4 = {instancePath:instancePath+"/diameter",schemaPath:"#/properties/diameter/type",keyword:"type",params:{type: schema111.properties.diameter.type}};
+const err4 = {instancePath:instancePath+"/diameter",schemaPath:"#/properties/diameter/type",keyword:"type",params:{type: schema117.properties.diameter.type}};
 if(vErrors === null){
 vErrors = [err4];
 }
@@ -9084,8 +9464,8 @@ errors++;
 }
 }
 if(data.under !== undefined){
-if(!(validate498(data.under, {instancePath:instancePath+"/under",parentData:data,parentDataProperty:"under",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate498.errors : vErrors.concat(validate498.errors);
+if(!(validate518(data.under, {instancePath:instancePath+"/under",parentData:data,parentDataProperty:"under",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate518.errors : vErrors.concat(validate518.errors);
 errors = vErrors.length;
 }
 }
@@ -9096,8 +9476,8 @@ errors = vErrors.length;
 }
 }
 if(data.depth !== undefined){
-if(!(validate501(data.depth, {instancePath:instancePath+"/depth",parentData:data,parentDataProperty:"depth",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate501.errors : vErrors.concat(validate501.errors);
+if(!(validate521(data.depth, {instancePath:instancePath+"/depth",parentData:data,parentDataProperty:"depth",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate521.errors : vErrors.concat(validate521.errors);
 errors = vErrors.length;
 }
 }
@@ -9108,20 +9488,20 @@ errors = vErrors.length;
 }
 }
 if(data.lateral !== undefined){
-if(!(validate504(data.lateral, {instancePath:instancePath+"/lateral",parentData:data,parentDataProperty:"lateral",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate504.errors : vErrors.concat(validate504.errors);
+if(!(validate524(data.lateral, {instancePath:instancePath+"/lateral",parentData:data,parentDataProperty:"lateral",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate524.errors : vErrors.concat(validate524.errors);
 errors = vErrors.length;
 }
 }
 if(data.anchor !== undefined){
-if(!(validate506(data.anchor, {instancePath:instancePath+"/anchor",parentData:data,parentDataProperty:"anchor",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate506.errors : vErrors.concat(validate506.errors);
+if(!(validate526(data.anchor, {instancePath:instancePath+"/anchor",parentData:data,parentDataProperty:"anchor",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate526.errors : vErrors.concat(validate526.errors);
 errors = vErrors.length;
 }
 }
 if(data.rebar !== undefined){
-if(!(validate508(data.rebar, {instancePath:instancePath+"/rebar",parentData:data,parentDataProperty:"rebar",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate508.errors : vErrors.concat(validate508.errors);
+if(!(validate528(data.rebar, {instancePath:instancePath+"/rebar",parentData:data,parentDataProperty:"rebar",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate528.errors : vErrors.concat(validate528.errors);
 errors = vErrors.length;
 }
 }
@@ -9163,7 +9543,7 @@ errors++;
 if(data9.diameter !== undefined){
 let data10 = data9.diameter;
 if((typeof data10 !== "string") && (!((typeof data10 == "number") && (isFinite(data10))))){
-const err8 = {instancePath:instancePath+"/footing/diameter",schemaPath:"#/properties/footing/properties/diameter/type",keyword:"type",params:{type: schema111.properties.footing.properties.diameter.type}};
+const err8 = {instancePath:instancePath+"/footing/diameter",schemaPath:"#/properties/footing/properties/diameter/type",keyword:"type",params:{type: schema117.properties.footing.properties.diameter.type}};
 if(vErrors === null){
 vErrors = [err8];
 }
@@ -9176,7 +9556,7 @@ errors++;
 if(data9.thickness !== undefined){
 let data11 = data9.thickness;
 if((typeof data11 !== "string") && (!((typeof data11 == "number") && (isFinite(data11))))){
-const err9 = {instancePath:instancePath+"/footing/thickness",schemaPath:"#/properties/footing/properties/thickness/type",keyword:"type",params:{type: schema111.properties.footing.properties.thickness.type}};
+const err9 = {instancePath:instancePath+"/footing/thickness",schemaPath:"#/properties/footing/properties/thickness/type",keyword:"type",params:{type: schema117.properties.footing.properties.thickness.type}};
 if(vErrors === null){
 vErrors = [err9];
 }
@@ -9209,17 +9589,17 @@ vErrors.push(err11);
 }
 errors++;
 }
-validate497.errors = vErrors;
+validate517.errors = vErrors;
 return errors === 0;
 }
-validate497.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate517.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-const schema117 = {"description":"A square concrete pad.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A square concrete pad.","const":"pad","examples":["pad"]},"width":{"description":"The side of the square.","type":["string","number"],"x-quantity":"length","examples":["24 in"]},"under":{"$ref":"#/$defs/under"},"at":{"$ref":"#/$defs/places"},"depth":{"$ref":"#/$defs/pierDepth"},"top":{"$ref":"#/$defs/height","description":"The height of its top: a level or a length above the datum.","examples":["pier-top"]},"lateral":{"$ref":"#/$defs/lateral"},"anchor":{"$ref":"#/$defs/anchor"},"rebar":{"$ref":"#/$defs/rebar"}},"required":["kind","width"]};
+const schema123 = {"description":"A square concrete pad.","type":"object","additionalProperties":false,"properties":{"kind":{"description":"A square concrete pad.","const":"pad","examples":["pad"]},"width":{"description":"The side of the square.","type":["string","number"],"x-quantity":"length","examples":["24 in"]},"under":{"$ref":"#/$defs/under"},"at":{"$ref":"#/$defs/places"},"depth":{"$ref":"#/$defs/pierDepth"},"top":{"$ref":"#/$defs/height","description":"The height of its top: a level or a length above the datum.","examples":["pier-top"]},"lateral":{"$ref":"#/$defs/lateral"},"anchor":{"$ref":"#/$defs/anchor"},"rebar":{"$ref":"#/$defs/rebar"}},"required":["kind","width"]};
 
-function validate510(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate530(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate510.evaluated;
+const evaluated0 = validate530.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -9248,7 +9628,7 @@ vErrors.push(err1);
 errors++;
 }
 for(const key0 in data){
-if(!(func1.call(schema117.properties, key0))){
+if(!(func1.call(schema123.properties, key0))){
 const err2 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
 if(vErrors === null){
 vErrors = [err2];
@@ -9274,7 +9654,7 @@ errors++;
 if(data.width !== undefined){
 let data1 = data.width;
 if((typeof data1 !== "string") && (!((typeof data1 == "number") && (isFinite(data1))))){
-const err4 = {instancePath:instancePath+"/width",schemaPath:"#/properties/width/type",keyword:"type",params:{type: schema117.properties.width.type}};
+const err4 = {instancePath:instancePath+"/width",schemaPath:"#/properties/width/type",keyword:"type",params:{type: schema123.properties.width.type}};
 if(vErrors === null){
 vErrors = [err4];
 }
@@ -9285,8 +9665,8 @@ errors++;
 }
 }
 if(data.under !== undefined){
-if(!(validate498(data.under, {instancePath:instancePath+"/under",parentData:data,parentDataProperty:"under",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate498.errors : vErrors.concat(validate498.errors);
+if(!(validate518(data.under, {instancePath:instancePath+"/under",parentData:data,parentDataProperty:"under",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate518.errors : vErrors.concat(validate518.errors);
 errors = vErrors.length;
 }
 }
@@ -9297,8 +9677,8 @@ errors = vErrors.length;
 }
 }
 if(data.depth !== undefined){
-if(!(validate501(data.depth, {instancePath:instancePath+"/depth",parentData:data,parentDataProperty:"depth",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate501.errors : vErrors.concat(validate501.errors);
+if(!(validate521(data.depth, {instancePath:instancePath+"/depth",parentData:data,parentDataProperty:"depth",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate521.errors : vErrors.concat(validate521.errors);
 errors = vErrors.length;
 }
 }
@@ -9309,20 +9689,20 @@ errors = vErrors.length;
 }
 }
 if(data.lateral !== undefined){
-if(!(validate504(data.lateral, {instancePath:instancePath+"/lateral",parentData:data,parentDataProperty:"lateral",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate504.errors : vErrors.concat(validate504.errors);
+if(!(validate524(data.lateral, {instancePath:instancePath+"/lateral",parentData:data,parentDataProperty:"lateral",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate524.errors : vErrors.concat(validate524.errors);
 errors = vErrors.length;
 }
 }
 if(data.anchor !== undefined){
-if(!(validate506(data.anchor, {instancePath:instancePath+"/anchor",parentData:data,parentDataProperty:"anchor",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate506.errors : vErrors.concat(validate506.errors);
+if(!(validate526(data.anchor, {instancePath:instancePath+"/anchor",parentData:data,parentDataProperty:"anchor",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate526.errors : vErrors.concat(validate526.errors);
 errors = vErrors.length;
 }
 }
 if(data.rebar !== undefined){
-if(!(validate508(data.rebar, {instancePath:instancePath+"/rebar",parentData:data,parentDataProperty:"rebar",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate508.errors : vErrors.concat(validate508.errors);
+if(!(validate528(data.rebar, {instancePath:instancePath+"/rebar",parentData:data,parentDataProperty:"rebar",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate528.errors : vErrors.concat(validate528.errors);
 errors = vErrors.length;
 }
 }
@@ -9337,16 +9717,16 @@ vErrors.push(err5);
 }
 errors++;
 }
-validate510.errors = vErrors;
+validate530.errors = vErrors;
 return errors === 0;
 }
-validate510.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate530.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
 
-function validate496(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate516(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate496.evaluated;
+const evaluated0 = validate516.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -9367,15 +9747,15 @@ errors++;
 const tag0 = data.kind;
 if(typeof tag0 == "string"){
 if(tag0 === "tube"){
-if(!(validate497(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate497.errors : vErrors.concat(validate497.errors);
+if(!(validate517(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate517.errors : vErrors.concat(validate517.errors);
 errors = vErrors.length;
 }
 var props0 = true;
 }
 else if(tag0 === "pad"){
-if(!(validate510(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate510.errors : vErrors.concat(validate510.errors);
+if(!(validate530(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate530.errors : vErrors.concat(validate530.errors);
 errors = vErrors.length;
 }
 if(props0 !== true){
@@ -9414,11 +9794,11 @@ vErrors.push(err3);
 }
 errors++;
 }
-validate496.errors = vErrors;
+validate516.errors = vErrors;
 evaluated0.props = props0;
 return errors === 0;
 }
-validate496.evaluated = {"dynamicProps":true,"dynamicItems":false};
+validate516.evaluated = {"dynamicProps":true,"dynamicItems":false};
 
 
 function validate52(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
@@ -10837,15 +11217,15 @@ errors++;
 const tag0 = data60.kind;
 if(typeof tag0 == "string"){
 if(tag0 === "gable"){
-if(!(validate470(data60, {instancePath:instancePath+"/roof",parentData:data,parentDataProperty:"roof",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate470.errors : vErrors.concat(validate470.errors);
+if(!(validate480(data60, {instancePath:instancePath+"/roof",parentData:data,parentDataProperty:"roof",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate480.errors : vErrors.concat(validate480.errors);
 errors = vErrors.length;
 }
 var props2 = true;
 }
 else if(tag0 === "shed"){
-if(!(validate488(data60, {instancePath:instancePath+"/roof",parentData:data,parentDataProperty:"roof",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate488.errors : vErrors.concat(validate488.errors);
+if(!(validate508(data60, {instancePath:instancePath+"/roof",parentData:data,parentDataProperty:"roof",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate508.errors : vErrors.concat(validate508.errors);
 errors = vErrors.length;
 }
 if(props2 !== true){
@@ -10915,8 +11295,8 @@ errors++;
 }
 }
 for(const key25 in data61){
-if(!(validate496(data61[key25], {instancePath:instancePath+"/piers/" + key25.replace(/~/g, "~0").replace(/\//g, "~1"),parentData:data61,parentDataProperty:key25,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate496.errors : vErrors.concat(validate496.errors);
+if(!(validate516(data61[key25], {instancePath:instancePath+"/piers/" + key25.replace(/~/g, "~0").replace(/\//g, "~1"),parentData:data61,parentDataProperty:key25,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate516.errors : vErrors.concat(validate516.errors);
 errors = vErrors.length;
 }
 }

@@ -13,6 +13,6 @@ export interface Choice {
   /** what is put in before the cursor and behind it */
   readonly head: string;
   readonly tail: string;
-  /** the same as a name that may be typed over, and pieces with gaps between them for what the user knows */
-  readonly skeleton?: { readonly lead: string; readonly name: string; readonly pieces: readonly string[] };
+  /** the same with places in it that may be typed over, one after the other, in the snippet syntax of the protocol */
+  readonly snippet?: string;
 }

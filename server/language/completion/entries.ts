@@ -5,6 +5,7 @@ import type { TypedKey } from "../../document/typing.ts";
 import { ROOF_NAMES, SECTIONS, type Sort, TOGETHER } from "../defined-names.ts";
 import type { Choice } from "./choice.ts";
 import { BRACKETS, formOf, type Hand, requiredOf } from "./form.ts";
+import usualEntries from "./new-entries.json" with { type: "json" };
 
 /** @returns nothing where the keys are the language's own or names that stand elsewhere */
 export function entryChoices(schema: Schema, typed: TypedKey, hand: Hand, say: Say): readonly Choice[] {
@@ -12,26 +13,74 @@ export function entryChoices(schema: Schema, typed: TypedKey, hand: Hand, say: S
   if (sort === undefined || typed.behind === "colon" || typed.behind === "lines") return [];
   const taken = namesBeside(sort, typed);
   return kindsOf(sort, schema, taken).flatMap(({ base, kind, shape, about }) => {
-    const name = freeName(base, taken);
+    const usual = kind === undefined ? undefined : usualEntry(typed.path, kind);
+    const name = freeName(usual?.name ?? base, taken);
     if (name === undefined) return [];
     const pieces = piecesOf(shape, kind, typed, hand);
     const what = say.text(about);
+    const label = kind ?? name;
     return {
       sort: "key" as const,
-      label: name,
+      label,
       detail: kind === undefined ? say.text("new") : say.text("new {kind}", { kind }),
       about: what,
       plain: what,
-      filter: name,
+      filter: label,
       head: typed.lead + name + pieces.join(""),
       tail: typed.trail,
-      skeleton: {
-        lead: typed.lead,
-        name,
-        pieces: [...pieces.slice(0, -1), `${pieces.at(-1)}${typed.trail}`],
-      },
+      snippet: usual
+        ? `${typed.lead}\${1:${escaped(name)}}${bodyOf(usual.keys, typed, hand)}${escaped(typed.trail)}`
+        : withStops(typed.lead, name, [...pieces.slice(0, -1), `${pieces.at(-1)}${typed.trail}`]),
     };
   });
+}
+
+/** A whole entry as it is usually written, each value of it to be typed over. */
+interface UsualEntry {
+  readonly name: string;
+  /** `section: ${2:8x8}`: a key and its value, in snippet syntax */
+  readonly keys: readonly string[];
+}
+
+const USUAL: Readonly<Record<string, Readonly<Record<string, string>>>> = usualEntries;
+
+function usualEntry(section: string, kind: string): UsualEntry | undefined {
+  const [, name, body] = /^\$\{1:([^}]+)\}: \{(.*)\}$/.exec(USUAL[section]?.[kind] ?? "") ?? [];
+  return name === undefined || body === undefined ? undefined : { name, keys: outerParts(body) };
+}
+
+/** Divided at the commas that stand in no bracket. */
+function outerParts(body: string): string[] {
+  const parts = [""];
+  let depth = 0;
+  for (const char of body) {
+    if ("{[".includes(char)) depth += 1;
+    if ("}]".includes(char)) depth -= 1;
+    if (char === "," && depth === 0) parts.push("");
+    else parts[parts.length - 1] += char;
+  }
+  return parts.map((part) => part.trim());
+}
+
+/** What stands behind the name: in lines where the other entries are written so. */
+function bodyOf(keys: readonly string[], typed: TypedKey, { step, lineBreak }: Hand): string {
+  if (!inLines(typed)) return `: {${keys.join(", ")}\\}`;
+  const next = lineBreak + " ".repeat(typed.column + step);
+  return `:${next}${keys.join(next)}`;
+}
+
+/** The name may be typed over; then the cursor goes from gap to gap, and stays in the last. */
+function withStops(lead: string, name: string, pieces: readonly string[]): string {
+  const gaps = pieces.length - 1;
+  const body = pieces.map((piece, i) =>
+    i === gaps ? escaped(piece) : `${escaped(piece)}$${i === gaps - 1 ? 0 : i + 2}`,
+  );
+  return `${lead}\${1:${escaped(name)}}${body.join("")}`;
+}
+
+/** Characters that mean something in a snippet. */
+export function escaped(text: string): string {
+  return text.replace(/[\\$}]/g, "\\$&");
 }
 
 interface NewEntry {

@@ -2,6 +2,8 @@
 import type { Say } from "../../core/checks/say.ts";
 import type { Units } from "../../core/frame/frame.ts";
 import { inches } from "../../core/quantity/length.ts";
+import { parsePitch } from "../../core/quantity/pitch.ts";
+import { formatPitch } from "../../core/quantity/print.ts";
 import {
   examplesOf,
   formatQuantity,
@@ -28,10 +30,21 @@ export interface Given {
   readonly value: number;
 }
 
+/** A pitch as it was written, and its rise for a run of 12. */
+export interface PitchAnswer {
+  readonly text: string;
+  readonly rise: number;
+}
+
+/** What only the place can tell. */
+export const SITE_QUESTIONS = ["snow", "wind", "frost"] as const;
+export type SiteQuestion = (typeof SITE_QUESTIONS)[number];
+
 /** All answers; undefined = not known yet. */
 export interface Answers {
   readonly units: Units;
   readonly roof: RoofKind;
+  readonly pitch: PitchAnswer;
   /** over the outside faces, inches */
   readonly width: number;
   /** inches */
@@ -45,6 +58,8 @@ export interface Answers {
   readonly frost: number | undefined;
   readonly species: string | undefined;
   readonly mill: MillAnswer | undefined;
+  /** those that nobody gave: what is usual elsewhere stands for them */
+  readonly usual: ReadonlySet<SiteQuestion>;
 }
 
 export type Answer<T> =
@@ -67,12 +82,14 @@ export const RANGES = {
   /** of one bay: closer, the knees of two posts meet; wider, a plate asks for more than two knees can shorten */
   bay: { least: 6 * FOOT, most: 16 * FOOT },
   eave: { least: 7 * FOOT, most: 12 * FOOT },
+  /** rise in 12: flatter, a king-post is too short for its knees; steeper, a shed's high posts outgrow the frame */
+  pitch: { gable: { least: 4, most: 12 }, shed: { least: 1, most: 6 } },
   snow: { least: 0, most: 100 },
   wind: { least: 90, most: 140 },
   frost: { least: 0, most: 60 },
   longest: { least: 8 * FOOT, most: 60 * FOOT },
   log: { least: 8, most: 40 },
-} as const satisfies Readonly<Record<string, Range>>;
+} as const satisfies Readonly<Record<string, Range | Readonly<Record<RoofKind, Range>>>>;
 
 /** A file says millimetres whole: 8 ft are 2438 mm, and 2440 mm are taken for them. */
 const SLACK = 0.1;
@@ -139,6 +156,44 @@ export function readCount(text: string, { least, most }: Range, say: Say): Answe
       most,
     }),
   );
+}
+
+/** @returns the pitch within the range, in the words of the file */
+export function readPitch(text: string, range: Range, say: Say): Answer<PitchAnswer> {
+  const read = parsePitch(text);
+  if (!read.ok)
+    return refuse(
+      say.text("“{text}” cannot be read as a pitch. Write it like {examples}.", {
+        text: shown(text),
+        examples: say.either(["7:12", "30 deg"]),
+      }),
+    );
+  const { rise, run } = read.value;
+  const up = (12 * rise) / run;
+  if (up >= range.least - 1e-9 && up <= range.most + 1e-9)
+    return {
+      ok: true,
+      value: {
+        text: text
+          .trim()
+          .replace(/\s*:\s*/, ":")
+          .replace(/\s+/g, " "),
+        rise: up,
+      },
+    };
+  return refuse(
+    say.text("{value} is outside what this proposes: it must be between {least} and {most}.", {
+      value: formatPitch(read.value),
+      least: `${range.least}:12`,
+      most: `${range.most}:12`,
+    }),
+  );
+}
+
+/** Whether a roof of that kind is proposed with that pitch. */
+export function pitchRefusal(text: string, roof: RoofKind, say: Say): string | undefined {
+  const read = readPitch(text, RANGES.pitch[roof], say);
+  return read.ok ? undefined : read.why;
 }
 
 /** @returns one of the choices */

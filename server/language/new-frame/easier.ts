@@ -2,6 +2,7 @@
 import type { Finding } from "../../core/checks/check.ts";
 import type { Say } from "../../core/checks/say.ts";
 import { type Answers, bayRefusal, RANGES } from "./answers.ts";
+import { PITCH } from "./design.ts";
 import type { QuestionId } from "./questions.ts";
 
 type Size = "length" | "width" | "eave";
@@ -30,8 +31,10 @@ const SHARES = [0.85, 0.7, 0.55] as const;
 const STRONG = "douglas-fir-larch";
 /** Beyond the plates: rafters, high posts and overhangs want somewhat more, inches. */
 const MORE_CUT = [0, 24, 72] as const;
-/** What one still walks under, inches. */
+/** What one still walks under with a bowed head, inches. */
 const LOW_EAVE = 96;
+/** Rise in 12 of a roof that is tried where a steeper or flatter one cannot be made. */
+const EASY_PITCHES = { gable: [PITCH.gable], shed: [PITCH.shed, 1] } as const;
 
 /** Plates and ridge run from end to end in one piece: seen without working out the frame. */
 export function beyondMill({ length, mill }: Answers, say: Say): Obstacle | undefined {
@@ -71,6 +74,7 @@ export function* easierAnswers(answers: Answers, obstacle: Obstacle, say: Say): 
     yield* thickerLogs(answers, say);
     for (const way of new Set([question, "bays", "width", "eave", "length"] as const))
       yield* way === "bays" ? moreBays(answers, say) : shorter(way, answers, SHARES, say);
+    yield* otherPitch(answers, say);
     if (answers.species !== STRONG)
       yield {
         question: "species",
@@ -134,6 +138,15 @@ function* thickerLogs(answers: Answers, say: Say): Generator<Easier> {
         answers: { ...answers, mill: { ...mill, log } },
         help: say.text("From logs of {log} at the small end it can be made.", { log: say.length(log) }),
       };
+}
+
+function* otherPitch(answers: Answers, say: Say): Generator<Easier> {
+  for (const rise of EASY_PITCHES[answers.roof]) {
+    if (rise === answers.pitch.rise || (answers.roof === "shed" && rise > answers.pitch.rise)) continue;
+    const text = `${rise}:12`;
+    const help = say.text("With a pitch of {pitch} it can be made.", { pitch: text });
+    yield { question: "pitch", answers: { ...answers, pitch: { text, rise } }, help };
+  }
 }
 
 function* moreBays(answers: Answers, say: Say): Generator<Easier> {

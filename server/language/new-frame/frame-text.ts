@@ -3,6 +3,7 @@ import type { Say } from "../../core/checks/say.ts";
 import type { Units } from "../../core/frame/frame.ts";
 import { fromInches, fromMillimetres } from "../../core/quantity/length.ts";
 import { formatSection, printExact } from "../../core/quantity/quantity.ts";
+import { wrapped } from "../../core/text/wrapped.ts";
 import type { Answers } from "./answers.ts";
 import {
   type Brace,
@@ -10,7 +11,6 @@ import {
   FOOTING_WIDER,
   type JointName,
   type Lying,
-  PITCH,
   type Sides,
   TIE_DROP,
 } from "./design.ts";
@@ -20,7 +20,7 @@ const ASSUMED = "eastern-white-pine";
 /** Levels of the file, inches. */
 const PIER_TOP = 8;
 const MM = 25.4;
-const COMMENT_WIDTH = 64;
+const COMMENT_WIDTH = 66;
 
 interface Pen {
   readonly say: Say;
@@ -35,15 +35,18 @@ interface Pen {
   readonly pegs: (name: JointName) => string;
 }
 
-/** @returns the text of the frame file, ended by a line end */
-export function frameText(answers: Answers, design: Design, say: Say): string {
+/**
+ * @param woods what is to be said of how well the design values of its woods are known, as its check found them
+ * @returns the text of the frame file, ended by a line end
+ */
+export function frameText(answers: Answers, design: Design, say: Say, woods: readonly string[] = []): string {
   const pen = penOf(answers, design, say);
   return [
-    ...head(pen),
+    ...head(pen, woods),
     ...site(pen),
     ...timber(pen),
     ...grid(pen),
-    "members:",
+    `members:${aside(headroom(pen))}`,
     ...(answers.roof === "gable" ? gableMembers(pen) : shedMembers(pen)),
     "joints:",
     ...joints(pen),
@@ -96,17 +99,11 @@ function inMap(text: string): string {
 }
 
 /** A comment in lines of the usual width. */
-function commented(text: string): string[] {
-  const lines = [""];
-  for (const word of text.split(/\s+/)) {
-    const line = lines.at(-1) ?? "";
-    if (line !== "" && line.length + word.length > COMMENT_WIDTH) lines.push(word);
-    else lines[lines.length - 1] = line === "" ? word : `${line} ${word}`;
-  }
-  return lines.map((line) => `# ${line}`);
+function commented(text: string, indent = ""): string[] {
+  return wrapped(text, COMMENT_WIDTH).map((line) => `${indent}# ${line}`);
 }
 
-function head({ say, answers, length }: Pen): string[] {
+function head({ say, answers, length }: Pen, woods: readonly string[]): string[] {
   const { roof, width, length: long, units } = answers;
   const name = roof === "gable" ? "Gable" : "Shed";
   const [thick, thin] = [length(usual(answers, 2)), length(usual(answers, 1.125))];
@@ -125,6 +122,7 @@ function head({ say, answers, length }: Pen): string[] {
         : say.text("Sections and joints were worked out to pass every check for what is known so far."),
     ),
     ...commented(say.text("The checks are rules, not a permit: have the frame looked at before you build.")),
+    ...woods.flatMap((sentence) => commented(sentence)),
     `frame: ${name} ${length(width)} by ${length(long)}`,
     "format: 1",
     `units: ${units}`,
@@ -132,10 +130,42 @@ function head({ say, answers, length }: Pen): string[] {
   ];
 }
 
+/** What nobody was asked for is said where it stands: it looks like any other value of the site. */
+function usualSite({ say, answers, length }: Pick<Pen, "say" | "answers" | "length">): string[] {
+  const { snow, wind, frost, usual } = answers;
+  const instead = {
+    snow: say.text("ground snow load by ASCE 7-16 (instead of {value})", { value: snow?.text ?? "" }),
+    wind: say.text("wind speed by ASCE 7-16, risk category I (instead of {value})", {
+      value: wind?.text ?? "",
+    }),
+    frost: say.text("frost depth (instead of {value})", { value: length(frost ?? 0) }),
+  };
+  if (usual.size === 0) return [];
+  const words = say.text(
+    "Not yet of this site: usual values stand here, and the true ones may be much higher. Ask the building department for: {values}. Write them here and remove this comment.",
+    { values: [...usual].map((id) => instead[id]).join("; ") },
+  );
+  return commented(words, "  ");
+}
+
+/** How high one walks: pier tops and levels of these frames stand over level ground at height 0. */
+function headroom({ say, answers, design }: Pen): string {
+  const tie = answers.eave - usual(answers, TIE_DROP) - design.depths.tie;
+  const knee = tie - usual(answers, design.legs["tie-knee"]);
+  return say.text(
+    "one walks under the ties with {tie} of room; the feet of the tie-knees come down to {knee}",
+    {
+      tie: say.length(tie),
+      knee: say.length(knee),
+    },
+  );
+}
+
 function site({ say, answers, length }: Pen): string[] {
   const { snow, wind, frost } = answers;
   return [
     "site:",
+    ...usualSite({ say, answers, length }),
     `  snow: {${snow ? `ground: ${snow.text}, ` : ""}exposure: partially-exposed, thermal: open}`,
     `  wind: {${wind ? `speed: ${wind.text}, ` : ""}exposure: C, flow: clear}${aside(say.text("C: open country, B: woods or houses; clear: nothing stacked under half of the roof"))}`,
     ...(frost === undefined ? [] : [`  frost-depth: ${length(frost)}`]),
@@ -166,14 +196,14 @@ function bents({ bays }: Answers): number[] {
 }
 
 function grid({ answers, length }: Pen): string[] {
-  const { width, length: long, bays, eave, roof } = answers;
+  const { width, length: long, bays, eave, roof, pitch } = answers;
   const lines = bents(answers).map((bent, i) => `${bent}: ${i === 0 ? 0 : length((long * i) / bays)}`);
   const levels = [
     `pier-top: ${length(usual(answers, PIER_TOP))}`,
     `tie-top: ${length(eave - usual(answers, TIE_DROP))}`,
   ];
   if (roof === "gable") levels.push(`eave: ${length(eave)}`);
-  else levels.push(`low: ${length(eave)}`, `high: ${length(eave + (width * PITCH.shed) / 12)}`);
+  else levels.push(`low: ${length(eave)}`, `high: ${length(eave + (width * pitch.rise) / 12)}`);
   return [
     "grid:",
     `  walls: {A: 0, B: ${length(width)}}`,
@@ -264,7 +294,7 @@ function roof({ answers, design, length, section }: Pen): string[] {
   return [
     "roof:",
     `  kind: ${answers.roof}`,
-    gable ? `  pitch: ${PITCH.gable}:12` : "  high: B",
+    gable ? `  pitch: ${answers.pitch.text}` : "  high: B",
     `  rafters: {section: ${section(design.rafter)}, spacing: ${length(usual(answers, design.rafterSpacing))}, seat: {kind: birds-mouth}${head}, ${overhang}, ${screws("seat")}}`,
     `  deck: {kind: boards, thickness: ${length(usual(answers, 1))}}`,
     `  covering: {kind: standing-seam, coverage: ${length(usual(answers, 16))}}`,

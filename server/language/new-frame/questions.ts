@@ -2,6 +2,7 @@
 import type { Say } from "../../core/checks/say.ts";
 import { makeSay, type Translate } from "../../core/checks/speak.ts";
 import type { Units } from "../../core/frame/frame.ts";
+import { formatQuantity } from "../../core/quantity/quantity.ts";
 import {
   NEW_FRAME_UNKNOWN,
   type NewFrameAnswers,
@@ -14,18 +15,25 @@ import {
   bayRefusal,
   type Given,
   type MillAnswer,
+  type PitchAnswer,
+  pitchRefusal,
   RANGES,
+  type Range,
   type RoofKind,
   readChoice,
   readCount,
   readLength,
   readMill,
+  readPitch,
   readScalar,
   readSpecies,
+  SITE_QUESTIONS,
 } from "./answers.ts";
+import { PITCH } from "./design.ts";
 
 interface Values {
   readonly roof: RoofKind;
+  readonly pitch: PitchAnswer;
   readonly width: number;
   readonly length: number;
   readonly bays: number;
@@ -48,10 +56,13 @@ interface Refused {
 
 /** inches */
 const USUAL_BAY = 108;
+/** Whatever the roof; what its kind allows of it, {@link newFrameRefusal} says. */
+const STEEPEST_RANGE = { least: RANGES.pitch.shed.least, most: RANGES.pitch.gable.most };
 
 /** How each answer is read; the keys are the ids of the questions, in the order in which they are asked. */
 const READERS: { readonly [K in QuestionId]: (text: string, say: Say) => Answer<Values[K]> } = {
   roof: (text, say) => readChoice(text, ["gable", "shed"], say),
+  pitch: (text, say) => readPitch(text, STEEPEST_RANGE, say),
   width: (text, say) => readLength(text, RANGES.width, say),
   length: (text, say) => readLength(text, RANGES.length, say),
   bays: (text, say) => readCount(text, RANGES.bays, say),
@@ -63,7 +74,7 @@ const READERS: { readonly [K in QuestionId]: (text: string, say: Say) => Answer<
   mill: (text, say) => readMill(text, say),
 };
 
-const QUESTION_IDS = Object.keys(READERS) as readonly QuestionId[];
+export const QUESTION_IDS = Object.keys(READERS) as readonly QuestionId[];
 
 const MAY_BE_UNKNOWN: ReadonlySet<QuestionId> = new Set(["snow", "wind", "frost", "species", "mill"]);
 
@@ -99,6 +110,11 @@ const WORDS: Readonly<Record<QuestionId, Words>> = {
     choices: ROOFS,
     default: both("gable"),
   },
+  pitch: {
+    title: "Pitch",
+    sentence: "How steep is the roof? Inches up for every 12 along, like 7:12, or degrees, like 30 deg.",
+    default: both(`${PITCH.gable}:12`),
+  },
   width: {
     title: "Width",
     sentence: "How wide is the frame, from the outside of one wall of posts to the outside of the other?",
@@ -117,7 +133,7 @@ const WORDS: Readonly<Record<QuestionId, Words>> = {
   eave: {
     title: "Eave height",
     sentence:
-      "How high above the ground is the top of the plate that the rafters sit on (of a shed roof, the lower one)? Ties cross about 2 ft (600 mm) below it.",
+      "How high above the ground is the top of the plate that the rafters sit on (of a shed roof, the lower one)? Ties cross below it: under them there is about 2 1/2 ft (800 mm) less to walk upright in.",
     default: { inch: "9 ft", mm: "2750 mm" },
   },
   snow: {
@@ -170,7 +186,7 @@ export function newFrameQuestions(
       title: say.text(title),
       sentence: say.text(sentence),
       ...(choices ? { choices: choices.map((choice) => spoken(choice, say)) } : {}),
-      default: id === "bays" ? bays : answers[units],
+      default: id === "bays" ? bays : id === "pitch" ? usualPitch(answered.roof) : answers[units],
       mayBeUnknown: MAY_BE_UNKNOWN.has(id),
     };
   });
@@ -196,6 +212,10 @@ export function newFrameRefusal(
   if (!question) return say.text("There is no question “{id}”.", { id });
   const read = readAnswer(question, answer, say);
   if (!read.ok) return read.why;
+  if (question === "pitch") {
+    const roof = readAnswer("roof", answers.roof ?? WORDS.roof.default[units], say);
+    return (roof.ok && roof.value && pitchRefusal(answer, roof.value, say)) || null;
+  }
   if (question !== "bays") return null;
   const length = readAnswer("length", answers.length ?? WORDS.length.default[units], say);
   if (!length.ok || length.value === undefined) return null;
@@ -220,14 +240,64 @@ export function readAnswers(
     if (why !== null) refused ??= { ok: false, question: id, why };
     return read.ok ? read.value : undefined;
   };
-  const [roof, width, length] = [take("roof"), take("width"), take("length")];
+  const roof = take("roof");
+  const [pitch, width, length] = [take("pitch", usualPitch(roof)), take("width"), take("length")];
   const [bays, eave] = [take("bays", usualBays(length)), take("eave")];
   const [snow, wind, frost] = [take("snow"), take("wind"), take("frost")];
   const [species, mill] = [take("species"), take("mill")];
   if (refused) return refused;
-  if (!roof || width === undefined || length === undefined || bays === undefined || eave === undefined)
+  if (
+    !roof ||
+    !pitch ||
+    width === undefined ||
+    length === undefined ||
+    bays === undefined ||
+    eave === undefined
+  )
     return { ok: false, question: "roof", why: say.text("Nothing can be proposed without the sizes.") };
-  return { ok: true, value: { units, roof, width, length, bays, eave, snow, wind, frost, species, mill } };
+  const usual = new Set(SITE_QUESTIONS.filter((id) => answers[id] === undefined));
+  const value = { units, roof, pitch, width, length, bays, eave, snow, wind, frost, species, mill, usual };
+  return { ok: true, value };
+}
+
+/** An editor shows the usual answers and cannot tell one that was left standing from one that was meant. */
+export function withoutUsualSite(answers: NewFrameAnswers): NewFrameAnswers {
+  const left: ReadonlySet<string> = new Set(
+    SITE_QUESTIONS.filter((id) => answers[id]?.trim() === WORDS[id].default[unitsOf(answers)]),
+  );
+  return Object.fromEntries(Object.entries(answers).filter(([id]) => !left.has(id)));
+}
+
+function usualPitch(roof: string | undefined): string {
+  return `${roof === "shed" ? PITCH.shed : PITCH.gable}:12`;
+}
+
+/** @returns within what limits an answer is taken, in words; undefined where it is chosen from a list */
+export function answerLimits(id: QuestionId, units: Units): string | undefined {
+  const say = makeSay(units);
+  const between = ({ least, most }: Range, shown: (value: number) => string): string =>
+    `${shown(least)} to ${shown(most)}`;
+  const length = (range: Range): string => between(range, say.length);
+  switch (id) {
+    case "roof":
+    case "species":
+      return undefined;
+    case "pitch":
+      return ROOFS.map(({ value }) => {
+        const range = RANGES.pitch[value === "shed" ? "shed" : "gable"];
+        return `${value} ${between(range, (rise) => `${rise}:12`)}`;
+      }).join(", ");
+    case "bays":
+      return `${between(RANGES.bays, String)}, each ${length(RANGES.bay)} long`;
+    case "snow":
+      return between(RANGES.snow, (value) => formatQuantity(value, "pressure", units));
+    case "wind":
+      return between(RANGES.wind, (value) => formatQuantity(value, "speed", units));
+    case "mill":
+      return `cut ${length(RANGES.longest)}, log ${length(RANGES.log)}`;
+    default:
+      return length(RANGES[id]);
+  }
 }
 
 /** Bays of about 9 ft. */

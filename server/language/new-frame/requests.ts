@@ -2,6 +2,7 @@
 import type { Translate } from "../../core/checks/speak.ts";
 import type { NewFrameAnswers, NewFrameWriteResult } from "../../protocol.ts";
 import { breath } from "../frame-service.ts";
+import { withoutUsualSite } from "./questions.ts";
 import { writeFrame } from "./write.ts";
 
 /** Whoever asked for the frame has given it up. */
@@ -23,7 +24,7 @@ export async function writeInSteps(
   wanted: () => boolean = () => true,
   translate?: Translate,
 ): Promise<NewFrameWriteResult> {
-  const work = writeFrame(answers, translate);
+  const work = writeFrame(withoutUsualSite(answers), translate);
   let step = work.next();
   while (!step.done) {
     await breath();

@@ -6,8 +6,10 @@ import type { Say } from "../../core/checks/say.ts";
 import { makeSay, type Translate } from "../../core/checks/speak.ts";
 import { type Evaluation, evaluate } from "../../core/evaluate.ts";
 import { isOpen } from "../../core/sizing/trial.ts";
+import { woodsInUse } from "../../core/statics/woods-in-use.ts";
 import { readFrame } from "../../document/read.ts";
 import type { NewFrameAnswers, NewFrameWriteResult } from "../../protocol.ts";
+import { woodNotes } from "../wood-words.ts";
 import type { Answers } from "./answers.ts";
 import { isAwaited } from "./awaited.ts";
 import { type Design, firstDesign } from "./design.ts";
@@ -22,7 +24,8 @@ const MOST_ROUNDS = 12;
 const MOST_ANALYSES = 18;
 
 interface Proposal {
-  readonly text: string;
+  readonly design: Design;
+  readonly evaluation: Evaluation;
   /** what is still wrong, the gravest first; empty for a clean frame */
   readonly left: readonly Finding[];
   readonly analyses: number;
@@ -40,9 +43,9 @@ export function* writeFrame(
   let obstacle = beyondMill(answers, say);
   let spent = 0;
   if (!obstacle) {
-    const { text, left, analyses } = yield* propose(answers, say);
+    const { design, evaluation, left, analyses } = yield* propose(answers, say);
     const [first] = left;
-    if (!first) return { text };
+    if (!first) return { text: frameText(answers, design, say, woodsOf(evaluation, say)) };
     spent = analyses;
     obstacle = obstacleOf(first, left, say);
   }
@@ -63,30 +66,25 @@ function* propose(answers: Answers, say: Say): Generator<undefined, Proposal> {
   let before: Evaluation | undefined;
   for (let analyses = 1; ; analyses += 1) {
     yield;
-    const { text, left, evaluation } = judged(answers, design, before, say);
-    if (left.length === 0) return yield* drivable({ text, left, analyses }, design, answers, evaluation, say);
+    const { left, evaluation } = judged(answers, design, before, say);
+    const proposal = { design, evaluation, left, analyses };
+    if (left.length === 0) return yield* drivable(proposal, answers, say);
     const next = worstOf(left).reduce((changed, finding) => remedied(changed, finding, answers), design);
-    if (next === design || analyses === MOST_ROUNDS) return { text, left, analyses };
+    if (next === design || analyses === MOST_ROUNDS) return proposal;
     design = next;
     before = evaluation;
   }
 }
 
 /** A clean proposal with other legs where pegs would meet inside a post, if those are as clean. */
-function* drivable(
-  proposal: Proposal,
-  design: Design,
-  answers: Answers,
-  before: Evaluation,
-  say: Say,
-): Generator<undefined, Proposal> {
-  if (!crossed(before)) return proposal;
+function* drivable(proposal: Proposal, answers: Answers, say: Say): Generator<undefined, Proposal> {
+  if (!crossed(proposal.evaluation)) return proposal;
   let { analyses } = proposal;
-  for (const other of otherLegs(design, answers)) {
+  for (const design of otherLegs(proposal.design, answers)) {
     yield;
     analyses += 1;
-    const { text, left, evaluation } = judged(answers, other, before, say);
-    if (left.length === 0 && !crossed(evaluation)) return { text, left, analyses };
+    const { left, evaluation } = judged(answers, design, proposal.evaluation, say);
+    if (left.length === 0 && !crossed(evaluation)) return { design, evaluation, left, analyses };
   }
   return { ...proposal, analyses };
 }
@@ -97,7 +95,11 @@ function judged(answers: Answers, design: Design, before: Evaluation | undefined
   const { frame, source } = readFrame(text);
   const evaluation = evaluate(frame, source, before, say);
   const left = evaluation.findings.filter((finding) => isOpen(finding) && !isAwaited(finding, answers));
-  return { text, left, evaluation };
+  return { left, evaluation };
+}
+
+function woodsOf({ results }: Evaluation, say: Say): readonly string[] {
+  return results.frame ? woodNotes(woodsInUse(results.frame.members.values()), say) : [];
 }
 
 /** A note, since they are easily bored elsewhere; still, who does not know it drives the second peg against the first. */

@@ -4,7 +4,7 @@ import { ROOFED } from "../../roofed-shed.ts";
 import { SHED } from "../../shed.ts";
 import { roofOf } from "../roof/roofs.ts";
 import { loft } from "../statics/members.ts";
-import { gate, pavilion, spliced, THREE_BENTS } from "./gate.ts";
+import { dovetailed, gate, pavilion, spliced, THREE_BENTS } from "./gate.ts";
 
 const POST = "post: {kind: post, section: 8x8, at: [A1, A2], from: pier-top, to: plate}";
 const PLATE = "plate: {kind: plate, section: 8x8, walls: [A], from: 1, to: 2, top: eave}";
@@ -65,18 +65,6 @@ const brace = (keys: string, tenon = ""): string =>
     `knees: {kind: brace-tenon, of: knee, into: [post, plate]${tenon}}`,
   );
 
-/** Joists between two plates. */
-const joists = (dovetail: string): string =>
-  gate({
-    members: `
-      members:
-        post: {kind: post, section: 8x8, at: [A1, A2, B1, B2], from: pier-top, to: plate}
-        plate: {kind: plate, section: 8x8, walls: [A, B], from: 1, to: 2, top: eave}
-        joist: {kind: joist, section: 4x6, between: [plate@A, plate@B], from: 1, to: 2, spacing: 36 in, top: eave}
-    `,
-    joints: `joints:\n  ${HEAD}\n  end: {kind: housed-dovetail, of: joist, into: plate, dovetail: {${dovetail}}}\n`,
-  });
-
 /** Girts from both sides of the middle one of three posts. */
 const girts = (size: number, keys: string): string =>
   gate({
@@ -129,6 +117,9 @@ export const FORMULA_FRAMES: readonly string[] = [
   gate({
     grid: "grid:\n  walls: {A: 0, B: 0}\n  bents: {1: 0, 2: 9 ft, 3: 8 ft}\n  levels: {pier-top: 8 in, eave: 8 ft}\n",
   }),
+  gate({
+    grid: "grid:\n  walls: {A: 0, B: 10 ft}\n  bents: {1: 0, 2: 9 ft}\n  levels: {pier-top: 8 in, eave: 6 ft 6 in}\n",
+  }),
   withMore("stub: {kind: post, section: 6x6, at: [B1], from: 3 ft, to: 34 in}"),
   withMore("rail: {kind: beam, section: 4x6, walls: [A], from: -2 ft, to: 11 ft, top: 4 ft}"),
   withMore(
@@ -163,9 +154,9 @@ export const FORMULA_FRAMES: readonly string[] = [
   girt("drop: 2 1/16 in"),
   girt("wedge: {slope: 1:5, length: 7 in}"),
   girt("wedge: {slope: 1:25, length: 9 in}"),
-  joists("depth: 6 1/2 in, length: 7 1/2 in, flare: 2 in"),
-  joists("depth: 6 in, length: 4 in, flare: 1 in"),
-  joists("depth: 3 in, length: 3 in, flare: 1/16 in"),
+  dovetailed("depth: 6 1/2 in, length: 7 1/2 in, flare: 2 in}}"),
+  dovetailed("depth: 6 in, length: 4 in, flare: 1 in}}"),
+  dovetailed("depth: 3 in, length: 3 in, flare: 1/16 in}}"),
   girts(8, "housing: 1/2 in, tenon: {thickness: 2 in, length: 4 in}"),
   girts(6, "housing: 1 in, tenon: {thickness: 2 in, length: 2 in}, pegs: {count: 0}"),
   gate({

@@ -105,6 +105,22 @@ const PAVILION = {
   `,
 } as const;
 
+/** Two walls with plates 8x8 and joists 4x6 let into them. @param sizes of the dovetails, their brackets closed */
+export const dovetailed = (sizes: string): string =>
+  gate({
+    members: `
+      members:
+        post: {kind: post, section: 8x8, at: [A1, A2, B1, B2], from: pier-top, to: plate}
+        plate: {kind: plate, section: 8x8, walls: [A, B], from: 1, to: 2, top: eave}
+        joist: {kind: joist, section: 4x6, between: [plate@A, plate@B], from: 1, to: 2, spacing: 36 in, top: eave}
+    `,
+    joints: `
+      joints:
+        head: {kind: mortise-and-tenon, of: post, into: plate, tenon: {thickness: 2 in, length: 4 in}}
+        end: {kind: housed-dovetail, of: joist, into: plate, dovetail: {${sizes}
+    `,
+  });
+
 /** A gate of two spans whose plate is spliced. @param more further members, or a marker under the plate */
 export function spliced(at: string, kind: string, more = ""): string {
   return gate({

@@ -1,7 +1,7 @@
 /** Cuts that their timbers cannot give, and cuts out of proportion. Rules: common practice but where a title names more. */
 import { describe, expect, test } from "vitest";
 import { findingsFixture } from "../../fixtures.ts";
-import { findingsOf, fixed, gate, pavilion, THREE_BENTS } from "./gate.ts";
+import { dovetailed, findingsOf, fixed, gate, pavilion, THREE_BENTS } from "./gate.ts";
 
 /** The gate with another joint at the posts' heads. */
 const head = (joint: string): string =>
@@ -167,22 +167,6 @@ test.each([
 ])("dovetail-drop: %s of 8 in", (drop, expected) => {
   expect(checksOf(wedged(`${drop}}`))).toEqual(expected);
 });
-
-/** Two walls with plates 8x8 and joists 4x6 let into them. */
-const dovetailed = (sizes: string): string =>
-  gate({
-    members: `
-      members:
-        post: {kind: post, section: 8x8, at: [A1, A2, B1, B2], from: pier-top, to: plate}
-        plate: {kind: plate, section: 8x8, walls: [A, B], from: 1, to: 2, top: eave}
-        joist: {kind: joist, section: 4x6, between: [plate@A, plate@B], from: 1, to: 2, spacing: 36 in, top: eave}
-    `,
-    joints: `
-      joints:
-        head: {kind: mortise-and-tenon, of: post, into: plate, tenon: {thickness: 2 in, length: 4 in}}
-        end: {kind: housed-dovetail, of: joist, into: plate, dovetail: {${sizes}
-    `,
-  });
 
 findingsFixture(
   "dovetail-unfit: deeper than the joist, through the plate, and without a neck",

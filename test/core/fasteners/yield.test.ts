@@ -1,14 +1,20 @@
 /** What must hold for any dowel, whatever its size. */
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { boltHole, boltLateral } from "../../../server/core/fasteners/bolt.ts";
 import { combinedUse } from "../../../server/core/fasteners/combined.ts";
 import {
   adjust,
+  groupAction,
   toeNail,
   wetLateral,
   wetWithdrawal,
 } from "../../../server/core/fasteners/connection-factors.ts";
-import { dowelBearing, steelBearing } from "../../../server/core/fasteners/dowel-bearing.ts";
+import {
+  CONCRETE_BEARING,
+  dowelBearing,
+  steelBearing,
+} from "../../../server/core/fasteners/dowel-bearing.ts";
 import { LAG_SIZES, lagLateral, lagSize, lagThread } from "../../../server/core/fasteners/lag-screw.ts";
 import {
   headPullThrough,
@@ -16,10 +22,10 @@ import {
   nailWithdrawal,
   toeNailReach,
 } from "../../../server/core/fasteners/nail.ts";
+import { boltDistances, boltSpread } from "../../../server/core/fasteners/placement.ts";
 import { structuralScrew } from "../../../server/core/fasteners/structural-screw.ts";
 import { WOOD_SCREWS, woodScrewLateral, woodScrewRoot } from "../../../server/core/fasteners/wood-screw.ts";
 import { doubleShear, reductionTerm, singleShear } from "../../../server/core/fasteners/yield.ts";
-import { boltLateral } from "./bolt.ts";
 
 const real = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const gravity = real(0.3, 0.75);
@@ -128,10 +134,11 @@ describe("dowel bearing (published, NDS 12.3.3)", () => {
     expect(dowelBearing(0, 0.5, 0).value).toBe(0);
     expect(dowelBearing(0.5, Number.NaN, 0).value).toBe(0);
   });
-  test("steel", () => {
+  test("steel and concrete", () => {
     expect(steelBearing(58000, "hot").value).toBe(87000);
     // Fe 61,850 psi of the printed lag table is sheet of 45,000 psi
     expect(steelBearing(45000, "cold").value).toBeCloseTo(61875, 6);
+    expect(CONCRETE_BEARING.value).toBe(7500);
   });
 });
 
@@ -195,6 +202,9 @@ describe("fasteners by name", () => {
     expect(toeNailReach(3).reach).toBeCloseTo(1.598, 3);
     expect([toeNail("lateral").value, toeNail("withdrawal").value]).toEqual([0.83, 0.67]);
   });
+  test("bolt holes are 1/32 to 1/16 in over (published)", () => {
+    expect(boltHole(0.75)).toEqual({ least: 0.78125, most: 0.8125 });
+  });
   test("the thinner side counts in double shear", () => {
     const at = (thickness: number, farSide: number) =>
       boltLateral({ diameter: 0.75, main, mainThickness: 3.5, side: { ...main, thickness }, farSide })
@@ -243,6 +253,28 @@ describe("factors of connections (memory, NDS 11.3)", () => {
     expect(wetWithdrawal({ placed: "green", service: "green" }, "nail").value).toBe(1);
     expect(wetWithdrawal({ placed: "green", service: "green" }, "screw").value).toBe(0.7);
   });
+  test("group action lies in (0, 1], falls with the count, is 1 for one", () => {
+    const row = { spacing: 4, diameter: 0.75, main: 1.2e6 * 30, side: 1.2e6 * 15, sideIs: "wood" } as const;
+    expect(groupAction({ ...row, count: 1 }).value).toBe(1);
+    const values = [2, 3, 4, 6, 8, 10].map((count) => groupAction({ ...row, count }).value);
+    values.reduce((last, value) => {
+      expect(value).toBeGreaterThan(0);
+      expect(value).toBeLessThan(last);
+      return value;
+    }, 1);
+    expect(groupAction({ ...row, count: 3, main: 0 }).value).toBe(0);
+  });
+  test("the formula gives 1 for one fastener too: it meets the rule", () => {
+    const many = groupAction({
+      count: 2,
+      spacing: 1e-9,
+      diameter: 0.75,
+      main: 1e9,
+      side: 1e9,
+      sideIs: "wood",
+    });
+    expect(many.value).toBeCloseTo(1, 4);
+  });
   test("every factor is shown and multiplied", () => {
     const value = adjust({ value: 100, status: "published", source: "x" }, [
       toeNail("lateral"),
@@ -251,5 +283,47 @@ describe("factors of connections (memory, NDS 11.3)", () => {
     expect(value.value).toBeCloseTo(58.1, 9);
     expect(value.factors.map((f) => f.symbol)).toEqual(["C_tn", "C_M"]);
     expect(value.status).toBe("memory");
+  });
+});
+
+describe("places of bolts (memory, NDS 12.5.1)", () => {
+  const bolts = { diameter: 0.75, wood: "softwood", slenderness: 5 } as const;
+  test("a softwood end in tension takes 7 D in full, 3.5 D at least, in proportion between", () => {
+    const at = (end: number) => boltDistances({ ...bolts, load: "along-tension", end }).factor.value;
+    expect([at(5.25), at(4.2), at(2.625), at(2.6)]).toEqual([1, expect.closeTo(0.8, 9), 0.5, 0]);
+    expect(boltDistances({ ...bolts, wood: "hardwood", load: "along-tension", end: 3.75 }).factor.value).toBe(
+      1,
+    );
+  });
+  test("the smallest factor counts, and is named", () => {
+    const got = boltDistances({
+      ...bolts,
+      load: "across",
+      end: 2.4,
+      edge: 3,
+      unloadedEdge: 1.125,
+      spacing: 2.5,
+      rowSpacing: 4,
+    });
+    expect(got.distances).toHaveLength(5);
+    expect(got.factor.value).toBeCloseTo(0.8, 9);
+    expect(got.factor.note).toBe("by the end");
+    expect(boltDistances({ ...bolts, load: "across", edge: 2.9 }).factor.value).toBe(0);
+  });
+  test("rows pulled across the grain stand (5 l/D + 10)/8 apart, between 2.5 and 5 D; along it 1.5 D", () => {
+    const rows = (slenderness: number, load: "across" | "along-compression") =>
+      boltDistances({ ...bolts, load, slenderness, rowSpacing: 9 }).distances[0]!.need / 0.75;
+    expect([1, 4, 8].map((slenderness) => rows(slenderness, "across"))).toEqual([2.5, 3.75, 5]);
+    expect(rows(4, "along-compression")).toBe(1.5);
+  });
+  test("slender bolts along the grain need half their row spacing at the edge", () => {
+    const edge = (slenderness: number) =>
+      boltDistances({ ...bolts, load: "along-compression", slenderness, edge: 1.2, rowSpacing: 3 })
+        .distances[0]!;
+    expect([edge(6).need, edge(7).need]).toEqual([1.125, 1.5]);
+    expect([edge(6).ok, edge(7).ok]).toEqual([true, false]);
+  });
+  test("a row spread of more than 5 in splits a drying timber", () => {
+    expect([boltSpread(5).ok, boltSpread(5.1).ok]).toEqual([true, false]);
   });
 });

@@ -22,7 +22,7 @@ export const unclosedBracket = defineCheck<"source", Fact>({
     explanation: {
       what: "A { or [ has no partner.",
       why: "It is read as if it ended with its line, or before the next key that cannot be part of it; if more was meant to belong to it, that is not there.",
-      remedy: "Close it where it ends.",
+      remedy: "Put } or ] behind the last thing that belongs inside.",
     },
   },
   input: "source",

@@ -12,7 +12,7 @@ export const placementMissing = defineCheck<"whole", Data>({
     area: "geometry",
     source: { text: "placement rules of this program", status: "file-format" },
     explanation: {
-      what: "An entry lacks what its place in space follows from, or waits for an entry that waits for it.",
+      what: "An entry does not say where its timbers stand, or two entries each take their place from the other.",
       why: "Its timbers are not in the model, so nothing about them is checked.",
       remedy: "Give the key that the message names.",
     },

@@ -31,7 +31,8 @@ export const dovetailDrop = defineCheck<"model", Data>({
       what: "The drop of a wedged half-dovetail is less than 1/2 in or more than a quarter of its timber’s depth; half the depth and more is an error.",
       why: "The drop is cut away from below: a deep one leaves a thin neck that breaks at the shoulder, a shallow one leaves the wedge nothing to hold.",
       formula: "neck = depth − drop; 1/2 in ≤ drop ≤ depth ÷ 4",
-      remedy: "Take an eighth of the depth, or leave the drop out: that is what it is then.",
+      remedy:
+        "Let it drop by an eighth of the timber’s depth, 1 in for a depth of 8 in. Where the file gives no drop, that is taken.",
     },
   },
   input: "model",

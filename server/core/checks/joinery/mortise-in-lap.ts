@@ -2,7 +2,7 @@ import type { Joint } from "../../joinery/joint.ts";
 import { isLap, LEAST_WALL, type NearJoints } from "../../joinery/near-joints.ts";
 import { isScarf } from "../../joinery/scarf.ts";
 import { defineCheck } from "../check.ts";
-import { nearEachOther, placeWords, roomWords, shortenFix } from "./near-joints.ts";
+import { nearEachOther, nearWorked, placeWords, roomWords, shortenFix } from "./near-joints.ts";
 
 interface Data {
   readonly near: NearJoints;
@@ -91,13 +91,6 @@ export const mortiseInLap = defineCheck<"model", Data>({
           );
     return `${what} ${roomWords(near, say)}`;
   },
-  worked: ({ near: { crossing, depth } }, say) => {
-    const values = {
-      depth: say.length(Math.max(0, depth)),
-      none: say.length(0),
-      least: say.length(LEAST_WALL),
-    };
-    return crossing ? say.text("{depth} > {none}", values) : say.text("{depth} < {least}", values);
-  },
+  worked: ({ near }, say) => nearWorked(near, say),
   fixes: ({ near }, say) => shortenFix(near, say),
 });

@@ -1,6 +1,6 @@
 import { LEAST_WALL, type NearJoints } from "../../joinery/near-joints.ts";
 import { defineCheck } from "../check.ts";
-import { laterFirst, nearEachOther, placeWords, roomWords, shortenFix } from "./near-joints.ts";
+import { laterFirst, nearEachOther, nearWorked, placeWords, roomWords, shortenFix } from "./near-joints.ts";
 
 interface Data {
   readonly near: NearJoints;
@@ -23,7 +23,7 @@ export const mortisesCollide = defineCheck<"model", Data>({
       what: "Two joints meet inside one timber: their tenons or housed ends stand in the same place, or hardly any wood is left between two mortises that lie side by side. Each joint alone is sound.",
       why: "Two tenons in one place cannot both be driven home, and this shows when both are cut. A thin wall between two mortises breaks out under the chisel or the first peg, and then neither tenon has a cheek there.",
       formula:
-        "the solids of both joints in space: what fills them may not cross (error); mortises that face each other over 1/2 in both ways keep 1/2 in between them (warning). Tenons from opposite sides may meet end to end in one through mortise; laps and scarfs have a check of their own",
+        "wood that both joints fill: none, else an error; wood left between two mortises that face each other over 1/2 in or more in height and in breadth ≥ 1/2 in, else a warning. Tenons from opposite sides may meet end to end in one through mortise; laps and scarfs have a check of their own",
       remedy: "Shorten a tenon, or move one joint along the timber.",
     },
   },
@@ -83,13 +83,6 @@ export const mortisesCollide = defineCheck<"model", Data>({
               );
     return `${what} ${roomWords(near, say)}`;
   },
-  worked: ({ near: { crossing, depth } }, say) => {
-    const values = {
-      depth: say.length(Math.max(0, depth)),
-      none: say.length(0),
-      least: say.length(LEAST_WALL),
-    };
-    return crossing ? say.text("{depth} > {none}", values) : say.text("{depth} < {least}", values);
-  },
+  worked: ({ near }, say) => nearWorked(near, say),
   fixes: ({ near }, say) => shortenFix(near, say),
 });

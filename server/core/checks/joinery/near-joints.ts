@@ -1,7 +1,7 @@
 /** What the checks of joints near each other have in common. */
 
 import type { Joint } from "../../joinery/joint.ts";
-import { isLap, type NearJoints, shorterTenon } from "../../joinery/near-joints.ts";
+import { isLap, LEAST_WALL, type NearJoints, shorterTenon } from "../../joinery/near-joints.ts";
 import { closeness } from "../../model/joint-match.ts";
 import type { Model, Timber } from "../../model/model.ts";
 import { timberOverlap } from "../../model/overlap.ts";
@@ -61,6 +61,16 @@ const stepOf = (say: Say): number => (say.metric ? 5 / 25.4 : 1 / 2);
 /** A place along a timber from its foot, to the quarter inch: nearer says nothing. */
 export function placeWords(at: number, say: Say): string {
   return say.length(Math.max(0, say.metric ? at : Math.round(4 * at) / 4));
+}
+
+/** How deep two joints stand in each other, or how little wood is left between them, in numbers. */
+export function nearWorked({ crossing, depth }: NearJoints, say: Say): string {
+  const values = {
+    depth: say.length(Math.max(0, depth)),
+    none: say.length(0),
+    least: say.length(LEAST_WALL),
+  };
+  return crossing ? say.text("{depth} > {none}", values) : say.text("{depth} < {least}", values);
 }
 
 /** What makes room: a shorter tenon where one does, or another place. */

@@ -56,8 +56,8 @@ export const pegDistanceShort = defineCheck<"results", Data>({
       status: "memory",
     },
     explanation: {
-      what: "A joint that is pulled apart relies on pegs that stand nearer to the tip of the tenon, or to the edge of the mortised timber, than any tested wood allows; a note where they only fall short of the tests of their own wood and more than four fifths of what the pegs hold pulls at them. Where nothing pulls, a note is given for a peg within 1 1/2 diameters of the tip; a brace pushes, and its peg only keeps it in place.",
-      why: "Pegs are to fail first, slowly. So near an end the wood behind them splits out instead, at once.",
+      what: "A joint is pulled apart, and its pegs stand nearer than 2 diameters to the tip of the tenon or to the edge of the mortised timber: no tested wood held there. It is a note where they only fall short of the tests of their own wood while more than four fifths of what they hold pulls at them, and where nothing pulls and a peg stands within 1 1/2 diameters of the tip. A brace that only pushes is left out: its peg just keeps it in place.",
+      why: "A joint is to fail by its pegs, which bend slowly and can be seen. So near an end the wood behind them splits out instead, at once.",
       formula:
         "pulled with more than 50 lb: end ≥ 2 D, edge ≥ 2 D (warning), and, pulled with more than four fifths of what the pegs hold, as many D as the tests of its own wood had, 2 to 4 (note); else end ≥ 1.5 D (note); D = the peg's diameter. What the tenon carries there is judged by `peg-overloaded`, the holes’ spacing by `pegs-crowded`",
       remedy: "Take a longer tenon, thinner pegs, or fewer of them.",

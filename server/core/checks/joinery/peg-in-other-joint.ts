@@ -19,7 +19,7 @@ export const pegInOtherJoint = defineCheck<"model", Data>({
     },
     explanation: {
       what: "The hole of a peg or screw goes through the tenon or the mortise of another joint in the same timber, or across that joint's peg.",
-      why: "A peg through a second tenon holds it where it should be free to be drawn up, and splits it as the timber dries; in an empty mortise it has no wood to bear on; of two pegs whose holes cross only one can be driven (a note: one hole is easily bored beside the place that is laid out).",
+      why: "A peg through a second tenon holds it where it should be free to be drawn up, and splits it as the timber dries; in an empty mortise it has no wood to bear on. Of two pegs whose holes cross only one can be driven; that is a note, since one hole is easily bored beside the place that is laid out.",
       formula: "the holes and the solids of both joints in space; 1/32 in of play counts for nothing",
       remedy:
         "Move one joint along the timber, take fewer pegs, or a longer tenon whose peg stands elsewhere.",

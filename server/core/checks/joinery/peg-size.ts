@@ -28,7 +28,7 @@ export const pegSize = defineCheck<"model", Data>({
       what: "A peg is thicker than 1 1/4 in or thinner than 1/2 in; as thick as its tenon or thicker it is an error.",
       why: "The hole of a thick peg takes the wood that should hold it, a thin peg breaks in driving. Outside this range no rule tells what a peg carries.",
       formula: "1/2 in ≤ diameter ≤ 1 1/4 in; diameter < thickness of the tenon",
-      remedy: "Take 3/4 in pegs, in timbers above 10 in 1 in.",
+      remedy: "Take 3/4 in pegs; in timbers thicker than 10 in take pegs of 1 in.",
     },
   },
   input: "model",

@@ -27,7 +27,7 @@ export const tenonThin = defineCheck<"model", Data>({
       what: "A tenon is thinner than 1 1/4 in.",
       why: "It splits at the peg and breaks when the frame is raised; a peg bends in it before it bears.",
       formula: "thickness ≥ 1 1/4 in",
-      remedy: "Make it 1 1/2 in in 6 in timbers, 2 in in 8 in timbers.",
+      remedy: "In a timber 6 in wide make it 1 1/2 in thick, in one 8 in wide 2 in.",
     },
   },
   input: "model",

@@ -86,7 +86,7 @@ export const enclosureFound = defineCheck<"results", Data>({
     area: "loads",
     source: { text: "ASCE 7-16 and 7-22 sections 26.2 and 26.12, Table 26.13-1", status: "memory" },
     explanation: {
-      what: "From the openings of each side follows the enclosure class, and from that the pressure inside.",
+      what: "The openings of each side decide whether the building counts as open, partially open, partially enclosed or enclosed, and with that how hard wind presses from inside. This note says which it is.",
       why: "Wind that blows in through one open side lifts a roof far more than wind that finds every side closed.",
       formula:
         "A_o ≥ 0.8 A_g on every side: open; A_o > 1.1 A_oi, A_o > min(4 ft², 0.01 A_g) and A_oi ≤ 0.2 A_gi: partially enclosed; A_o ≤ min(4 ft², 0.01 A_g) on every side: enclosed; else partially open",

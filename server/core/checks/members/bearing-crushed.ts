@@ -88,7 +88,7 @@ export const bearingCrushed = defineCheck<"results", Data>({
     },
     explanation: {
       what: "Where a timber stands on another, lies on it or ends in it, the wood of one of them is pressed harder than it takes there.",
-      why: "It crushes: the frame settles there, joints open, and green wood crushes by a third sooner. Up to half as much again it is a deep dent, beyond that a failure of the joint.",
+      why: "The wood is dented, the frame settles there and joints open; green wood takes a third less than dry. Up to 1.5 times what the wood takes it is a warning: a deep dent. Beyond that it is an error: the joint fails.",
       formula:
         "f = P/A ≤ F_c⊥ × C_M C_b across the grain, 0.75 F_c* along it, F_c* F_c⊥′/(F_c* sin²θ + F_c⊥′ cos²θ) between, and never more than 0.75 F_c*; A = the shoulder without the tenon, the floor of a housing or pocket and the edge of the tenon, the toe of a brace, the seat, or the pier's top under the timber",
       remedy:

@@ -65,7 +65,7 @@ export const frameRacks = defineCheck<"results", Data>({
     level: "error",
     area: "members",
     source: {
-      text: "statics: the frame under its own weight and two percent of it sideways, braces that only push ; the 2 % is common practice, no source",
+      text: "statics: the frame under its own weight and two percent of it sideways, braces that only push; the 2 % is common practice, no source",
       status: "common-practice",
     },
     explanation: {

@@ -1,19 +1,11 @@
-/**
- * Bolts for the yield modes that the program's screws, nails and pegs share: printed tables of bolts hold them in single
- * and double shear with the full diameter, NDS 12.1.3 and 12.3. No joint of the program has a bolt.
- */
-import {
-  type Lateral,
-  lateral,
-  type SidePart,
-  type WoodPart,
-} from "../../../server/core/fasteners/lateral.ts";
-import type { Sourced } from "../../../server/core/sourced.ts";
+/** Bolts: single and double shear with the full diameter, NDS 12.1.3 and 12.3. */
+import type { Sourced } from "../sourced.ts";
+import { type Lateral, lateral, type SidePart, type WoodPart } from "./lateral.ts";
 
 /** F_yb of low carbon bolts (NDS Table I1). */
 const BOLT_BENDING_YIELD: Sourced = { value: 45000, status: "memory", source: "NDS Table I1, bolts" };
 
-interface BoltLateral {
+export interface BoltLateral {
   /** in, 1/4 to 1 */
   readonly diameter: number;
   readonly main: WoodPart;
@@ -42,4 +34,9 @@ export function boltLateral(input: BoltLateral): Lateral {
     penetration: undefined,
     ...(input.rounded === undefined ? {} : { rounded: input.rounded }),
   });
+}
+
+/** Hole of a bolt: 1/32 to 1/16 in over its diameter, in. */
+export function boltHole(diameter: number): { readonly least: number; readonly most: number } {
+  return { least: diameter + 1 / 32, most: diameter + 1 / 16 };
 }
