@@ -28,8 +28,10 @@ import { timberNoLength } from "./geometry/timber-no-length.ts";
 import { timbersOverlap } from "./geometry/timbers-overlap.ts";
 import { twoReadings } from "./geometry/two-readings.ts";
 import { pierAboveFrost } from "./ground/pier-above-frost.ts";
+import { pierBearing } from "./ground/pier-bearing.ts";
 import { pierDepthMissing } from "./ground/pier-depth-missing.ts";
 import { pierLifted } from "./ground/pier-lifted.ts";
+import { pierPushedOver } from "./ground/pier-pushed-over.ts";
 import { pierTwice } from "./ground/pier-twice.ts";
 import { piersMissing } from "./ground/piers-missing.ts";
 import { sideCoverShort } from "./ground/side-cover-short.ts";
@@ -177,8 +179,10 @@ export const CHECKS: readonly AnyCheck[] = [
   anyCheck(screwsOverloaded),
   anyCheck(sideCoverShort),
   anyCheck(pierAboveFrost),
+  anyCheck(pierBearing),
   anyCheck(pierDepthMissing),
   anyCheck(pierLifted),
+  anyCheck(pierPushedOver),
   anyCheck(pierTwice),
   anyCheck(piersMissing),
   anyCheck(woodNearEarth),

@@ -44,12 +44,17 @@ const UNITS: Readonly<Record<string, Measure>> = {
   kN·m: unit(1000 * N * 1000 * MM, 1, 1),
   psi: unit(1, -2, 1),
   MPa: unit(N / MM ** 2, -2, 1),
+  psf: unit(1 / 144, -2, 1),
+  kPa: unit(N / (1000 * MM ** 2), -2, 1),
+  "psf/ft": unit(1 / 144 / 12, -3, 1),
+  "kPa/m": unit(N / (1000 * MM ** 2) / (1000 * MM), -3, 1),
   "°": unit(Math.PI / 180, 0, 0),
 };
 
 const NUMBER =
   /^(?<sign>[-−]?)(?:(?<feet>\d+)'-(?<inches>\d+)(?: (?<above>\d+)\/(?<below>\d+))?"|(?:(?<whole>\d+) )?(?<num>\d+)\/(?<den>\d+)|(?<decimal>\d[\d,]*(?:\.\d+)?))/;
-const UNIT = /^ ?(in³|in²|ft²|m²|lb\/in|lb·in|in|mm³|mm²|mm|lb|kN·m|kN|N\/mm|N|psi|MPa|°)(?![A-Za-z])/;
+const UNIT =
+  /^ ?(in³|in²|ft²|m²|lb\/in|lb·in|in|mm³|mm²|mm|lb|kN·m|kN|N\/mm|N|psi|MPa|psf\/ft|psf|kPa\/m|kPa|°)(?![A-Za-z])/;
 /** Symbols before a number: `F_b 875 psi`, `C_F (F_c) 1.1`, `f_c/F_c* 0.75`. */
 const SYMBOL = /^[A-Za-z]_[\p{L}\d⊥*′]+(?:\/[A-Za-z]_[\p{L}\d⊥*′]+)?(?: \(F_[ct]\))? /u;
 const FUNCTION = /^(sin²|cos²|sin|cos|tan|atan|max|min|√)(?: ?(?=\()| )/;
@@ -244,7 +249,7 @@ const KINDS: Readonly<Record<Unit, readonly [number, number]>> = {
 /** Whether a line shows a number of its finding, in its kind and as near as its own digits tell. */
 export function shows(amounts: readonly Amount[], value: number, unit: Unit): boolean {
   const [inches, pounds] = KINDS[unit];
-  const size = unit === "deg" ? (value * Math.PI) / 180 : value;
+  const size = unit === "deg" ? (value * Math.PI) / 180 : unit === "psf" ? value / 144 : value;
   return amounts.some(
     (a) => a.inches === inches && a.pounds === pounds && a.low - 1e-6 <= size && size <= a.high + 1e-6,
   );
