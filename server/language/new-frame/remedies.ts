@@ -1,6 +1,5 @@
 /** What each kind of finding changes in a design. A finding that nothing here can mend leaves the design as it is. */
 import type { Edit, Finding } from "../../core/checks/check.ts";
-import { pierPushedOver } from "../../core/checks/ground/pier-pushed-over.ts";
 import { mortisesCollide } from "../../core/checks/joinery/mortises-collide.ts";
 import { pegDistanceShort } from "../../core/checks/joinery/peg-distance-short.ts";
 import { pegInOtherJoint } from "../../core/checks/joinery/peg-in-other-joint.ts";
@@ -27,7 +26,7 @@ import {
 } from "./design.ts";
 
 /** The largest that are proposed, inches. Common practice, no source. */
-const MOST = { gauge: 12, brace: 10, rafter: 14, tube: 30, pier: 84, footing: 60 } as const;
+const MOST = { gauge: 12, brace: 10, rafter: 14, tube: 36, pier: 84, footing: 60 } as const;
 const MM = 25.4;
 const LEAST_SPACING = 14;
 const LEG_STEP = 6;
@@ -53,8 +52,7 @@ export function remedied(design: Design, finding: Finding, answers: Answers): De
     return withLargerMember(design, name, check, ratio, answers);
   if (section === "roof") return withStrongerRafters(design, finding, ratio, answers);
   if (section === "joints") return withStrongerJoint(design, name, finding, ratio, answers);
-  if (section === "piers")
-    return byFixes(design, finding, answers) ?? withOtherPier(design, check, ratio, answers);
+  if (section === "piers") return byFixes(design, finding, answers) ?? withLargerPier(design, ratio);
   return design;
 }
 
@@ -218,14 +216,6 @@ function withLargerToe(design: Design, brace: Brace, ratio: number, answers: Ans
   if (housing > design.housings[brace])
     return { ...design, housings: { ...design.housings, [brace]: housing } };
   return stouter === design ? withWiderFrame(design, ratio, answers) : stouter;
-}
-
-/** Where no pier is large enough for a push, a deeper tie bends less, and its knees push the feet less far apart. */
-function withOtherPier(design: Design, check: string, ratio: number, answers: Answers): Design {
-  const larger = withLargerPier(design, ratio);
-  return larger === design && check === pierPushedOver.meta.id
-    ? withLargerMember(design, "tie", check, ratio, answers)
-    : larger;
 }
 
 function withLargerPier(design: Design, ratio: number): Design {

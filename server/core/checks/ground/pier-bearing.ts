@@ -138,7 +138,7 @@ export const pierBearing = defineCheck<"results", Data>({
     };
     if (tips(use))
       return say.text(
-        "{pier} tips under {combination}: {push} at its top stand against {down} from {post} and {weight} of its own, which puts the load {off} off its middle, over an edge {half} away. {help}",
+        "{pier} tips under {combination}: a push of {push} at its top, with {down} from {post} and {weight} of its own on it, puts the load {off} off its middle, and its edge is {half} away. {help}",
         {
           ...values,
           push: say.force(use.push),

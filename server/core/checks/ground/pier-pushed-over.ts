@@ -1,4 +1,5 @@
 import { DEEPEST_LATERAL, HEIGHT_SHARE, LOAD_SHARE } from "../../ground/embedded-pole.ts";
+import { tiesFooting } from "../../ground/pier-concrete.ts";
 import {
   isUnsafe,
   type PadUse,
@@ -53,13 +54,15 @@ const mayDouble = (d: Data): boolean =>
 
 function remedyWords(d: Data, say: Say): string {
   const [deeper, wider] = [deeperPier(d, say), widerTube(d, say)];
+  const { pier } = d.use;
   const words = {
+    now: say.length(pier.groundLow - pier.tubeBottom),
     deeper: deeper === undefined ? "" : say.length(deeper),
     wider: wider === undefined ? "" : say.length(wider),
   };
   if (deeper !== undefined && wider !== undefined)
-    return say.text("A depth of {deeper}, or a tube of {wider}, holds it.", words);
-  if (deeper !== undefined) return say.text("A depth of {deeper} holds it.", words);
+    return say.text("A depth of {deeper} instead of {now}, or a tube of {wider}, holds it.", words);
+  if (deeper !== undefined) return say.text("A depth of {deeper} instead of {now} holds it.", words);
   if (wider !== undefined) return say.text("A tube of {wider} holds it.", words);
   return say.text(
     "No usual tube does: brace the frame so that its feet push less, or tie them to each other below.",
@@ -68,7 +71,7 @@ function remedyWords(d: Data, say: Say): string {
 
 function padWords(d: Data, use: PadUse, say: Say): string {
   return say.text(
-    "{post} pushes {pier} sideways with {push} under {combination}, and under a pad on “soil: {soil}” {load} of weight rub with no more than {held}: it slides, and the frame spreads. Dig a tube in instead of the pad, or tie the feet to each other.",
+    "{post} pushes {pier} sideways with {push} under {combination}, more than the {held} with which the {load} on it hold a pad on “soil: {soil}”: it slides, and the frame spreads. Dig in a tube instead of the pad, or tie the feet to each other.",
     {
       ...shared(d, say),
       load: say.force(use.load),
@@ -102,14 +105,22 @@ function valueWords(use: PoleUse, say: Say): string {
       : "";
 }
 
+function footingWords({ pier }: PoleUse, say: Say): string {
+  if (!pier.footing) return "";
+  return tiesFooting(pier)
+    ? say.text(" with its footing")
+    : say.text(" (no bars tie its footing on, so that does not count)");
+}
+
 function poleWords(d: Data, use: PoleUse, say: Say): string {
   return say.text(
-    "{post} pushes {pier} sideways with {push} under {combination}, {height} above the ground, more than the {held} that “soil: {soil}” holds beside a pier {breadth} across and {depth} deep{value}. Beyond that it leans. {help}",
+    "{post} pushes {pier} sideways with {push} under {combination}, {height} above the ground, more than the {held} that “soil: {soil}” holds beside a pier {breadth} across and {depth} deep{footing}{value}. Beyond that it leans. {help}",
     {
       ...shared(d, say),
       height: say.length(use.height),
       breadth: say.length(use.pier.diameter),
       depth: say.length(use.depth),
+      footing: footingWords(use, say),
       value: valueWords(use, say),
       help: remedyWords(d, say),
     },
