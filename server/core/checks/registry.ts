@@ -27,6 +27,7 @@ import { timberFloating } from "./geometry/timber-floating.ts";
 import { timberNoLength } from "./geometry/timber-no-length.ts";
 import { timbersOverlap } from "./geometry/timbers-overlap.ts";
 import { twoReadings } from "./geometry/two-readings.ts";
+import { barsCrowded } from "./ground/bars-crowded.ts";
 import { pierAboveFrost } from "./ground/pier-above-frost.ts";
 import { pierBearing } from "./ground/pier-bearing.ts";
 import { pierDepthMissing } from "./ground/pier-depth-missing.ts";
@@ -178,6 +179,7 @@ export const CHECKS: readonly AnyCheck[] = [
   anyCheck(screwComesOut),
   anyCheck(screwsOverloaded),
   anyCheck(sideCoverShort),
+  anyCheck(barsCrowded),
   anyCheck(pierAboveFrost),
   anyCheck(pierBearing),
   anyCheck(pierDepthMissing),

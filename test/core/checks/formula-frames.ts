@@ -168,6 +168,9 @@ export const FORMULA_FRAMES: readonly string[] = [
     "all: {under: post, kind: tube, diameter: 12 in, depth: 20 in, top: 6 in, anchor: {kind: embedded-strap}}",
   ),
   piers(`one: {${TUBE}}`, `two: {${TUBE}}`),
+  ...["tube, diameter: 6 in", "tube, diameter: 3 in", "pad, width: 14 in"].map((shape) =>
+    piers(`all: {under: post, kind: ${shape}, depth: 40 in, rebar: {count: 12, size: 5}}`),
+  ),
   withMore(
     "rail: {kind: girt, section: 6x6, walls: [A], from: 1, to: 2, top: 16 in}",
     "rail-end: {kind: mortise-and-tenon, of: rail, into: post, tenon: {thickness: 1 1/2 in, length: 4 in}}",
@@ -228,6 +231,16 @@ export const FORMULA_FRAMES: readonly string[] = [
   ROOFED.replace("100 mph", "115 mph").replace(
     /kind: tube, diameter: 14 in, depth: 48 in/,
     "kind: pad, width: 10 in, depth: 34 in",
+  ),
+  ...[
+    "kind: tube, diameter: 12 in, depth: 34 in",
+    "kind: tube, diameter: 12 in, depth: 24 in, lateral: doubled, footing: {diameter: 14 in, thickness: 6 in}, rebar: {count: 4, size: 11}",
+    "kind: pad, width: 22 in, depth: 6 in",
+    "kind: pad, width: 16 in, depth: 1 in",
+  ].map((pier) =>
+    ROOFED.replace("100 mph", "115 mph")
+      .replace("soil: sand", "soil: clay")
+      .replace(/kind: tube, diameter: 14 in, depth: 48 in/, pier),
   ),
   screwed("count: 1, diameter: 1/4 in, length: 6 in"),
   screwed("count: 2, diameter: 5/16 in, length: 4 in"),

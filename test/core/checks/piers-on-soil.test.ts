@@ -54,13 +54,17 @@ describe("pier-bearing", () => {
 
   test("its fix casts the smallest usual footing that does, no thinner than it reaches past the tube", () => {
     expect(fixed(clay, "pier-bearing", 0, true)).toContain("footing: {diameter: 20 in, thickness: 6 in}");
-    const by = (footing: string): number => ratioOf(clay.replace("diameter: 16 in,", `diameter: 16 in, footing: {${footing}},`));
+    const by = (footing: string): number =>
+      ratioOf(clay.replace("diameter: 16 in,", `diameter: 16 in, footing: {${footing}},`));
     expect(by("diameter: 18 in, thickness: 6 in")).toBeGreaterThan(1);
     expect(by("diameter: 20 in, thickness: 6 in")).toBeLessThan(1);
   });
 
   test("and widens the footing that is there, thicker where it then reaches farther", () => {
-    const narrow = clay.replace("diameter: 16 in,", "diameter: 16 in, footing: {diameter: 17 in, thickness: 1 in},");
+    const narrow = clay.replace(
+      "diameter: 16 in,",
+      "diameter: 16 in, footing: {diameter: 17 in, thickness: 1 in},",
+    );
     const after = fixed(narrow, "pier-bearing", 0, true);
     expect(after).toMatch(/footing: \{diameter: 20 in, thickness: 6 in\}/);
   });
