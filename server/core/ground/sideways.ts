@@ -30,8 +30,6 @@ export interface PoleUse extends Pushed {
   /** inches */
   readonly height: number;
   readonly depth: number;
-  /** depth that holds the push by what counts, inches */
-  readonly needed: number;
 }
 
 export interface PadUse extends Pushed {
@@ -75,8 +73,12 @@ function poleUse(pier: Pier, soil: SoilValues, { caseId, force, wind }: PierCase
     short: wind,
     height: heightOf(pier),
     depth,
-    needed: 12 * freeDepth({ ...pole, load: push }),
   };
+}
+
+/** Depth that holds the push by what counts, inches (IBC 1807.3.2.1, equation 18-1). */
+export function depthNeeded({ pier, soil, push, holds, single }: PoleUse): number {
+  return 12 * freeDepth({ ...poleOf(pier, soil, holds > single ? 2 : 1), load: push });
 }
 
 /** In no case more than half of the dead load (IBC 1806.3.2; memory). */

@@ -261,7 +261,7 @@ function edited(design: Design, edit: Edit, answers: Answers): Design {
     return { ...design, pegs: { ...design.pegs, [name]: { ...design.pegs[name], ...change } } };
   }
   const pier = PIER_KEYS[path];
-  if (pier && size <= MOST[pier === "depth" ? "pier" : pier === "diameter" ? "tube" : pier])
+  if (pier && size <= MOST[pier === "depth" ? "pier" : pier === "diameter" ? "tube" : pier] + 1e-6)
     // the file of a design has 25 mm where the design has an inch
     return withPier(design, { [pier]: answers.units === "mm" ? size * (MM / 25) : size });
   const screws = /^\/roof\/rafters(\/head)?\/fasten$/.exec(path);

@@ -4,7 +4,7 @@
  */
 import { describe, expect, test } from "vitest";
 import { bearingUse, edgePressure } from "../../../server/core/ground/bearing.ts";
-import { sidewaysUse } from "../../../server/core/ground/sideways.ts";
+import { depthNeeded, sidewaysUse } from "../../../server/core/ground/sideways.ts";
 import type { Pier } from "../../../server/core/model/model.ts";
 import type { PierCase } from "../../../server/core/statics/frame-results.ts";
 import { createFrameService } from "../../../server/language/frame-service.ts";
@@ -139,7 +139,7 @@ describe("capacity as ground.yaml has it", () => {
       });
       const use = sidewaysUse(tube, [load([g.P_lb, 0, 100])], soil)!;
       expect(use.ratio).toBeCloseTo(1, 5);
-      expect(use.kind === "pole" && use.needed).toBeCloseTo(12 * want.d_ft, 4);
+      expect(use.kind === "pole" && depthNeeded(use)).toBeCloseTo(12 * want.d_ft, 4);
     },
   );
 
@@ -232,6 +232,11 @@ describe("pier-pushed-over", () => {
     expect(fixed(SINGLE, "pier-pushed-over", 2, true)).toContain("lateral: doubled");
     const said = SINGLE.replace("depth: 50 in,", "depth: 50 in, lateral: single,");
     expect(fixed(said, "pier-pushed-over", 2, true)).toContain("depth: 50 in, lateral: doubled,");
+  });
+  test("where neither a depth nor a tube does alone, both together do", () => {
+    const slim = on(`kind: tube, diameter: 8 in, depth: 34 in, ${STRAP}`, "clay");
+    expect(one(slim, "pier-pushed-over").message).toMatch(/A tube of \S+ in dug \S+ deep holds it\./);
+    expect(fixed(slim, "pier-pushed-over", 0, true)).not.toMatch(/diameter: 8 in|depth: 34 in/);
   });
   test("with the file's word for the doubled value it is none", () =>
     expectFindings(SINGLE.replace("depth: 50 in,", "depth: 50 in, lateral: doubled,"), DEFECTS));

@@ -1,10 +1,10 @@
 import { DEEPEST_LATERAL, HEIGHT_SHARE, LOAD_SHARE } from "../../ground/embedded-pole.ts";
 import { tiesFooting } from "../../ground/pier-concrete.ts";
 import {
+  depthNeeded,
   isUnsafe,
   type PadUse,
   type PoleUse,
-  poleDepth,
   type SidewaysUse,
   sidewaysUse,
 } from "../../ground/sideways.ts";
@@ -31,8 +31,8 @@ const NOTHING = 5;
 const does = (pier: Pier, { cases, soil }: Data): boolean =>
   (sidewaysUse(pier, cases, soil)?.ratio ?? 2) <= 1;
 
-function deeperPier(d: Data, say: Say): number | undefined {
-  const { pier } = d.use;
+function deeperPier(d: Data, say: Say, diameter = d.use.pier.diameter): number | undefined {
+  const pier = { ...d.use.pier, diameter };
   return nextSize(pier.groundLow - pier.tubeBottom, DEEPEST_PIER, say, (depth) => {
     const tubeBottom = pier.groundLow - depth;
     return does({ ...pier, tubeBottom, bottom: tubeBottom - (pier.footing?.thickness ?? 0) }, d);
@@ -42,6 +42,16 @@ function deeperPier(d: Data, say: Say): number | undefined {
 function widerTube(d: Data, say: Say): number | undefined {
   const { pier } = d.use;
   return nextSize(pier.diameter, WIDEST_TUBE, say, (diameter) => does({ ...pier, diameter }, d));
+}
+
+/** The slimmest tube for which some depth does. */
+function widerAndDeeper(d: Data, say: Say): { readonly tube: number; readonly depth: number } | undefined {
+  let depth: number | undefined;
+  const tube = nextSize(d.use.pier.diameter, WIDEST_TUBE, say, (size) => {
+    depth = deeperPier(d, say, size);
+    return depth !== undefined;
+  });
+  return tube !== undefined && depth !== undefined ? { tube, depth } : undefined;
 }
 
 function doubled(pier: Pier): Pier {
@@ -64,6 +74,12 @@ function remedyWords(d: Data, say: Say): string {
     return say.text("A depth of {deeper} instead of {now}, or a tube of {wider}, holds it.", words);
   if (deeper !== undefined) return say.text("A depth of {deeper} instead of {now} holds it.", words);
   if (wider !== undefined) return say.text("A tube of {wider} holds it.", words);
+  const both = widerAndDeeper(d, say);
+  if (both)
+    return say.text("A tube of {tube} dug {depth} deep holds it.", {
+      tube: say.length(both.tube),
+      depth: say.length(both.depth),
+    });
   return say.text(
     "No usual tube does: brace the frame so that its feet push less, or tie them to each other below.",
   );
@@ -151,6 +167,22 @@ function padWorked(use: PadUse, say: Say): string {
   return `${held} = ${say.force(use.holds)} < ${say.force(use.push)}`;
 }
 
+function together(d: Data, say: Say): Fix[] {
+  const both = widerAndDeeper(d, say);
+  if (!both) return [];
+  const { path } = d.use.pier.entry;
+  const [tube, depth] = [say.length(both.tube), say.length(both.depth)];
+  return [
+    {
+      title: say.text("Take a tube of {tube}, {depth} deep", { tube, depth }),
+      edits: [
+        { kind: "replace", path: `${path}/diameter`, text: tube },
+        { kind: "replace", path: `${path}/depth`, text: depth },
+      ],
+    },
+  ];
+}
+
 export const pierPushedOver = defineCheck<"results", Data>({
   meta: {
     id: "pier-pushed-over",
@@ -189,7 +221,7 @@ export const pierPushedOver = defineCheck<"results", Data>({
         limit: use.holds,
         unit: "lb",
         // equal reactions at mirrored places differ in the last digits
-        severity: Math.round(100 * (use.kind === "pole" ? use.needed - poleDepth(pier) : use.ratio)),
+        severity: Math.round(100 * (use.kind === "pole" ? depthNeeded(use) - use.depth : use.ratio)),
       };
     }
   },
@@ -207,6 +239,7 @@ export const pierPushedOver = defineCheck<"results", Data>({
     return [
       ...sized("depth", (depth) => say.text("Make the pier {depth} deep", { depth }), deeper),
       ...sized("diameter", (tube) => say.text("Take a tube of {tube}", { tube }), wider),
+      ...(deeper === undefined && wider === undefined ? together(d, say) : []),
       ...(mayDouble(d)
         ? [
             {
