@@ -32,6 +32,7 @@ import { pierAboveFrost } from "./ground/pier-above-frost.ts";
 import { pierBearing } from "./ground/pier-bearing.ts";
 import { pierDepthMissing } from "./ground/pier-depth-missing.ts";
 import { pierLifted } from "./ground/pier-lifted.ts";
+import { pierOnRockLoose } from "./ground/pier-on-rock-loose.ts";
 import { pierPushedOver } from "./ground/pier-pushed-over.ts";
 import { pierTwice } from "./ground/pier-twice.ts";
 import { piersMissing } from "./ground/piers-missing.ts";
@@ -184,6 +185,7 @@ export const CHECKS: readonly AnyCheck[] = [
   anyCheck(pierBearing),
   anyCheck(pierDepthMissing),
   anyCheck(pierLifted),
+  anyCheck(pierOnRockLoose),
   anyCheck(pierPushedOver),
   anyCheck(pierTwice),
   anyCheck(piersMissing),

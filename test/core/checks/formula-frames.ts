@@ -168,6 +168,10 @@ export const FORMULA_FRAMES: readonly string[] = [
     "all: {under: post, kind: tube, diameter: 12 in, depth: 20 in, top: 6 in, anchor: {kind: embedded-strap}}",
   ),
   piers(`one: {${TUBE}}`, `two: {${TUBE}}`),
+  gate({
+    site: "site: {frost-depth: 30 in, soil: bedrock}\n",
+    piers: `piers: {all: {${TUBE.replace("40 in", "8 in")}}}\n`,
+  }),
   ...["tube, diameter: 6 in", "tube, diameter: 3 in", "pad, width: 14 in"].map((shape) =>
     piers(`all: {under: post, kind: ${shape}, depth: 40 in, rebar: {count: 12, size: 5}}`),
   ),

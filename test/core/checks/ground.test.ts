@@ -110,12 +110,41 @@ test("pier-above-frost: the depth counts from the lowest ground beside the pier,
   expect(only).toBeUndefined();
 });
 
+const BARS = "rebar: {count: 3, size: 4}";
+/** @param more of the pier */
+const onRock = (depth: string, more = "", soil = "bedrock"): string =>
+  gate({
+    site: `site: {frost-depth: 30 in, soil: ${soil}}\n`,
+    piers: `piers: {all: {under: post, kind: tube, diameter: 14 in, depth: ${depth}, anchor: {kind: embedded-strap}${more}}}\n`,
+  });
+
 test("pier-above-frost: rock does not heave", () => {
-  const shallow =
-    "piers: {all: {under: post, kind: tube, diameter: 14 in, depth: 8 in, anchor: {kind: embedded-strap}}}\n";
-  const on = (soil: string): string[] =>
-    idsOf(gate({ site: `site: {frost-depth: 30 in, soil: ${soil}}\n`, piers: shallow }));
-  expect([on("bedrock"), on("gravel")]).toEqual([[], ["pier-above-frost"]]);
+  expect(idsOf(onRock("8 in", `, ${BARS}`))).toEqual([]);
+  expect(idsOf(onRock("8 in", `, ${BARS}`, "gravel"))).toEqual(["pier-above-frost"]);
+});
+
+describe("pier-on-rock-loose", () => {
+  test("a shallow pier on rock asks for bars in it, and its fix names them", () => {
+    const [only, ...others] = findingsOf(onRock("8 in"));
+    expect(others).toEqual([]);
+    expect(only?.finding).toMatchObject({
+      check: "pier-on-rock-loose",
+      level: "warning",
+      path: "/piers/all",
+      value: 8,
+      limit: 30,
+      places: ["all@A1", "all@A2"],
+    });
+    expect(only?.finding.message).toContain(
+      "all@A1 stands on rock 8 in below the ground, and nothing pins it there: a push slides it off. Drill bars into the rock, grout them in, and write them as “rebar: {count: 3, size: 4}”; 30 in deep it would need none.",
+    );
+    expect(fixed(onRock("8 in"), "pier-on-rock-loose")).toContain(BARS);
+  });
+  test("as deep as in earth it needs none, and other soil is not rock", () => {
+    expect(idsOf(onRock("29 15/16 in"))).toEqual(["pier-on-rock-loose"]);
+    expect(idsOf(onRock("30 in"))).toEqual([]);
+    expect(idsOf(onRock("30 in", "", "sand"))).toEqual([]);
+  });
 });
 
 describe("pier-above-frost", () => {
