@@ -1,9 +1,12 @@
 /** Everything that was computed of a frame, as plain data: the reports for programs carry it. Pounds, inches, psi. */
 import { noteWords } from "../core/checks/amount-words.ts";
 import type { Say } from "../core/checks/say.ts";
+import { bearingUse } from "../core/ground/bearing.ts";
+import { sidewaysUse } from "../core/ground/sideways.ts";
 import { pierHold } from "../core/ground/uplift.ts";
 import type { DeflectionShare } from "../core/members/deflection-limits.ts";
 import type { RafterUse } from "../core/members/rafter.ts";
+import type { Model } from "../core/model/model.ts";
 import type { Note } from "../core/note.ts";
 import type { Results } from "../core/results.ts";
 import type { DeckResult } from "../core/roof/deck-strip.ts";
@@ -11,7 +14,7 @@ import { type RafterResult, rafterShare } from "../core/roof/rafter-results.ts";
 import type { Factor, Sourced } from "../core/sourced.ts";
 import { appliedTotal, bearingReactions, reactionTotal } from "../core/statics/balance.ts";
 import { frameCaseWords } from "../core/statics/case-words.ts";
-import type { FrameResults, MemberResult, MemberUse } from "../core/statics/frame-results.ts";
+import type { FrameResults, MemberResult, MemberUse, PierReaction } from "../core/statics/frame-results.ts";
 import { type JointHold, jointHolds } from "../core/statics/joint-holds.ts";
 import { loadDerivation, loadStandard } from "../core/statics/load-derivation.ts";
 import type { LoadLine, LoadPattern } from "../core/statics/load-lines.ts";
@@ -255,6 +258,46 @@ export function jointsOf(frame: FrameResults, say: Say) {
   });
 }
 
+/** What a pier carries, and what the soil has to hold it with where the file says the soil. */
+function pierOf({ pier, down, up, sideways, cases }: PierReaction, { frame }: Model) {
+  const { soil } = frame.site;
+  const [under, beside] = [bearingUse(pier, cases, soil), sidewaysUse(pier, cases, soil)];
+  return {
+    pier: pier.id,
+    timber: pier.timber?.id ?? null,
+    down: most(down),
+    up: most(up),
+    weightHolds: figure(pierHold(pier, up.most).held),
+    sideways: most(sideways),
+    ...(under
+      ? {
+          bearing: {
+            ...finite("pressure", under.pressure),
+            allowed: sourcedOf(under.allowed),
+            load: figure(under.down),
+            weight: figure(under.weight),
+            area: figure(under.area),
+            combination: under.caseId,
+            ...finite("ratio", under.ratio),
+            passes: under.ratio <= 1,
+          },
+        }
+      : {}),
+    ...(beside
+      ? {
+          soilBeside: {
+            push: figure(beside.push),
+            holds: figure(beside.holds),
+            singleHolds: figure(beside.single),
+            combination: beside.caseId,
+            ...finite("ratio", beside.ratio),
+            passes: beside.ratio <= 1,
+          },
+        }
+      : {}),
+  };
+}
+
 function frameOf(frame: FrameResults, say: Say) {
   const { solution, model } = frame;
   const standing = new Set(solution.hold.pieces.map(({ timber }) => timber.id));
@@ -271,14 +314,7 @@ function frameOf(frame: FrameResults, say: Say) {
     unchecked: frame.unchecked.map(({ id }) => id),
     floating: model.timbers.filter(({ id }) => !standing.has(id)).map(({ id }) => id),
     joints: jointsOf(frame, say),
-    piers: (hasForces(frame) ? frame.piers : []).map((p) => ({
-      pier: p.pier.id,
-      timber: p.pier.timber?.id ?? null,
-      down: most(p.down),
-      up: most(p.up),
-      weightHolds: figure(pierHold(p.pier, p.up.most).held),
-      sideways: most(p.sideways),
-    })),
+    piers: (hasForces(frame) ? frame.piers : []).map((pier) => pierOf(pier, model)),
     racking: frame.racking.map(({ toward, stands, moving }) => ({ toward, stands, moving })),
     moves: solution.mechanisms.map(({ elements, direction }) => ({
       timbers: timbersOf(elements, solution.hold),

@@ -75,6 +75,20 @@ interface Results {
       readonly down: Most;
       readonly up: Most;
       readonly weightHolds: number;
+      readonly bearing?: {
+        readonly pressure: number;
+        readonly allowed: { readonly value: number; readonly status: string };
+        readonly load: number;
+        readonly weight: number;
+        readonly ratio: number;
+        readonly passes: boolean;
+      };
+      readonly soilBeside?: {
+        readonly push: number;
+        readonly holds: number;
+        readonly singleHolds: number;
+        readonly passes: boolean;
+      };
     }[];
     readonly joints: readonly {
       readonly joint: string;
@@ -153,6 +167,19 @@ test("a dovetail holds by its flanks, and says so with a number", () => {
   expect(hold).toMatchObject({ by: "dovetail", passes: true });
   expect(hold?.ratio).toBeCloseTo((hold?.pull ?? 0) / (hold?.capacity?.value ?? 1), 3);
   expect(hold?.capacity?.value).toBeGreaterThan(200);
+});
+
+test("piers tell what presses on the soil and what the soil beside them holds", () => {
+  const { frame } = forcesOf("samples/cider-press-pavilion.frame.yaml");
+  const pier = frame?.piers.find(({ pier }) => pier === "all@A2");
+  const { bearing, soilBeside } = pier!;
+  // sand: 2,000 psf (IBC 2012 Table 1806.2, published) on a footing of 24 in, π ft² (derived)
+  expect(bearing?.allowed).toMatchObject({ value: 2000, status: "published" });
+  expect(bearing!.pressure).toBeCloseTo((bearing!.load + bearing!.weight) / Math.PI, 6);
+  expect(bearing).toMatchObject({ passes: true, load: pier!.down.value });
+  // the file says “lateral: doubled”, and wind pushes most (IBC 1806.3.4, memory)
+  expect(soilBeside!.holds).toBeCloseTo(2 * soilBeside!.singleHolds, 6);
+  expect(soilBeside!.passes).toBe(true);
 });
 
 test("rafters carry the whole roof, and what they rest on carries it again", () => {

@@ -144,6 +144,16 @@ test("a pier's hover tells what its weight holds", () => {
   expect(over(pavilion, "/piers/all")).toMatch(/\| 0\.6 of its weight \|/);
 });
 
+test("a pier's hover holds its reactions against the soil under it and beside it", () => {
+  const text = over(pavilion, "/piers/all");
+  expect(text).toMatch(/\| presses the soil with \| it carries +\| pushes the soil with \| it holds \|/);
+  // sand carries 2,000 psf (IBC 2012 Table 1806.2)
+  expect(text).toMatch(/^\| A2 +\| 1,791 psf +\| 2,000 psf +\| 874 lb +\| 1,247 lb +\|$/m);
+  const unknown = over(open(PAVILION.replace(/^ *soil: sand\n/m, "")), "/piers/all");
+  expect(unknown).toContain("What the ground carries is not known");
+  expect(unknown).not.toContain("it carries");
+});
+
 test("a pier's hover lists its reactions, each with its combination", () => {
   const text = over(pavilion, "/piers/all");
   expect(text.match(/^\| [AB][123] +\| [\d,]+ lb, D .*\|$/gm)).toHaveLength(6);

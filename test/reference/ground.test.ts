@@ -1,12 +1,14 @@
 /** Every outside figure about ground and concrete in ground.yaml; its sources are named at the head of that file. */
 import { describe, expect, test } from "vitest";
-import { padFor, pierBearing } from "../../server/core/ground/bearing.ts";
+import { padFor, soilBearing } from "../../server/core/ground/bearing.ts";
 import {
   type BagSize,
   bagsFor,
   bagsPerCubicYard,
   bagYield,
+  CONCRETE_WEIGHT,
   concreteWeight,
+  roundArea,
   tubeVolume,
 } from "../../server/core/ground/concrete.ts";
 import {
@@ -16,6 +18,7 @@ import {
   USUAL_SIDE_COVER,
 } from "../../server/core/ground/cover.ts";
 import {
+  freeCapacity,
   freeDepth,
   heldDepth,
   lateralAtBottom,
@@ -62,8 +65,11 @@ function federalSoil(): Figures {
 }
 
 function pier(g: Given): Figures {
-  const got = pierBearing(g.diameter_in, g.height_ft, g.bearing_psf, g.w_pcf);
-  return { area_ft2: got.area, gross_lb: got.gross, net_lb: got.net };
+  const area = roundArea(g.diameter_in);
+  const weight = concreteWeight(tubeVolume(g.diameter_in, g.height_ft));
+  expect(g.w_pcf).toBe(CONCRETE_WEIGHT.value);
+  const got = soilBearing(area, weight, g.bearing_psf);
+  return { area_ft2: area, gross_lb: got.gross, net_lb: got.net };
 }
 
 function pad(g: Given): Figures {
@@ -232,6 +238,13 @@ describe("outside the tables", () => {
     const pole = { load: 350, height: 7, breadth: 1, lateral: 100 };
     expect(freeDepth({ ...pole, factor: 2 })).toBeLessThan(freeDepth({ ...pole, factor: 1 }));
     expect(freeDepth({ ...pole, load: 0, factor: 1 })).toBe(0);
+  });
+
+  test("what a pole holds is the load that needs its depth: pole-3 and pole-5 the other way round (derived)", () => {
+    const capacity = (height: number, lateral: number, depth: number): number =>
+      freeCapacity({ height, breadth: 1, lateral, factor: 1 }, depth);
+    expect(capacity(6, 150, 4.724163647)).toBeCloseTo(200, 4);
+    expect(capacity(7, 100, 7.13145425)).toBeCloseTo(350, 4);
   });
 
   test.each([

@@ -12,6 +12,9 @@ const MM = 25.4;
 /** 1 lb/in = 0.1751268 N/mm: 4.4482216 N over 25.4 mm */
 const NEWTONS_PER_MM = 4.4482216152605 / MM;
 
+/** 1 psf/ft = 0.1570875 kPa/m: 4.4482216 N over (0.3048 m)³ */
+const KILOPASCALS_PER_METRE = 4.4482216152605 / 0.3048 ** 3 / 1000;
+
 const BETWEEN = "; ";
 
 /** Steps of one formula, as one text; what is not needed is left out. */
@@ -44,6 +47,10 @@ export const moment = (poundInches: number, say: Say): string =>
 /** @param poundsPerInch what a fastener holds along its length; @returns lb/in or N/mm */
 export const perLength = (poundsPerInch: number, say: Say): string =>
   say.metric ? `${say.number(poundsPerInch * NEWTONS_PER_MM)} N/mm` : `${say.number(poundsPerInch)} lb/in`;
+
+/** @param psfPerFoot lateral bearing of soil for each foot of depth; @returns psf/ft or kPa/m */
+export const perDepth = (psfPerFoot: number, say: Say): string =>
+  say.metric ? `${say.number(psfPerFoot * KILOPASCALS_PER_METRE)} kPa/m` : `${say.number(psfPerFoot)} psf/ft`;
 
 /** `a − b`; what is negative is added. */
 export const less = (a: number, b: number, say: Say): string =>

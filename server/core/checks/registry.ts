@@ -28,9 +28,13 @@ import { timberFloating } from "./geometry/timber-floating.ts";
 import { timberNoLength } from "./geometry/timber-no-length.ts";
 import { timbersOverlap } from "./geometry/timbers-overlap.ts";
 import { twoReadings } from "./geometry/two-readings.ts";
+import { barsCrowded } from "./ground/bars-crowded.ts";
 import { pierAboveFrost } from "./ground/pier-above-frost.ts";
+import { pierBearing } from "./ground/pier-bearing.ts";
 import { pierDepthMissing } from "./ground/pier-depth-missing.ts";
 import { pierLifted } from "./ground/pier-lifted.ts";
+import { pierOnRockLoose } from "./ground/pier-on-rock-loose.ts";
+import { pierPushedOver } from "./ground/pier-pushed-over.ts";
 import { pierTwice } from "./ground/pier-twice.ts";
 import { piersMissing } from "./ground/piers-missing.ts";
 import { sideCoverShort } from "./ground/side-cover-short.ts";
@@ -193,9 +197,13 @@ export const CHECKS: readonly AnyCheck[] = [
   anyCheck(screwComesOut),
   anyCheck(screwsOverloaded),
   anyCheck(sideCoverShort),
+  anyCheck(barsCrowded),
   anyCheck(pierAboveFrost),
+  anyCheck(pierBearing),
   anyCheck(pierDepthMissing),
   anyCheck(pierLifted),
+  anyCheck(pierOnRockLoose),
+  anyCheck(pierPushedOver),
   anyCheck(pierTwice),
   anyCheck(piersMissing),
   anyCheck(woodNearEarth),

@@ -17,7 +17,12 @@ export interface SidewaysLoad {
 }
 
 /** Lateral bearing grows with depth down to here, feet (IBC 1807.3.2.1; memory). */
-const DEEPEST = 12;
+export const DEEPEST_LATERAL = 12;
+
+/** Figures of equation 18-1: 2.34 P, and 4.36 h, of which a quarter is left when it is turned round. */
+export const LOAD_SHARE = 2.34;
+const HEIGHT_FACTOR = 4.36;
+export const HEIGHT_SHARE = HEIGHT_FACTOR / 4;
 
 /**
  * Allowable lateral bearing at a third of the depth, psf: S₁ = lateral × factor × d/3, with d no more than 12 ft.
@@ -27,7 +32,7 @@ export function lateralAtThird(
   { lateral, factor }: Pick<SidewaysLoad, "lateral" | "factor">,
   depth: number,
 ): number {
-  return (lateral * factor * Math.min(depth, DEEPEST)) / 3;
+  return (lateral * factor * Math.min(depth, DEEPEST_LATERAL)) / 3;
 }
 
 /** Allowable lateral bearing at the bottom, psf: S₃ = lateral × factor × d, with d no more than 12 ft. */
@@ -35,7 +40,7 @@ export function lateralAtBottom(
   { lateral, factor }: Pick<SidewaysLoad, "lateral" | "factor">,
   depth: number,
 ): number {
-  return lateral * factor * Math.min(depth, DEEPEST);
+  return lateral * factor * Math.min(depth, DEEPEST_LATERAL);
 }
 
 /**
@@ -43,7 +48,7 @@ export function lateralAtBottom(
  * @param s1 lateral bearing at a third of the depth, psf
  */
 export function poleFactor({ load, breadth }: Pick<SidewaysLoad, "load" | "breadth">, s1: number): number {
-  return (2.34 * load) / (s1 * breadth);
+  return (LOAD_SHARE * load) / (s1 * breadth);
 }
 
 /**
@@ -54,8 +59,18 @@ export function poleFactor({ load, breadth }: Pick<SidewaysLoad, "load" | "bread
 export function freeDepth(pole: SidewaysLoad): number {
   return solve(pole, (depth) => {
     const a = poleFactor(pole, lateralAtThird(pole, depth));
-    return 0.5 * a * (1 + Math.sqrt(1 + (4.36 * pole.height) / a));
+    return 0.5 * a * (1 + Math.sqrt(1 + (HEIGHT_FACTOR * pole.height) / a));
   });
+}
+
+/**
+ * The sideways load that a pole of some depth holds, lb: equation 18-1 the other way round, A = d²/(d + 1.09 h) and
+ * P = A S₁ b/2.34 (derived from IBC 1807.3.2.1).
+ * @param depth feet
+ */
+export function freeCapacity(pole: Omit<SidewaysLoad, "load">, depth: number): number {
+  const a = depth ** 2 / (depth + HEIGHT_SHARE * pole.height);
+  return (a * lateralAtThird(pole, depth) * pole.breadth) / LOAD_SHARE;
 }
 
 /**

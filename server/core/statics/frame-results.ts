@@ -98,12 +98,26 @@ export interface JointForce {
   readonly across: { readonly most: number; readonly caseId: string };
 }
 
+/** What a pier carries under one combination that has an answer. */
+export interface PierCase {
+  readonly caseId: string;
+  /** of the pier on the timber, lb in global axes: what the timber does to the pier is its opposite */
+  readonly force: Vec3;
+  /** share of the dead load in the combination: of the pier's own weight too */
+  readonly dead: number;
+  /** dead load alone */
+  readonly onlyDead: boolean;
+  /** wind takes part, which pushes for moments, not for a winter */
+  readonly wind: boolean;
+}
+
 export interface PierReaction {
   readonly pier: Pier;
   readonly down: { readonly most: number; readonly caseId: string };
   /** uplift, positive up on the timber: what the anchor must hold; 0 = none */
   readonly up: { readonly most: number; readonly caseId: string };
   readonly sideways: { readonly most: number; readonly caseId: string };
+  readonly cases: readonly PierCase[];
 }
 
 /** How the frame moves when it is pushed a little sideways with braces that only push. */

@@ -6,7 +6,7 @@ import type { Model, Timber } from "../model/model.ts";
 import { dot, scale, type Vec3 } from "../model/vec.ts";
 import type { FrameCase } from "./combine.ts";
 import { forceTable, PLACES, rowOf } from "./force-table.ts";
-import type { JointForce, PierReaction, Pull } from "./frame-results.ts";
+import type { JointForce, PierCase, PierReaction, Pull } from "./frame-results.ts";
 import { pairPull } from "./pair-pull.ts";
 import { localZ } from "./skeleton.ts";
 import type { SolvedCase } from "./solve-frame.ts";
@@ -139,10 +139,23 @@ export function jointForces(cases: readonly SolvedCase[]): Map<string, JointForc
   return found;
 }
 
+function pierCase({ id, parts }: FrameCase, force: Vec3): PierCase {
+  return {
+    caseId: id,
+    force,
+    dead: parts.find(({ load }) => load.kind === "D")?.factor ?? 1,
+    onlyDead: parts.every(({ load }) => load.kind === "D"),
+    wind: parts.some(({ load }) => load.kind === "W"),
+  };
+}
+
 /** @returns one entry for each pier that carries a timber */
 export function pierReactions(model: Model, cases: readonly SolvedCase[]): PierReaction[] {
   const tallies = new Map(
-    model.piers.map((pier) => [pier.id, { pier, down: nothing(), up: nothing(), sideways: nothing() }]),
+    model.piers.map((pier) => [
+      pier.id,
+      { pier, down: nothing(), up: nothing(), sideways: nothing(), cases: [] as PierCase[] },
+    ]),
   );
   for (const { combined, frame, frameCase } of cases) {
     const byNode = new Map(combined.reactions().map((r) => [r.node, r.force]));
@@ -154,6 +167,7 @@ export function pierReactions(model: Model, cases: readonly SolvedCase[]): PierR
       raise(own.down, z, frameCase.id);
       raise(own.up, -z, frameCase.id);
       raise(own.sideways, Math.hypot(x, y), frameCase.id);
+      own.cases.push(pierCase(frameCase, [x, y, z]));
     }
   }
   return [...tallies.values()].filter((t) => t.pier.timber !== undefined);

@@ -29,6 +29,14 @@ export type JointName =
   | "tie-knee-ends"
   | "ridge-knee-ends";
 
+/** A tube of that diameter and depth on a footing, inches. */
+export interface Pier {
+  readonly diameter: number;
+  readonly depth: number;
+  /** diameter of the footing */
+  readonly footing: number;
+}
+
 /** Everything that a finding may ask to be changed. Lengths in inches. */
 export interface Design {
   /** width of posts, and of the timbers that join them */
@@ -44,7 +52,7 @@ export interface Design {
   /** the most between two rafters */
   readonly rafterSpacing: number;
   readonly screws: { readonly seat: Screws; readonly head: Screws };
-  readonly pier: { readonly diameter: number; readonly depth: number };
+  readonly pier: Pier;
   /** roof past the end bents' outer faces */
   readonly rake: number;
 }
@@ -55,8 +63,14 @@ export const PITCH = { gable: 7, shed: 3 } as const;
 export const TIE_DROP = 20;
 /** Past the end bents' outer faces, inches: less where plate and ridge then fit the mill. Common practice, no source. */
 export const RAKES = [12, 6, 0] as const;
-/** How much wider a footing is than the tube on it. */
+/** How much wider a footing is than the tube on it, and how thick, at least. Common practice, no source. */
 export const FOOTING_WIDER = 8;
+const FOOTING_THICK = 12;
+
+/** @returns how thick a footing is: never less than it reaches past its tube (IRC R403.1.1), inches */
+export function footingThickness({ diameter, footing }: Pier): number {
+  return Math.max(FOOTING_THICK, Math.ceil((footing - diameter) / 2));
+}
 
 const MM = 25.4;
 /** As for the fewest that a proposal starts from: what holds an ordinary frame. Common practice, no source. */
@@ -149,7 +163,11 @@ export function firstDesign(answers: Answers): Design {
     rafter: [side(3), side(rafterDepth(span, load))],
     rafterSpacing: 30,
     screws: { seat: { count: 2, length: 10 }, head: { count: 2, length: 10 } },
-    pier: { diameter: TUBE, depth: Math.max(LEAST_DEPTH, (answers.frost ?? 0) + BELOW_FROST) },
+    pier: {
+      diameter: TUBE,
+      depth: Math.max(LEAST_DEPTH, (answers.frost ?? 0) + BELOW_FROST),
+      footing: TUBE + FOOTING_WIDER,
+    },
     rake: RAKES[0],
   };
 }

@@ -8,7 +8,7 @@ import type { Answers } from "./answers.ts";
 import {
   type Brace,
   type Design,
-  FOOTING_WIDER,
+  footingThickness,
   type JointName,
   type Lying,
   type Sides,
@@ -302,8 +302,8 @@ function roof({ answers, design, length, section }: Pen): string[] {
 }
 
 function piers({ say, answers, design, length }: Pen): string[] {
-  const { diameter, depth } = design.pier;
-  const footing = `footing: {diameter: ${length(usual(answers, diameter + FOOTING_WIDER))}, thickness: ${length(usual(answers, 12))}}`;
+  const { diameter, depth, footing: wide } = design.pier;
+  const footing = `footing: {diameter: ${length(usual(answers, wide))}, thickness: ${length(usual(answers, footingThickness(design.pier)))}}`;
   const under = answers.roof === "gable" ? "post" : "[low-post, high-post]";
   return [
     `piers:${aside(say.text("lateral: doubled holds where the top may move half an inch (IBC 1806.3.4)"))}`,

@@ -12,11 +12,13 @@ import {
   type Brace,
   type Design,
   deepest,
+  FOOTING_WIDER,
   type JointName,
   type Lying,
   longestLeg,
   MOST_DEEP,
   MOST_SLENDER,
+  type Pier,
   RAKES,
   type Sides,
   sideStep,
@@ -24,7 +26,8 @@ import {
 } from "./design.ts";
 
 /** The largest that are proposed, inches. Common practice, no source. */
-const MOST = { gauge: 12, brace: 10, rafter: 14, tube: 30, pier: 84 } as const;
+const MOST = { gauge: 12, brace: 10, rafter: 14, tube: 36, pier: 84, footing: 60 } as const;
+const MM = 25.4;
 const LEAST_SPACING = 14;
 const LEG_STEP = 6;
 const LEAST_LEG = 18;
@@ -217,14 +220,18 @@ function withLargerToe(design: Design, brace: Brace, ratio: number, answers: Ans
 
 function withLargerPier(design: Design, ratio: number): Design {
   const { diameter, depth } = design.pier;
-  if (diameter < MOST.tube)
-    return {
-      ...design,
-      pier: { diameter: Math.min(MOST.tube, Math.ceil(diameter * Math.sqrt(ratio))), depth },
-    };
-  return depth < MOST.pier
-    ? { ...design, pier: { diameter, depth: Math.min(MOST.pier, depth + 12) } }
-    : design;
+  return diameter < MOST.tube
+    ? withPier(design, { diameter: Math.min(MOST.tube, Math.ceil(diameter * Math.sqrt(ratio))) })
+    : withPier(design, { depth: Math.max(depth, Math.min(MOST.pier, depth + 12)) });
+}
+
+/** A footing stays wider than its tube. @returns the very same where nothing changes */
+function withPier(design: Design, change: Partial<Pier>): Design {
+  const { pier } = design;
+  const { diameter, depth, footing } = { ...pier, ...change };
+  const wide = Math.max(footing, diameter + FOOTING_WIDER);
+  const same = diameter === pier.diameter && depth === pier.depth && wide === pier.footing;
+  return same ? design : { ...design, pier: { diameter, depth, footing: wide } };
 }
 
 /** The first of the check's own fixes that changes something that a design holds. */
@@ -236,6 +243,13 @@ function byFixes(design: Design, finding: Finding, answers: Answers): Design | u
   return undefined;
 }
 
+/** The thickness of a footing follows its diameter. */
+const PIER_KEYS: Readonly<Record<string, keyof Pier>> = {
+  "/piers/all/diameter": "diameter",
+  "/piers/all/depth": "depth",
+  "/piers/all/footing/diameter": "footing",
+};
+
 function edited(design: Design, edit: Edit, answers: Answers): Design {
   if (edit.kind !== "replace") return design;
   const { path, text } = edit;
@@ -246,9 +260,10 @@ function edited(design: Design, edit: Edit, answers: Answers): Design {
     const change = pegs[2] === "count" ? { count: Number(text) } : { diameter: size };
     return { ...design, pegs: { ...design.pegs, [name]: { ...design.pegs[name], ...change } } };
   }
-  const pier = /^\/piers\/all\/(diameter|depth)$/.exec(path)?.[1];
-  if (pier && size <= (pier === "depth" ? MOST.pier : MOST.tube))
-    return { ...design, pier: { ...design.pier, [pier]: size } };
+  const pier = PIER_KEYS[path];
+  if (pier && size <= MOST[pier === "depth" ? "pier" : pier === "diameter" ? "tube" : pier] + 1e-6)
+    // the file of a design has 25 mm where the design has an inch
+    return withPier(design, { [pier]: answers.units === "mm" ? size * (MM / 25) : size });
   const screws = /^\/roof\/rafters(\/head)?\/fasten$/.exec(path);
   const found = /count: (\d+).*length: ([^,}]+)/.exec(text);
   if (screws && found) {

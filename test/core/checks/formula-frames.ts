@@ -177,6 +177,13 @@ export const FORMULA_FRAMES: readonly string[] = [
     "all: {under: post, kind: tube, diameter: 12 in, depth: 20 in, top: 6 in, anchor: {kind: embedded-strap}}",
   ),
   piers(`one: {${TUBE}}`, `two: {${TUBE}}`),
+  gate({
+    site: "site: {frost-depth: 30 in, soil: bedrock}\n",
+    piers: `piers: {all: {${TUBE.replace("40 in", "8 in")}}}\n`,
+  }),
+  ...["tube, diameter: 6 in", "tube, diameter: 3 in", "pad, width: 14 in"].map((shape) =>
+    piers(`all: {under: post, kind: ${shape}, depth: 40 in, rebar: {count: 12, size: 5}}`),
+  ),
   withMore(
     "rail: {kind: girt, section: 6x6, walls: [A], from: 1, to: 2, top: 16 in}",
     "rail-end: {kind: mortise-and-tenon, of: rail, into: post, tenon: {thickness: 1 1/2 in, length: 4 in}}",
@@ -259,6 +266,16 @@ export const FORMULA_FRAMES: readonly string[] = [
   ),
   tiedJoists("kind: housed-dovetail", "dry"),
   tiedJoists("kind: corner-half-lap"),
+  ...[
+    "kind: tube, diameter: 12 in, depth: 34 in",
+    "kind: tube, diameter: 12 in, depth: 24 in, lateral: doubled, footing: {diameter: 14 in, thickness: 6 in}, rebar: {count: 4, size: 11}",
+    "kind: pad, width: 22 in, depth: 6 in",
+    "kind: pad, width: 16 in, depth: 1 in",
+  ].map((pier) =>
+    ROOFED.replace("100 mph", "115 mph")
+      .replace("soil: sand", "soil: clay")
+      .replace(/kind: tube, diameter: 14 in, depth: 48 in/, pier),
+  ),
   screwed("count: 1, diameter: 1/4 in, length: 6 in"),
   screwed("count: 2, diameter: 5/16 in, length: 4 in"),
   screwed("count: 2, diameter: 1/4 in, length: 6 in"),

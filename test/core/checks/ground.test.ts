@@ -110,12 +110,41 @@ test("pier-above-frost: the depth counts from the lowest ground beside the pier,
   expect(only).toBeUndefined();
 });
 
+const BARS = "rebar: {count: 3, size: 4}";
+/** @param more of the pier */
+const onRock = (depth: string, more = "", soil = "bedrock"): string =>
+  gate({
+    site: `site: {frost-depth: 30 in, soil: ${soil}}\n`,
+    piers: `piers: {all: {under: post, kind: tube, diameter: 14 in, depth: ${depth}, anchor: {kind: embedded-strap}${more}}}\n`,
+  });
+
 test("pier-above-frost: rock does not heave", () => {
-  const shallow =
-    "piers: {all: {under: post, kind: tube, diameter: 14 in, depth: 8 in, anchor: {kind: embedded-strap}}}\n";
-  const on = (soil: string): string[] =>
-    idsOf(gate({ site: `site: {frost-depth: 30 in, soil: ${soil}}\n`, piers: shallow }));
-  expect([on("bedrock"), on("gravel")]).toEqual([[], ["pier-above-frost"]]);
+  expect(idsOf(onRock("8 in", `, ${BARS}`))).toEqual([]);
+  expect(idsOf(onRock("8 in", `, ${BARS}`, "gravel"))).toEqual(["pier-above-frost"]);
+});
+
+describe("pier-on-rock-loose", () => {
+  test("a shallow pier on rock asks for bars in it, and its fix names them", () => {
+    const [only, ...others] = findingsOf(onRock("8 in"));
+    expect(others).toEqual([]);
+    expect(only?.finding).toMatchObject({
+      check: "pier-on-rock-loose",
+      level: "warning",
+      path: "/piers/all",
+      value: 8,
+      limit: 30,
+      places: ["all@A1", "all@A2"],
+    });
+    expect(only?.finding.message).toContain(
+      "all@A1 stands on rock 8 in below the ground, and nothing pins it there: a push slides it off. Drill bars into the rock, grout them in, and write them as “rebar: {count: 3, size: 4}”; 30 in deep it would need none.",
+    );
+    expect(fixed(onRock("8 in"), "pier-on-rock-loose")).toContain(BARS);
+  });
+  test("as deep as in earth it needs none, and other soil is not rock", () => {
+    expect(idsOf(onRock("29 15/16 in"))).toEqual(["pier-on-rock-loose"]);
+    expect(idsOf(onRock("30 in"))).toEqual([]);
+    expect(idsOf(onRock("30 in", "", "sand"))).toEqual([]);
+  });
 });
 
 describe("pier-above-frost", () => {
@@ -284,4 +313,43 @@ describe("wood-near-earth", () => {
     expect(sill("18 in")).not.toContain("wood-near-earth");
     expect(sill("19 in")).toContain("wood-near-earth");
   });
+});
+
+/** @param pier its shape and bars */
+const barred = (pier: string): string =>
+  gate({ piers: `piers:\n  all: {under: post, ${pier}, depth: 40 in, anchor: {kind: dowel}}\n` });
+
+findingsFixture(
+  "bars-crowded: a slim tube, with the cover of ACI 318-19 Table 20.5.1.3.1 (published), 1 1/2 in between bars (memory)",
+  gate({
+    piers: `
+      piers:
+        all: {under: post, kind: tube, diameter: 6 in, depth: 40 in, anchor: {kind: dowel}, rebar: {count: 4, size: 4}}
+      #                                                                                     ^^^^^ warning bars-crowded: all@A1 is 6 in across: with 1 1/2 in of concrete outside them its 4 bars No.4 stand 1.268 in apart, less than 1 1/2 in; stones jam between them and leave voids. Take 8 in, or fewer bars or thinner ones. The same holds at all@A2.
+    `,
+  }),
+);
+
+describe("bars-crowded", () => {
+  // by hand: 6 − 2 × 1 1/2 − 1/2 = 2 1/2 in; 2 1/2 × sin(180°/3) − 1/2 = 1.665 in, with four 1.268 in
+  test("three bars stand far enough apart where four do not", () =>
+    expect(idsOf(barred("kind: tube, diameter: 6 in, rebar: {count: 3, size: 4}"))).toEqual([]));
+  test("from No.6 on the cover is 2 in: 7 − 4 − 3/4 = 2 1/4 in; of four, 2 1/4 × sin 45° − 3/4 = 0.841 in", () => {
+    const [found] = findingsOf(barred("kind: tube, diameter: 7 in, rebar: {count: 4, size: 6}"));
+    expect(found?.finding.value).toBeCloseTo(2.25 * Math.SQRT1_2 - 0.75, 9);
+    expect(found?.finding.limit).toBe(1.5);
+  });
+  test("a single bar only needs its cover, in a pad 3 in against the earth", () => {
+    expect(idsOf(barred("kind: pad, width: 6 1/2 in, rebar: {count: 1, size: 4}"))).toEqual([]);
+    const tight = barred("kind: pad, width: 6 in, rebar: {count: 1, size: 4}");
+    expect(idsOf(tight)).toEqual(["bars-crowded"]);
+    expect(findingsOf(tight)[0]?.finding.message).toContain(
+      "no room for its bars (1 of No.4) with 3 in of concrete",
+    );
+    expect(fixed(tight, "bars-crowded")).toContain("width: 8 in");
+  });
+  test("its fix takes the next tube", () =>
+    expect(fixed(barred("kind: tube, diameter: 6 in, rebar: {count: 4, size: 4}"), "bars-crowded")).toContain(
+      "diameter: 8 in",
+    ));
 });

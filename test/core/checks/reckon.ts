@@ -43,16 +43,18 @@ const UNITS: Readonly<Record<string, Measure>> = {
   lb·in: unit(1, 1, 1),
   kN·m: unit(1000 * N * 1000 * MM, 1, 1),
   psi: unit(1, -2, 1),
+  MPa: unit(N / MM ** 2, -2, 1),
   psf: unit(1 / 144, -2, 1),
   kPa: unit(N / (1000 * MM ** 2), -2, 1),
-  MPa: unit(N / MM ** 2, -2, 1),
+  "psf/ft": unit(1 / 144 / 12, -3, 1),
+  "kPa/m": unit(N / (1000 * MM ** 2) / (1000 * MM), -3, 1),
   "°": unit(Math.PI / 180, 0, 0),
 };
 
 const NUMBER =
   /^(?<sign>[-−]?)(?:(?<feet>\d+)'-(?<inches>\d+)(?: (?<above>\d+)\/(?<below>\d+))?"|(?:(?<whole>\d+) )?(?<num>\d+)\/(?<den>\d+)|(?<decimal>\d[\d,]*(?:\.\d+)?))/;
 const UNIT =
-  /^ ?(in³|in²|ft²|m²|lb\/in|lb·in|in|mm³|mm²|mm|lb|kN·m|kN|N\/mm|N|psi|psf|kPa|MPa|°)(?![A-Za-z])/;
+  /^ ?(in³|in²|ft²|m²|lb\/in|lb·in|in|mm³|mm²|mm|lb|kN·m|kN|N\/mm|N|psi|MPa|psf\/ft|psf|kPa\/m|kPa|°)(?![A-Za-z])/;
 /** Symbols before a number: `F_b 875 psi`, `C_F (F_c) 1.1`, `f_c/F_c* 0.75`. */
 const SYMBOL = /^[A-Za-z]_[\p{L}\d⊥*′]+(?:\/[A-Za-z]_[\p{L}\d⊥*′]+)?(?: \(F_[ct]\))? /u;
 const FUNCTION = /^(sin²|cos²|sin|cos|tan|atan|max|min|√)(?: ?(?=\()| )/;

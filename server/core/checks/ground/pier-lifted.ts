@@ -1,10 +1,12 @@
-import { liftsFooting, pierHold, type UpliftHold } from "../../ground/uplift.ts";
+import { tiesFooting } from "../../ground/pier-concrete.ts";
+import { pierHold, type UpliftHold } from "../../ground/uplift.ts";
 import type { Pier } from "../../model/model.ts";
 import { caseWords } from "../../statics/case-words.ts";
 import type { FrameResults, PierReaction } from "../../statics/frame-results.ts";
 import { defineCheck, type Fix, type Found } from "../check.ts";
 import { lacksWeight } from "../loads/lacks-weight.ts";
 import type { Say } from "../say.ts";
+import { DEEPEST_PIER, nextSize, WIDEST_TUBE } from "./pier-sizes.ts";
 
 /** The pier is too light, or the post is not tied to it. */
 type Data = Lifted & ({ readonly kind: "light"; readonly hold: UpliftHold } | { readonly kind: "loose" });
@@ -17,10 +19,6 @@ interface Lifted {
 
 /** Uplift below this is none, lb: less than the post's own foot weighs. */
 const NOTHING = 5;
-/** No pier of a small frame is dug deeper, inches. */
-const DEEPEST = 84;
-/** Tubes are on sale up to this size, inches. */
-const WIDEST = 24;
 
 /** A post's bolted or cast-in anchor holds it down, a pin in its end grain only keeps its place. */
 const ties = ({ entry: { anchor } }: Pier): boolean => anchor !== undefined && anchor.kind !== "dowel";
@@ -32,32 +30,18 @@ function pathOf(pier: Pier, kind: Data["kind"]): Pick<Found<Data>, "path" | "onK
   return { path: entry.path, onKey: true };
 }
 
-/** The next size of a series at which the pier is heavy enough; undefined where the series ends first. */
-function enough(
-  from: number,
-  step: number,
-  most: number,
-  d: Data,
-  made: (size: number) => Pier,
-): number | undefined {
-  for (let size = step * (Math.floor(from / step + 1e-6) + 1); size <= most + 1e-6; size += step)
-    if (pierHold(made(size), d.up.most).short === 0) return size;
-  return undefined;
-}
+const isHeavy = (pier: Pier, d: Data): boolean => pierHold(pier, d.up.most).short === 0;
 
-/** Tubes in steps of 2 in or 50 mm. */
 function widerTube(d: Data, say: Say): number | undefined {
   const { pier } = d;
-  return enough(pier.diameter, say.metric ? 50 / 25.4 : 2, WIDEST, d, (diameter) => ({ ...pier, diameter }));
+  return nextSize(pier.diameter, WIDEST_TUBE, say, (diameter) => isHeavy({ ...pier, diameter }, d));
 }
 
-/** Depths in steps of 2 in or 50 mm. */
 function deeperTube(d: Data, say: Say): number | undefined {
   const { pier } = d;
-  return enough(pier.groundLow - pier.tubeBottom, say.metric ? 50 / 25.4 : 2, DEEPEST, d, (depth) => ({
-    ...pier,
-    tubeBottom: pier.groundLow - depth,
-  }));
+  return nextSize(pier.groundLow - pier.tubeBottom, DEEPEST_PIER, say, (depth) =>
+    isHeavy({ ...pier, tubeBottom: pier.groundLow - depth }, d),
+  );
 }
 
 function remedyWords(d: Data, say: Say): string {
@@ -142,7 +126,7 @@ export const pierLifted = defineCheck<"results", Data>({
         held: say.force(d.hold.held),
         weight: say.weight(d.hold.pier),
         footing:
-          d.pier.footing && !liftsFooting(d.pier)
+          d.pier.footing && !tiesFooting(d.pier)
             ? say.text("; without bars the footing stays in the ground")
             : "",
         help: remedyWords(d, say),

@@ -1,0 +1,213 @@
+import { type BearingUse, bearingUse, padFor, soilBearing } from "../../ground/bearing.ts";
+import type { Pier } from "../../model/model.ts";
+import { caseWords } from "../../statics/case-words.ts";
+import type { PierCase } from "../../statics/frame-results.ts";
+import type { FrameSolution } from "../../statics/solve-frame.ts";
+import { areaWords } from "../amount-words.ts";
+import { defineCheck, type Fix } from "../check.ts";
+import { fineLength, steps } from "../formula-words.ts";
+import type { Say } from "../say.ts";
+import { nextSize, pierStep, WIDEST_FOOTING } from "./pier-sizes.ts";
+
+interface Data {
+  readonly use: BearingUse;
+  readonly cases: readonly PierCase[];
+  readonly soil: NonNullable<Parameters<typeof bearingUse>[2]>;
+  readonly solution: FrameSolution;
+}
+
+interface Footing {
+  readonly diameter: number;
+  readonly thickness: number;
+}
+
+/** Least thickness of a spread footing, and how far it reaches past the tube at least, inches (IRC R403.1.1; published). */
+const LEAST_THICKNESS = 6;
+const LEAST_PROJECTION = 2;
+
+const isPad = ({ entry }: Pier): boolean => entry.kind === "pad";
+
+/** The load stands over the edge of the pad. */
+const tips = ({ pressure }: BearingUse): boolean => !Number.isFinite(pressure);
+
+/** No thinner than it reaches past the tube (IRC R403.1.1; published), in usual steps. */
+function thicknessFor(diameter: number, pier: Pier, say: Say): number {
+  const step = pierStep(say);
+  const least = Math.max(LEAST_THICKNESS, (diameter - pier.diameter) / 2);
+  return Math.max(pier.footing?.thickness ?? 0, step * Math.ceil(least / step - 1e-6));
+}
+
+function withFooting(pier: Pier, footing: Footing): Pier {
+  return { ...pier, footing, bottom: pier.tubeBottom - footing.thickness };
+}
+
+/** The smallest usual footing under a tube that does. */
+function footingFor({ use, cases, soil }: Data, say: Say): Footing | undefined {
+  const { pier } = use;
+  const made = (diameter: number): Footing => ({ diameter, thickness: thicknessFor(diameter, pier, say) });
+  const least = padFor(use.down + use.weight, use.allowed.value).round;
+  // footings of that size and more; a heavier one may need the next
+  const from = Math.max(
+    least - pierStep(say),
+    pier.footing?.diameter ?? pier.diameter + 2 * LEAST_PROJECTION - 1e-3,
+  );
+  const diameter = nextSize(
+    from,
+    WIDEST_FOOTING,
+    say,
+    (size) => (bearingUse(withFooting(pier, made(size)), cases, soil)?.ratio ?? 2) <= 1,
+  );
+  return diameter === undefined ? undefined : made(diameter);
+}
+
+/** The smallest usual side of a pad that does. */
+function padSide({ use: { pier }, cases, soil }: Data, say: Say): number | undefined {
+  return nextSize(
+    pier.diameter,
+    WIDEST_FOOTING,
+    say,
+    (diameter) => (bearingUse({ ...pier, diameter }, cases, soil)?.ratio ?? 2) <= 1,
+  );
+}
+
+function remedyWords(d: Data, say: Say): string {
+  if (isPad(d.use.pier)) {
+    const side = padSide(d, say);
+    if (side !== undefined) return say.text("A pad of {side} does.", { side: say.length(side) });
+  } else {
+    const footing = footingFor(d, say);
+    if (footing)
+      return say.text("A footing {diameter} across and {thickness} thick does.", {
+        diameter: say.length(footing.diameter),
+        thickness: say.length(footing.thickness),
+      });
+  }
+  return say.text("No usual footing does: set more posts on piers of their own, or have the soil tested.");
+}
+
+export const pierBearing = defineCheck<"results", Data>({
+  meta: {
+    id: "pier-bearing",
+    title: "A pier that presses too hard on the soil",
+    level: "error",
+    area: "ground",
+    source: {
+      text: "IBC 2012 Table 1806.2 (bearing also IRC Table R401.4.1): presumptive values for soil that nobody has tested, against service loads",
+      status: "published",
+    },
+    explanation: {
+      what: "Under some load combination the post and the weight of its own concrete press more on the soil than the code allows for soil of that class.",
+      why: "The pier settles, each pier by another amount, and the joints above it take what the ground gives.",
+      formula:
+        "(load of the post + weight of pier and footing) ÷ area of the footing, or of the tube without one ≤ bearing of the soil; what a push does to a tube the soil beside it takes (see pier-pushed-over); a pad’s edge presses more by 1 + 6 e/B, with e the push times its height over the load; displaced soil is not taken off, what sticks to the shaft does not count",
+      remedy:
+        "Cast a wider footing under the tube, no thinner than it reaches past it; or have the soil tested, since presumptive values are low.",
+    },
+  },
+  input: "results",
+  ofTheWhole: true,
+  *find({ frame }) {
+    if (!frame) return;
+    const { soil } = frame.model.frame.site;
+    if (soil === undefined) return;
+    for (const { pier, cases } of frame.piers) {
+      const use = bearingUse(pier, cases, soil);
+      if (!use || use.ratio <= 1 + 1e-9) continue;
+      const key = isPad(pier) ? "width" : pier.footing ? "footing/diameter" : "diameter";
+      yield {
+        path: `${pier.entry.path}/${key}`,
+        place: pier.id,
+        data: { use, cases, soil, solution: frame.solution },
+        ...(tips(use)
+          ? { value: use.off, limit: pier.diameter / 2, unit: "in" as const }
+          : { value: use.pressure, limit: use.allowed.value, unit: "psf" as const }),
+        // equal reactions at mirrored places differ in the last digits
+        severity: tips(use) ? Number.MAX_VALUE : Math.round(use.pressure),
+      };
+    }
+  },
+  words: (d, say) => {
+    const { use } = d;
+    const values = {
+      pier: use.pier.id,
+      post: use.pier.timber?.id ?? "",
+      combination: caseWords(d.solution, use.caseId, say),
+      down: say.force(use.down),
+      weight: say.force(use.weight),
+      help: remedyWords(d, say),
+    };
+    if (tips(use))
+      return say.text(
+        "{pier} tips under {combination}: a push of {push} at its top, with {down} from {post} and {weight} of its own on it, puts the load {off} off its middle, and its edge is {half} away. {help}",
+        {
+          ...values,
+          push: say.force(use.push),
+          off: say.length(use.off),
+          half: say.length(use.pier.diameter / 2),
+        },
+      );
+    return say.text(
+      "{pier} presses the soil with {pressure} under {combination}: {down} from {post} and {weight} of its own concrete on {area}. “soil: {soil}” carries {allowed} by the code’s table, which leaves {left} for the post; beyond that the pier settles and the joints above it open. {help}",
+      {
+        ...values,
+        pressure: say.pressure(use.pressure),
+        area: areaWords(use.area, say),
+        soil: d.soil,
+        allowed: say.pressure(use.allowed.value),
+        left: say.force(Math.max(0, soilBearing(use.area, use.weight, use.allowed.value).net)),
+      },
+    );
+  },
+  worked: ({ use }, say) => {
+    const load = `(${say.force(use.down)} + ${say.force(use.weight)})`;
+    const compared = `${say.pressure(use.pressure)} > ${say.pressure(use.allowed.value)}`;
+    const across = say.length(use.pier.footing?.diameter ?? use.pier.diameter);
+    if (!isPad(use.pier)) return `${load} ÷ (π × (${across})² ÷ 4) = ${compared}`;
+    const { off } = use;
+    const e = `${say.force(use.push)} × ${fineLength(use.pier.top[2] - use.pier.bottom, say)} ÷ ${load} = ${fineLength(off, say)}`;
+    if (tips(use)) return `e: ${e} > ${across} ÷ 2 = ${say.length(use.pier.diameter / 2)}`;
+    return steps(
+      `e: ${e}`,
+      off <= use.pier.diameter / 6
+        ? `${load} ÷ (${across})² × (1 + 6 × ${fineLength(off, say)} ÷ ${across}) = ${compared}`
+        : `2 × ${load} ÷ (3 × ${across} × (${across} ÷ 2 − ${fineLength(off, say)})) = ${compared}`,
+    );
+  },
+  fixes: (d, say): Fix[] => {
+    const { entry, footing: before } = d.use.pier;
+    if (isPad(d.use.pier)) {
+      const side = padSide(d, say);
+      if (side === undefined) return [];
+      const text = say.length(side);
+      return [
+        {
+          title: say.text("Make the pad {side} wide", { side: text }),
+          edits: [{ kind: "replace", path: `${entry.path}/width`, text }],
+        },
+      ];
+    }
+    const footing = footingFor(d, say);
+    if (!footing) return [];
+    const [diameter, thickness] = [say.length(footing.diameter), say.length(footing.thickness)];
+    const replaced = (key: string, text: string) =>
+      ({ kind: "replace", path: `${entry.path}/footing/${key}`, text }) as const;
+    return [
+      {
+        title: say.text("Take a footing of {diameter}, {thickness} thick", { diameter, thickness }),
+        edits: before
+          ? [
+              replaced("diameter", diameter),
+              ...(footing.thickness > before.thickness + 1e-6 ? [replaced("thickness", thickness)] : []),
+            ]
+          : [
+              {
+                kind: "add",
+                path: entry.path,
+                key: "footing",
+                text: `{diameter: ${diameter}, thickness: ${thickness}}`,
+              },
+            ],
+      },
+    ];
+  },
+});

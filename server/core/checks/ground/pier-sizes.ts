@@ -1,0 +1,28 @@
+/** Sizes that piers are made in, from which fixes take the smallest that does. Common practice, no source. */
+import type { Say } from "../say.ts";
+
+/** No pier of a small frame is dug deeper, inches. */
+export const DEEPEST_PIER = 84;
+/** Tubes are on sale up to this size, inches. */
+export const WIDEST_TUBE = 24;
+/** No footing under a post of a small frame is cast wider, inches. */
+export const WIDEST_FOOTING = 60;
+
+/** Tubes, footings and depths come in steps of 2 in or 50 mm; inches. */
+export const pierStep = (say: Say): number => (say.metric ? 50 / 25.4 : 2);
+
+/**
+ * @param from the size that does not do, inches
+ * @returns the next size of the series that does; undefined where the series ends first
+ */
+export function nextSize(
+  from: number,
+  most: number,
+  say: Say,
+  does: (size: number) => boolean,
+): number | undefined {
+  const step = pierStep(say);
+  for (let size = step * (Math.floor(from / step + 1e-6) + 1); size <= most + 1e-6; size += step)
+    if (does(size)) return size;
+  return undefined;
+}
