@@ -4,7 +4,7 @@ import { describe, expect, it } from "vitest";
 import manifest from "../../package.json" with { type: "json" };
 
 const ROOT = new URL("../../", import.meta.url);
-const { languages, grammars, yamlValidation } = manifest.contributes;
+const { languages, grammars, snippets, yamlValidation } = manifest.contributes;
 const language = languages[0]!;
 const rules = JSON.parse(readFileSync(new URL(language.configuration, ROOT), "utf8"));
 
@@ -14,6 +14,7 @@ describe("what the package contributes", () => {
     language.icon.light,
     language.icon.dark,
     ...grammars.map(({ path }) => path),
+    ...snippets.map(({ path }) => path),
     ...yamlValidation.map(({ url }) => url),
   ];
 
@@ -23,8 +24,14 @@ describe("what the package contributes", () => {
     expect(carried).toBe(true);
   });
 
+  it("keeps its snippets for the command that inserts one: completion offers the same entries itself", () => {
+    expect(
+      manifest.contributes.configurationDefaults["[bentwright-frame]"]["editor.snippetSuggestions"],
+    ).toBe("none");
+  });
+
   it("is for the one language, and its schema for the same files", () => {
-    expect(grammars.map((one) => one.language)).toEqual([language.id]);
+    expect([...grammars, ...snippets].map((one) => one.language)).toEqual([language.id, language.id]);
     expect(yamlValidation.flatMap(({ fileMatch }) => fileMatch)).toEqual(language.filenamePatterns);
   });
 

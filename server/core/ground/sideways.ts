@@ -46,7 +46,7 @@ export type SidewaysUse = PoleUse | PadUse;
 const heightOf = ({ top, groundLow }: Pier): number => Math.max(0, top[2] - groundLow);
 
 /** Down to the tube's bottom, or to that of a footing that bars tie on, which counts as no wider than the tube; inches. */
-export function poleDepth(pier: Pier): number {
+function poleDepth(pier: Pier): number {
   return Math.max(0, pier.groundLow - (tiesFooting(pier) ? pier.bottom : pier.tubeBottom));
 }
 
