@@ -1,4 +1,5 @@
 /** The findings at one joint. */
+import type { PostFoot } from "../core/joinery/foot/post-foot.ts";
 import type { Joint } from "../core/joinery/joint.ts";
 import type { Model } from "../core/model/model.ts";
 import type { LocatedFinding, Snapshot } from "../language/frame-service.ts";
@@ -16,3 +17,12 @@ export function findingsAt(joint: Joint, { findings, evaluation }: Snapshot): Lo
 
 const idsOf = (model: Model | undefined): ReadonlySet<string> =>
   new Set(model?.joints.map(({ id }) => id) ?? []);
+
+/** The findings at the foot of a post: those at its pier and at its anchor. */
+export function footFindings({ id, pier, path }: PostFoot, { findings }: Snapshot): LocatedFinding[] {
+  return findings.filter(({ finding: { path: at, places } }) =>
+    places.length > 0
+      ? places.includes(pier.id) || places.includes(id)
+      : at === path || at.startsWith(`${path}/`),
+  );
+}

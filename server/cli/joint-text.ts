@@ -59,7 +59,8 @@ function placeWords(joint: Joint, say: Say): string {
   return `${between}.${assumed}`;
 }
 
-function cuts(title: string, rows: readonly CutRow[], on: CutRow["on"], say: Say): string[] {
+/** The lines of a cut sheet on one part, under a title; nothing where there are none. */
+export function cuts(title: string, rows: readonly CutRow[], on: CutRow["on"], say: Say): string[] {
   const own = rows.filter((row) => row.on === on);
   if (own.length === 0) return [];
   const lines = own.map((row) => [sizeWords(row, say), cutWords(row, say), noteWords(row.how, say)]);

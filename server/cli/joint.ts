@@ -1,10 +1,16 @@
 /** `bentwright joint`: one joint to lay out and cut, as its hover shows it, or as a drawing. */
+
+import type { PostFoot } from "../core/joinery/foot/post-foot.ts";
 import type { Joint } from "../core/joinery/joint.ts";
 import type { Model } from "../core/model/model.ts";
 import { nearest } from "../core/text/nearest.ts";
+import { drawFootSheet } from "../drawing/foot-sheet.ts";
 import { drawJointSheet } from "../drawing/joint-sheet.ts";
 import { toSvg } from "../drawing/svg.ts";
+import type { Snapshot } from "../language/frame-service.ts";
 import { type Command, EXIT, nameOf, readArguments, readText, WrongCall, writeTo } from "./command.ts";
+import { footJson } from "./foot-json.ts";
+import { footText } from "./foot-text.ts";
 import { jointJson } from "./joint-json.ts";
 import { jointText } from "./joint-text.ts";
 
@@ -18,7 +24,8 @@ pulls at it, and the findings at it.
 
   FILE               a frame file; - reads standard input
   JOINT-ID           as hovers, drawings and findings name it: post-head@A1; the name of a
-                     joint entry will do where it has one place only
+                     joint entry will do where it has one place only; a post on the anchor
+                     of its pier is post-foot@A1
   --format json      for programs, as schemas/joint.schema.json describes it: inches, pounds
   --format svg       a drawing in three views, to scale, with its main sizes
   -o, --output FILE  where to write it; - (the usual) is standard output
@@ -45,27 +52,34 @@ export const joint: Command = {
       );
     const snapshot = service.open(file, 0, readText(file, around));
     const model = snapshot.evaluation?.model;
-    if (!model || model.joints.length === 0) {
+    if (!model || model.joints.length + model.feet.length === 0) {
       around.err(`${nameOf(file)} has no joint that can be placed. See: bentwright check ${file}\n`);
       return EXIT.errors;
     }
     const found = jointOf(model, id);
     const text =
-      format === "svg"
-        ? toSvg(drawJointSheet(found, snapshot.say), { standalone: true })
-        : format === "json"
-          ? jointJson(file, found, snapshot)
-          : jointText(found, snapshot);
+      "pier" in found ? footAs(format, file, found, snapshot) : jointAs(format, file, found, snapshot);
     writeTo(output, text, around);
     return EXIT.fine;
   },
 };
 
+function jointAs(format: string, file: string, found: Joint, snapshot: Snapshot): string {
+  if (format === "svg") return toSvg(drawJointSheet(found, snapshot.say), { standalone: true });
+  return format === "json" ? jointJson(file, found, snapshot) : jointText(found, snapshot);
+}
+
+function footAs(format: string, file: string, found: PostFoot, snapshot: Snapshot): string {
+  if (format === "svg") return toSvg(drawFootSheet(found, snapshot.say), { standalone: true });
+  return format === "json" ? footJson(file, found, snapshot) : footText(found, snapshot);
+}
+
 /** More ids than this are not listed. */
 const MOST_IDS = 12;
 
 /** @throws WrongCall that names the ids which come nearest */
-function jointOf({ joints }: Model, id: string): Joint {
+function jointOf(model: Model, id: string): Joint | PostFoot {
+  const joints: readonly (Joint | PostFoot)[] = [...model.joints, ...model.feet];
   const exact = joints.find((one) => one.id === id);
   if (exact) return exact;
   const places = joints.filter((one) => one.id.startsWith(`${id}@`));
@@ -84,7 +98,7 @@ function jointOf({ joints }: Model, id: string): Joint {
   throw new WrongCall(`${wrong} ${listed(`Did you mean \`${meant}\`? It is at:`, ofEntry(meant))}`);
 }
 
-const idsOf = (joints: readonly Joint[]): string[] => joints.map(({ id }) => id);
+const idsOf = (joints: readonly (Joint | PostFoot)[]): string[] => joints.map(({ id }) => id);
 
 const nameIn = (id: string): string => id.split("@")[0] ?? id;
 

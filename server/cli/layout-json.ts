@@ -99,12 +99,13 @@ function cutJson(cut: StickCut & Cut, mark: Mark) {
   };
 }
 
-const pegJson = ({ face, along, across, diameter, draw }: PegHole, mark: Mark, exact: Mark) => ({
+const pegJson = ({ face, along, across, diameter, draw, bolt }: PegHole, mark: Mark, exact: Mark) => ({
   face,
   along: mark(along),
   across: mark(across),
   diameter: exact(diameter),
   draw: exact(draw),
+  ...(bolt ? { bolt } : {}),
 });
 
 const screwJson = ({ face, along, across, diameter, length, angle }: ScrewMark, mark: Mark, exact: Mark) => ({

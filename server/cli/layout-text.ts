@@ -234,7 +234,9 @@ function holeCells(hole: PegHole, marks: JointMarks, say: Say): string[] {
       : []),
   ];
   return [
-    say.text("peg {diameter}", { diameter: say.length(hole.diameter) }),
+    hole.bolt
+      ? say.text("bolt hole {diameter}", { diameter: say.length(hole.diameter) })
+      : say.text("peg {diameter}", { diameter: say.length(hole.diameter) }),
     `${hole.face}`,
     mark(hole.along, say),
     "",

@@ -2,6 +2,7 @@
 import type { PierEntry } from "../core/frame/frame.ts";
 import { fromInches } from "../core/quantity/length.ts";
 import type { Cursor } from "./cursor.ts";
+import { readAnchor } from "./frame-anchor.ts";
 
 export function readPiers(at: Cursor): readonly PierEntry[] {
   return at.named().flatMap(([name, value]) => {
@@ -53,11 +54,6 @@ function readPier(name: string, at: Cursor): PierEntry | undefined {
 function readFooting(at: Cursor): PierEntry["footing"] {
   if (!at.isMap) return undefined;
   return { path: at.path, diameter: at.at("diameter").size(), thickness: at.at("thickness").size() };
-}
-
-function readAnchor(at: Cursor): PierEntry["anchor"] {
-  const kind = at.at("kind").choice(["embedded-strap", "post-base", "dowel"]);
-  return kind === undefined ? undefined : { path: at.path, kind, standOff: at.at("stand-off").gap() };
 }
 
 /** More bars than a pier of this trade has room for; also the schema's limit, like the sizes. */

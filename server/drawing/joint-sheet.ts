@@ -8,7 +8,7 @@ import { cutWords } from "../core/joinery/cut-words.ts";
 import type { Joint } from "../core/joinery/joint.ts";
 import { jointKindOf } from "../core/joinery/kinds/index.ts";
 import { dot } from "../core/model/vec.ts";
-import { type Box, type Drawing, type DrawingElement, elementBox, sound, textBox, union } from "./drawing.ts";
+import { type Box, type Drawing, type DrawingElement, sound, union } from "./drawing.ts";
 import { type JointView, jointEyes } from "./joint-eyes.ts";
 import { levelLanes, uprightLanes } from "./joint-lanes.ts";
 import { type Measure, measuresOf } from "./joint-measures.ts";
@@ -16,14 +16,18 @@ import { type JointParts, jointParts, solidsInPlace } from "./joint-parts.ts";
 import { drawJointView, type JointEdges, jointEdges, showsAlone } from "./joint-view.ts";
 import { moved } from "./moved.ts";
 import { paperScale } from "./paper.ts";
+import {
+  boxOfAll,
+  captioned,
+  EMPTY,
+  fitted,
+  grownText,
+  inLines,
+  sheetHead,
+  texts,
+  withMargin,
+} from "./sheet-text.ts";
 
-/** Width of the drawing in ems of its text: 320 px wide, its letters are still 9 px high. */
-const WIDE = 36;
-/** Height in ems at which the text rather grows no more: a tall joint is read in a tall picture. */
-const TALL = 46;
-/** No text smaller than this, inches of the frame. */
-const LEAST_TEXT = 0.2;
-const EMPTY: Box = { left: 0, right: 10, bottom: 0, top: 10 };
 /** Most cut sizes listed where a joint has no solids to measure on. */
 const MOST_ROWS = 8;
 
@@ -32,9 +36,6 @@ interface PlacedView {
   readonly elements: readonly DrawingElement[];
   readonly box: Box;
 }
-
-const boxOfAll = (elements: readonly DrawingElement[]): Box =>
-  union(elements.flatMap((element) => elementBox(element) ?? [])) ?? EMPTY;
 
 /** What a view shows, in two or three words. */
 function captionOf({ id, eye }: JointView, joint: Joint, alone: boolean, say: Say): string {
@@ -70,26 +71,6 @@ function withMeasures(
   const level = levelLanes(stretches("level"), box, inwardUp ? 1 : -1, size, say);
   const upright = uprightLanes(stretches("upright"), box, inwardLeft ? -1 : 1, size, say);
   return [...bare, ...level.elements, ...upright.elements];
-}
-
-function captioned(
-  text: string,
-  elements: readonly DrawingElement[],
-  wood: Box,
-  size: number,
-): DrawingElement[] {
-  const low = boxOfAll(elements).bottom;
-  return [
-    ...elements,
-    {
-      type: "text",
-      text,
-      at: [(wood.left + wood.right) / 2, low - 1.2 * size],
-      size,
-      anchor: "middle",
-      classes: ["label"],
-    },
-  ];
 }
 
 function laidOut(
@@ -128,30 +109,6 @@ function laidOut(
     const shifted = one.elements.map((element) => moved(element, dx, dy));
     return { view: one.view, elements: shifted, box: boxOfAll(shifted) };
   });
-}
-
-/** A line of text that fits the width, its end left out where it does not. */
-function fitted(text: string, size: number, width: number): string {
-  const wide = (some: string): number => {
-    const box = textBox({ at: [0, 0], text: some, size, anchor: "start" });
-    return box.right - box.left;
-  };
-  if (wide(text) <= width) return text;
-  const letters = [...text];
-  while (letters.length > 1 && wide(`${letters.join("")}…`) > width) letters.pop();
-  return `${letters.join("").trimEnd()}…`;
-}
-
-/** Words broken into lines of a width. */
-function inLines(text: string, size: number, width: number): string[] {
-  const lines: string[] = [];
-  for (const word of text.split(" ")) {
-    const last = lines.at(-1);
-    const longer = last === undefined ? word : `${last} ${word}`;
-    if (last !== undefined && fitted(longer, size, width) === longer) lines[lines.length - 1] = longer;
-    else lines.push(word);
-  }
-  return lines.map((line) => fitted(line, size, width));
 }
 
 function pegWords({ sizes: { pegs } }: Joint, say: Say): string[] {
@@ -206,17 +163,6 @@ function rowsOf(joint: Joint, say: Say): string[] {
     );
 }
 
-function texts(lines: readonly string[], left: number, top: number, size: number): DrawingElement[] {
-  return lines.map((text, i) => ({
-    type: "text",
-    text,
-    at: [left, top - (i + 1) * 1.35 * size],
-    size,
-    anchor: "start",
-    classes: ["label"],
-  }));
-}
-
 /** @returns the title of the drawing: `post-head@A1 · Mortise and tenon` */
 export const jointTitle = (joint: Joint, say: Say): string =>
   `${joint.id} · ${say.text(jointKindOf(joint.kind).title)}`;
@@ -235,34 +181,11 @@ function sheetAt(
   const left = (drawn.left + drawn.right - width) / 2;
   const title = fitted(jointTitle(joint, say), 1.1 * size, width);
   const between = fitted(say.text("{of} into {into}", { of: joint.of.id, into: joint.into.id }), size, width);
-  const head: DrawingElement[] = [
-    {
-      type: "text",
-      text: title,
-      at: [left, drawn.top + 2.9 * size],
-      size: 1.1 * size,
-      anchor: "start",
-      classes: ["label", "title"],
-    },
-    {
-      type: "text",
-      text: between,
-      at: [left, drawn.top + 1.5 * size],
-      size,
-      anchor: "start",
-      classes: ["label"],
-    },
-  ];
+  const head = sheetHead(title, between, left, drawn.top, size);
   const words = [...rowsOf(joint, say), ...legend(joint, say)].flatMap((line) => inLines(line, size, width));
   const foot = texts(words, left, drawn.bottom - 0.3 * size, size);
-  const whole = boxOfAll([...head, ...foot, ...views.flatMap(({ elements }) => elements)]);
-  const margin = 0.8 * size;
-  const viewBox: Box = {
-    left: Math.min(whole.left, left) - margin,
-    right: Math.max(whole.right, left + width) + margin,
-    bottom: whole.bottom - margin,
-    top: whole.top + margin,
-  };
+  const shown = boxOfAll([...head, ...foot, ...views.flatMap(({ elements }) => elements)]);
+  const viewBox = withMargin(shown, left, width, size);
   return {
     title: jointTitle(joint, say),
     classes: ["joint-sheet"],
@@ -292,15 +215,7 @@ export function drawJointSheet(given: Joint, say: Say): Drawing {
   const parts = jointParts(joint);
   const edges = jointEdges(parts);
   const measures = measuresOf(joint);
-  // the text grows with the drawing it makes larger: a few rounds find the size that gives the wanted width
-  let size = Math.max(LEAST_TEXT, Math.max(joint.into.width, joint.into.depth) / 8);
-  let sheet = sheetAt(joint, parts, edges, measures, size, say);
-  for (let round = 0; round < 4; round++) {
-    const { left, right, top, bottom } = sheet.viewBox;
-    const want = Math.max((right - left) / WIDE, (top - bottom) / TALL);
-    if (Math.abs(want - size) < 0.01 * size) break;
-    size = Math.max(LEAST_TEXT, Math.min(20, want));
-    sheet = sheetAt(joint, parts, edges, measures, size, say);
-  }
-  return sheet;
+  return grownText(Math.max(joint.into.width, joint.into.depth) / 8, (size) =>
+    sheetAt(joint, parts, edges, measures, size, say),
+  );
 }

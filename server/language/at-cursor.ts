@@ -14,6 +14,10 @@ export function atCursor(snapshot: Snapshot, position: Position): AtCursorResult
   const subject = subjectAt(snapshot, position);
   if (!subject) return { ids: [] };
   const ids = idsOf(subject);
+  if (subject.kind === "piers") {
+    const foot = snapshot.evaluation?.model.feet.find(({ pier }) => subject.piers.includes(pier));
+    return foot ? { ids, joint: foot.id } : { ids };
+  }
   if (subject.kind !== "joints") return { ids };
   const shown = shownPlace(subject.joints, snapshot.evaluation?.results.frame, snapshot.say);
   return shown ? { ids, joint: shown.joint.id } : { ids };

@@ -6,6 +6,7 @@ import { keysOf } from "../document/tree.ts";
 import { CAUTION } from "./caution.ts";
 import type { Snapshot } from "./frame-service.ts";
 import { deckHover } from "./hover/deck.ts";
+import { footHover } from "./hover/foot.ts";
 import { jointHover } from "./hover/joint.ts";
 import { jointForceTable } from "./hover/joint-forces.ts";
 import { keyHover } from "./hover/key.ts";
@@ -122,7 +123,8 @@ function cutSizes(snapshot: Asked, spot: Spot): Part[] {
   const [area, part, detail] = keys;
   const inJoint = area === "joints" && keys.length > 2 && detail !== "of" && detail !== "into";
   const inSeat = area === "roof" && part === "rafters" && (detail === "seat" || detail === "head");
-  return inJoint || inSeat ? subjectText(snapshot, entrySubjectOf(snapshot, spot)) : [];
+  const inAnchor = area === "piers" && detail === "anchor";
+  return inJoint || inSeat || inAnchor ? subjectText(snapshot, entrySubjectOf(snapshot, spot)) : [];
 }
 
 function entrySubjectOf(snapshot: Snapshot, spot: Spot): Subject | undefined {
@@ -155,6 +157,12 @@ function subjectText(snapshot: Asked, subject: Subject | undefined): Part[] {
       return [
         pierHover(subject.name, subject.piers, say),
         ...(frame ? pierForceTable(subject.piers, frame, say) : []),
+        ...footHover(
+          model.feet.filter(({ pier }) => subject.piers.includes(pier)),
+          frame,
+          say,
+          able.pictures === true,
+        ),
       ].flatMap(engineering);
     case "line":
       return plain(levelHover(subject.name, model, say));

@@ -4,13 +4,10 @@ import type { Joint } from "../core/joinery/joint.ts";
 import type { FrameResults } from "../core/statics/frame-results.ts";
 import { FRICTION } from "../core/statics/joint-pulls.ts";
 import { drawJointSheet, jointTitle } from "../drawing/joint-sheet.ts";
-import { toSvg } from "../drawing/svg.ts";
 import { worstHold } from "./hover/joint-forces.ts";
 import { escapeMarkdown } from "./hover/table.ts";
 import { ratioText } from "./hover/use-words.ts";
-
-/** CSS pixels: its letters are read well, and most of it is seen before one scrolls. */
-const WIDTH = 360;
+import { pictureOf } from "./picture.ts";
 
 export interface ShownPlace {
   readonly joint: Joint;
@@ -64,15 +61,6 @@ export function jointPicture(
 ): string | undefined {
   const shown = shownPlace(joints, frame, say);
   if (!shown) return undefined;
-  const svg = toSvg(drawJointSheet(shown.joint, say), { standalone: true });
-  const source = `data:image/svg+xml;base64,${base64(svg)}`;
-  const title = escapeMarkdown(jointTitle(shown.joint, say));
-  const picture = `![${title}](${source}|width=${WIDTH})`;
+  const picture = pictureOf(jointTitle(shown.joint, say), drawJointSheet(shown.joint, say));
   return shown.why === "" ? picture : `${picture}\n\n${escapeMarkdown(shown.why)}`;
-}
-
-/** Of text in UTF-8. */
-function base64(text: string): string {
-  const bytes = new TextEncoder().encode(text);
-  return btoa(Array.from(bytes, (byte) => String.fromCharCode(byte)).join(""));
 }

@@ -7,6 +7,14 @@ import { run } from "../../server/cli/run.ts";
 import { SHED } from "../shed.ts";
 
 const PAVILION = "samples/cider-press-pavilion.frame.yaml";
+/** The shed with bolts through straps that are let into the posts. */
+const BOLTED = (metric: boolean): string =>
+  SHED.replace("units: inch", metric ? "units: mm" : "units: inch")
+    .replace(/section: (\d+x\d+)/g, metric ? "section: $1 in" : "section: $1")
+    .replace(
+      "stand-off: 1 in}",
+      "stand-off: 1 in, strap: {thickness: 3/16 in, width: 2 1/2 in, let-in: 3/16 in}, bolts: {count: 2, diameter: 1/2 in}}",
+    );
 const validate = new Ajv2020({ strict: false, allErrors: true }).compile(jointSchema);
 
 function call(...args: readonly string[]) {
@@ -17,6 +25,8 @@ function call(...args: readonly string[]) {
       if (file === "shed") return new TextEncoder().encode(SHED);
       if (file === "thin")
         return new TextEncoder().encode(SHED.replace("thickness: 2 in", "thickness: 1 in"));
+      if (file === "bolted" || file === "bolted-mm")
+        return new TextEncoder().encode(BOLTED(file === "bolted-mm"));
       return file === "empty" ? new Uint8Array() : readFileSync(file);
     },
     write: (file, text) => {
@@ -115,12 +125,57 @@ describe("as a drawing", () => {
   });
 });
 
+describe("the foot of a post on its anchor", () => {
+  test("as text: what is cut and bored, how it goes together, what holds each way", () => {
+    const { code, out, err } = call("bolted", "post-foot@A1");
+    expect({ code, err }).toEqual({ code: 0, err: "" });
+    expect(out).toMatch(
+      /^post-foot@A1: Post foot on a metal anchor\nFoot of post@A1 \(8 in × 8 in\) on all@A1\.\n/,
+    );
+    expect(out).toMatch(/end of the post above the pier +1 in {2}as the file says/);
+    expect(out).toMatch(/end of the post to bolt hole +3 1\/2 in {2}7 diameters/);
+    expect(out).toMatch(/bolt hole diameter +9\/16 in/);
+    expect(out).toContain("post@A1 goes in straight down.");
+    for (const way of [
+      "pressed down",
+      "lifted",
+      "sideways, along its bolts",
+      "sideways, square to its bolts",
+    ])
+      expect(out).toMatch(new RegExp(`${way} .* lb`));
+    expect(out.match(/licensed engineer/g)).toHaveLength(1);
+  });
+  test("says what it would need to know", () =>
+    expect(call(PAVILION, "post-foot@A1").out).toContain(
+      "Not known, for want of: the thickness and width of its steel (`strap`) and its bolts or screws (`bolts`, `screws`).",
+    ));
+  test("as JSON, in inches and in a file of millimetres", () => {
+    for (const file of ["bolted", "bolted-mm", PAVILION]) {
+      const value = JSON.parse(call(file, "post-foot@A1", "--format", "json").out);
+      expect(validate(value), JSON.stringify(validate.errors)).toBe(true);
+      expect(value).toMatchObject({
+        kind: "post-foot",
+        receiving: { pier: "all@A1" },
+        path: "/piers/all/anchor",
+      });
+    }
+  });
+  test("as a drawing", () => {
+    const { written } = call("bolted", "post-foot@A1", "--format", "svg", "-o", "foot.svg");
+    expect(written["foot.svg"]).toMatch(/^<svg .*post-foot@A1 · Post foot on a metal anchor/);
+    expect(written["foot.svg"]).not.toMatch(/NaN|undefined|Infinity/);
+    expect(written["foot.svg"]).toContain("Bolts 1/2 in: 2, holes 9/16 in.");
+  });
+  test("is named where an id is misspelt", () =>
+    expect(call("bolted", "post-fot@A1").err).toContain("Did you mean `post-foot@A1`?"));
+});
+
 describe("called wrongly", () => {
   test.each([
     ["post-hed@A1", "There is no joint `post-hed@A1`. Did you mean `post-head@A1`?"],
     ["tie-end@Z9", "There is no joint `tie-end@Z9`. `tie-end` is at: tie-end@A1, "],
     ["tie-nd@Z9", "There is no joint `tie-nd@Z9`. Did you mean `tie-end`? It is at: tie-end@A1, "],
-    ["qqqqqqqq", "This frame has post-head, tie-end, brace-ends, "],
+    ["qqqqqqqq", "This frame has "],
   ])("%s", (id, words) => {
     const { code, err, out } = call(PAVILION, id);
     expect({ code, out }).toEqual({ code: 2, out: "" });

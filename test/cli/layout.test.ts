@@ -22,6 +22,10 @@ const FILES: Readonly<Record<string, string>> = {
     "from: tie, to: ridge, measured: {king-post@2: {width: 7 7/8 in, depth: 7 7/8 in}}}",
   ),
   "stall.frame.yaml": readFileSync(new URL("../frames/market-stall.frame.yaml", import.meta.url), "utf8"),
+  "bolted.frame.yaml": PAVILION.replace(
+    "stand-off: 1 in}",
+    "stand-off: 1 in, strap: {thickness: 1/4 in, width: 2 in, place: in-kerf}, bolts: {count: 1, diameter: 5/8 in}}",
+  ),
   "empty.frame.yaml": "",
 };
 
@@ -59,6 +63,21 @@ function row(text: string, joint: string, cut: string): string[] {
 }
 
 describe("layout as text", () => {
+  test("bolt holes and the kerf of an anchor are marked on the post", () => {
+    const text = stickText(call("bolted.frame.yaml", "post@A1").out, "post@A1");
+    // 7 × 5/8 in above the end, in the middle of 8 in, 1/16 in wider than the bolt
+    const line = text.split("\n").find((one) => one.includes("bolt hole")) ?? "";
+    expect(line.trim().split(/ {2,}/)).toEqual([
+      "post-foot@A1",
+      "all@A1",
+      "bolt hole 11/16 in",
+      "1",
+      "4 3/8 in",
+      "4 in",
+      "through",
+    ]);
+    expect(text).toMatch(/post-foot@A1 +all@A1 +notch /);
+  });
   test("names faces, end and turn, then the ends, then the cuts", () => {
     const { code, out } = call("pavilion.frame.yaml", "post@A1");
     expect(code).toBe(0);
@@ -164,7 +183,7 @@ describe("layout as text", () => {
 describe("layout as JSON", () => {
   const validate = new Ajv2020({ strict: false, allErrors: true }).compile(layoutSchema);
 
-  test.each(["pavilion", "kayak", "scribed", "measured", "short", "stall", "wrong"])(
+  test.each(["pavilion", "kayak", "scribed", "measured", "short", "stall", "wrong", "bolted"])(
     "%s is as its schema says",
     (name) => {
       const { code, out } = call("--format", "json", `${name}.frame.yaml`);

@@ -307,6 +307,7 @@ export function modelOf(timbers: readonly Timber[], frame: Frame = emptyFrame())
     joints: [],
     nearJoints: [],
     piers: [],
+    feet: [],
     roof: undefined,
     ground: () => undefined,
     sticks: new Map(),

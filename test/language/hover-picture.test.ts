@@ -1,8 +1,10 @@
 /** The drawing in a joint's hover: a picture as data, for editors that show it, of one place that it names. */
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
+import { atCursor } from "../../server/language/at-cursor.ts";
 import { createFrameService } from "../../server/language/frame-service.ts";
 import { hoverAt } from "../../server/language/hover.ts";
+import { jointDrawingOf } from "../../server/language/joint-drawing.ts";
 import { parseXml } from "../drawing/xml.ts";
 import { SHED_IN_SNOW } from "../shed.ts";
 
@@ -62,5 +64,32 @@ describe("a joint's picture", () => {
   test("stays out where the reader shows none", () => {
     expect(over(PAVILION, "tie-end:", false)).not.toContain("data:");
     expect(over(PAVILION, "tie-end:", false)).not.toContain("Drawn at");
+  });
+});
+
+describe("a post's foot on its anchor", () => {
+  const BOLTED = SHED_IN_SNOW.replace(
+    "stand-off: 1 in}",
+    "stand-off: 1 in, strap: {thickness: 3/16 in, width: 2 1/2 in, place: in-kerf}, bolts: {count: 2, diameter: 1/2 in}}",
+  );
+  test("shows its cuts, its picture and what holds, over the pier and over a key of the anchor", () => {
+    for (const words of ["all: {", "stand-off: 1 in, strap", "diameter: 1/2 in}}"]) {
+      const markdown = over(BOLTED, words, true);
+      expect(markdown, words).toContain("**Post foot on a metal anchor**");
+      expect(() => parseXml(svgIn(markdown))).not.toThrow();
+      expect(markdown).toMatch(/\| post +\| kerf width +\| 1\/4 in/);
+      expect(markdown).toMatch(/\| sideways, along its bolts +\|/);
+      expect(markdown).toContain("post@A1 goes in straight down.");
+      expect(markdown).not.toMatch(/NaN|undefined|Infinity/);
+    }
+  });
+  test("is the joint that the preview draws at the pier", () => {
+    const snapshot = createFrameService().open("file:///picture.frame.yaml", 1, BOLTED);
+    const position = snapshot.document.positionAt(BOLTED.indexOf("\n  all:") + 4);
+    expect(atCursor(snapshot, position).joint).toBe("post-foot@A1");
+    const service = createFrameService();
+    service.open("file:///picture.frame.yaml", 1, BOLTED);
+    const drawn = jointDrawingOf(service, { uri: "file:///picture.frame.yaml", id: "post-foot@A1" });
+    expect(drawn?.title).toBe("post-foot@A1 · Post foot on a metal anchor");
   });
 });

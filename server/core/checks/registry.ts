@@ -19,6 +19,7 @@ import { braceShort } from "./geometry/brace-short.ts";
 import { derivedDiffers } from "./geometry/derived-differs.ts";
 import { endUnsupported } from "./geometry/end-unsupported.ts";
 import { gridOrder } from "./geometry/grid-order.ts";
+import { headUnderPeak } from "./geometry/head-under-peak.ts";
 import { headroomLow } from "./geometry/headroom-low.ts";
 import { jointApart } from "./geometry/joint-apart.ts";
 import { placementMissing } from "./geometry/placement-missing.ts";
@@ -28,6 +29,7 @@ import { timberFloating } from "./geometry/timber-floating.ts";
 import { timberNoLength } from "./geometry/timber-no-length.ts";
 import { timbersOverlap } from "./geometry/timbers-overlap.ts";
 import { twoReadings } from "./geometry/two-readings.ts";
+import { anchorBoltsCrowded } from "./ground/anchor-bolts-crowded.ts";
 import { barsCrowded } from "./ground/bars-crowded.ts";
 import { pierAboveFrost } from "./ground/pier-above-frost.ts";
 import { pierBearing } from "./ground/pier-bearing.ts";
@@ -37,6 +39,7 @@ import { pierOnRockLoose } from "./ground/pier-on-rock-loose.ts";
 import { pierPushedOver } from "./ground/pier-pushed-over.ts";
 import { pierTwice } from "./ground/pier-twice.ts";
 import { piersMissing } from "./ground/piers-missing.ts";
+import { postFootOverloaded } from "./ground/post-foot-overloaded.ts";
 import { sideCoverShort } from "./ground/side-cover-short.ts";
 import { woodNearEarth } from "./ground/wood-near-earth.ts";
 import { dovetailDrawsOut } from "./joinery/dovetail-draws-out.ts";
@@ -53,6 +56,8 @@ import { mortiseInLap } from "./joinery/mortise-in-lap.ts";
 import { mortiseMeetsAnchor } from "./joinery/mortise-meets-anchor.ts";
 import { mortiseWallThin } from "./joinery/mortise-wall-thin.ts";
 import { mortisesCollide } from "./joinery/mortises-collide.ts";
+import { nailsCrowded } from "./joinery/nails-crowded.ts";
+import { nailsReach } from "./joinery/nails-reach.ts";
 import { pegDistanceShort } from "./joinery/peg-distance-short.ts";
 import { pegInOtherJoint } from "./joinery/peg-in-other-joint.ts";
 import { pegOverloaded } from "./joinery/peg-overloaded.ts";
@@ -138,6 +143,7 @@ export const CHECKS: readonly AnyCheck[] = [
   anyCheck(braceAngle),
   anyCheck(derivedDiffers),
   anyCheck(headroomLow),
+  anyCheck(headUnderPeak),
   anyCheck(jointApart),
   anyCheck(longerThanMill),
   anyCheck(largerThanLogs),
@@ -195,6 +201,8 @@ export const CHECKS: readonly AnyCheck[] = [
   anyCheck(pegOverloaded),
   anyCheck(fastenersCrowded),
   anyCheck(screwComesOut),
+  anyCheck(nailsCrowded),
+  anyCheck(nailsReach),
   anyCheck(screwsOverloaded),
   anyCheck(sideCoverShort),
   anyCheck(barsCrowded),
@@ -204,6 +212,8 @@ export const CHECKS: readonly AnyCheck[] = [
   anyCheck(pierLifted),
   anyCheck(pierOnRockLoose),
   anyCheck(pierPushedOver),
+  anyCheck(postFootOverloaded),
+  anyCheck(anchorBoltsCrowded),
   anyCheck(pierTwice),
   anyCheck(piersMissing),
   anyCheck(woodNearEarth),

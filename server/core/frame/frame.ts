@@ -4,6 +4,7 @@
  * Lengths are whole nanometres; loads psf; speeds mph; weights lb; angles degrees.
  */
 import type { Length } from "../quantity/length.ts";
+import type { AnchorSpec } from "./anchor.ts";
 import type { Fasteners } from "./fasteners.ts";
 import type { Measured } from "./measured.ts";
 import type { Roof } from "./roof.ts";
@@ -320,13 +321,7 @@ export interface PierEntry {
         readonly thickness: Length | undefined;
       }
     | undefined;
-  readonly anchor:
-    | {
-        readonly path: Pointer;
-        readonly kind: "embedded-strap" | "post-base" | "dowel";
-        readonly standOff: Length | undefined;
-      }
-    | undefined;
+  readonly anchor: AnchorSpec | undefined;
   readonly rebar: { readonly path: Pointer; readonly count: number; readonly size: number } | undefined;
 }
 

@@ -4,7 +4,7 @@ import type { Joint } from "./joint.ts";
 import { middleOfBearing, placesOfScrews } from "./kinds/screwed-brace.ts";
 
 export interface ScrewDistance {
-  readonly what: "spacing" | "brace-edge" | "timber-edge" | "timber-end";
+  readonly what: "spacing" | "brace-edge" | "brace-end" | "timber-edge" | "timber-end";
   /** in, between centers or from a center to the edge or end */
   readonly have: number;
   readonly need: number;
@@ -12,12 +12,15 @@ export interface ScrewDistance {
 
 /**
  * The distances of so many screws, each kind once with its least, in. The screws are square to the face, so that their
- * distance from one another on the face is the distance of their shanks in both woods.
+ * distance from one another on the face is the distance of their shanks in both woods. The brace's end is its slanting cut:
+ * along the grain it lies `wood ÷ (2 sin α)` from the middle of the wood that a screw passes, and square to the grain the
+ * short edge is nearest at the cut (plane geometry; that the middle counts is common practice, no source).
  */
 export function screwDistances(joint: Joint, count: number, diameter: number): ScrewDistance[] {
   const { face, of } = joint;
   const set = placesOfScrews(joint, count);
   const own = (joint.sizes.screws?.breadth ?? of.width) / 2;
+  const slant = Math.sin(((joint.sizes.screws?.angle ?? 90) * Math.PI) / 180);
   // their places are counted from there
   const middle = middleOfBearing(joint);
   const between = set.flatMap((a, i) =>
@@ -27,7 +30,8 @@ export function screwDistances(joint: Joint, count: number, diameter: number): S
     Math.min(at - low, high - at);
   const found = [
     ["spacing", between, SCREW_APART],
-    ["brace-edge", set.map(({ at }) => own - Math.abs(at[1])), SCREW_EDGE],
+    ["brace-edge", set.map(({ at, toHeel }) => Math.min(own - Math.abs(at[1]), toHeel * slant)), SCREW_EDGE],
+    ["brace-end", set.map(({ wood }) => wood / (2 * Math.max(1e-3, slant))), SCREW_END],
     ["timber-edge", set.map(({ at }) => nearest(face.edges, at[1])), SCREW_EDGE],
     ["timber-end", set.map(({ at }) => nearest(face.ends, middle + at[0])), SCREW_END],
   ] as const;

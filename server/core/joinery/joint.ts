@@ -307,7 +307,7 @@ export interface ShapedJoint {
 /** One line of a cut sheet. */
 export interface CutRow {
   /** which stick, or which loose part, it is cut on */
-  readonly on: "joined" | "receiving" | "peg" | "wedge" | "screw";
+  readonly on: "joined" | "receiving" | "peg" | "wedge" | "screw" | "bolt";
   /** plain name of the size: `tenon thickness` */
   readonly label: string;
   /** which pegs it is about, where it is not about all: it runs from those to these */

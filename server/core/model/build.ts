@@ -2,6 +2,7 @@
 import { groupBy } from "../collect.ts";
 import type { Frame } from "../frame/frame.ts";
 import { meetAtPeak } from "../frame/roof.ts";
+import { postFeet } from "../joinery/foot/post-foot.ts";
 import { nearJoints } from "../joinery/near-joints.ts";
 import { inches } from "../quantity/length.ts";
 import { groundPlan } from "./ground.ts";
@@ -157,6 +158,7 @@ export function buildModel(frame: Frame): Model {
     joints,
     nearJoints: nearJoints(timbers, joints),
     piers,
+    feet: postFeet(piers, new Set(joints.map(({ id }) => id))),
     roof: roofModel(p, rafters, endedOf),
     ground: plan.ground,
     sticks,

@@ -11,6 +11,7 @@ import type {
   Pointer,
   TimberClass,
 } from "../frame/frame.ts";
+import type { PostFoot } from "../joinery/foot/post-foot.ts";
 import type { Joint } from "../joinery/joint.ts";
 import type { NearJoints } from "../joinery/near-joints.ts";
 import type { ModelProblem } from "./problems.ts";
@@ -158,6 +159,8 @@ export interface Model {
   /** joints of one timber that cross or come too near each other */
   readonly nearJoints: readonly NearJoints[];
   readonly piers: readonly Pier[];
+  /** uprights on the anchors of their piers */
+  readonly feet: readonly PostFoot[];
   readonly roof: RoofModel | undefined;
   /** height of the ground at a plan position, inches; undefined where the file gives none */
   readonly ground: (x: number, y: number) => number | undefined;

@@ -3,8 +3,9 @@ import type { GridPlace, Member, PierEntry, Ref } from "../frame/frame.ts";
 import { inches } from "../quantity/length.ts";
 import { baseOf, boxTimber, type Interval } from "./box.ts";
 import { placeLines, referenceSign, spanAcross } from "./grid.ts";
-import type { Timber } from "./model.ts";
-import type { Placer } from "./placer.ts";
+import type { EndPlane, Timber } from "./model.ts";
+import type { FaceAt, Placer } from "./placer.ts";
+import { scale } from "./vec.ts";
 
 /** Stand-off of an anchor when the file names none: an exposed post is held about an inch above the concrete. */
 const DEFAULT_STAND_OFF = 1;
@@ -33,26 +34,26 @@ function footLevel(
   place: GridPlace,
   x: Interval,
   y: Interval,
-): number | undefined {
+): FaceAt | undefined {
   const pier = pierUnder(p, member, place);
   const from = member.from && p.meaning(member.from);
   if (member.from && !from) return undefined;
   const lift = pier ? standOffOf(pier) : 0;
   const top = p.height(pier?.top);
   if (from && (from.sort === "level" || from.sort === "length")) {
-    const level = from.sort === "level" ? from.z : from.length;
-    if (pier && top !== undefined && Math.abs(top - level) > 1 / 16)
+    const height = from.sort === "level" ? from.z : from.length;
+    if (pier && top !== undefined && Math.abs(top - height) > 1 / 16)
       p.report({
         kind: "derived-differs",
         path: `${pier.path}/top`,
         what: "pier-top",
         typed: top,
-        derived: level,
+        derived: height,
       });
-    return level + lift;
+    return level(height + lift);
   }
   if (from) return timberFace(p, member, member.from as Ref, x, y, "top");
-  if (top !== undefined) return top + lift;
+  if (top !== undefined) return level(top + lift);
   return p.missing(member.path, member.name, ["from"]);
 }
 
@@ -64,19 +65,28 @@ function timberFace(
   x: Interval,
   y: Interval,
   side: "underside" | "top",
-): number | undefined {
+): FaceAt | undefined {
   const sticks = p.sticksNamed(ref);
-  const z = p.faceAt(sticks, x, y, side);
-  return z ?? (sticks.length > 0 ? p.missing(ref.path, member.name, [`${ref.text} here`]) : undefined);
+  const found = p.faceAt(sticks, x, y, side);
+  return found ?? (sticks.length > 0 ? p.missing(ref.path, member.name, [`${ref.text} here`]) : undefined);
 }
 
-function headLevel(p: Placer, member: Member, x: Interval, y: Interval): number | undefined {
+const level = (z: number): FaceAt => ({ z, normal: undefined });
+
+function headLevel(p: Placer, member: Member, x: Interval, y: Interval): FaceAt | undefined {
   if (!member.to) return p.missing(member.path, member.name, ["to"]);
   const to = p.meaning(member.to);
   if (!to) return undefined;
-  if (to.sort === "level") return to.z;
-  if (to.sort === "length") return to.length;
+  if (to.sort === "level") return level(to.z);
+  if (to.sort === "length") return level(to.length);
   return timberFace(p, member, member.to, x, y, "underside");
+}
+
+/** The stick with its ends cut to the slopes that they stand against. */
+function withSlopes(stick: Timber, foot: FaceAt, head: FaceAt): Timber {
+  const end = (plane: EndPlane, { normal }: FaceAt): EndPlane =>
+    normal ? { point: plane.point, normal: scale(normal, -1) } : plane;
+  return { ...stick, foot: end(stick.foot, foot), head: end(stick.head, head) };
 }
 
 /** Posts and upright struts: one at each place of `at`. */
@@ -110,9 +120,9 @@ export function placePosts(p: Placer, member: Member): Timber[] {
       "up",
       x,
       y,
-      [foot, head],
+      [foot.z, head.z],
     );
-    return [stick];
+    return [withSlopes(stick, foot, head)];
   });
 }
 
@@ -140,26 +150,30 @@ export function placeKingPosts(p: Placer, member: Member): Timber[] {
     if (!from) return [];
     const foot =
       from.sort === "level"
-        ? from.z
+        ? level(from.z)
         : from.sort === "length"
-          ? from.length
+          ? level(from.length)
           : timberFace(p, member, member.from, x, y, "top");
     const head = headLevel(p, member, x, y);
     if (foot === undefined || head === undefined) return [];
     return [
-      boxTimber(
-        baseOf(member, timberClass),
-        {
-          id: `${member.name}@${line.id}`,
-          rule: "king-post-under-ridge",
-          reference: { width: referenceSign(line), depth: -1 },
-          walls: [],
-          bents: [line.id],
-        },
-        "up",
-        x,
-        y,
-        [foot, head],
+      withSlopes(
+        boxTimber(
+          baseOf(member, timberClass),
+          {
+            id: `${member.name}@${line.id}`,
+            rule: "king-post-under-ridge",
+            reference: { width: referenceSign(line), depth: -1 },
+            walls: [],
+            bents: [line.id],
+          },
+          "up",
+          x,
+          y,
+          [foot.z, head.z],
+        ),
+        foot,
+        head,
       ),
     ];
   });

@@ -16,13 +16,14 @@ import {
 import { inches, type Length } from "../quantity/length.ts";
 import { parseLength } from "../quantity/quantity.ts";
 import { dressedSection } from "../quantity/section.ts";
-import { type Interval, middleOf } from "./box.ts";
+import { halfExtent, type Interval, middleOf } from "./box.ts";
 import { type GridLines, gridLines, type Line } from "./grid.ts";
-import type { Timber } from "./model.ts";
+import type { EndPlane, Timber } from "./model.ts";
 import { placeMember } from "./place-member.ts";
 import type { IdSort, ModelProblem } from "./problems.ts";
 import { type RoofPlanes, roofPlanes } from "./roof-planes.ts";
 import { type Solid, solidOf } from "./solid.ts";
+import { along, dot, scale, type Vec3 } from "./vec.ts";
 
 /** What a name in the file stands for. */
 export type Meaning =
@@ -264,12 +265,13 @@ export class Placer {
 
   /**
    * The underside or the top of what stands over or under a stick: of what passes its middle, else of what takes at
-   * least an inch of its end (a plate narrower than its posts, flush with their outside).
+   * least an inch of its end (a plate narrower than its posts, flush with their outside). Under a sloping timber the end
+   * follows the slope; where slopes meet over it, as at a peak, it stays square below both.
    * @param x the stick's extent in plan, inches; @param y likewise
-   * @returns inches above the datum; undefined when none of the sticks passes there
+   * @returns undefined when none of the sticks passes there
    */
-  faceAt(sticks: readonly Timber[], x: Interval, y: Interval, side: "underside" | "top"): number | undefined {
-    const solids = sticks.map(solidOf);
+  faceAt(sticks: readonly Timber[], x: Interval, y: Interval, side: "underside" | "top"): FaceAt | undefined {
+    const solids = sticks.map((stick) => ({ stick, ...solidOf(stick) }));
     const slack = 1 / 16;
     const passes = ({ low, high }: Solid, k: 0 | 1, own: Interval): boolean => {
       const middle = middleOf(own);
@@ -279,9 +281,48 @@ export class Placer {
       Math.min(high[k], own[1]) - Math.max(low[k], own[0]) >= LEAST_BEARING;
     const there = solids.filter((s) => passes(s, 0, x) && passes(s, 1, y));
     const over = there.length > 0 ? there : solids.filter((s) => takes(s, 0, x) && takes(s, 1, y));
-    if (over.length === 0) return undefined;
-    return side === "underside"
-      ? Math.min(...over.map((s) => s.low[2]))
-      : Math.max(...over.map((s) => s.high[2]));
+    const nearest = (heights: readonly number[]): number =>
+      side === "underside" ? Math.min(...heights) : Math.max(...heights);
+    const slopes = over.flatMap(({ stick }) => slopeOver(stick, side) ?? []);
+    const [slope, ...others] = slopes;
+    const level = over.filter(({ stick }) => slopeOver(stick, side) === undefined);
+    if (slope && level.length === 0 && others.every((o) => dot(o.normal, slope.normal) > 0.9999)) {
+      const z = nearest(slopes.map((one) => heightOf(one, middleOf(x), middleOf(y))));
+      return { z, normal: slope.normal };
+    }
+    const corners = x.flatMap((px) => y.map((py) => [px, py] as const));
+    const heights = [
+      ...level.map((s) => (side === "underside" ? s.low[2] : s.high[2])),
+      ...slopes.flatMap((one) => corners.map(([px, py]) => heightOf(one, px, py))),
+    ];
+    return heights.length === 0 ? undefined : { z: nearest(heights), normal: undefined };
   }
 }
+
+/** Where an upright ends at another timber: at its middle, and the way the other's face looks where it slopes. */
+export interface FaceAt {
+  /** inches above the datum */
+  readonly z: number;
+  /** away from the other timber, unit */
+  readonly normal: Vec3 | undefined;
+}
+
+/** A face that slopes less than this (cosine of its normal to the plumb line) is level. */
+const LEVEL = 0.9999;
+/** Steeper than this one it is a side and no underside. */
+const SIDE = 0.2;
+
+/** The underside or top of a sloping timber; undefined where that is level. */
+function slopeOver(stick: Timber, side: "underside" | "top"): EndPlane | undefined {
+  const down = side === "underside" ? -1 : 1;
+  const { widthDir: w, depthDir: d } = stick;
+  const normal = [w, scale(w, -1), d, scale(d, -1)].reduce((best, n) =>
+    down * n[2] > down * best[2] ? n : best,
+  );
+  const upright = Math.abs(normal[2]);
+  if (upright > LEVEL || upright < SIDE) return undefined;
+  return { point: along(stick.origin, normal, halfExtent(stick, normal)), normal };
+}
+
+const heightOf = ({ point, normal }: EndPlane, x: number, y: number): number =>
+  point[2] - (normal[0] * (x - point[0]) + normal[1] * (y - point[1])) / normal[2];

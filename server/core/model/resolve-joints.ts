@@ -15,6 +15,7 @@ import { isBracing, usualKind } from "./joint-usual.ts";
 import type { Meeting, Timber } from "./model.ts";
 import type { ModelProblem } from "./problems.ts";
 import { opposedBy, type SeatAlong } from "./seats-along.ts";
+import { isUpright } from "./upright.ts";
 import { dot, scale, sub, type Vec3 } from "./vec.ts";
 
 /** A meeting with its joint chosen, before sizes. */
@@ -119,9 +120,16 @@ function named(frame: Frame, m: Meeting): Chosen | undefined {
 
 const CARRIES_RAFTERS: ReadonlySet<MemberKind> = new Set(["plate", "beam", "sill"]);
 
+/** An upright whose end is cut to the slope of what it stands against: it goes in there with a tenon. */
+function endsAslant({ into, intoEnd }: Side): boolean {
+  if (intoEnd === "side" || !isUpright(into)) return false;
+  return Math.abs(dot(into[intoEnd].normal, into.axis)) < 0.9999;
+}
+
 /** A rafter that crosses a plate, or whose tail or high end is cut off flush with it, sits on it. */
 function sitsOn(side: Side): boolean {
   if (side.of.kind !== "rafter" || Math.abs(dot(side.of.axis, side.into.axis)) > 0.5) return false;
+  if (endsAslant(side)) return false;
   // what lies on the rafters is only nailed
   const up = scale(side.of.depthDir, side.of.depthDir[2] >= 0 ? 1 : -1);
   if (dot(sub(side.into.origin, side.of.origin), up) > 0) return false;

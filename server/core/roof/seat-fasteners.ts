@@ -1,6 +1,7 @@
 /** What the screws or nails of a rafter's seat hold against wind that lifts it off its plate. */
 import { adjust, type FastenerMoisture, toeNail, wetWithdrawal } from "../fasteners/connection-factors.ts";
 import { nailWithdrawal, toeNailReach } from "../fasteners/nail.ts";
+import { NAIL_LEAST } from "../fasteners/nail-room.ts";
 import { structuralScrew } from "../fasteners/structural-screw.ts";
 import type { Joint } from "../joinery/joint.ts";
 import { plumbThrough } from "../joinery/seat.ts";
@@ -23,17 +24,23 @@ export interface SeatHold {
   readonly uplift: Adjusted;
 }
 
-/** Nails that reach their rafter's plate have six diameters in it (NDS 12.1.6.5). */
-const LEAST_REACH = 6;
+/**
+ * Whether nails are too short to reach the plate through the rafter by their least, so that they go in from the side.
+ * @param wood in, of the rafter over its plate, plumb through the middle of the seat
+ */
+export function isToeNailed(wood: number, { length, diameter }: SizedFasteners): boolean {
+  return length - wood < NAIL_LEAST * diameter;
+}
 
 /** Withdrawal of one, lb, with how much of it holds. @param plumb in, depth of the plate along a screw */
 function withdrawalOf(
-  { kind, diameter, length }: SizedFasteners,
+  fasteners: SizedFasteners,
   plate: number,
   rafter: number,
   wood: number,
   plumb: number,
 ): { readonly one: Sourced; readonly perInch: number; readonly held: number; readonly toeNailed: boolean } {
+  const { kind, diameter, length } = fasteners;
   if (kind === "screws") {
     const screw = structuralScrew({
       diameter,
@@ -46,7 +53,7 @@ function withdrawalOf(
     return { one: screw.W, perInch: perInch.value, held, toeNailed: false };
   }
   const straight = length - wood;
-  const toeNailed = straight < LEAST_REACH * diameter;
+  const toeNailed = isToeNailed(wood, fasteners);
   const reach = toeNailed ? toeNailReach(length).reach : straight;
   const { reference, perInch, length: held } = nailWithdrawal(plate, diameter, reach);
   return { one: reference, perInch: perInch.value, held, toeNailed };

@@ -77,6 +77,8 @@ function partOf(places: readonly Joint[], row: Pick<CutRow, "on">, say: Say): st
       return say.text("wedge");
     case "screw":
       return say.text("screws");
+    case "bolt":
+      return say.text("bolts");
   }
 }
 

@@ -254,6 +254,19 @@ export const FORMULA_FRAMES: readonly string[] = [
       `joints:\n  top: {kind: housed, of: principal, into: ridge, fasten: {${fasten}}}\n`,
     ),
   ),
+  // anchors
+  ...[
+    "capacity: {uplift: 100 lb, sideways: 100 lb, down: 100 lb, because: a sheet}",
+    "plate: 1 in",
+    "strap: {thickness: 1/64 in, width: 1 in}, bolts: {count: 1, diameter: 1/4 in}",
+    "strap: {thickness: 1/4 in, width: 2 in, height: 4 in}, bolts: {count: 2, diameter: 3/4 in, up: 2 in, spacing: 2 in}",
+    "strap: {thickness: 3/4 in, width: 3 in}, screws: {count: 1, diameter: 0.1 in, length: 2 in}",
+  ].map((more) =>
+    ROOFED.replace("100 mph, exposure: B", "115 mph, exposure: C").replace(
+      "stand-off: 1 in}",
+      `stand-off: 1 in, ${more}}`,
+    ),
+  ),
   // forces
   SHED.replace(/ {2}tie-end: .*/, "  tie-end: {kind: pocket, of: tie, into: post}"),
   ROOFED.replace("100 mph", "115 mph").replace(

@@ -390,3 +390,44 @@ findingsFixture(
     roof: "siding: {A: {}}\n",
   }),
 );
+
+findingsFixture(
+  "head-under-peak: posts in the middle of a bent go up to two principals",
+  gate({
+    head: `
+      frame: Gate
+      format: 1
+      basis: {loads: asce-7-16, risk-category: i}
+    `,
+    site: `
+      site:
+        snow: {ground: 45 psf, exposure: partially-exposed, thermal: open}
+        wind: {speed: 107 mph, exposure: C, flow: clear}
+        frost-depth: 30 in
+        soil: sand
+    `,
+    grid: `
+      grid:
+        walls: {A: 0, B: 5 ft, C: 10 ft}
+        bents: {1: 0, 2: 9 ft}
+        levels: {pier-top: 8 in, eave: 8 ft}
+    `,
+    members: `
+      members:
+        post: {kind: post, section: 8x8, at: [A1, A2, C1, C2], from: pier-top, to: plate}
+        plate: {kind: plate, section: 8x8, walls: [A, C], from: 1, to: 2, top: eave}
+        principal: {kind: rafter, section: 6x8, bents: [1, 2], from: plate}
+        middle: {kind: post, section: 6x6, at: [B1, B2], from: pier-top, to: principal}
+      #@71-80 warning head-under-peak: middle@B1 ends 10'-11 11/16" up, below principal, and touches it with no face
+    `,
+    roof: `
+      roof: {kind: gable, pitch: 8:12}
+      #@0-4 warning roof-weightless: neither
+    `,
+    piers: `
+      piers:
+        all: {under: [post, middle], kind: tube, diameter: 14 in, depth: 40 in, anchor: {kind: embedded-strap}}
+    `,
+  }),
+  { only: ["warning"] },
+);

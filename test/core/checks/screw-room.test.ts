@@ -55,6 +55,11 @@ test("screwDistances: of a knee at 45°, by hand (plane geometry, derived)", () 
   const row = (depth * Math.SQRT2) / 3;
   expect(of(2)).toMatchObject({ "brace-edge": width / 4, spacing: width / 2 });
   expect(of(6).spacing).toBeCloseTo(Math.min(row, width / 2), 9);
+  // at 45° as far from the toe along the face as into the brace: of that half, × √2 along the grain
+  expect(of(6)["brace-end"]).toBeCloseTo(((row / 2) * Math.SQRT2) / 2, 9);
+  expect(of(2)["brace-end"]).toBeCloseTo(((depth * Math.SQRT2) / 2 / 2) * Math.SQRT2, 9);
+  // the short edge, square to the grain
+  expect(of(24)["brace-edge"]).toBeCloseTo(depth / 24, 9);
   expect(of(24).spacing).toBeCloseTo((depth * Math.SQRT2) / 12, 9);
   // flush with its timber's face, whose edge is then the brace's own
   expect(of(2)["timber-edge"]).toBeCloseTo(width / 4, 6);
@@ -82,10 +87,19 @@ describe("fasteners-crowded", () => {
     under(
       CROWD,
       "screws: ",
-      "#@83-89 warning fasteners-crowded: they stand 11/16 in from center to center, less than 1 1/4 in, and the wood splits. 12 have room",
+      "#@83-89 warning fasteners-crowded: they stand 1/4 in from the slanting end of knee@A1-A2 along its grain, less than 1 1/4 in, and the wood splits. 4 have room",
     ),
     ROOM,
   );
+  test("six in three rows stand too near the slanting end of a 4x6, and have room in a 4x8", () => {
+    const six = screwed("{count: 6, diameter: 5/16 in, length: 10 in}");
+    expect(roomOf(six)[0]).toMatchObject({ check: "fasteners-crowded", limit: 1.25 });
+    expect(roomOf(six)[0]?.value).toBeCloseTo(1, 9);
+    expect(roomOf(six)[0]?.message).toMatch(
+      /1 in from the slanting end of \S+ along its grain, less than 1 1\/4 in/,
+    );
+    expect(roomOf(six.replaceAll("kind: brace, section: 4x6", "kind: brace, section: 4x8"))).toEqual([]);
+  });
   test("its fix takes as many as fit", () => {
     const mended = fixed(CROWD, "fasteners-crowded", 0, true);
     expect(roomOf(mended)).toEqual([]);

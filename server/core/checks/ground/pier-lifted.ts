@@ -1,15 +1,23 @@
 import { tiesFooting } from "../../ground/pier-concrete.ts";
 import { pierHold, type UpliftHold } from "../../ground/uplift.ts";
+import type { WayHold } from "../../joinery/foot/foot-hold.ts";
 import type { Pier } from "../../model/model.ts";
 import { caseWords } from "../../statics/case-words.ts";
+import { type FootUse, footUses } from "../../statics/foot-uses.ts";
 import type { FrameResults, PierReaction } from "../../statics/frame-results.ts";
 import { defineCheck, type Fix, type Found } from "../check.ts";
 import { lacksWeight } from "../loads/lacks-weight.ts";
 import type { Say } from "../say.ts";
+import { footPath, heldWords, limitFormula, limitRemedy } from "./foot-words.ts";
 import { DEEPEST_PIER, nextSize, WIDEST_TUBE } from "./pier-sizes.ts";
 
-/** The pier is too light, or the post is not tied to it. */
-type Data = Lifted & ({ readonly kind: "light"; readonly hold: UpliftHold } | { readonly kind: "loose" });
+/** The pier is too light, or the post is not tied to it, or its anchor holds less than pulls. */
+type Data = Lifted &
+  (
+    | { readonly kind: "light"; readonly hold: UpliftHold }
+    | { readonly kind: "loose" }
+    | { readonly kind: "weak"; readonly use: FootUse & { readonly hold: WayHold } }
+  );
 
 interface Lifted {
   readonly pier: Pier;
@@ -20,11 +28,14 @@ interface Lifted {
 /** Uplift below this is none, lb: less than the post's own foot weighs. */
 const NOTHING = 5;
 
-/** A post's bolted or cast-in anchor holds it down, a pin in its end grain only keeps its place. */
-const ties = ({ entry: { anchor } }: Pier): boolean => anchor !== undefined && anchor.kind !== "dowel";
+/** A post's bolted or cast-in anchor holds it down, a pin in its end grain only keeps its place unless the file says more. */
+const ties = ({ entry: { anchor } }: Pier): boolean =>
+  anchor !== undefined && (anchor.kind !== "dowel" || anchor.capacity !== undefined);
 
-function pathOf(pier: Pier, kind: Data["kind"]): Pick<Found<Data>, "path" | "onKey"> {
+function pathOf({ pier, ...d }: Data): Pick<Found<Data>, "path" | "onKey"> {
   const { entry } = pier;
+  const { kind } = d;
+  if (kind === "weak") return footPath(d.use.foot, d.use.hold, "uplift");
   if (kind === "light" && entry.kind === "tube") return { path: `${entry.path}/diameter` };
   if (kind === "loose" && entry.anchor) return { path: `${entry.anchor.path}/kind` };
   return { path: entry.path, onKey: true };
@@ -42,6 +53,12 @@ function deeperTube(d: Data, say: Say): number | undefined {
   return nextSize(pier.groundLow - pier.tubeBottom, DEEPEST_PIER, say, (depth) =>
     isHeavy({ ...pier, tubeBottom: pier.groundLow - depth }, d),
   );
+}
+
+/** What holds, lb. */
+function limitOf(d: Data): number {
+  if (d.kind === "weak") return d.use.hold.limits[0].value.value;
+  return d.kind === "light" ? d.hold.held : 0;
 }
 
 function remedyWords(d: Data, say: Say): string {
@@ -67,12 +84,12 @@ export const pierLifted = defineCheck<"results", Data>({
       status: "memory",
     },
     explanation: {
-      what: "Under wind a post pulls at its pier with more than the weight of the pier holds, or nothing ties the post to it.",
+      what: "Under wind a post pulls at its pier with more than the weight of the pier holds or than its anchor’s bolts, screws and straps do, or nothing ties the post to it.",
       why: "The pier works up out of the ground, or the post lifts off, and the frame goes with it.",
       formula:
-        "net uplift ≤ 0.6 × weight of the pier; its footing counts where bars tie it to the pier; soil on a footing and along the shaft is left out; the frame counts with 0.6 of its least weight: dry timber of the lightest species of its name, the lighter end of the roofing",
+        "net uplift ≤ 0.6 × weight of the pier; its footing counts where bars tie it to the pier; soil on a footing and along the shaft is left out; the frame counts with 0.6 of its least weight: dry timber of the lightest species of its name, the lighter end of the roofing; an anchor’s bolts by the yield modes of NDS 12.3 with C_D, C_g and C_Δ, the wood below them by NDS appendix E, its straps by AISC 360",
       remedy:
-        "Take a wider or deeper tube, or bars into a footing below; tie the post down with a strap cast into the concrete or a post base. What the anchor itself holds is its maker’s to say.",
+        "Take a wider or deeper tube, or bars into a footing below; tie the post down with a strap cast into the concrete or a post base. What the anchor itself holds is its maker’s to say; where the file gives its straps and bolts, or its capacity with a reason, that is judged too.",
     },
   },
   input: "results",
@@ -81,21 +98,36 @@ export const pierLifted = defineCheck<"results", Data>({
     // without the weight of a timber nothing tells how much of the wind is left
     if (!frame || lacksWeight(frame)) return;
     const { solution } = frame;
+    const pulls = new Map(
+      footUses(frame).flatMap((use) => (use.way === "uplift" ? [[use.foot.pier.id, use] as const] : [])),
+    );
     for (const { pier, up } of frame.piers) {
       if (up.most < NOTHING) continue;
       const hold = pierHold(pier, up.most);
+      const use = pulls.get(pier.id);
       const data: Data[] = [
         ...(ties(pier) ? [] : [{ kind: "loose" as const, pier, up, solution }]),
         ...(hold.short > 0 ? [{ kind: "light" as const, hold, pier, up, solution }] : []),
+        ...(use?.hold && (use.ratio ?? 0) > 1
+          ? [
+              {
+                kind: "weak" as const,
+                use: { ...use, hold: use.hold },
+                pier,
+                up: { most: use.force, caseId: use.caseId },
+                solution,
+              },
+            ]
+          : []),
       ];
       for (const each of data)
         yield {
-          ...pathOf(pier, each.kind),
+          ...pathOf(each),
           apart: each.kind,
           place: pier.id,
           data: each,
-          value: up.most,
-          limit: each.kind === "light" ? hold.held : 0,
+          value: each.up.most,
+          limit: limitOf(each),
           unit: "lb",
           // equal reactions at mirrored places differ in the last digits
           severity: Math.round(each.kind === "light" ? hold.short : up.most),
@@ -119,6 +151,12 @@ export const pierLifted = defineCheck<"results", Data>({
             "{post} pulls at {pier} with {up} under {combination}, and nothing ties it down. Say what does, as “anchor: {kind: embedded-strap}”, rated for that by its maker.",
             values,
           );
+    if (d.kind === "weak")
+      return say.text("{post} pulls at {pier} with {up} under {combination}, {held}. {help}", {
+        ...values,
+        held: heldWords(d.use.hold, say),
+        help: limitRemedy(d.use.hold.limits[0].kind, say),
+      });
     return say.text(
       "{pier} is lifted with {up} under {combination}, more than the {held} that its weight of {weight} holds with 0.6 of it{footing}. {help} Its anchor must hold {up} too.",
       {
@@ -134,15 +172,17 @@ export const pierLifted = defineCheck<"results", Data>({
     );
   },
   worked: (d, say) =>
-    d.kind === "light"
-      ? say.text("{up} > 0.6 × {weight} = {held}", {
-          up: say.force(d.up.most),
-          weight: say.force(d.hold.pier),
-          held: say.force(d.hold.held),
-        })
-      : say.text("{up} > {none}", { up: say.force(d.up.most), none: say.force(0) }),
+    d.kind === "weak"
+      ? limitFormula(d.up.most, d.use.hold, say)
+      : d.kind === "light"
+        ? say.text("{up} > 0.6 × {weight} = {held}", {
+            up: say.force(d.up.most),
+            weight: say.force(d.hold.pier),
+            held: say.force(d.hold.held),
+          })
+        : say.text("{up} > {none}", { up: say.force(d.up.most), none: say.force(0) }),
   fixes: (d, say): Fix[] => {
-    if (d.kind === "loose" || d.pier.entry.kind === "pad") return [];
+    if (d.kind !== "light" || d.pier.entry.kind === "pad") return [];
     const { path } = d.pier.entry;
     const [wider, deeper] = [widerTube(d, say), deeperTube(d, say)];
     return [

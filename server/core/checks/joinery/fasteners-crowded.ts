@@ -20,6 +20,11 @@ function whyWords(set: ScrewSet, say: Say): string {
         return say.text("they stand {have} from center to center, less than {need}", values);
       case "brace-edge":
         return say.text("they stand {have} from the edge of {of}, less than {need}", values);
+      case "brace-end":
+        return say.text(
+          "they stand {have} from the slanting end of {of} along its grain, less than {need}",
+          values,
+        );
       case "timber-edge":
         return say.text("they stand {have} from the edge of {into}, less than {need}", values);
       case "timber-end":
@@ -48,10 +53,10 @@ export const fastenersCrowded = defineCheck<"model", ScrewSet>({
       status: "memory",
     },
     explanation: {
-      what: "More screws are written than stand with their distances at the end of a brace, across a rafter over its seat, or across its head. Nails are not judged: they are driven from both sides and where the grain lets them.",
+      what: "More screws are written than stand with their distances at the end of a brace, across a rafter over its seat, or across its head. Nails have a check of their own.",
       why: "The wood splits from screw to screw or out to the edge, and then none of them holds what is counted on.",
       formula:
-        "center to center ≥ 4 D; to the edge of either timber ≥ 1.5 D; to the end of the timber that a brace meets ≥ 4 D; a row of n needs (4 (n − 1) + 3) D; D = the screw's diameter; NDS gives no numbers below 1/4 in, where the same is kept (common practice, no source)",
+        "center to center ≥ 4 D; to the edge of either timber ≥ 1.5 D; to the end of the timber that a brace meets ≥ 4 D; along the grain of the brace to its slanting end ≥ 4 D, from the middle of the wood that a screw passes, wood ÷ (2 sin α); a row of n needs (4 (n − 1) + 3) D; D = the screw's diameter; NDS gives no numbers below 1/4 in, where the same is kept (common practice, no source)",
       remedy: "Take fewer screws, longer in place of more, or thinner ones; or a wider timber.",
     },
   },

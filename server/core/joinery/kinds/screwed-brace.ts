@@ -51,6 +51,8 @@ export interface ScrewPlace {
   /** along the grain from the middle of the bearing, and across the brace's thickness, in */
   readonly at: Vec2;
   readonly wood: number;
+  /** along the face to the brace’s short edge, in */
+  readonly toHeel: number;
 }
 
 /** One in the middle, two side by side, more in pairs along the bearing. */
@@ -63,7 +65,8 @@ function places(count: number, width: number, bearing: ReturnType<typeof bearing
     const alone = i === count - 1 && count % 2 === 1;
     const across = alone ? 0 : ((i % 2) - 0.5) * (width / 2);
     // back from the face, square to it, the line leaves the brace through its long edge
-    return { at: [along, across], wood: Math.abs(bearing.toeAt - bearing.middle - along) / lean };
+    const toToe = Math.abs(bearing.toeAt - bearing.middle - along);
+    return { at: [along, across], wood: toToe / lean, toHeel: bearing.long - toToe };
   });
 }
 

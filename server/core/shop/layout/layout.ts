@@ -5,6 +5,7 @@
  */
 import { groupBy } from "../../collect.ts";
 import type { JointKindName } from "../../frame/frame.ts";
+import type { PostFoot } from "../../joinery/foot/post-foot.ts";
 import type { Joint, Peg } from "../../joinery/joint.ts";
 import { jointKindOf } from "../../joinery/kinds/index.ts";
 import { leftLong } from "../../joinery/scribe.ts";
@@ -42,6 +43,8 @@ export interface PegHole {
   readonly diameter: number;
   /** in a tenon: bored this much nearer the shoulder, square to it, so that the peg draws the joint tight; else 0 */
   readonly draw: number;
+  /** for a bolt of an anchor */
+  readonly bolt?: true;
 }
 
 /** Where a screw enters a stick. */
@@ -59,8 +62,8 @@ export interface ScrewMark {
 /** What one joint leaves on a stick. */
 export interface JointMarks {
   readonly joint: string;
-  readonly kind: JointKindName;
-  /** the timber that it joins this one to */
+  readonly kind: JointKindName | "post-foot";
+  /** the timber that it joins this one to, or the pier */
   readonly other: string;
   readonly role: "joined" | "receiving";
   /** marked from the other timber in its place: the numbers say where to expect it */
@@ -181,6 +184,27 @@ function received(joint: Joint, stick: Stick): JointMarks {
   };
 }
 
+/** What the anchor of its pier wants of a post. */
+function footed(foot: PostFoot, stick: Stick): JointMarks {
+  const { id, pier, notches, holes, row } = foot;
+  const screws = row?.kind === "screws";
+  return {
+    joint: id,
+    kind: "post-foot",
+    other: pier.id,
+    role: "joined",
+    scribed: false,
+    cuts: onWood(
+      notches.map((prism) => cutOf(prism, "notch", undefined, 0, stick)),
+      stick,
+    ),
+    holes: screws
+      ? []
+      : holes.flatMap((hole) => holeOf(hole, 0, stick).map((one) => ({ ...one, bolt: true as const }))),
+    screws: screws ? holes.flatMap((hole) => screwMark(hole, stick)) : [],
+  };
+}
+
 const about = (
   joint: Joint,
   role: JointMarks["role"],
@@ -255,6 +279,7 @@ function firstMark(marks: JointMarks): number {
 export interface JointsOf {
   readonly into: ReadonlyMap<string, readonly Joint[]>;
   readonly of: ReadonlyMap<string, readonly Joint[]>;
+  readonly feet: ReadonlyMap<string, readonly PostFoot[]>;
 }
 
 function layoutOf(timber: Timber, model: Model, joints: JointsOf): StickLayout {
@@ -272,6 +297,7 @@ function layoutOf(timber: Timber, model: Model, joints: JointsOf): StickLayout {
   const marks = [
     ...own.map((joint) => joined(joint, stick)),
     ...(joints.into.get(timber.id) ?? []).map((joint) => received(joint, stick)),
+    ...(joints.feet.get(timber.id) ?? []).map((foot) => footed(foot, stick)),
   ].filter(({ cuts, holes, screws }) => cuts.length + holes.length + screws.length > 0);
   return {
     timber,
@@ -290,6 +316,7 @@ export function layoutSticks(model: Model): readonly StickLayout[] {
   const joints: JointsOf = {
     into: groupBy(model.joints, (joint) => joint.into.id),
     of: groupBy(model.joints, (joint) => joint.of.id),
+    feet: groupBy(model.feet, (foot) => foot.post.id),
   };
   return model.timbers.map((timber) => layoutOf(timber, model, joints));
 }

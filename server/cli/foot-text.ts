@@ -1,0 +1,48 @@
+/** The foot of a post on its anchor for people: what to cut, forces, capacity, findings. */
+import type { Say } from "../core/checks/say.ts";
+import { footCuts } from "../core/joinery/foot/foot-cuts.ts";
+import type { PostFoot } from "../core/joinery/foot/post-foot.ts";
+import { CAUTION } from "../language/caution.ts";
+import type { Snapshot } from "../language/frame-service.ts";
+import { FOOT_TITLE, footGoesIn, footHoldRows, footRemarks } from "../language/hover/foot.ts";
+import { unsolvedWords } from "../language/hover/unsolved.ts";
+import { footFindings } from "./joint-findings.ts";
+import { cuts } from "./joint-text.ts";
+import { findingWords } from "./report-text.ts";
+import { textTable } from "./text-table.ts";
+
+export function footText(foot: PostFoot, snapshot: Snapshot): string {
+  const { say, evaluation } = snapshot;
+  const frame = evaluation?.results.frame;
+  const rows = footCuts(foot);
+  const found = footFindings(foot, snapshot);
+  const { columns, rows: holds } = footHoldRows(foot, frame, say);
+  const parts = [
+    `${foot.id}: ${say.text(FOOT_TITLE)}\n${placeWords(foot, say)}`,
+    ...cuts(say.text("Cut on {timber}", { timber: foot.post.id }), rows, "joined", say),
+    ...cuts(say.text("Bolts"), rows, "bolt", say),
+    ...cuts(say.text("Screws"), rows, "screw", say),
+    footGoesIn(foot, say),
+    `${say.text("What holds it")}\n${textTable([columns, ...holds])}`,
+    ...footRemarks(foot, say),
+    ...(frame
+      ? unsolvedWords(frame, say)
+      : [say.text("Its forces are not known: the frame cannot be analysed yet.")]),
+    found.length === 0
+      ? say.text("No finding at this joint.")
+      : [say.text("Findings"), ...found.map((one) => `  ${findingWords(one)}`)].join("\n"),
+    CAUTION,
+  ];
+  return `${parts.join("\n\n")}\n`;
+}
+
+function placeWords({ post, pier }: PostFoot, say: Say): string {
+  return say.text("Foot of {of} on {into}.", {
+    of: say.text("{id} ({width} × {depth})", {
+      id: post.id,
+      width: say.length(post.width),
+      depth: say.length(post.depth),
+    }),
+    into: pier.id,
+  });
+}

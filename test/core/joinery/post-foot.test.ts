@@ -1,0 +1,222 @@
+/**
+ * A post's foot on the anchor of its pier: sizes, what is cut, and what it holds each way against hand calculation.
+ * Bolts by the yield modes of NDS 12.3.1 (derived; formulas of joints.yaml), F_yb 45,000 psi, G 0.36 of eastern white pine.
+ */
+import { describe, expect, test } from "vitest";
+import { boltLateral } from "../../../server/core/fasteners/bolt.ts";
+import { steelBearing } from "../../../server/core/fasteners/dowel-bearing.ts";
+import { strapEdgeMoment, strapFlatMoment, strapShear } from "../../../server/core/fasteners/strap-steel.ts";
+import { footCuts } from "../../../server/core/joinery/foot/foot-cuts.ts";
+import { footHold } from "../../../server/core/joinery/foot/foot-hold.ts";
+import { footAssembly, heightsOf, type PostFoot } from "../../../server/core/joinery/foot/post-foot.ts";
+import { durationFactor } from "../../../server/core/loads/combinations.ts";
+import { layoutSticks } from "../../../server/core/shop/layout/layout.ts";
+import { createFrameService } from "../../../server/language/frame-service.ts";
+import { SHED } from "../../shed.ts";
+
+const STRAP = "strap: {thickness: 3/16 in, width: 2 1/2 in}";
+const BOLTS = "bolts: {count: 2, diameter: 1/2 in}";
+
+function modelWith(anchor: string, from = SHED) {
+  const text = from.replace(/anchor: \{.*\}\}/, `anchor: {${anchor}}}`);
+  const model = createFrameService().open("file:///f.frame.yaml", 1, text).evaluation?.model;
+  if (!model) throw new Error("no model");
+  return model;
+}
+
+function footWith(anchor: string): PostFoot {
+  const foot = modelWith(anchor).feet.find(({ id }) => id === "post-foot@A1");
+  if (!foot) throw new Error("no foot");
+  return foot;
+}
+
+const wind = durationFactor("W");
+const limits = (foot: PostFoot, way: "down" | "uplift" | "along-bolts" | "across-bolts") =>
+  new Map((footHold(foot, wind).ways[way]?.limits ?? []).map((one) => [one.kind, one.value.value]));
+
+describe("steel side plates of 1/4 in, double shear, main member 3 1/2 in of Douglas fir (NDS Table 12G; memory)", () => {
+  // printed to 10 lb: Z along and across the grain
+  test.each([
+    [0.5, 1650, 1030],
+    [0.625, 2410, 1230],
+    [0.75, 3340, 1370],
+  ])("bolt of %s in", (diameter, parallel, across) => {
+    const Z = (angle: number): number =>
+      boltLateral({
+        diameter,
+        main: { kind: "wood", G: 0.5, angle },
+        mainThickness: 3.5,
+        side: { kind: "plate", thickness: 0.25, bearing: steelBearing(58_000, "hot") },
+        farSide: 0.25,
+      }).reference.value;
+    expect(Math.abs(Z(0) - parallel)).toBeLessThanOrEqual(5);
+    expect(Math.abs(Z(90) - across)).toBeLessThanOrEqual(5);
+  });
+});
+
+describe("the flat steel alone (AISC 360 F11, J4; memory), by hand", () => {
+  const bar = { thickness: 3 / 16, width: 2.5 };
+  test("flat: 33,000 psi × 2.5 in × (3/16 in)² ÷ 4 ÷ 1.67 = 434.2 lb·in", () =>
+    expect(strapFlatMoment(bar).value).toBeCloseTo(434.17, 1));
+  test("on edge, short: plastic; 33,000 × 3/16 × 2.5² ÷ 4 ÷ 1.67 = 5,789 lb·in", () =>
+    expect(strapEdgeMoment(bar, 0.5).value).toBeCloseTo(5789, 0));
+  test("on edge, 4 1/2 in: L d/t² = 320, (1.52 − 0.274 × 320 × 33/29,000) × S F_y ÷ 1.67 = 5,482 lb·in", () =>
+    expect(strapEdgeMoment(bar, 4.5).value).toBeCloseTo(5481.6, 0));
+  test("it grows no stronger with its lever, and a very long one rolls over elastically", () => {
+    const all = [1, 5, 20, 22, 24, 40, 80].map((lever) => strapEdgeMoment(bar, lever).value);
+    expect(all).toEqual([...all].sort((a, b) => b - a));
+    expect(all.at(-1)).toBeGreaterThan(0);
+  });
+  test("shear: 0.6 × 33,000 × 0.469 in² ÷ 1.5 = 6,188 lb", () =>
+    expect(strapShear(bar).value).toBeCloseTo(6187.5, 1));
+  test("from 1/4 in on it counts as A36", () =>
+    expect(strapFlatMoment({ thickness: 0.25, width: 2 }).value).toBeCloseTo(
+      (36_000 * 2 * 0.0625) / 4 / 1.67,
+      6,
+    ));
+});
+
+describe("bolts through straps on both faces", () => {
+  const foot = footWith(`kind: embedded-strap, stand-off: 1 in, ${STRAP}, ${BOLTS}`);
+  test("places by the NDS: 7 D above the end, 5 D from one to the next, holes 1/16 in wider through the post", () => {
+    expect(foot.row && heightsOf(foot.row)).toEqual([3.5, 6]);
+    expect(foot.holes.map(({ diameter }) => diameter)).toEqual([9 / 16, 9 / 16]);
+    for (const { from, to } of foot.holes)
+      expect(Math.hypot(to[0] - from[0], to[1] - from[1], to[2] - from[2])).toBeCloseTo(8, 9);
+  });
+  test("the post goes straight down on it, and nothing is cut out", () => {
+    expect(footAssembly(foot).direction.map((x) => x + 0)).toEqual([0, 0, -1]);
+    expect(foot.notches).toEqual([]);
+  });
+  test("uplift: mode III_s gives 1,251 lb each along the grain; two with C_D 1.6 and C_g a little under 1", () => {
+    const [first] = footHold(foot, wind).ways.uplift?.limits ?? [];
+    expect(first?.kind).toBe("bolts");
+    expect(first?.each?.reference.value).toBeCloseTo(1251.08, 1);
+    const whole = 2 * 1251.08 * 1.6;
+    expect(first?.value.value).toBeGreaterThan(0.98 * whole);
+    expect(first?.value.value).toBeLessThanOrEqual(whole);
+  });
+  test("wood below the bolts: n F_v′ t s = 2 × 125 × 1.6 psi × 8 in × 2 1/2 in = 8,000 lb (NDS E.3)", () =>
+    expect(limits(foot, "uplift").get("row-tear-out")).toBeCloseTo(8000, 0));
+  test("straps: 2 × 33,000 × 0.469 ÷ 1.67 = 18,525 lb, 2 × 45,000 ÷ 2 × 3/16 × 1 7/8 in = 15,820 lb", () => {
+    expect(limits(foot, "uplift").get("strap-yield")).toBeCloseTo(18525, 0);
+    expect(limits(foot, "uplift").get("strap-rupture")).toBeCloseTo(15820, 0);
+  });
+  test("along the bolts: 434 lb·in ÷ 1 in + 434 lb·in ÷ 4 1/2 in = 531 lb", () =>
+    expect(limits(foot, "along-bolts").get("strap-bending")).toBeCloseTo(530.7, 1));
+  test("square to them: 2 × 5,482 lb·in ÷ 4 1/2 in = 2,436 lb of steel; wood splits at 2/3 F_v′ b d_e (d_e/d)²", () => {
+    const across = limits(foot, "across-bolts");
+    expect(across.get("strap-bending")).toBeCloseTo(2436, 0);
+    // 2/3 × 200 psi × 8 in × 4 in × 1/4 (NDS 3.4-6)
+    expect(across.get("split")).toBeCloseTo(1066.7, 1);
+  });
+  test("down: F_c* of the whole end; C_M 0.91 of green timbers (NDS Table 4D)", () => {
+    const [first] = footHold(foot, wind).ways.down?.limits ?? [];
+    expect(first?.times).toBe(64);
+    // eastern white pine No.1, posts and timbers: 725 psi in the table used here × 1.6 × 0.91
+    expect(first?.value.value).toBeCloseTo(64 * (first?.each?.reference.value ?? 0) * 1.6 * 0.91, 6);
+  });
+});
+
+test("a knife plate: steel in the middle bears first, 1/2 × 3/16 in × 61,875 psi ÷ 4 = 1,450 lb each; the kerf is sawn through", () => {
+  const foot = footWith(
+    `kind: post-base, stand-off: 1 in, strap: {thickness: 3/16 in, width: 2 1/2 in, place: in-kerf, height: 9 in}, ${BOLTS}`,
+  );
+  const [first] = footHold(foot, wind).ways.uplift?.limits ?? [];
+  expect(first?.each?.reference.value).toBeCloseTo(1450.2, 1);
+  const [kerf, ...more] = foot.notches;
+  expect(more).toEqual([]);
+  expect((kerf?.to ?? 0) - (kerf?.from ?? 0)).toBeCloseTo(1 / 4, 9);
+  expect(kerf?.outline).toEqual([
+    [-4, 0],
+    [4, 0],
+    [4, 9],
+    [-4, 9],
+  ]);
+  expect(footHold(foot, wind).ways.down?.limits[0].times).toBeCloseTo(64 - 8 / 4, 9);
+});
+
+test("straps let in: two notches as wide as the strap, and so much less wood along the bolts", () => {
+  const foot = footWith(
+    `kind: embedded-strap, strap: {thickness: 3/16 in, width: 2 1/2 in, let-in: 1/4 in}, ${BOLTS}`,
+  );
+  expect(foot.notches.map(({ from, to }) => [from, to])).toEqual([
+    [3.75, 4],
+    [-4, -3.75],
+  ]);
+  const rows = new Map(footCuts(foot).map((row) => [row.label, row.value]));
+  expect(rows.get("notch depth for each strap")).toBe(1 / 4);
+  // 8 in less two notches, and both straps
+  expect(rows.get("bolt from head to nut")).toBeCloseTo(7.875, 9);
+});
+
+test("which way the bolts run decides the faces", () => {
+  const along = footWith(`kind: embedded-strap, runs: along-wall, ${STRAP}, ${BOLTS}`);
+  expect(along.run.map(Math.abs)).toEqual([1, 0, 0]);
+  expect(footWith(`kind: embedded-strap, ${STRAP}, ${BOLTS}`).run.map(Math.abs)).toEqual([0, 1, 0]);
+});
+
+test("screws: those of both straps count, in single shear and at most a row along the grain", () => {
+  const three = footWith(
+    `kind: embedded-strap, ${STRAP}, screws: {count: 3, diameter: 1/4 in, length: 3 in}`,
+  );
+  const one = footWith(
+    `kind: embedded-strap, strap: {thickness: 3/16 in, width: 2 1/2 in, place: one-face}, screws: {count: 3, diameter: 1/4 in, length: 3 in}`,
+  );
+  expect(limits(three, "uplift").get("screws")).toBeGreaterThan(
+    1.9 * (limits(one, "uplift").get("screws") ?? 0),
+  );
+  expect([three.holes.length, one.holes.length]).toEqual([6, 3]);
+});
+
+describe("what the file does not say", () => {
+  test("without bolts and steel only the end grain is known", () => {
+    const hold = footHold(footWith("kind: embedded-strap"), wind);
+    expect(Object.keys(hold.ways)).toEqual(["down"]);
+    expect(hold.lacks).toEqual(["strap", "fasteners"]);
+  });
+  test("a stated capacity goes before what is reckoned, each way that it names", () => {
+    const hold = footHold(
+      footWith(
+        `kind: embedded-strap, ${STRAP}, ${BOLTS}, capacity: {uplift: 900 lb, because: the maker’s sheet}`,
+      ),
+      wind,
+    );
+    expect(hold.ways.uplift?.limits[0].value).toEqual({
+      value: 900,
+      status: "given",
+      source: "the maker’s sheet",
+    });
+    expect(hold.ways["along-bolts"]?.limits[0].kind).toBe("strap-bending");
+  });
+  test("a dowel keeps its place alone: 1/2 in, 3 in into the end grain (published: NAVFAC, in foundation.yaml)", () => {
+    const foot = footWith("kind: dowel");
+    expect(foot.holes.map(({ from, to, diameter }) => [diameter, to[2] - from[2]])).toEqual([[0.5, 3]]);
+    expect(footHold(foot, wind).ways.uplift).toBeUndefined();
+  });
+});
+
+test("the layout marks holes and notches on the post, from its end", () => {
+  const model = modelWith(
+    `kind: embedded-strap, strap: {thickness: 3/16 in, width: 2 1/2 in, let-in: 3/16 in}, ${BOLTS}`,
+  );
+  const post = layoutSticks(model).find(({ timber }) => timber.id === "post@A1");
+  const marks = post?.joints.find(({ joint }) => joint === "post-foot@A1");
+  expect(marks?.holes.map(({ along, across, bolt }) => [along, across, bolt])).toEqual([
+    [3.5, 4, true],
+    [6, 4, true],
+  ]);
+  expect(marks?.cuts.map(({ part, opening, depth }) => [part, opening.along, opening.across, depth])).toEqual(
+    [
+      ["notch", [0, 8], [2.75, 5.25], 3 / 16],
+      ["notch", [0, 8], [2.75, 5.25], 3 / 16],
+    ],
+  );
+});
+
+test("a joint that has the name already keeps it", () => {
+  const ids = modelWith("kind: embedded-strap", SHED.replace("  post-head: ", "  post-foot: ")).feet.map(
+    ({ id }) => id,
+  );
+  expect(ids).toContain("post-foot@A1.pier");
+});
