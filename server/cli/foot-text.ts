@@ -2,6 +2,7 @@
 import type { Say } from "../core/checks/say.ts";
 import { footCuts } from "../core/joinery/foot/foot-cuts.ts";
 import type { PostFoot } from "../core/joinery/foot/post-foot.ts";
+import { footUses } from "../core/statics/foot-uses.ts";
 import { CAUTION } from "../language/caution.ts";
 import type { Snapshot } from "../language/frame-service.ts";
 import { FOOT_TITLE, footGoesIn, footHoldRows, footRemarks } from "../language/hover/foot.ts";
@@ -16,7 +17,7 @@ export function footText(foot: PostFoot, snapshot: Snapshot): string {
   const frame = evaluation?.results.frame;
   const rows = footCuts(foot);
   const found = footFindings(foot, snapshot);
-  const { columns, rows: holds } = footHoldRows(foot, frame, say);
+  const { columns, rows: holds } = footHoldRows(foot, frame ? footUses(frame) : [], frame, say);
   const parts = [
     `${foot.id}: ${say.text(FOOT_TITLE)}\n${placeWords(foot, say)}`,
     ...cuts(say.text("Cut on {timber}", { timber: foot.post.id }), rows, "joined", say),

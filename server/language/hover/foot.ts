@@ -59,15 +59,14 @@ export function footGoesIn(foot: PostFoot, say: Say): string {
   });
 }
 
-/** What each way asks and holds, as cells. */
+/** What each way asks and holds, as cells. @param all `footUses` of the frame, empty without forces */
 export function footHoldRows(
   foot: PostFoot,
+  all: readonly FootUse[],
   frame: FrameResults | undefined,
   say: Say,
 ): { readonly columns: string[]; readonly rows: string[][] } {
-  const uses = new Map(
-    (frame ? usesOf(frame) : []).filter((use) => use.foot.id === foot.id).map((use) => [use.way, use]),
-  );
+  const uses = new Map(all.filter((use) => use.foot.id === foot.id).map((use) => [use.way, use]));
   const normal = footHold(foot, NORMAL);
   const columns = [
     say.text("way"),
@@ -83,15 +82,6 @@ export function footHoldRows(
     return [[wayWords(way, say), askedWords(use, frame, say), ...holdCells(hold, use, say)]];
   });
   return { columns, rows };
-}
-
-const kept = new WeakMap<FrameResults, readonly FootUse[]>();
-
-/** Reckoned once for each answer of the frame. */
-function usesOf(frame: FrameResults): readonly FootUse[] {
-  const found = kept.get(frame) ?? footUses(frame);
-  kept.set(frame, found);
-  return found;
 }
 
 function askedWords(use: FootUse | undefined, frame: FrameResults | undefined, say: Say): string {
@@ -155,13 +145,11 @@ export function footHover(
 ): string[] {
   const [first] = feet;
   if (!first) return [];
+  const uses = frame ? footUses(frame) : [];
   const ratios = new Map(
     feet.map((foot) => [
       foot,
-      Math.max(
-        0,
-        ...(frame ? usesOf(frame) : []).flatMap((use) => (use.foot.id === foot.id ? [use.ratio ?? 0] : [])),
-      ),
+      Math.max(0, ...uses.flatMap((use) => (use.foot.id === foot.id ? [use.ratio ?? 0] : []))),
     ]),
   );
   const worst = feet.reduce(
@@ -178,7 +166,7 @@ export function footHover(
       table([say.text("on"), say.text("size"), say.text("cut"), say.text("how")], sheetOf(one, say)),
     ];
   });
-  const { columns, rows } = footHoldRows(worst, frame, say);
+  const { columns, rows } = footHoldRows(worst, uses, frame, say);
   return [
     `**${say.text(FOOT_TITLE)}**`,
     ...(pictures && (worst.strap || worst.row)
