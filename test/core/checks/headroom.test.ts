@@ -1,0 +1,81 @@
+/** How high one walks: IRC 2021 R305.1.1, beams: 6 ft 4 in (memory). */
+import { expect, test } from "vitest";
+import { findingsFixture } from "../../fixtures.ts";
+import { findingsOf, gate } from "./gate.ts";
+
+/** The gate with the plate's top at a height; @param marker the line under the members, @param parts that differ */
+const low = (eave: string, marker: string, parts: Parameters<typeof gate>[0] = {}): string =>
+  gate({
+    grid: `
+      grid:
+        walls: {A: 0, B: 10 ft}
+        bents: {1: 0, 2: 9 ft}
+        levels: {pier-top: 8 in, eave: ${eave}}
+    `,
+    members: `
+      members:
+        post: {kind: post, section: 8x8, at: [A1, A2], from: pier-top, to: plate}
+        plate: {kind: plate, section: 8x8, walls: [A], from: 1, to: 2, top: eave}
+      ${marker}
+    `,
+    ...parts,
+  });
+const PEOPLED = { head: "frame: Gate\nformat: 1\nbasis: {loads: asce-7-16, risk-category: ii}\n" };
+
+// IRC 2021 R305.1.1, beams: 6 ft 4 in (memory); the plate is 8 in deep
+findingsFixture("headroom-low: 6 ft 4 in are enough", low("7 ft", "", PEOPLED));
+findingsFixture(
+  "headroom-low: a sixteenth less is a note",
+  low(
+    "83 15/16 in",
+    `#                                                                     ^^^^ note headroom-low: There is 6'-3 15/16" under plate@A above the ground, less than 6'-4": where people walk, set it 1/16 in higher`,
+  ),
+);
+findingsFixture(
+  "headroom-low: where people live or gather it is a warning",
+  low(
+    "6 ft 6 in",
+    `#                                                                     ^^^^ warning headroom-low: There is 5'-10" under plate@A above the ground`,
+    PEOPLED,
+  ),
+);
+findingsFixture(
+  "headroom-low: the ground may rise under it",
+  low(
+    "7 ft",
+    `#                                                                     ^^^^ note headroom-low: There is 6'-1" under plate@A above the ground`,
+    {
+      site: "site: {frost-depth: 30 in, soil: sand, ground: {1: 0, 2: 3 in}}\n",
+    },
+  ),
+);
+findingsFixture("headroom-low: nobody walks where there are less than 4 ft", low("55 in", ""));
+findingsFixture(
+  "headroom-low: nor through a closed side",
+  low("6 ft 6 in", "", {
+    site: "site: {frost-depth: 30 in, soil: sand}\n#@0-4 warning site-value-missing: when it has siding\n",
+    roof: "siding: {A: {}}\n",
+  }),
+);
+
+test("headroom-low: one stands on the boards of a floor where there is one below", () => {
+  const text = `frame: Deck
+format: 1
+grid: {walls: {A: 0, B: 10 ft}, bents: {1: 0, 2: 54 in, 3: 9 ft}, levels: {deck: 10 in, top: 7 ft}}
+members:
+  sill: {kind: sill, section: 8x8, bents: [1, 3], from: A, to: B, top: deck}
+  joist: {kind: joist, section: 4x6, between: [sill@1, sill@3], from: A, to: B, spacing: 24 in, top: deck}
+  beam: {kind: beam, section: 6x8, bents: [2], from: A, to: B, top: top}
+`;
+  const low = (file: string): readonly string[] =>
+    findingsOf(file)
+      .filter(({ finding }) => finding.check === "headroom-low")
+      .map(({ finding }) => finding.message);
+  // underside at 76 in: enough over the ground at 0, 65 in over boards at 11 in
+  expect(low(text)).toEqual([]);
+  expect(
+    low(`${text}floors: {stage: {on: joist, live: 40 psf, deck: {kind: boards, thickness: 1 in}}}\n`),
+  ).toEqual([
+    "There is 5'-5\" under beam@2 above the floor stage, less than 6'-4\": where people walk, set it 11 in higher, or they strike their heads.",
+  ]);
+});
