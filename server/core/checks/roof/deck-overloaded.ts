@@ -1,4 +1,5 @@
 import type { CheckKind } from "../../members/utilisation.ts";
+import { boardSpan } from "../../roof/deck-spans.ts";
 import {
   DECK_LOADS,
   type DeckLoad,
@@ -30,6 +31,10 @@ const loadWords = (load: DeckLoad, say: Say): string =>
 
 const allowed = ({ rule, reserve }: DeckPanels, by: "live" | "total"): number => rule.load[by] * reserve;
 
+/** How far the span table lets boards of a roof reach, in; `deck-overspanned` tells of what goes farther. */
+const tableReach = ({ kind, on, thickness }: DeckStrip): number =>
+  kind === "boards" && "wall" in on ? (boardSpan(thickness)?.value ?? 0) : Number.POSITIVE_INFINITY;
+
 /** @returns what is over, the worst first; a stress before a deflection */
 function judge(deck: DeckResult): (Data & { readonly ratio: number }) | undefined {
   if (deck.kind === "panels") {
@@ -39,12 +44,15 @@ function judge(deck: DeckResult): (Data & { readonly ratio: number }) | undefine
   }
   const over = deck.uses.filter(({ ratio }) => ratio > 1);
   const use = over.find(({ unit }) => unit === "psi") ?? over[0];
+  // that it sags has been said
+  if (use?.unit === "in" && deck.span > tableReach(deck) + 1e-6) return undefined;
   return use && { kind: "strip", strip: deck, use, ratio: use.ratio };
 }
 
 function stripWords(strip: DeckStrip, use: DeckUse, say: Say): string {
   const amount = (value: number): string => (use.unit === "psi" ? say.stress(value) : say.length(value));
   const longest = longestDeckSpan(strip);
+  const reach = longest === undefined ? undefined : Math.min(longest, tableReach(strip));
   const values = {
     thickness: say.length(strip.thickness),
     breadth: say.length(strip.breadth),
@@ -77,10 +85,10 @@ function stripWords(strip: DeckStrip, use: DeckUse, say: Say): string {
     values,
   );
   const remedy =
-    longest === undefined
+    reach === undefined || reach <= 0
       ? say.text("Take them thicker or set their supports closer.")
       : say.text("They reach {longest} under these loads: take them thicker or set their supports closer.", {
-          longest: say.length(longest),
+          longest: say.length(reach),
         });
   return `${start} ${why} ${taken} ${remedy}`;
 }
