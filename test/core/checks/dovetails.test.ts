@@ -35,12 +35,12 @@ test("dovetail-draws-out: green joists get one note for their entry, dry ones no
   expect(only(joists("kind: housed-dovetail", FAR, "dry"), "dovetail-draws-out")).toEqual([]);
 });
 
-test("dovetail-draws-out: twice the flare halves the way, and a quarter of an inch is not spoken of", () => {
+test("dovetail-draws-out: more flare shortens the way, and a quarter of an inch is not spoken of", () => {
   const flared = (flare: string) =>
     only(joists(`kind: housed-dovetail, dovetail: {flare: ${flare}}`, FAR), "dovetail-draws-out");
-  // 0.2196 in at 1 in of flare; 0.2745 in at 4/5 of that
-  expect(flared("1 in")).toEqual([]);
-  expect(flared("0.8 in")[0]?.value).toBeCloseTo(0.2745, 9);
+  // 0.2745 in at 4/5 in of flare, no more than 1/32 in past the limit; 0.2928 in at 3/4 in
+  expect(flared("0.8 in")).toEqual([]);
+  expect(flared("3/4 in")[0]?.value).toBeCloseTo(0.2928, 9);
 });
 
 test("dovetail-draws-out: a lap's peg holds until its flanks do", () => {

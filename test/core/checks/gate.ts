@@ -57,6 +57,9 @@ export function gate(parts: Partial<Record<keyof typeof PARTS, string>>): string
     .trimStart();
 }
 
+/** Timber that does not shrink any more: half-dovetails and dovetails of green timber draw out, which is told. */
+export const DRY = "timber:\n  frame: {species: eastern-white-pine, grade: no-1, seasoning: dry}\n";
+
 const PAVILION = {
   head: `
     frame: Pavilion
@@ -106,8 +109,9 @@ const PAVILION = {
 } as const;
 
 /** Two walls with plates 8x8 and joists 4x6 let into them. @param sizes of the dovetails, their brackets closed */
-export const dovetailed = (sizes: string): string =>
+export const dovetailed = (sizes: string, timber: string = PARTS.timber): string =>
   gate({
+    timber,
     members: `
       members:
         post: {kind: post, section: 8x8, at: [A1, A2, B1, B2], from: pier-top, to: plate}

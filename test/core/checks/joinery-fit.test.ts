@@ -1,7 +1,7 @@
 /** Cuts that their timbers cannot give, and cuts out of proportion. Rules: common practice but where a title names more. */
 import { describe, expect, test } from "vitest";
 import { findingsFixture } from "../../fixtures.ts";
-import { dovetailed, findingsOf, fixed, gate, pavilion, THREE_BENTS } from "./gate.ts";
+import { DRY, dovetailed, findingsOf, fixed, gate, pavilion, THREE_BENTS } from "./gate.ts";
 
 /** The gate with another joint at the posts' heads. */
 const head = (joint: string): string =>
@@ -133,6 +133,7 @@ test("housing-deep: the roof's own rafter heads are judged where the file gives 
 /** The gate with a girt 8 in deep that stands on wedged half-dovetails. */
 const wedged = (drop: string): string =>
   gate({
+    timber: DRY,
     members: `
       members:
         post: {kind: post, section: 8x8, at: [A1, A2], from: pier-top, to: plate}
@@ -170,10 +171,13 @@ test.each([
 
 findingsFixture(
   "dovetail-unfit: deeper than the joist, through the plate, and without a neck",
-  dovetailed(`depth: 6 1/2 in, length: 7 1/2 in, flare: 2 in}}
+  dovetailed(
+    `depth: 6 1/2 in, length: 7 1/2 in, flare: 2 in}}
       #                                                                        ^^^^^^^^ error dovetail-unfit: is 6 1/2 in deep, and joist.1 is 6 in: it cannot be cut
       #                                                                                          ^^^^^^^^ error dovetail-unfit: has 7 1/2 in of wood behind the housing: it comes out on the far side
-      #                                                                                                           ^^^^ error dovetail-unfit: no neck is left`),
+      #                                                                                                           ^^^^ error dovetail-unfit: no neck is left`,
+    DRY,
+  ),
 );
 
 test.each([
@@ -181,7 +185,7 @@ test.each([
   ["depth: 6 in, length: 4 in, flare: 1 in", ["error mortises-collide"]],
   ["flare: 1 1/8 in", ["warning dovetail-unfit"]],
 ])("dovetail-unfit: %s", (sizes, expected) => {
-  expect(checksOf(dovetailed(`${sizes}}}`))).toEqual(expected);
+  expect(checksOf(dovetailed(`${sizes}}}`, DRY))).toEqual(expected);
 });
 
 findingsFixture(

@@ -100,7 +100,7 @@ export const dovetailDrawsOut = defineCheck<"model", Data>({
       if (!found || !shrinkage || !Number.isFinite(found.drawn)) continue;
       const { what, drawn } = found;
       const lost = what.kind === "flared" && what.lost;
-      if (!lost && drawn <= seen) continue;
+      if (!lost && drawn <= seen + 1 / 32) continue;
       const written = joint.entry?.dovetail;
       const at = lost && written?.flare !== undefined ? `${written.path}/flare` : undefined;
       const limit = lost ? what.length : seen;
