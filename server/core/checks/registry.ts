@@ -82,6 +82,7 @@ import { birdsMouthDeep } from "./roof/birds-mouth-deep.ts";
 import { coveringNeedsDeck } from "./roof/covering-needs-deck.ts";
 import { coveringTooFlat } from "./roof/covering-too-flat.ts";
 import { deckOverspanned } from "./roof/deck-overspanned.ts";
+import { purlinLifted } from "./roof/purlin-lifted.ts";
 import { rafterHeadLoose } from "./roof/rafter-head-loose.ts";
 import { rafterLifted } from "./roof/rafter-lifted.ts";
 import { rafterOverspanned } from "./roof/rafter-overspanned.ts";
@@ -185,6 +186,7 @@ export const CHECKS: readonly AnyCheck[] = [
   anyCheck(birdsMouthDeep),
   anyCheck(rafterOverspanned),
   anyCheck(rafterLifted),
+  anyCheck(purlinLifted),
   anyCheck(rafterHeadLoose),
   anyCheck(deckOverspanned),
   anyCheck(rakeOverhangLong),

@@ -1,18 +1,19 @@
-/** What the screws or nails of a rafter's seat hold against wind that lifts it off its plate. */
+/** What screws or nails hold against wind that lifts a timber off what it lies on: a rafter off its plate, a purlin off its rafter. */
 import { adjust, type FastenerMoisture, toeNail, wetWithdrawal } from "../fasteners/connection-factors.ts";
 import { nailWithdrawal, toeNailReach } from "../fasteners/nail.ts";
 import { structuralScrew } from "../fasteners/structural-screw.ts";
 import type { Joint } from "../joinery/joint.ts";
 import type { Adjusted } from "../members/adjust.ts";
+import type { Timber } from "../model/model.ts";
 import type { Factor, Sourced } from "../sourced.ts";
 import { woodOf } from "../statics/timber-wood.ts";
 import type { SizedFasteners } from "./sized-fasteners.ts";
 
-export interface SeatHold {
+export interface UpliftHold {
   readonly fasteners: SizedFasteners;
-  /** in, of the rafter over its plate, plumb through the middle of the seat */
+  /** in, of the upper timber along the fasteners: of a rafter plumb through the middle of its seat */
   readonly wood: number;
-  /** in, of thread, or of the nail, in the plate */
+  /** in, of thread, or of the nail, in the lower timber */
   readonly held: number;
   /** of one, lb for each inch that holds */
   readonly perInch: number;
@@ -22,24 +23,33 @@ export interface SeatHold {
   readonly uplift: Adjusted;
 }
 
-/** Nails that reach their rafter's plate have six diameters in it (NDS 12.1.6.5). */
+/** Two timbers of which fasteners hold the upper one down. */
+export interface Lying {
+  readonly upper: Timber;
+  readonly lower: Timber;
+  /** in, of each along the fasteners */
+  readonly wood: number;
+  readonly under: number;
+}
+
+/** Nails that reach the lower timber have six diameters in it (NDS 12.1.6.5). */
 const LEAST_REACH = 6;
 
-/** Withdrawal of one, lb, with how much of it holds. @param plumb in, depth of the plate along a screw */
+/** Withdrawal of one, lb, with how much of it holds. @param under in, depth of the lower timber along a screw */
 function withdrawalOf(
   { kind, diameter, length }: SizedFasteners,
-  plate: number,
-  rafter: number,
+  below: number,
+  above: number,
   wood: number,
-  plumb: number,
+  under: number,
 ): { readonly one: Sourced; readonly perInch: number; readonly held: number; readonly toeNailed: boolean } {
   if (kind === "screws") {
     const screw = structuralScrew({
       diameter,
       length,
-      main: { kind: "wood", G: plate, angle: 90 },
-      mainThickness: plumb,
-      side: { kind: "wood", G: rafter, angle: 90, thickness: wood },
+      main: { kind: "wood", G: below, angle: 90 },
+      mainThickness: under,
+      side: { kind: "wood", G: above, angle: 90, thickness: wood },
     });
     const { length: held, perInch } = screw.withdrawal;
     return { one: screw.W, perInch: perInch.value, held, toeNailed: false };
@@ -47,30 +57,32 @@ function withdrawalOf(
   const straight = length - wood;
   const toeNailed = straight < LEAST_REACH * diameter;
   const reach = toeNailed ? toeNailReach(length).reach : straight;
-  const { reference, perInch, length: held } = nailWithdrawal(plate, diameter, reach);
+  const { reference, perInch, length: held } = nailWithdrawal(below, diameter, reach);
   return { one: reference, perInch: perInch.value, held, toeNailed };
 }
 
 /**
- * Withdrawal from the side grain of the plate, NDS 12.2. Screws stand plumb through the rafter; a head that pulls through
- * is left out, since the file does not size it.
+ * Withdrawal from the side grain of the lower timber, NDS 12.2. Screws stand straight through the upper one; a head that
+ * pulls through is left out, since the file does not size it.
  * @param duration C_D of the combination
- * @returns undefined without a seat or without the woods' values
+ * @returns undefined without the woods' values
  */
-export function seatHold(joint: Joint, fasteners: SizedFasteners, duration: Factor): SeatHold | undefined {
-  const { seat } = joint.sizes;
-  const [rafter, plate] = [woodOf(joint.of), woodOf(joint.into)];
-  if (!seat || !rafter || !plate) return undefined;
-  const wood = seat.heightAbovePlate + seat.plumb / 2;
+export function upliftHold(
+  { upper, lower, wood, under }: Lying,
+  fasteners: SizedFasteners,
+  duration: Factor,
+): UpliftHold | undefined {
+  const [above, below] = [woodOf(upper), woodOf(lower)];
+  if (!above || !below) return undefined;
   const { one, perInch, held, toeNailed } = withdrawalOf(
     fasteners,
-    plate.values.G.value,
-    rafter.values.G.value,
+    below.values.G.value,
+    above.values.G.value,
     wood,
-    joint.face.thickness,
+    under,
   );
-  // under its roof the plate dries in the end; green wood lets go of nails as it does
-  const moisture: FastenerMoisture = { placed: joint.into.class?.seasoning ?? "green", service: "dry" };
+  // under its roof the wood dries in the end; green wood lets go of nails as it does
+  const moisture: FastenerMoisture = { placed: lower.class?.seasoning ?? "green", service: "dry" };
   const all: Sourced = {
     ...one,
     value: fasteners.count * one.value,
@@ -88,4 +100,13 @@ export function seatHold(joint: Joint, fasteners: SizedFasteners, duration: Fact
       ...(toeNailed ? [toeNail("withdrawal")] : []),
     ]),
   };
+}
+
+/** @returns what holds a rafter on its seat; undefined without a seat or without the woods' values */
+export function seatHold(joint: Joint, fasteners: SizedFasteners, duration: Factor): UpliftHold | undefined {
+  const { seat } = joint.sizes;
+  if (!seat) return undefined;
+  const wood = seat.heightAbovePlate + seat.plumb / 2;
+  const lying = { upper: joint.of, lower: joint.into, wood, under: joint.face.thickness };
+  return upliftHold(lying, fasteners, duration);
 }

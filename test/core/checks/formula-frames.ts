@@ -223,6 +223,16 @@ export const FORMULA_FRAMES: readonly string[] = [
       `joints:\n  top: {kind: housed, of: principal, into: ridge, fasten: {${fasten}}}\n`,
     ),
   ),
+  // purlins
+  ...[
+    "screws, count: 1, diameter: 1/4 in, length: 8 in",
+    "nails, count: 3, diameter: 0.162 in, length: 3 1/2 in",
+  ].map((fasten) =>
+    file("test/frames/purlins-on-principals").replace(
+      "spacing: 36 in}",
+      `spacing: 36 in, fasten: {kind: ${fasten}}}`,
+    ),
+  ),
   // forces
   SHED.replace(/ {2}tie-end: .*/, "  tie-end: {kind: pocket, of: tie, into: post}"),
   ROOFED.replace("100 mph", "115 mph").replace(
