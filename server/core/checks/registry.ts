@@ -21,6 +21,7 @@ import { endUnsupported } from "./geometry/end-unsupported.ts";
 import { gridOrder } from "./geometry/grid-order.ts";
 import { jointApart } from "./geometry/joint-apart.ts";
 import { placementMissing } from "./geometry/placement-missing.ts";
+import { postMissing } from "./geometry/post-missing.ts";
 import { seriesCrowded } from "./geometry/series-crowded.ts";
 import { spacingIgnored } from "./geometry/spacing-ignored.ts";
 import { timberFloating } from "./geometry/timber-floating.ts";
@@ -120,6 +121,7 @@ export const CHECKS: readonly AnyCheck[] = [
   anyCheck(spacingIgnored),
   anyCheck(timberFloating),
   anyCheck(endUnsupported),
+  anyCheck(postMissing),
   anyCheck(timbersOverlap),
   anyCheck(braceNowhere),
   anyCheck(braceShort),
