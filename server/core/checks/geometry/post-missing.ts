@@ -34,6 +34,7 @@ export const postMissing = defineCheck<"model", Data>({
     explanation: {
       what: "A plate, tie, girt, beam, sill or ridge has an end that no post, pier or other timber holds, far past the last one that does, and the file does not call it an overhang. What stands on the timber, as a king-post on its tie, does not hold it.",
       why: "Most often a post is missing at that place of the grid. The forces are right for the frame as it is written: the end hangs out as a cantilever, or on what should stand on it.",
+      formula: "past the last hold − written overhang ≤ the greater of 24 in and ¼ of what is held",
       remedy:
         "Set a post there, end the timber nearer, or write what is meant to hang out as its `overhang`.",
     },
