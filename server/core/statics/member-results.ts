@@ -134,9 +134,14 @@ function deadShare({ frameCase: { parts } }: SolvedCase): number | undefined {
   return isLeastDead(dead.load) ? undefined : dead.factor;
 }
 
+/**
+ * @param down of a tail, inches downward: one that its span bends up, or that wind lifts, does not sag, and no covering
+ * suffers from it (judgment); a span bends either way between its supports
+ */
 function raiseDeflection(
   kept: DeflectionWorst,
   inches: number,
+  down: number,
   stretch: Stretch,
   divisor: number,
   index: number,
@@ -144,7 +149,7 @@ function raiseDeflection(
   long: number,
   short: number,
 ): void {
-  const value = Math.abs(inches);
+  const value = stretch.tail ? Math.max(0, down * inches) : Math.abs(inches);
   const limit = stretch.length / divisor;
   if (!(value / limit > kept.ratio)) return;
   kept.ratio = value / limit;
@@ -172,6 +177,8 @@ function bend(
   const { timber } = plan.plan;
   const EI = (v.E.value * timber.width * timber.depth ** 3) / 12;
   const permanent = dead[seats];
+  // the bent line runs along the depth, whichever way that points
+  const down = timber.depthDir[2] > 0 ? -1 : 1;
   for (const stretch of plan.stretches)
     for (const place of stretch.places) {
       const whole = offChord(line, plan.x, place, stretch.chord) / EI;
@@ -179,9 +186,9 @@ function bend(
       const short = whole - long;
       const x = plan.x[place] ?? 0;
       const sum = totalDeflection(plan.creep.value, long, short);
-      raiseDeflection(tally.total, sum, stretch, plan.limits.total, index, x, long, short);
+      raiseDeflection(tally.total, sum, down, stretch, plan.limits.total, index, x, long, short);
       if (comesAndGoes && permanent)
-        raiseDeflection(tally.live, short, stretch, plan.limits.live, index, x, long, short);
+        raiseDeflection(tally.live, short, down, stretch, plan.limits.live, index, x, long, short);
     }
 }
 
