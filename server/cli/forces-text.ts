@@ -1,5 +1,6 @@
 /** Forces for people: tables of combinations, timbers, joints and piers. */
 import type { Say } from "../core/checks/say.ts";
+import type { Results } from "../core/results.ts";
 import { appliedTotal, bearingReactions, reactionTotal } from "../core/statics/balance.ts";
 import { frameCaseWords } from "../core/statics/case-words.ts";
 import type { FrameResults } from "../core/statics/frame-results.ts";
@@ -10,6 +11,7 @@ import { timbersOf } from "../core/statics/structure.ts";
 import { woodsInUse } from "../core/statics/woods-in-use.ts";
 import { ratioText, USE_WORDS } from "../language/hover/use-words.ts";
 import { loadTables } from "../language/load-words.ts";
+import { worstUse } from "../language/uses.ts";
 import { woodTable } from "../language/wood-words.ts";
 import { textTable } from "./text-table.ts";
 
@@ -25,7 +27,7 @@ function plain(pounds: number, say: Say): string {
 const three = (v: readonly number[], say: Say): string[] => v.map((one) => plain(one, say));
 
 /** @returns the whole text, without a caution */
-export function forcesText(frame: FrameResults, say: Say): string {
+export function forcesText(results: Results, frame: FrameResults, say: Say): string {
   const force = say.metric ? "kN" : "lb";
   const number = numbersOf(frame);
   return [
@@ -35,7 +37,7 @@ export function forcesText(frame: FrameResults, say: Say): string {
     combinations(frame, number, say),
     ...woods(frame, say),
     `Timbers (${force}; the most under any combination)`,
-    timbers(frame, say),
+    timbers(results, frame, say),
     `Joints (${force}; the most, and the number of its combination)`,
     joints(frame, number, say),
     `Reactions (${force}: up / sideways)`,
@@ -121,12 +123,13 @@ function combinations({ solution }: FrameResults, number: NumberOf, say: Say): s
   return textTable([head, ...rows]);
 }
 
-function timbers({ solution, model, members, unchecked }: FrameResults, say: Say): string {
+/** How far each is used, rafters as beams by themselves too: what asks most of it, as the findings have it. */
+function timbers(results: Results, { solution, model, unchecked }: FrameResults, say: Say): string {
   const head = ["timber", "used", "by", "under", "tension", "compression", "shear", "moment"];
   const standing = new Set(solution.hold.pieces.map(({ timber }) => timber.id));
   const rows = model.timbers.map((timber) => {
     const forces = memberForces(solution.cases, timber.id);
-    const use = members.get(timber.id)?.uses[0];
+    const use = worstUse([timber], results);
     const unknown = unchecked.some(({ id }) => id === timber.id);
     const checked = use
       ? [ratioText(use.ratio, say), USE_WORDS[use.what], use.combination]

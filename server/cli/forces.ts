@@ -38,7 +38,7 @@ export const forces: Command = {
     const { file, snapshot, results, frame } = found;
     const answered = hasForces(frame) ? EXIT.fine : EXIT.errors;
     if (format === "text") {
-      around.out(`${forcesText(frame, snapshot.say)}\n\n${CAUTION}\n`);
+      around.out(`${forcesText(results, frame, snapshot.say)}\n\n${CAUTION}\n`);
       return answered;
     }
     around.out(

@@ -20,6 +20,7 @@ import { loadDerivation, loadStandard } from "../core/statics/load-derivation.ts
 import type { LoadLine, LoadPattern } from "../core/statics/load-lines.ts";
 import { roofAreas } from "../core/statics/load-path.ts";
 import { memberForces } from "../core/statics/member-forces.ts";
+import { purlinLifts } from "../core/statics/purlin-lifts.ts";
 import type { SolvedCase } from "../core/statics/solve-frame.ts";
 import { timbersOf } from "../core/statics/structure.ts";
 import { woodsInUse } from "../core/statics/woods-in-use.ts";
@@ -298,6 +299,24 @@ function pierOf({ pier, down, up, sideways, cases }: PierReaction, { frame }: Mo
   };
 }
 
+/** Where purlins are lifted off what carries them, lb, and what holds them there. */
+function purlinsOf(frame: FrameResults, say: Say) {
+  return purlinLifts(frame).map(({ upper, lower, pull, hold }) => ({
+    purlin: upper.id,
+    on: lower.id,
+    uplift: most(pull),
+    by: hold?.fasteners.kind ?? "nothing",
+    ...(hold
+      ? {
+          capacity: sourcedOf({ ...hold.uplift, source: hold.uplift.reference.source }),
+          factors: hold.uplift.factors.map((f) => factorOf(f, say)),
+          ...(hold.uplift.value > 0 ? { ratio: figure(pull.most / hold.uplift.value) } : {}),
+          passes: pull.most <= hold.uplift.value,
+        }
+      : {}),
+  }));
+}
+
 function frameOf(frame: FrameResults, say: Say) {
   const { solution, model } = frame;
   const standing = new Set(solution.hold.pieces.map(({ timber }) => timber.id));
@@ -314,6 +333,7 @@ function frameOf(frame: FrameResults, say: Say) {
     unchecked: frame.unchecked.map(({ id }) => id),
     floating: model.timbers.filter(({ id }) => !standing.has(id)).map(({ id }) => id),
     joints: jointsOf(frame, say),
+    purlins: purlinsOf(frame, say),
     piers: (hasForces(frame) ? frame.piers : []).map((pier) => pierOf(pier, model)),
     racking: frame.racking.map(({ toward, stands, moving }) => ({ toward, stands, moving })),
     moves: solution.mechanisms.map(({ elements, direction }) => ({

@@ -3,6 +3,7 @@ import { type EndPlace, MEMBER_KINDS, type Member, SCARF_KINDS } from "../core/f
 import { MOST_IN_SERIES } from "../core/model/series.ts";
 import { fromInches } from "../core/quantity/length.ts";
 import type { Cursor } from "./cursor.ts";
+import { readFasteners } from "./frame-fasteners.ts";
 import { measuredIn } from "./frame-measured.ts";
 
 /**
@@ -69,6 +70,7 @@ function readMember(name: string, at: Cursor): Member | undefined {
     ends: readEnds(at.at("ends")),
     ...hungOn(at.at("hung-on")),
     ...measuredIn(at),
+    ...fastened(at),
   };
   if (at.isCut) return undefined;
   const lost = ESSENTIAL.some((key) => at.has(key) && lacks(member, at, key));
@@ -86,6 +88,11 @@ function lacks(member: Member, at: Cursor, key: (typeof ESSENTIAL)[number]): boo
 function hungOn(at: Cursor): Pick<Member, "hungOn"> {
   const hung = at.ref();
   return hung === undefined ? {} : { hungOn: hung };
+}
+
+function fastened(at: Cursor): Pick<Member, "fasten"> {
+  const fasten = readFasteners(at);
+  return fasten === undefined ? {} : { fasten };
 }
 
 function readOverhang(at: Cursor): Member["overhang"] {

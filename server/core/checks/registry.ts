@@ -23,6 +23,7 @@ import { headUnderPeak } from "./geometry/head-under-peak.ts";
 import { headroomLow } from "./geometry/headroom-low.ts";
 import { jointApart } from "./geometry/joint-apart.ts";
 import { placementMissing } from "./geometry/placement-missing.ts";
+import { postMissing } from "./geometry/post-missing.ts";
 import { seriesCrowded } from "./geometry/series-crowded.ts";
 import { spacingIgnored } from "./geometry/spacing-ignored.ts";
 import { timberFloating } from "./geometry/timber-floating.ts";
@@ -100,6 +101,7 @@ import { coveringNeedsDeck } from "./roof/covering-needs-deck.ts";
 import { coveringTooFlat } from "./roof/covering-too-flat.ts";
 import { deckOverloaded } from "./roof/deck-overloaded.ts";
 import { deckOverspanned } from "./roof/deck-overspanned.ts";
+import { purlinLifted } from "./roof/purlin-lifted.ts";
 import { rafterHeadLoose } from "./roof/rafter-head-loose.ts";
 import { rafterLifted } from "./roof/rafter-lifted.ts";
 import { rafterOverspanned } from "./roof/rafter-overspanned.ts";
@@ -137,6 +139,7 @@ export const CHECKS: readonly AnyCheck[] = [
   anyCheck(spacingIgnored),
   anyCheck(timberFloating),
   anyCheck(endUnsupported),
+  anyCheck(postMissing),
   anyCheck(timbersOverlap),
   anyCheck(braceNowhere),
   anyCheck(braceShort),
@@ -220,6 +223,7 @@ export const CHECKS: readonly AnyCheck[] = [
   anyCheck(birdsMouthDeep),
   anyCheck(rafterOverspanned),
   anyCheck(rafterLifted),
+  anyCheck(purlinLifted),
   anyCheck(rafterHeadLoose),
   anyCheck(deckOverspanned),
   anyCheck(deckOverloaded),

@@ -190,6 +190,8 @@ export interface Member {
   readonly ends: readonly [EndPlace, EndPlace] | undefined;
   /** the stick that carries it like a gate leaf */
   readonly hungOn?: Ref;
+  /** of a purlin: what holds it down on each timber that carries it */
+  readonly fasten?: Fasteners | "unread";
   /** what its real sticks measure; left out where none is measured */
   readonly measured?: readonly Measured[];
 }

@@ -1,4 +1,9 @@
-/** Timbers with an end in mid-air: posts that stand on nothing, lying and raking timbers that are held at one place only. */
+/**
+ * Timbers with an end in mid-air: posts that stand on nothing, lying and raking timbers that are held at one place only, and
+ * lying ones that run on far past the last place that holds them, as where a post is missing.
+ */
+
+import { inches } from "../quantity/length.ts";
 import { groundedTimbers } from "./grounded.ts";
 import type { Meeting, Model, Timber } from "./model.ts";
 import { isUpright } from "./upright.ts";
@@ -54,6 +59,17 @@ function touchAlong(timber: Timber, by: Timber, { area }: Meeting): number {
 /** A leaf on the hinges of its post is held by them. */
 const isHung = (model: Model, t: Timber): boolean => model.members.get(t.member)?.hungOn !== undefined;
 
+function meetingsOf({ meetings }: Model): ReadonlyMap<string, readonly Meeting[]> {
+  const met = new Map<string, Meeting[]>();
+  for (const m of meetings)
+    for (const { id } of [m.a, m.b]) {
+      const list = met.get(id);
+      if (list) list.push(m);
+      else met.set(id, [m]);
+    }
+  return met;
+}
+
 function footless(model: Model, met: ReadonlyMap<string, readonly Meeting[]>): Unsupported[] {
   if (model.piers.length === 0) return [];
   const onPier = new Set(model.piers.flatMap((p) => (p.timber ? [p.timber.id] : [])));
@@ -67,19 +83,26 @@ function footless(model: Model, met: ReadonlyMap<string, readonly Meeting[]>): U
   });
 }
 
+function holdsOf(timber: Timber, met: readonly Meeting[], letInto: ReadonlySet<string>): Hold[] {
+  return met.flatMap((m): Hold[] => {
+    const by = m.a === timber ? m.b : m.a;
+    if (!mayHold(timber, by, letInto)) return [];
+    const [at, half] = [axial(timber, m.point), touchAlong(timber, by, m) / 2];
+    return [
+      { at: at - half, by },
+      { at: at + half, by },
+    ];
+  });
+}
+
+const letIntoOf = ({ joints }: Model): ReadonlySet<string> =>
+  new Set(joints.map((j) => pairOf(j.of, j.into)));
+
 function onOneHold(model: Model, met: ReadonlyMap<string, readonly Meeting[]>): Unsupported[] {
-  const letInto = new Set(model.joints.map((j) => pairOf(j.of, j.into)));
+  const letInto = letIntoOf(model);
   return model.timbers.flatMap((timber) => {
     if (isUpright(timber) || timber.kind === "brace" || isHung(model, timber)) return [];
-    const holds = (met.get(timber.id) ?? []).flatMap((m): Hold[] => {
-      const by = m.a === timber ? m.b : m.a;
-      if (!mayHold(timber, by, letInto)) return [];
-      const [at, half] = [axial(timber, m.point), touchAlong(timber, by, m) / 2];
-      return [
-        { at: at - half, by },
-        { at: at + half, by },
-      ];
-    });
+    const holds = holdsOf(timber, met.get(timber.id) ?? [], letInto);
     const [first] = holds;
     const piers = model.piers.flatMap((p) => (p.timber === timber ? [axial(timber, p.top)] : []));
     const at = [...piers, ...holds.map((h) => h.at)];
@@ -90,15 +113,80 @@ function onOneHold(model: Model, met: ReadonlyMap<string, readonly Meeting[]>): 
   });
 }
 
+export interface FarEnd {
+  readonly timber: Timber;
+  readonly end: "foot" | "head";
+  /** the last timber or pier that holds it, by id */
+  readonly last: string;
+  /** from there to the end, and between the outermost holds, inches */
+  readonly reach: number;
+  readonly back: number;
+  /** what the file gives as its overhang there, and how far it may go past that, inches */
+  readonly overhang: number;
+  readonly allowed: number;
+}
+
+/** Kinds that lie from post to post. */
+const FROM_POST_TO_POST: ReadonlySet<Timber["kind"]> = new Set([
+  "plate",
+  "tie",
+  "girt",
+  "beam",
+  "sill",
+  "ridge",
+]);
+/** Past its last hold, over what the file writes as overhang, a timber goes a quarter of what is held, and two feet (common practice, no source) */
+const FAR = { share: 1 / 4, least: 24 };
+
+/** What stands on a timber does not hold it up. */
+function standsOn(timber: Timber, m: Meeting): boolean {
+  const [by, end] = m.a === timber ? [m.b, m.bEnd] : [m.a, m.aEnd];
+  return isUpright(by) && end !== "side" && (end === "foot") === by.axis[2] > 0;
+}
+
+/** @returns lying timbers with an end far past the last place that holds them, further than their overhang is written */
+export function farEnds(model: Model): FarEnd[] {
+  const met = meetingsOf(model);
+  const letInto = letIntoOf(model);
+  const grounded = groundedTimbers(model);
+  return model.timbers.flatMap((timber): FarEnd[] => {
+    const { kind, span, id } = timber;
+    if (!FROM_POST_TO_POST.has(kind) || isUpright(timber) || isHung(model, timber)) return [];
+    if (!grounded.has(id) || model.doubles.has(id)) return [];
+    const under = (met.get(id) ?? []).filter((m) => !standsOn(timber, m));
+    const holds = [
+      ...holdsOf(timber, under, letInto).map(({ at, by }) => ({ at, by: by.id })),
+      ...model.piers.flatMap((p) => (p.timber === timber ? [{ at: axial(timber, p.top), by: p.id }] : [])),
+    ].sort((a, b) => a.at - b.at);
+    const [first, last] = [holds[0], holds.at(-1)];
+    if (!first || !last || last.at - first.at < LEAST_ARM) return [];
+    const back = last.at - first.at;
+    const written = model.members.get(timber.member)?.overhang;
+    const allowed = Math.max(FAR.least, FAR.share * back);
+    // a piece of a spliced timber hangs on the next one
+    const goesOn = (at: number): boolean =>
+      under.some((m) => {
+        const other = m.a === timber ? m.b : m.a;
+        const inLine = Math.abs(dot(other.axis, timber.axis)) > 0.95;
+        return inLine && Math.abs(axial(timber, m.point) - at) <= FAR.least;
+      });
+    const ends = [
+      { end: "foot", at: 0, last: first, overhang: written?.from },
+      { end: "head", at: span, last, overhang: written?.to },
+    ] as const;
+    return ends.flatMap(({ end, at, last: { at: held, by }, overhang: given }): FarEnd[] => {
+      const overhang = given === undefined ? 0 : inches(given);
+      const reach = Math.abs(at - held);
+      return reach - overhang > allowed && !goesOn(at)
+        ? [{ timber, end, last: by, reach, overhang, back, allowed }]
+        : [];
+    });
+  });
+}
+
 /** @returns every timber whose one end nothing holds; timbers that float with all that they meet are not among them */
 export function unsupportedEnds(model: Model): Unsupported[] {
-  const met = new Map<string, Meeting[]>();
-  for (const m of model.meetings)
-    for (const { id } of [m.a, m.b]) {
-      const list = met.get(id);
-      if (list) list.push(m);
-      else met.set(id, [m]);
-    }
+  const met = meetingsOf(model);
   const grounded = groundedTimbers(model);
   return [...footless(model, met), ...onOneHold(model, met)].filter(
     ({ timber }) => grounded.has(timber.id) && !model.doubles.has(timber.id),

@@ -1,4 +1,4 @@
-/** What the screws or nails of a rafter's seat hold against wind that lifts it off its plate. */
+/** What screws or nails hold against wind that lifts a timber off what it lies on: a rafter off its plate, a purlin off its rafter. */
 import { adjust, type FastenerMoisture, toeNail, wetWithdrawal } from "../fasteners/connection-factors.ts";
 import { nailWithdrawal, toeNailReach } from "../fasteners/nail.ts";
 import { NAIL_LEAST } from "../fasteners/nail-room.ts";
@@ -6,15 +6,16 @@ import { structuralScrew } from "../fasteners/structural-screw.ts";
 import type { Joint } from "../joinery/joint.ts";
 import { plumbThrough } from "../joinery/seat.ts";
 import type { Adjusted } from "../members/adjust.ts";
+import type { Timber } from "../model/model.ts";
 import type { Factor, Sourced } from "../sourced.ts";
 import { woodOf } from "../statics/timber-wood.ts";
 import type { SizedFasteners } from "./sized-fasteners.ts";
 
-export interface SeatHold {
+export interface UpliftHold {
   readonly fasteners: SizedFasteners;
-  /** in, of the rafter over its plate, plumb through the middle of the seat */
+  /** in, of the upper timber along the fasteners: of a rafter plumb through the middle of its seat */
   readonly wood: number;
-  /** in, of thread, or of the nail, in the plate */
+  /** in, of thread, or of the nail, in the lower timber */
   readonly held: number;
   /** of one, lb for each inch that holds */
   readonly perInch: number;
@@ -32,22 +33,31 @@ export function isToeNailed(wood: number, { length, diameter }: SizedFasteners):
   return length - wood < NAIL_LEAST * diameter;
 }
 
-/** Withdrawal of one, lb, with how much of it holds. @param plumb in, depth of the plate along a screw */
+/** Two timbers of which fasteners hold the upper one down. */
+export interface Lying {
+  readonly upper: Timber;
+  readonly lower: Timber;
+  /** in, of each along the fasteners */
+  readonly wood: number;
+  readonly under: number;
+}
+
+/** Withdrawal of one, lb, with how much of it holds. @param under in, depth of the lower timber along a screw */
 function withdrawalOf(
   fasteners: SizedFasteners,
-  plate: number,
-  rafter: number,
+  below: number,
+  above: number,
   wood: number,
-  plumb: number,
+  under: number,
 ): { readonly one: Sourced; readonly perInch: number; readonly held: number; readonly toeNailed: boolean } {
   const { kind, diameter, length } = fasteners;
   if (kind === "screws") {
     const screw = structuralScrew({
       diameter,
       length,
-      main: { kind: "wood", G: plate, angle: 90 },
-      mainThickness: plumb,
-      side: { kind: "wood", G: rafter, angle: 90, thickness: wood },
+      main: { kind: "wood", G: below, angle: 90 },
+      mainThickness: under,
+      side: { kind: "wood", G: above, angle: 90, thickness: wood },
     });
     const { length: held, perInch } = screw.withdrawal;
     return { one: screw.W, perInch: perInch.value, held, toeNailed: false };
@@ -55,30 +65,32 @@ function withdrawalOf(
   const straight = length - wood;
   const toeNailed = isToeNailed(wood, fasteners);
   const reach = toeNailed ? toeNailReach(length).reach : straight;
-  const { reference, perInch, length: held } = nailWithdrawal(plate, diameter, reach);
+  const { reference, perInch, length: held } = nailWithdrawal(below, diameter, reach);
   return { one: reference, perInch: perInch.value, held, toeNailed };
 }
 
 /**
- * Withdrawal from the side grain of the plate, NDS 12.2. Screws stand plumb through the rafter; a head that pulls through
- * is left out, since the file does not size it.
+ * Withdrawal from the side grain of the lower timber, NDS 12.2. Screws stand straight through the upper one; a head that
+ * pulls through is left out, since the file does not size it.
  * @param duration C_D of the combination
- * @returns undefined without a seat or without the woods' values
+ * @returns undefined without the woods' values
  */
-export function seatHold(joint: Joint, fasteners: SizedFasteners, duration: Factor): SeatHold | undefined {
-  const plumb = plumbThrough(joint);
-  const [rafter, plate] = [woodOf(joint.of), woodOf(joint.into)];
-  if (!plumb || !rafter || !plate) return undefined;
-  const wood = plumb.rafter;
+export function upliftHold(
+  { upper, lower, wood, under }: Lying,
+  fasteners: SizedFasteners,
+  duration: Factor,
+): UpliftHold | undefined {
+  const [above, below] = [woodOf(upper), woodOf(lower)];
+  if (!above || !below) return undefined;
   const { one, perInch, held, toeNailed } = withdrawalOf(
     fasteners,
-    plate.values.G.value,
-    rafter.values.G.value,
+    below.values.G.value,
+    above.values.G.value,
     wood,
-    plumb.plate,
+    under,
   );
-  // under its roof the plate dries in the end; green wood lets go of nails as it does
-  const moisture: FastenerMoisture = { placed: joint.into.class?.seasoning ?? "green", service: "dry" };
+  // under its roof the wood dries in the end; green wood lets go of nails as it does
+  const moisture: FastenerMoisture = { placed: lower.class?.seasoning ?? "green", service: "dry" };
   const all: Sourced = {
     ...one,
     value: fasteners.count * one.value,
@@ -96,4 +108,12 @@ export function seatHold(joint: Joint, fasteners: SizedFasteners, duration: Fact
       ...(toeNailed ? [toeNail("withdrawal")] : []),
     ]),
   };
+}
+
+/** @returns what holds a rafter on its seat; undefined without a seat or without the woods' values */
+export function seatHold(joint: Joint, fasteners: SizedFasteners, duration: Factor): UpliftHold | undefined {
+  const plumb = plumbThrough(joint);
+  if (!plumb) return undefined;
+  const lying = { upper: joint.of, lower: joint.into, wood: plumb.rafter, under: plumb.plate };
+  return upliftHold(lying, fasteners, duration);
 }

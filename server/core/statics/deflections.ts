@@ -1,10 +1,11 @@
 /**
  * How far lying timbers bend between what holds them up: twice the integral of M/EI from support to support, exact for
  * loads that vary linearly along each piece. Measured from the chord through the two supports; a tail from the same
- * chord, run on. Shear strain is in the printed modulus (NDS 3.5 and appendix F), so it is not added.
+ * chord, run on; in a span with a scarf, each length as scarfed-spans.ts has it. Shear strain is in the printed modulus (NDS 3.5 and appendix F), so it is not added.
  */
 
 import { at } from "../analysis/numbers.ts";
+import type { Vec6 } from "../analysis/structure.ts";
 import { creepFactor, type DeflectionLimits } from "../members/deflection.ts";
 import { type DeflectionRule, deflectionRule, limitsOf } from "../members/deflection-limits.ts";
 import type { Model, Timber } from "../model/model.ts";
@@ -12,6 +13,7 @@ import { dot, sub, type Vec3 } from "../model/vec.ts";
 import type { Factor } from "../sourced.ts";
 import { PLACES, rowOf } from "./force-table.ts";
 import type { MemberPlan } from "./member-plan.ts";
+import { type ScarfedLength, scarfedLengths } from "./scarfed-spans.ts";
 import type { FrameStructure } from "./structure.ts";
 
 /** Polynomial coefficients (constant term first) of the Lagrange functions of the places. */
@@ -90,6 +92,8 @@ export interface Stretch {
   /** length of which the limit is a share: the span, or twice a tail, in */
   readonly length: number;
   readonly tail: boolean;
+  /** the second place of the chord is a scarf, which sinks */
+  readonly sinks?: ScarfedLength;
 }
 
 export interface DeflectionPlan {
@@ -140,7 +144,7 @@ function nearest(x: readonly number[], at: number): number {
   return best;
 }
 
-function stretchesOf(plan: MemberPlan, x: readonly number[]): Stretch[] {
+function stretchesOf(plan: MemberPlan, x: readonly number[], scarfed: readonly ScarfedLength[]): Stretch[] {
   const { timber, lengths } = plan;
   const supports = lengths.supports.map((s) => s.at);
   const holds = supports.map((at) => nearest(x, at));
@@ -153,9 +157,22 @@ function stretchesOf(plan: MemberPlan, x: readonly number[]): Stretch[] {
     if (chord[0] !== chord[1]) stretches.push({ places: inside(a, b), chord, length: b - a, tail: false });
   }
   const last = supports.length - 1;
+  for (const sinks of scarfed) {
+    const chord = [nearest(x, sinks.support), nearest(x, sinks.scarf)] as const;
+    const [a, b] = [Math.min(sinks.support, sinks.scarf), Math.max(sinks.support, sinks.scarf)];
+    if (chord[0] !== chord[1])
+      stretches.push({ places: [...inside(a, b), chord[1]], chord, length: sinks.span, tail: false, sinks });
+  }
   const tail = (at: number, end: number, chord: readonly [number, number]): void => {
     const length = Math.abs(end - at);
     if (length <= timber.depth || chord[0] === chord[1]) return;
+    // what goes on over a scarf is no tail
+    if (
+      scarfed.some(
+        ({ scarf, support }) => Math.abs(support - at) < timber.depth && (scarf - at) * (end - at) > 0,
+      )
+    )
+      return;
     stretches.push({ places: [nearest(x, end)], chord, length: 2 * length, tail: true });
   };
   if (last > 0) {
@@ -173,13 +190,15 @@ export function deflectionPlans(
 ): DeflectionPlan[] {
   const floors = floorTimbers(model);
   const { site, roof } = model.frame;
+  const scarfed = scarfedLengths(model, frame, plans);
   return plans.flatMap((plan): DeflectionPlan[] => {
-    if (plan.lengths.supports.length < 2) return [];
+    const over = scarfed.get(plan.timber.id) ?? [];
+    if (plan.lengths.supports.length < 2 && over.length === 0) return [];
     const x = plan.elements.flatMap((element) => {
       const piece = frame.pieces[element];
       return piece ? PLACES.map((s) => piece.from + s * (piece.to - piece.from)) : [];
     });
-    const stretches = stretchesOf(plan, x);
+    const stretches = stretchesOf(plan, x, over);
     const rule = deflectionRule(site.snow?.thermal, roof?.ceiling?.kind, floors.has(plan.timber.id));
     return stretches.length > 0
       ? [
@@ -208,7 +227,25 @@ export function offChord(
   chord: readonly [number, number],
 ): number {
   const [a, b] = chord;
-  const xa = x[a] as number;
-  const part = ((x[place] as number) - xa) / ((x[b] as number) - xa);
+  const part = alongChord(x, place, chord);
   return at(line, place) - at(line, a) * (1 - part) - at(line, b) * part;
+}
+
+/**
+ * How far the scarf of a stretch lies off the line between the posts of its span, along a direction, in.
+ * @param shift of a node, in, global axes
+ */
+export function sunk({ sinks }: Stretch, along: Vec3, shift: (node: number) => Vec6): number {
+  if (!sinks) return 0;
+  const [scarf, own, other] = sinks.nodes.map((node) => {
+    const [x, y, z] = shift(node);
+    return dot([x, y, z], along);
+  });
+  return (scarf ?? 0) - (own ?? 0) * (1 - sinks.part) - (other ?? 0) * sinks.part;
+}
+
+/** The part of the way along a chord at which a place lies. */
+export function alongChord(x: readonly number[], place: number, [a, b]: readonly [number, number]): number {
+  const xa = x[a] as number;
+  return ((x[place] as number) - xa) / ((x[b] as number) - xa);
 }

@@ -1,6 +1,7 @@
 /**
  * Floors from edge to edge: which timbers carry how much of their boards. Boards lie across a row of joists. Timbers beside
- * the joists, and those that the joists end in, carry their own share where they are level with the joists' tops.
+ * the joists, and those that the joists end in, carry their own share where they are level with the joists' tops. Where the
+ * boards of two floors meet on a timber, each reaches its middle (floor-shares.ts).
  */
 import type { Floor } from "../frame/frame.ts";
 import { atEnd, type DeadEnd, floorDead } from "../loads/dead.ts";
@@ -9,6 +10,7 @@ import type { Model, Timber } from "../model/model.ts";
 import { dot, type Vec3 } from "../model/vec.ts";
 import { inches } from "../quantity/length.ts";
 import type { BasicLoad } from "./basic-loads.ts";
+import { type LaidPatch, type Region, shareOut } from "./floor-shares.ts";
 import { halves, type LineLoad } from "./line-loads.ts";
 import { type Holders, type Lane, laneOf, type Portion, partialLoads } from "./partial-loads.ts";
 
@@ -30,17 +32,12 @@ export type FloorGap =
       readonly last: Timber;
       readonly beside: Timber;
       readonly step: number;
-    };
+    }
+  /** another floor lies over the same place: both count there */
+  | { readonly what: "twice"; readonly floor: Floor; readonly other: Floor; readonly area: number };
 
 /** A part of a floor on one timber. */
-interface Patch {
-  readonly timber: Timber;
-  /** axial positions; a little past an end counts at the end */
-  readonly from: number;
-  readonly to: number;
-  /** boards carried, square to the timber: places in that direction, inches */
-  readonly reach: Interval;
-}
+type Patch = Omit<LaidPatch, "region">;
 
 export interface FloorPlan {
   readonly floor: Floor;
@@ -81,14 +78,15 @@ interface Plank {
 class Planner {
   readonly along: Vec3;
   readonly across: Vec3;
-  readonly patches: Patch[] = [];
+  readonly patches: LaidPatch[] = [];
+  readonly regions: Region[] = [];
   readonly gaps: FloorGap[] = [];
   readonly #told = new Set<string>();
   readonly #row: readonly Plank[];
   readonly #beside: readonly Plank[];
-  readonly #top: number;
+  readonly top: number;
   /** strips over the timbers that joists end in: by timber, on which side of the joists, from where, how wide */
-  readonly #ends: { host: Timber; side: -1 | 1; edge: number; v: Interval }[] = [];
+  readonly #ends: { host: Timber; side: -1 | 1; edge: number; region: Region }[] = [];
 
   constructor(
     readonly model: Model,
@@ -98,13 +96,13 @@ class Planner {
     const [x = 1, y = 0] = row[0]?.axis ?? [];
     this.along = [x, y, 0];
     this.across = [-y, x, 0];
-    this.#top = row[0] ? topOf(row[0]) : 0;
+    this.top = row[0] ? topOf(row[0]) : 0;
     const names = new Set(row.map((t) => t.id));
     this.#row = row.map((t) => this.#plank(t, true));
     this.#beside = model.timbers
       .filter((t) => !names.has(t.id) && BESIDE.has(t.kind) && isLevel(t))
       .filter((t) => Math.abs(dot(t.axis, this.along)) > 0.98)
-      .filter((t) => Math.abs(topOf(t) - this.#top) <= NEAR_LEVEL)
+      .filter((t) => Math.abs(topOf(t) - this.top) <= NEAR_LEVEL)
       .map((t) => this.#plank(t, false));
   }
 
@@ -121,15 +119,14 @@ class Planner {
     };
   }
 
-  plan(): FloorPlan {
+  lay(): this {
     const stops = [...new Set(this.#row.flatMap((p) => p.u))].sort((a, b) => a - b);
     stops.slice(1).forEach((b, i) => {
       const a = stops[i] ?? b;
       if (b - a > 1e-6) this.#slab([a, b]);
     });
     this.#overEnds();
-    const { floor, row, along, across, patches, gaps } = this;
-    return { floor, row, along, across, patches, gaps };
+    return this;
   }
 
   #tell(key: string, gap: FloorGap): void {
@@ -150,7 +147,7 @@ class Planner {
     const usual = spacings[Math.floor(spacings.length / 2)];
     const reach = usual === undefined ? FURTHEST : WIDEST * usual;
     const near = this.#beside.filter(here);
-    const flush = near.filter((p) => Math.abs(topOf(p.timber) - this.#top) <= LEVEL);
+    const flush = near.filter((p) => Math.abs(topOf(p.timber) - this.top) <= LEVEL);
     const all = [...own, ...flush].sort((a, b) => a.v - b.v);
     // of the timbers beside only those next to a joist carry its boards
     const kept = all.filter(
@@ -193,73 +190,75 @@ class Planner {
           floor: this.floor,
           last: edge.timber,
           beside: beside.timber,
-          step: topOf(beside.timber) - this.#top,
+          step: topOf(beside.timber) - this.top,
         });
     }
+    const region: Region = { u, v };
+    this.regions.push(region);
     halves(
       group.map((p) => p.v),
       ...v,
     ).forEach((own, i) => {
       const timber = group[i]?.timber;
-      if (timber) this.#patch(timber, this.along, u, own);
+      if (timber) this.#patch(timber, this.along, u, own, region);
     });
-    for (const p of group) if (p.ofRow) this.#end(p, u, v);
+    for (const p of group) if (p.ofRow) this.#end(p, u, region);
   }
 
   /** A load from place to place in the direction of the timber's grain. */
-  #patch(timber: Timber, dir: Vec3, [a, b]: Interval, reach: Interval): void {
+  #patch(timber: Timber, dir: Vec3, [a, b]: Interval, reach: Interval, region: Region): void {
     const start = dot(timber.origin, dir);
     const per = dot(timber.axis, dir);
     const [from = 0, to = 0] = [(a - start) / per, (b - start) / per].sort((p, q) => p - q);
-    this.patches.push({ timber, from, to, reach });
+    this.patches.push({ timber, from, to, reach, region });
   }
 
   /** Boards run on over what the joists end in, where that is level with them. */
-  #end(plank: Plank, u: Interval, v: Interval): void {
+  #end(plank: Plank, u: Interval, region: Region): void {
     for (const { a, b, aEnd, bEnd } of this.model.meetings) {
       const [host, end] = a === plank.timber ? [b, aEnd] : b === plank.timber ? [a, bEnd] : [];
       if (!host || end === undefined || end === "side" || !BESIDE.has(host.kind) || !isLevel(host)) continue;
-      if (Math.abs(dot(host.axis, this.across)) < 0.98 || Math.abs(topOf(host) - this.#top) > LEVEL) continue;
+      if (Math.abs(dot(host.axis, this.across)) < 0.98 || Math.abs(topOf(host) - this.top) > LEVEL) continue;
       const side = (end === "head") === dot(plank.timber.axis, this.along) > 0 ? 1 : -1;
       const edge = plank.u[side < 0 ? 0 : 1];
       if (Math.abs(edge - u[side < 0 ? 0 : 1]) > 1) continue;
-      const known = this.#ends.find((e) => e.host === host && e.side === side && common(e.v, v) > 0);
-      if (!known) this.#ends.push({ host, side, edge, v });
+      const known = this.#ends.some(
+        (e) => e.host === host && e.side === side && common(e.region.v, region.v) > 0,
+      );
+      if (!known) this.#ends.push({ host, side, edge, region });
     }
   }
 
+  /** Up to the far side of what the joists end in; what another floor or bay takes of it is shared out afterwards. */
   #overEnds(): void {
-    for (const { host, side, edge, v } of this.#ends) {
-      const middle = dot(host.origin, this.along);
-      // where joists end in it from both sides, each side's boards reach its middle
-      const both = this.#ends.some((e) => e.host === host && e.side === -side && common(e.v, v) > 0);
-      const far = both ? middle : middle + side * halfExtent(host, this.along);
-      const reach: Interval = side > 0 ? [edge, Math.max(edge, far)] : [Math.min(edge, far), edge];
-      this.#patch(host, this.across, v, reach);
+    for (const { host, side, edge, region } of this.#ends) {
+      const far = dot(host.origin, this.along) + side * halfExtent(host, this.along);
+      if (side * (far - edge) <= 0) continue;
+      const reach: Interval = side > 0 ? [edge, far] : [far, edge];
+      region.u = [Math.min(region.u[0], far), Math.max(region.u[1], far)];
+      this.#patch(host, this.across, region.v, reach, region);
     }
   }
 }
 
-/** A floor laid out; undefined while its row is not known. */
-function planOf(model: Model, floor: Floor): FloorPlan | undefined {
+/** The rows of a floor laid out, and all of its timbers; undefined while its row is not known. */
+function layOf(
+  model: Model,
+  floor: Floor,
+):
+  | {
+      readonly floor: Floor;
+      readonly row: readonly Timber[];
+      readonly laid: readonly Planner[];
+      readonly kinds: Timber["kind"][];
+    }
+  | undefined {
   const sticks = floor.on ? (model.sticks.get(floor.on.text) ?? []) : [];
   if (sticks.length === 0) return undefined;
   const row = sticks.filter((t) => ROW.has(t.kind) && isLevel(t));
-  const first = row[0];
-  if (!first) {
-    const kinds = [...new Set(sticks.map((t) => t.kind))];
-    const none = { floor, row, along: UP, across: UP, patches: [] };
-    return { ...none, gaps: [{ what: "no-row", floor, kinds }] };
-  }
   // sticks of one entry at other heights, or across the first, are rows of their own
-  const same = (t: Timber): boolean =>
-    Math.abs(dot(t.axis, first.axis)) > 0.98 && Math.abs(topOf(t) - topOf(first)) <= LEVEL;
-  const rows = row.every(same) ? [row] : rowsOf(row);
-  const plans = rows.map((timbers) => new Planner(model, floor, timbers).plan());
-  const [main] = plans;
-  return (
-    main && { ...main, row, patches: plans.flatMap((p) => p.patches), gaps: plans.flatMap((p) => p.gaps) }
-  );
+  const laid = rowsOf(row).map((timbers) => new Planner(model, floor, timbers).lay());
+  return { floor, row, laid, kinds: [...new Set(sticks.map((t) => t.kind))] };
 }
 
 function rowsOf(timbers: readonly Timber[]): Timber[][] {
@@ -276,9 +275,30 @@ function rowsOf(timbers: readonly Timber[]): Timber[][] {
   return rows;
 }
 
-/** @returns every floor of the frame laid out over its timbers */
+/** @returns every floor of the frame laid out over its timbers, each board on one of them only */
 export function floorPlans(model: Model): FloorPlan[] {
-  return model.frame.floors.flatMap((floor) => planOf(model, floor) ?? []);
+  const floors = model.frame.floors.flatMap((floor) => layOf(model, floor) ?? []);
+  const { patches, twice } = shareOut(floors.flatMap(({ laid }) => laid));
+  return floors.map(({ floor, row, laid, kinds }) => {
+    const [first] = laid;
+    if (!first) {
+      const none = { floor, row, along: UP, across: UP, patches: [] };
+      return { ...none, gaps: [{ what: "no-row", floor, kinds }] };
+    }
+    return {
+      floor,
+      row,
+      along: first.along,
+      across: first.across,
+      patches: laid.flatMap((one) => patches.get(one) ?? []),
+      gaps: [
+        ...laid.flatMap(({ gaps }) => gaps),
+        ...twice
+          .filter(({ later }) => laid.includes(later))
+          .map(({ first: { floor: other }, area }): FloorGap => ({ what: "twice", floor, other, area })),
+      ],
+    };
+  });
 }
 
 function lineLoad({ timber, from, to, reach }: Patch, psf: number): LineLoad {

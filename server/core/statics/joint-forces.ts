@@ -45,7 +45,11 @@ export function endForce(timber: Timber, table: Float64Array, element: number, e
 }
 
 /** Keeps the most tension of each load duration. */
-function raisePull(pulls: Pull[], most: number, { id: caseId, combination: { duration } }: FrameCase): void {
+export function raisePull(
+  pulls: Pull[],
+  most: number,
+  { id: caseId, combination: { duration } }: FrameCase,
+): void {
   if (most <= 0) return;
   const known = pulls.findIndex((p) => p.duration.value === duration.value);
   if (known < 0) pulls.push({ most, caseId, duration });

@@ -77,7 +77,7 @@ function alongGrain({ of, face, kind }: Joint, force: number): number {
 }
 
 /** The pull that asks most: without anything that holds the greatest, else the greatest by its load duration. */
-function worstPull(pulls: readonly Pull[], byDuration: boolean): Pull | undefined {
+export function worstPull(pulls: readonly Pull[], byDuration: boolean): Pull | undefined {
   const asks = ({ most, duration }: Pull): number => (byDuration ? most / duration.value : most);
   return pulls.reduce<Pull | undefined>(
     (worst, p) => (worst && asks(worst) >= asks(p) ? worst : p),

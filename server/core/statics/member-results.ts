@@ -12,7 +12,15 @@ import type { Factor } from "../sourced.ts";
 import type { TimberValues } from "../wood/stated-values.ts";
 import { isLeastDead } from "./basic-loads.ts";
 import { type Bearing, pressing } from "./bearing-force.ts";
-import { bentLine, type DeflectionPlan, deflectionPlans, offChord, type Stretch } from "./deflections.ts";
+import {
+  alongChord,
+  bentLine,
+  type DeflectionPlan,
+  deflectionPlans,
+  offChord,
+  type Stretch,
+  sunk,
+} from "./deflections.ts";
 import { bucklingLengths, type Story } from "./effective-length.ts";
 import { forceTable, PLACES } from "./force-table.ts";
 import type { MemberResult, MemberUse } from "./frame-results.ts";
@@ -49,6 +57,12 @@ interface DeflectionWorst {
   short: number;
 }
 
+/** Its bent line, and how far scarfs in its spans sink, in. */
+interface DeadBend {
+  readonly line: Float64Array;
+  readonly sunk: ReadonlyMap<Stretch, number>;
+}
+
 /** All that is kept of one timber while the combinations go by. */
 interface Tally {
   readonly plan: MemberPlan;
@@ -59,7 +73,7 @@ interface Tally {
   readonly total: DeflectionWorst;
   /** bent line under the load at hand, and under dead load by each model of the seats; EI times, lb·in³ */
   readonly line: Float64Array;
-  readonly dead: Partial<Record<SolvedCase["seats"], Float64Array>>;
+  readonly dead: Partial<Record<SolvedCase["seats"], DeadBend>>;
 }
 
 /** A combination with an answer, made ready for the checks. */
@@ -134,9 +148,14 @@ function deadShare({ frameCase: { parts } }: SolvedCase): number | undefined {
   return isLeastDead(dead.load) ? undefined : dead.factor;
 }
 
+/**
+ * @param down of a tail, inches downward: one that its span bends up, or that wind lifts, does not sag, and no covering
+ * suffers from it (judgment); a span bends either way between its supports
+ */
 function raiseDeflection(
   kept: DeflectionWorst,
   inches: number,
+  down: number,
   stretch: Stretch,
   divisor: number,
   index: number,
@@ -144,7 +163,7 @@ function raiseDeflection(
   long: number,
   short: number,
 ): void {
-  const value = Math.abs(inches);
+  const value = stretch.tail ? Math.max(0, down * inches) : Math.abs(inches);
   const limit = stretch.length / divisor;
   if (!(value / limit > kept.ratio)) return;
   kept.ratio = value / limit;
@@ -160,7 +179,7 @@ function raiseDeflection(
 function bend(
   tally: Tally,
   v: DurationValues,
-  seats: SolvedCase["seats"],
+  { seats, combined }: SolvedCase,
   share: number,
   comesAndGoes: boolean,
   table: Float64Array,
@@ -172,17 +191,26 @@ function bend(
   const { timber } = plan.plan;
   const EI = (v.E.value * timber.width * timber.depth ** 3) / 12;
   const permanent = dead[seats];
-  for (const stretch of plan.stretches)
-    for (const place of stretch.places) {
-      const whole = offChord(line, plan.x, place, stretch.chord) / EI;
-      const long = permanent ? (share * offChord(permanent, plan.x, place, stretch.chord)) / EI : 0;
+  // the bent line runs along the depth, whichever way that points
+  const down = timber.depthDir[2] > 0 ? -1 : 1;
+  for (const stretch of plan.stretches) {
+    const { chord, places, sinks } = stretch;
+    const goesDown = sinks ? sunk(stretch, timber.depthDir, (node) => combined.displacement(node)) : 0;
+    const always = permanent?.sunk.get(stretch) ?? 0;
+    for (const place of places) {
+      const part = sinks ? alongChord(plan.x, place, chord) : 0;
+      const whole = offChord(line, plan.x, place, chord) / EI + part * goesDown;
+      const long = permanent
+        ? share * (offChord(permanent.line, plan.x, place, chord) / EI + part * always)
+        : 0;
       const short = whole - long;
       const x = plan.x[place] ?? 0;
       const sum = totalDeflection(plan.creep.value, long, short);
-      raiseDeflection(tally.total, sum, stretch, plan.limits.total, index, x, long, short);
+      raiseDeflection(tally.total, sum, down, stretch, plan.limits.total, index, x, long, short);
       if (comesAndGoes && permanent)
-        raiseDeflection(tally.live, short, stretch, plan.limits.live, index, x, long, short);
+        raiseDeflection(tally.live, short, down, stretch, plan.limits.live, index, x, long, short);
     }
+  }
 }
 
 /** Dead load first: what other combinations bend is told from it. */
@@ -194,7 +222,15 @@ function keepDead(tallies: readonly Tally[], cases: readonly SolvedCase[]): void
       if (!tally.bend) continue;
       const line = new Float64Array(tally.line.length);
       bentLine(tally.plan.elements, tally.bend.lengths, table, line);
-      tally.dead[solved.seats] ??= line;
+      const { depthDir } = tally.plan.timber;
+      tally.dead[solved.seats] ??= {
+        line,
+        sunk: new Map(
+          tally.bend.stretches
+            .filter(({ sinks }) => sinks)
+            .map((s) => [s, sunk(s, depthDir, (node) => solved.combined.displacement(node))]),
+        ),
+      };
     }
   }
 }
@@ -369,7 +405,7 @@ export function memberResults(
       const v = valuesOf(tally, solved.frameCase.combination.duration);
       tally.stress.show(v, table, index);
       press(tally, v, solved, table, reaction, index);
-      if (share !== undefined) bend(tally, v, solved.seats, share, comesAndGoes, table, index);
+      if (share !== undefined) bend(tally, v, solved, share, comesAndGoes, table, index);
     }
   const names = caseNames(cases);
   return new Map(

@@ -8,6 +8,7 @@ import { caseWords } from "../../core/statics/case-words.ts";
 import type { FrameResults } from "../../core/statics/frame-results.ts";
 import { type Brought, broughtTo, roofAreas } from "../../core/statics/load-path.ts";
 import { type ForceKind, type MemberForces, memberForces } from "../../core/statics/member-forces.ts";
+import { type PurlinLift, purlinLifts } from "../../core/statics/purlin-lifts.ts";
 import { type WorstUse, worstUse } from "../uses.ts";
 import { limitTable } from "./limit-table.ts";
 import { escapeMarkdown, table } from "./table.ts";
@@ -21,7 +22,9 @@ export function timberForces(sticks: readonly Timber[], results: Results, say: S
   return [
     ...(frame ? loadWords(sticks, frame, say) : []),
     ...(use ? useWords(use, sticks.length > 1, frame, say) : []),
-    ...(frame ? [...forceTable(sticks, frame, say), ...unsolvedWords(frame, say)] : []),
+    ...(frame
+      ? [...forceTable(sticks, frame, say), ...liftWords(sticks, frame, say), ...unsolvedWords(frame, say)]
+      : []),
   ];
 }
 
@@ -98,6 +101,44 @@ const KINDS: readonly (readonly [ForceKind, string, "force" | "moment"])[] = [
 
 /** Forces below this say nothing, lb or lb·in. */
 const SMALL = 1;
+
+/** Where wind lifts a purlin most, for what holds it there. */
+function liftWords(sticks: readonly Timber[], frame: FrameResults, say: Say): string[] {
+  if (!sticks.some(({ kind }) => kind === "purlin")) return [];
+  const ids = new Set(sticks.map(({ id }) => id));
+  const use = ({ pull, hold }: PurlinLift): number =>
+    hold && hold.uplift.value > 0 ? pull.most / hold.uplift.value : Number.POSITIVE_INFINITY;
+  const [first, ...rest] = purlinLifts(frame).filter(({ upper }) => ids.has(upper.id));
+  if (!first) return [];
+  const worst = rest.reduce((most, one) => {
+    const more = use(one) - use(most);
+    return more > 0 || (Number.isNaN(more) && one.pull.most > most.pull.most) ? one : most;
+  }, first);
+  const { upper, lower, pull, hold } = worst;
+  const values = {
+    purlin: escapeMarkdown(upper.id),
+    lower: escapeMarkdown(lower.id),
+    force: say.force(pull.most),
+    combination: caseWords(frame.solution, pull.caseId, say),
+    limit: say.force(hold?.uplift.value ?? 0),
+    ratio: ratioText(use(worst), say),
+  };
+  if (!hold)
+    return [
+      say.text(
+        "{purlin} is lifted off {lower} with {force} under {combination}; nothing of a known size is named that holds it.",
+        values,
+      ),
+    ];
+  return [
+    say.text(
+      hold.fasteners.kind === "screws"
+        ? "{purlin} is lifted off {lower} with {force} under {combination}; its screws hold {limit}: {ratio}."
+        : "{purlin} is lifted off {lower} with {force} under {combination}; its nails hold {limit}: {ratio}.",
+      values,
+    ),
+  ];
+}
 
 /** The largest of each kind over all sticks. */
 function forceTable(sticks: readonly Timber[], { solution }: FrameResults, say: Say): string[] {

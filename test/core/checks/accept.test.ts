@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { findingsFixture } from "../../fixtures.ts";
+import { SHED } from "../../shed.ts";
 import { findingsOf, gate, idsOf } from "./gate.ts";
 
 /** Both piers end above the frost. */
@@ -64,6 +65,26 @@ describe("accept", () => {
       found(`accept: [{check: frame-racks, ${because}}, {check: loads-unanswered, ${because}}]\n`),
     ).toEqual([along, across, ["loads-unanswered", "warning"], ["accept-idle", "note"]]);
   });
+});
+
+test("an accepted end in mid-air does not hide that nothing was checked", () => {
+  const rail = SHED.replace(
+    "joints:\n",
+    "  rail: {kind: girt, section: 6x6, walls: [A], from: 1, to: 5 ft, top: 4 ft}\njoints:\n",
+  ).replace(/ {2}snow: .*\n/, "");
+  const found = (accept: string): string[] =>
+    findingsOf(`${rail}${accept}`, true).flatMap(({ finding: { check, accepted, level, message } }) =>
+      ["end-unsupported", "loads-unanswered"].includes(check)
+        ? [`${accepted === undefined ? level : "accepted"} ${check} ${message}`]
+        : [],
+    );
+  expect(found("")).toEqual([expect.stringMatching(/^error end-unsupported /)]);
+  expect(found('accept: [{check: end-unsupported, because: "a gate, hung later"}]\n')).toEqual([
+    expect.stringMatching(/^accepted end-unsupported /),
+    expect.stringMatching(
+      /^warning loads-unanswered That an end hangs in mid-air is accepted here, .* so no timber, joint or pier was checked under them\./,
+    ),
+  ]);
 });
 
 findingsFixture(

@@ -267,6 +267,18 @@ export const FORMULA_FRAMES: readonly string[] = [
       `stand-off: 1 in, ${more}}`,
     ),
   ),
+  // a post is missing at a corner, and in the middle of a wall
+  file("samples/cider-press-pavilion").replace("at: [A1, A2,", "at: [A2,"),
+  // purlins
+  ...[
+    "screws, count: 1, diameter: 1/4 in, length: 8 in",
+    "nails, count: 3, diameter: 0.162 in, length: 3 1/2 in",
+  ].map((fasten) =>
+    file("test/frames/purlins-on-principals").replace(
+      "spacing: 36 in}",
+      `spacing: 36 in, fasten: {kind: ${fasten}}}`,
+    ),
+  ),
   // forces
   SHED.replace(/ {2}tie-end: .*/, "  tie-end: {kind: pocket, of: tie, into: post}"),
   ROOFED.replace("100 mph", "115 mph").replace(

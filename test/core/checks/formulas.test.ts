@@ -92,7 +92,10 @@ test("every check of every timber and rafter of the samples and test frames", ()
           .filter(({ value }) => value > 0)
           .flatMap((use) => {
             kinds.add(use.what);
-            const line = rafterOverspanned.worked?.({ result, use, longest: undefined }, say);
+            const line = rafterOverspanned.worked?.(
+              { result, use, longest: undefined, inFrame: undefined },
+              say,
+            );
             return faultOf(line, use) ?? [];
           }),
       ),

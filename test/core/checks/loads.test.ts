@@ -169,6 +169,19 @@ test("floor-uncarried: one joist alone; an edge beside a timber that is not leve
   expect(floorFindings(joist(4, girt.replace("6 ft 8 in", "7 ft")))).toEqual([]);
 });
 
+test("floor-uncarried: a second floor in the place of the first is told with its area", () => {
+  const joist = (id: string, from: string, to: string, count: number): string =>
+    `${id}: {kind: joist, section: 4x6, between: [tie@1, tie@2], from: ${from}, to: ${to}, count: ${count}}\n`;
+  const text = lofty(
+    "{on: joist, live: 40 psf}\n  store: {on: inner, live: 20 psf}",
+    joist("joist", "2 ft", "8 ft", 4).concat(`        ${joist("inner", "3 ft", "7 ft", 3)}`),
+  );
+  // joists at 24 to 96 in, 4 in wide, and 9 ft from outer face to outer face of the ties: 76 in × 108 in
+  expect(floorFindings(text)).toEqual([
+    "warning /floors/store/on Floor store lies over floor loft on 57 ft², at the same height: the load of that place is counted twice. Name each timber, and each place, in one of the two only.",
+  ]);
+});
+
 findingsFixture(
   "roof-weightless: neither deck nor covering",
   pavilion({})

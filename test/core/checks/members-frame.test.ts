@@ -9,7 +9,7 @@ import { readFrame } from "../../../server/document/read.ts";
 import { createFrameService } from "../../../server/language/frame-service.ts";
 import { expectFindings, findingsFixture } from "../../fixtures.ts";
 import { SHED as SITED } from "../../shed.ts";
-import { findingsOf } from "./gate.ts";
+import { findingsOf, gate } from "./gate.ts";
 
 /** The shed has no roof: snow given for it would be a finding of its own. */
 const SHED = SITED.replace(/ {2}snow: .*\n/, "");
@@ -108,6 +108,53 @@ findingsFixture(
     "# ^^^^ warning peg-in-other-joint: A peg of rail-post@A2.foot goes 5/8 in deep through the tenon of knee-ends@A2-B2.foot",
   ),
   { whole: true },
+);
+
+/** The sample pavilion of 13 by 18 ft, two bays, without some of its posts. */
+const lacking = (...posts: readonly string[]): string[] => {
+  const sample = readFileSync("samples/cider-press-pavilion.frame.yaml", "utf8");
+  const text = posts.reduce((all, post) => all.replace(new RegExp(`(at: \\[.*?)${post}(, )`), "$1"), sample);
+  return findingsOf(text, true).flatMap(({ finding: { check, path, message } }) =>
+    check === "post-missing" ? [`${path} ${message}`] : [],
+  );
+};
+
+describe("post-missing [common practice, no source]", () => {
+  test("every post there: nothing to say", () => expect(lacking()).toEqual([]));
+
+  test("one in the middle of a wall: the tie that ends there hangs, though a king-post stands on it", () => {
+    // the tie is 13 ft; its knee at B2 has legs of 27 in and holds it there
+    expect(lacking("A2")).toEqual([
+      expect.stringMatching(
+        /^\/members\/tie Nothing holds tie@2 at A2: it runs on 10'-5 13\/16" past tie-knee@B2-A2, the last that does, and is held over 27 1\/16 in only\. It is reckoned so\. Set a post at A2,/,
+      ),
+    ]);
+  });
+
+  test("one at a corner: the plate hangs over the last bay as well", () => {
+    expect(lacking("A1").map((line) => line.split(": ")[0])).toEqual([
+      "/members/plate Nothing holds plate@A at A1",
+      "/members/tie Nothing holds tie@1 at A1",
+    ]);
+  });
+
+  test("what the file calls an overhang is one", () => {
+    const stall = readFileSync("test/frames/market-stall.frame.yaml", "utf8");
+    expect(findingsOf(stall, true).filter(({ finding }) => finding.check === "post-missing")).toEqual([]);
+  });
+});
+
+findingsFixture(
+  "post-missing: a plate whose end has no post, and is not written as overhang",
+  gate({
+    members: `
+      members:
+        post: {kind: post, section: 8x8, at: [A1, A2], from: pier-top, to: plate}
+        plate: {kind: plate, section: 8x8, walls: [A], from: 1, to: 14 ft, top: eave}
+      # ^^^^^ warning post-missing: Nothing holds the end of plate@A
+    `,
+  }),
+  { whole: true, only: ["warning"] },
 );
 
 findingsFixture(

@@ -1,4 +1,8 @@
+import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
+import { forcesText } from "../../../server/cli/forces-text.ts";
+import { createFrameService } from "../../../server/language/frame-service.ts";
+import { worstUse } from "../../../server/language/uses.ts";
 import { findingsFixture } from "../../fixtures.ts";
 import { findingsOf, fixed, idsOf, pavilion } from "./gate.ts";
 
@@ -125,4 +129,31 @@ describe("rafter-overspanned", () => {
     expect(found?.finding.message).toContain("It sags more than a roof of this kind may.");
     expect(found?.finding.unit).toBe("in");
   });
+});
+
+test("rafter-overspanned names the rafter that the tables of forces name, where the frame uses one more [derived]", () => {
+  const text = readFileSync("samples/cider-press-pavilion.frame.yaml", "utf8").replace(
+    "section: 3x7",
+    "section: 3x3",
+  );
+  const snapshot = createFrameService().open("file:///f.frame.yaml", 1, text);
+  const { results } = snapshot.evaluation!;
+  const { model } = results;
+  const all = model.timbers
+    .filter(({ kind }) => kind === "rafter")
+    .flatMap((timber) => worstUse([timber], results) ?? []);
+  const worst = all.reduce((most, one) => (one.ratio > most.ratio + 1e-6 ? one : most));
+  const [found, ...more] = snapshot.findings.filter(({ finding }) =>
+    finding.path.startsWith("/roof/rafters/section"),
+  );
+  expect(more).toEqual([]);
+  const percent = Math.ceil(worst.ratio * 100);
+  expect(found!.finding.message).toContain(
+    `In the frame ${worst.timber.id} is used more still: to ${percent} % by compression and bending together`,
+  );
+  // the table of `bentwright forces` has the same figure in the row of that rafter
+  const table = forcesText(results, results.frame!, snapshot.say);
+  expect(table).toMatch(
+    new RegExp(`^ *${worst.timber.id} +${(percent / 100).toFixed(2)} +compression with bending`, "m"),
+  );
 });

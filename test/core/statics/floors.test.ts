@@ -79,19 +79,71 @@ describe("a loft from edge to edge [derived]", () => {
     expect(gaps(text)).toEqual(["no-row"]);
   });
 
+  const three = SHED.replace("2: 9 ft}", "2: 9 ft, 3: 18 ft}")
+    .replace("bents: [1, 2], from: A", "bents: [1, 2, 3], from: A")
+    .replace("from: 1, to: 2, top: eave", "from: 1, to: 3, top: eave")
+    .replace("[A1, A2, B1, B2]", "[A1, A2, A3, B1, B2, B3]");
+  const floorsOf = (text: string, members: readonly string[], floors: readonly string[]): string =>
+    text
+      .replace("joints:\n", `${members.map((m) => `  ${m}\n`).join("")}joints:\n`)
+      .concat(`floors:\n${floors.map((f) => `  ${f}\n`).join("")}`);
+  const SECOND = JOIST.replace("joist:", "second:");
+  const FLOORS = ["loft: {on: joist, live: 40 psf}", "far: {on: second, live: 20 psf}"];
+
   test("joists of two bays meet on the middle tie: no board twice, none left out", () => {
-    const three = SHED.replace("2: 9 ft}", "2: 9 ft, 3: 18 ft}")
-      .replace("bents: [1, 2], from: A", "bents: [1, 2, 3], from: A")
-      .replace("from: 1, to: 2, top: eave", "from: 1, to: 3, top: eave")
-      .replace("[A1, A2, B1, B2]", "[A1, A2, A3, B1, B2, B3]");
-    const joists = [JOIST, JOIST.replace("joist:", "second:").replace("[tie@1, tie@2]", "[tie@2, tie@3]")];
-    const text = three
-      .replace("joints:\n", `${joists.map((m) => `  ${m}\n`).join("")}joints:\n`)
-      .concat("floors:\n  loft: {on: joist, live: 40 psf}\n  far: {on: second, live: 40 psf}\n");
-    const { down } = loaded(text);
-    const middleTie = (40 * 8 * 76) / 144;
-    // each entry is a floor of its own and reaches over the whole of the tie between them
-    expect(down("L/loft") + down("L/far")).toBeCloseTo((40 * 18 * 76) / 12 + middleTie, 6);
+    const far = SECOND.replace("[tie@1, tie@2]", "[tie@2, tie@3]");
+    const { down } = loaded(floorsOf(three, [JOIST, far], FLOORS));
+    // ties 1 and 3 have their outer faces at 0 and 18 ft, tie 2 stands in the middle: nine feet for each floor, 76 in wide
+    expect(down("L/loft")).toBeCloseTo((40 * 9 * 76) / 12, 6);
+    expect(down("L/far")).toBeCloseTo((20 * 9 * 76) / 12, 6);
+  });
+
+  test("the far bay is wider: past the near joists its boards reach over the whole of the tie", () => {
+    const far = SECOND.replace(
+      "[tie@1, tie@2], from: 2 ft, to: 8 ft",
+      "[tie@2, tie@3], from: 1 ft, to: 9 ft",
+    );
+    const { down } = loaded(floorsOf(three, [JOIST, far], FLOORS));
+    // boards of 100 in; of the tie, 8 in wide, they take half for 76 in and all of it for the other 24
+    expect(down("L/loft")).toBeCloseTo((40 * 9 * 76) / 12, 6);
+    expect(down("L/far")).toBeCloseTo((20 * (108 * 100 + 4 * 24)) / 144, 6);
+  });
+
+  test("one floor over both bays takes the tie between them once", () => {
+    const both = JOIST.replace("between: [tie@1, tie@2]", "between: [tie, tie]");
+    const { plan, down } = loaded(floorsOf(three, [both], [FLOORS[0]!]));
+    expect(plan.row).toHaveLength(8);
+    expect(down("L/loft")).toBeCloseTo((40 * 18 * 76) / 12, 6);
+  });
+
+  test("two floors side by side in one bay meet midway between their last joists", () => {
+    const near = JOIST.replace("to: 8 ft, count: 4", "to: 4 ft, count: 2");
+    const far = SECOND.replace("from: 2 ft", "from: 6 ft").replace("count: 4", "count: 2");
+    const { down, all } = loaded(floorsOf(SHED, [near, far], FLOORS));
+    // joists at 24, 48, 72 and 96 in, 4 in wide; outer edges at 22 and 98, the middle at 60; 9 ft long with both ties
+    expect(down("L/loft")).toBeCloseTo((40 * 9 * 38) / 12, 6);
+    expect(down("L/far")).toBeCloseTo((20 * 9 * 38) / 12, 6);
+    const on = (id: string): string[] => [
+      ...new Set(all.find((l) => l.id === id)!.loads.map(({ timber }) => timber.member)),
+    ];
+    expect(on("L/loft").sort()).toEqual(["joist", "tie"]);
+    expect(on("L/far").sort()).toEqual(["second", "tie"]);
+  });
+
+  test("a floor in another floor's place counts twice, which is told with how much", () => {
+    const far = SECOND.replace("from: 2 ft", "from: 3 ft").replace(
+      "to: 8 ft, count: 4",
+      "to: 7 ft, count: 3",
+    );
+    const text = floorsOf(SHED, [JOIST, far], FLOORS);
+    const { frame } = readFrame(text);
+    const plans = floorPlans(buildModel(frame));
+    // joists at 24 to 96 in and at 36 to 84 between them: both floors cover 22 to 98 in by 9 ft
+    expect(plans.flatMap(({ gaps }) => gaps)).toEqual([
+      expect.objectContaining({ what: "twice", area: expect.closeTo(76 * 108, 6) }),
+    ]);
+    expect(live(text)).toBeCloseTo((40 * 9 * 76) / 12, 6);
+    expect(loaded(text).down("L/far")).toBeCloseTo((20 * 9 * 76) / 12, 6);
   });
 
   test("ties themselves, one bay apart, carry boards that lie across them", () => {

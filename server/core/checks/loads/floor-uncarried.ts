@@ -1,6 +1,7 @@
 import { isComplete } from "../../model/grounded.ts";
 import type { Timber } from "../../model/model.ts";
 import { type FloorGap, floorPlans } from "../../statics/floor-loads.ts";
+import { areaWords } from "../amount-words.ts";
 import { defineCheck, type Level } from "../check.ts";
 import type { Say } from "../say.ts";
 
@@ -24,7 +25,8 @@ type Data =
       readonly last: string;
       readonly beside: string;
       readonly step: number;
-    };
+    }
+  | { readonly what: "twice"; readonly floor: string; readonly other: string; readonly area: number };
 
 /** Where boards surely lie on nothing a warning, where they may end as they should a note. */
 const LEVEL: Readonly<Record<FloorGap["what"], Level>> = {
@@ -32,6 +34,7 @@ const LEVEL: Readonly<Record<FloorGap["what"], Level>> = {
   alone: "warning",
   opening: "note",
   "not-level": "note",
+  twice: "warning",
 };
 
 function dataOf(gap: FloorGap): Data {
@@ -45,6 +48,8 @@ function dataOf(gap: FloorGap): Data {
       return { what: "opening", floor, sticks: gap.between.map((t) => t.id), apart: gap.apart };
     case "not-level":
       return { what: "not-level", floor, last: gap.last.id, beside: gap.beside.id, step: gap.step };
+    case "twice":
+      return { what: "twice", floor, other: gap.other.name, area: gap.area };
   }
 }
 
@@ -76,18 +81,28 @@ function wordsOf(d: Data, say: Say): string {
           way: d.step < 0 ? say.text("lower") : say.text("higher"),
         },
       );
+    case "twice":
+      return d.floor === d.other
+        ? say.text(
+            "Two rows of floor {floor} lie over each other on {area}, at the same height: the load of that place is counted twice. Let each row carry a floor of its own place.",
+            { floor: d.floor, area: areaWords(d.area / 144, say) },
+          )
+        : say.text(
+            "Floor {floor} lies over floor {other} on {area}, at the same height: the load of that place is counted twice. Name each timber, and each place, in one of the two only.",
+            { floor: d.floor, other: d.other, area: areaWords(d.area / 144, say) },
+          );
   }
 }
 
 export const floorUncarried = defineCheck<"model", Data>({
   meta: {
     id: "floor-uncarried",
-    title: "A floor, or an edge of it, that no timber carries",
+    title: "A floor, or an edge of it, that no timber carries, or that lies over another",
     level: "warning",
     area: "loads",
     source: { text: "statics: a load needs a timber that carries it", status: "derived" },
     explanation: {
-      what: "A floor is laid on something that is no row of level joists or beams, on a single timber, or its boards end where another timber lies close by but not level (within 1/4 in), or where two stand more than one and a half times the usual spacing apart (both limits common practice).",
+      what: "A floor is laid on something that is no row of level joists or beams, on a single timber, or its boards end where another timber lies close by but not level (within 1/4 in), or where two stand more than one and a half times the usual spacing apart (both limits common practice). Or two floors lie over each other on more than a square foot: both are counted there.",
       why: "Boards span from timber to timber. Where there is no second one, the weight of people and goods is in no timber's check: silence about it is no pass.",
       remedy:
         "Name the joists, beams, girts or ties that carry the floor; set what is to carry its edge level with the joists' tops.",

@@ -12,7 +12,14 @@ export function sectionPath(model: Model, timber: Timber): Pointer {
   return hasSection ? `${timber.path}/section` : timber.path;
 }
 
-/** Rafters that their own check already finds overtaxed: one finding about them is enough. */
-export function spokenFor({ rafters }: Results, timber: Timber): boolean {
-  return rafters.some((r) => r.slope.rafters.some((t) => t.id === timber.id) && r.check.governing.ratio > 1);
+/**
+ * Rafters that their own check already finds overtaxed: one finding about them is enough. One of sag is not, where they may
+ * break in the frame.
+ */
+export function spokenFor({ rafters }: Results, timber: Timber, judged: "strength" | "sag"): boolean {
+  return rafters.some(
+    ({ slope, check }) =>
+      slope.rafters.some((t) => t.id === timber.id) &&
+      check.worst.some(({ ratio, unit }) => ratio > 1 && (judged === "sag" || unit === "psi")),
+  );
 }

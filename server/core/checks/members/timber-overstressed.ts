@@ -92,7 +92,7 @@ export const timberOverstressed = defineCheck<"results", Data>({
     const related = loadRelated(frame);
     for (const result of frame.members.values()) {
       const use = worstOver(result, (what) => STRENGTH[what] !== undefined);
-      if (!use || spokenFor(results, result.timber)) continue;
+      if (!use || spokenFor(results, result.timber, "strength")) continue;
       yield {
         path: sectionPath(results.model, result.timber),
         place: result.timber.id,

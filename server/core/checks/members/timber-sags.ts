@@ -49,7 +49,7 @@ export const timberSags = defineCheck<"results", Data>({
     const related = loadRelated(frame);
     for (const result of frame.members.values()) {
       const use = worstOver(result, (what) => what === "live-deflection" || what === "total-deflection");
-      if (!use || spokenFor(results, result.timber)) continue;
+      if (!use || spokenFor(results, result.timber, "sag")) continue;
       yield {
         path: sectionPath(results.model, result.timber),
         place: result.timber.id,

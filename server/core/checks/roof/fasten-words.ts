@@ -1,7 +1,9 @@
-/** The screws that would hold a rafter's end, in words and as a fix. */
+/** The screws that would hold a rafter's end or a purlin, in words and as a fix; and how hard what is there is pulled. */
 import type { Fastening } from "../../roof/fastening.ts";
+import type { UpliftHold } from "../../roof/seat-fasteners.ts";
 import type { SizedFasteners } from "../../roof/sized-fasteners.ts";
 import type { Fix } from "../check.ts";
+import { fineLength, perLength, times } from "../formula-words.ts";
 import type { Say } from "../say.ts";
 
 const words = ({ count, diameter, length }: SizedFasteners, say: Say) => ({
@@ -37,4 +39,14 @@ export function fastenFix(
         : [];
   if (edits.length === 0) return [];
   return [{ title: say.text("Fasten each with {count} screws of {diameter}, {length} long", found), edits }];
+}
+
+/** @returns `109 lb > 2 × 210 lb/in × 0.4 in × C_D 1.6 = 90 lb` */
+export function upliftFormula(force: number, hold: UpliftHold | undefined, say: Say): string {
+  return say.text("{force} > {limit}", {
+    force: say.force(force),
+    limit: hold
+      ? `${hold.fasteners.count} × ${perLength(hold.perInch, say)} × ${fineLength(hold.held, say)}${times(hold.uplift.factors, say)} = ${say.force(hold.uplift.value)}`
+      : say.force(0),
+  });
 }

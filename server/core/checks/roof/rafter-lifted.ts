@@ -1,17 +1,16 @@
 import type { Joint } from "../../joinery/joint.ts";
 import { hasRoom } from "../../roof/fastener-room.ts";
 import { type Fastening, fastenings, isRafterSeat } from "../../roof/fastening.ts";
-import { type SeatHold, seatHold } from "../../roof/seat-fasteners.ts";
+import { seatHold, type UpliftHold } from "../../roof/seat-fasteners.ts";
 import { type SizedFasteners, screwsFor, sizedFasteners } from "../../roof/sized-fasteners.ts";
 import { caseWords } from "../../statics/case-words.ts";
 import type { FrameResults, Pull } from "../../statics/frame-results.ts";
 import { seatPull } from "../../statics/joint-holds.ts";
 import { defineCheck } from "../check.ts";
-import { fineLength, perLength, times } from "../formula-words.ts";
 import { lacksWeight } from "../loads/lacks-weight.ts";
 import { overPercent } from "../members/use-words.ts";
 import type { Say } from "../say.ts";
-import { fastenFix, screwsWords } from "./fasten-words.ts";
+import { fastenFix, screwsWords, upliftFormula } from "./fasten-words.ts";
 
 interface Data {
   readonly joint: Joint;
@@ -19,7 +18,7 @@ interface Data {
   readonly solution: FrameResults["solution"];
   readonly fastening: Fastening;
   /** undefined = the file names none, or gives no size for them */
-  readonly hold: SeatHold | undefined;
+  readonly hold: UpliftHold | undefined;
 }
 
 /** Uplift below this is none, lb: less than a foot of rafter weighs. */
@@ -38,7 +37,7 @@ function helpWords(d: Data, say: Say): string {
 }
 
 /** How what is there is counted. */
-function countedWords({ fasteners, held, toeNailed, wood }: SeatHold, say: Say): string {
+function countedWords({ fasteners, held, toeNailed, wood }: UpliftHold, say: Say): string {
   if (held <= 0)
     return say.text("they end in the rafter, which stands {wood} over the plate", { wood: say.length(wood) });
   const values = { held: say.length(held), wood: say.length(wood) };
@@ -139,12 +138,6 @@ export const rafterLifted = defineCheck<"results", Data>({
       },
     );
   },
-  worked: ({ pull, hold }, say) =>
-    say.text("{force} > {limit}", {
-      force: say.force(pull.most),
-      limit: hold
-        ? `${hold.fasteners.count} × ${perLength(hold.perInch, say)} × ${fineLength(hold.held, say)}${times(hold.uplift.factors, say)} = ${say.force(hold.uplift.value)}`
-        : say.force(0),
-    }),
+  worked: ({ pull, hold }, say) => upliftFormula(pull.most, hold, say),
   fixes: (d, say) => fastenFix(screws(d, say), say, d.fastening),
 });

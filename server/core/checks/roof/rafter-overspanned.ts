@@ -1,7 +1,11 @@
 import { longestRafterSpan, type RafterUse } from "../../members/rafter.ts";
+import type { Results } from "../../results.ts";
 import type { RafterResult } from "../../roof/rafter-results.ts";
+import { caseWords } from "../../statics/case-words.ts";
+import type { MemberUse } from "../../statics/frame-results.ts";
+import type { FrameSolution } from "../../statics/solve-frame.ts";
 import { defineCheck } from "../check.ts";
-import { overPercent } from "../members/use-words.ts";
+import { overPercent, STRENGTH, worstOver } from "../members/use-words.ts";
 import type { Say } from "../say.ts";
 import { spanFormula } from "./span-formula.ts";
 
@@ -9,6 +13,10 @@ interface Data {
   readonly result: RafterResult;
   readonly use: RafterUse;
   readonly longest: number | undefined;
+  /** the rafter of the slope that the frame uses more than that, under wind or with a thrust along it */
+  readonly inFrame:
+    | { readonly stick: string; readonly use: MemberUse; readonly solution: FrameSolution }
+    | undefined;
 }
 
 const WHAT: Readonly<Record<RafterUse["what"], string>> = {
@@ -20,6 +28,11 @@ const WHAT: Readonly<Record<RafterUse["what"], string>> = {
   "total-deflection": "deflection under all load, with creep",
   "tip-live-deflection": "deflection of the tail under snow or live load",
   "tip-total-deflection": "deflection of the tail under all load, with creep",
+};
+
+const IN_FRAME: Readonly<Partial<Record<MemberUse["what"], string>>> = {
+  "live-deflection": "deflection under snow, wind or live load",
+  "total-deflection": "deflection under all load, with creep",
 };
 
 const SNOW: Readonly<Record<string, string>> = {
@@ -35,6 +48,18 @@ function combinationOf({ result, use }: Data, say: Say): string {
   if (!c) return use.combination;
   const snow = c.snowCase === undefined ? undefined : SNOW[c.snowCase];
   return snow === undefined ? c.combination.text : `${c.combination.text}, ${say.text(snow)}`;
+}
+
+/** In the frame: what asks more of one of the rafters than this check, if anything does. */
+function usedMore({ frame }: Results, { slope }: RafterResult, ratio: number): Data["inFrame"] {
+  if (!frame) return undefined;
+  return slope.rafters.reduce<Data["inFrame"]>((most, { id }) => {
+    const member = frame.members.get(id);
+    const use = member && worstOver(member, (what) => (STRENGTH[what] ?? IN_FRAME[what]) !== undefined);
+    return use && use.ratio > (most?.use.ratio ?? ratio)
+      ? { stick: id, use, solution: frame.solution }
+      : most;
+  }, undefined);
 }
 
 const amount = (use: RafterUse, value: number, say: Say): string =>
@@ -60,7 +85,8 @@ export const rafterOverspanned = defineCheck<"results", Data>({
     },
   },
   input: "results",
-  *find({ rafters, model }) {
+  *find(results) {
+    const { rafters, model } = results;
     for (const result of rafters) {
       const over = result.check.worst.filter((use) => use.ratio > 1);
       if (over.length === 0) continue;
@@ -71,7 +97,12 @@ export const rafterOverspanned = defineCheck<"results", Data>({
         path: `${model.frame.roof?.rafters?.path ?? "/roof/rafters"}/section`,
         level: strength.length > 0 ? "error" : "warning",
         place: `rafter@${result.slope.wall}`,
-        data: { result, use, longest: longestRafterSpan(result.input) },
+        data: {
+          result,
+          use,
+          longest: longestRafterSpan(result.input),
+          inFrame: usedMore(results, result, use.ratio),
+        },
         value: use.value,
         limit: use.limit,
         unit: use.unit,
@@ -108,7 +139,15 @@ export const rafterOverspanned = defineCheck<"results", Data>({
               longest: say.length(d.longest),
             },
           );
-    return `${start} ${why} ${remedy}`;
+    const more = d.inFrame
+      ? ` ${say.text("In the frame {stick} is used more still: to {ratio} by {what}, under {combination}.", {
+          stick: d.inFrame.stick,
+          ratio: overPercent(d.inFrame.use.ratio, say),
+          what: say.text(STRENGTH[d.inFrame.use.what] ?? IN_FRAME[d.inFrame.use.what] ?? d.inFrame.use.what),
+          combination: caseWords(d.inFrame.solution, d.inFrame.use.caseId, say),
+        })}`
+      : "";
+    return `${start} ${why} ${remedy}${more}`;
   },
   worked: ({ use }, say) => spanFormula(use, say),
 });

@@ -1,0 +1,128 @@
+import { mostInRow } from "../../fasteners/screw-room.ts";
+import { upliftHold } from "../../roof/seat-fasteners.ts";
+import { type SizedFasteners, screwsFor } from "../../roof/sized-fasteners.ts";
+import { caseWords } from "../../statics/case-words.ts";
+import type { FrameResults } from "../../statics/frame-results.ts";
+import { type PurlinLift, purlinLifts } from "../../statics/purlin-lifts.ts";
+import { defineCheck } from "../check.ts";
+import { lacksWeight } from "../loads/lacks-weight.ts";
+import { overPercent } from "../members/use-words.ts";
+import type { Say } from "../say.ts";
+import { fastenFix, screwsWords, upliftFormula } from "./fasten-words.ts";
+
+interface Data {
+  readonly lift: PurlinLift;
+  readonly solution: FrameResults["solution"];
+}
+
+/** In rows across the purlin, over the width of what carries it, and with their points inside that. */
+function screws({ lift }: Data, say: Say): SizedFasteners | undefined {
+  const { upper, lower, wood, under, pull } = lift;
+  return screwsFor(
+    (each) =>
+      each.count <= mostInRow(upper.width, each.diameter) * mostInRow(lower.width, each.diameter) &&
+      each.length <= wood + under &&
+      (upliftHold(lift, each, pull.duration)?.uplift.value ?? 0) >= pull.most,
+    say.metric,
+  );
+}
+
+/** How what is there is counted: two sentences' middles, for screws and for nails. */
+function countedWords(lift: PurlinLift, say: Say): string {
+  const { hold, lower, wood } = lift;
+  if (!hold) return "";
+  const values = { held: say.length(Math.max(0, hold.held)), wood: say.length(wood), lower: lower.id };
+  if (hold.held <= 0) return say.text("they end in the purlin, {wood} deep", values);
+  if (hold.fasteners.kind === "screws")
+    return say.text("with {held} of thread in {lower} below {wood} of purlin", values);
+  return hold.toeNailed
+    ? say.text("driven on the slant, with {held} in {lower}", values)
+    : say.text("with {held} in {lower} below {wood} of purlin", values);
+}
+
+export const purlinLifted = defineCheck<"results", Data>({
+  meta: {
+    id: "purlin-lifted",
+    title: "Purlins that the wind lifts off",
+    level: "error",
+    area: "roof",
+    source: {
+      text: "NDS 12.2 withdrawal with C_D of the combination; screws as lag screws of their size, whose maker’s report governs",
+      status: "memory",
+    },
+    explanation: {
+      what: "Wind, or snow on the spans beside, lifts a purlin off a rafter or another timber that carries it, with more than its screws or nails hold there, or nothing is named that holds it. So it is for purlins that lie across rafters, in seats, and with their ends in pockets or housings open on top.",
+      why: "The deck hangs on the purlins when wind lifts it, and the purlins on what holds them down on the rafters. Wood that only bears holds nothing that way, however well the rafters themselves are fastened.",
+      formula:
+        "uplift square to the carrier ≤ n × W × C_D × C_M × C_tn; W = 1,800 G^1.5 D^0.75 lb per inch of thread in the carrier (screws of 1/4 in and more), 1,380 G^2.5 D per inch of nail; thread as a lag screw of that length has it",
+      remedy:
+        "Name what holds each purlin on each of its carriers, in its own entry: `purlin: {kind: purlin, section: 5x7, spacing: 36 in, fasten: {kind: screws, count: 2, diameter: 5/16 in, length: 12 in}}`; take longer or more screws.",
+    },
+  },
+  input: "results",
+  ofTheWhole: true,
+  *find({ frame }) {
+    // without the weight of a timber nothing tells how much of the wind is left
+    if (!frame || lacksWeight(frame)) return;
+    for (const lift of purlinLifts(frame)) {
+      const { fastening, hold, pull, upper, lower } = lift;
+      if (fastening.written === "unread") continue;
+      if (hold && hold.uplift.value >= pull.most) continue;
+      yield {
+        path: fastening.path,
+        onKey: true,
+        place: `${upper.id} on ${lower.id}`,
+        data: { lift, solution: frame.solution },
+        value: pull.most,
+        limit: hold?.uplift.value ?? 0,
+        unit: "lb",
+        // equal pulls at mirrored places differ in the last digits
+        severity: Math.round(pull.most),
+      };
+    }
+  },
+  words: (d, say) => {
+    const { upper, lower, pull, hold, fastening } = d.lift;
+    const values = {
+      purlin: upper.id,
+      lower: lower.id,
+      force: say.force(pull.most),
+      combination: caseWords(d.solution, pull.caseId, say),
+      help:
+        screwsWords(screws(d, say), say) ??
+        say.text("Strap each purlin to what carries it with steel rated for it."),
+    };
+    if (!hold)
+      return fastening.written === undefined
+        ? say.text(
+            "{purlin} is lifted off {lower} with {force} under {combination}, and nothing is named that holds it down. {help}",
+            values,
+          )
+        : say.text(
+            "{purlin} is lifted off {lower} with {force} under {combination}; what holds it is named without a diameter and a length, and counts for nothing. {help}",
+            values,
+          );
+    const { fasteners, uplift } = hold;
+    const how = {
+      ...values,
+      count: fasteners.count,
+      diameter: say.length(fasteners.diameter),
+      counted: countedWords(d.lift, say),
+    };
+    if (uplift.value <= 0)
+      return say.text(
+        fasteners.kind === "screws"
+          ? "{purlin} is lifted off {lower} with {force} under {combination}, and its screws hold nothing: {count} of {diameter}, {counted}. {help}"
+          : "{purlin} is lifted off {lower} with {force} under {combination}, and its nails hold nothing: {count} of {diameter}, {counted}. {help}",
+        how,
+      );
+    return say.text(
+      fasteners.kind === "screws"
+        ? "{purlin} is lifted off {lower} with {force} under {combination}, more than the {limit} that its screws hold ({ratio}): {count} of {diameter}, {counted}. {help}"
+        : "{purlin} is lifted off {lower} with {force} under {combination}, more than the {limit} that its nails hold ({ratio}): {count} of {diameter}, {counted}. {help}",
+      { ...how, limit: say.force(uplift.value), ratio: overPercent(pull.most / uplift.value, say) },
+    );
+  },
+  worked: ({ lift: { pull, hold } }, say) => upliftFormula(pull.most, hold, say),
+  fixes: (d, say) => fastenFix(screws(d, say), say, d.lift.fastening),
+});
