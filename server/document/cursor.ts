@@ -164,9 +164,9 @@ export class Cursor {
     return fits ? value : undefined;
   }
 
-  /** A length above zero, at most as long as a building of this trade unless told. */
-  size(most: Length = MOST): Length | undefined {
-    return this.#length({ ...SIZE, most });
+  /** A length above zero, or from `least` up, at most as long as a building of this trade unless told. */
+  size(most: Length = MOST, least?: Length): Length | undefined {
+    return this.#length(least === undefined ? { ...SIZE, most } : { least, most, above: false });
   }
 
   /** A length of zero or more, at most as long as a building of this trade unless told. */

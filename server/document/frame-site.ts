@@ -13,6 +13,9 @@ import type { Basis, Site } from "../core/frame/site.ts";
 import { fromInches } from "../core/quantity/length.ts";
 import type { Cursor } from "./cursor.ts";
 
+/** Frost goes nowhere deeper that is built on: 20 ft (common practice, no source). */
+const DEEPEST_FROST = fromInches(240);
+
 export function readBasis(at: Cursor): Basis {
   return {
     path: at.path,
@@ -61,7 +64,7 @@ export function readSite(at: Cursor): Site {
         }
       : undefined,
     elevation: at.at("elevation").gap(HIGHEST),
-    frostDepth: at.at("frost-depth").gap(),
+    frostDepth: at.at("frost-depth").gap(DEEPEST_FROST),
     soil: at.at("soil").choice(["bedrock", "sedimentary-rock", "gravel", "sand", "clay"]),
     ground: at
       .at("ground")

@@ -109,6 +109,7 @@ import { rakeOverhangLong } from "./roof/rake-overhang-long.ts";
 import { shedHighLower } from "./roof/shed-high-lower.ts";
 import { sheetsSliver } from "./roof/sheets-sliver.ts";
 import { type AnyCheck, anyCheck } from "./run.ts";
+import { classUnused } from "./timber/class-unused.ts";
 import { gradeAssumed } from "./timber/grade-assumed.ts";
 import { largerThanLogs } from "./timber/larger-than-logs.ts";
 import { longerThanMill } from "./timber/longer-than-mill.ts";
@@ -151,6 +152,7 @@ export const CHECKS: readonly AnyCheck[] = [
   anyCheck(longerThanMill),
   anyCheck(largerThanLogs),
   anyCheck(gradeAssumed),
+  anyCheck(classUnused),
   anyCheck(stickUndersize),
   anyCheck(stickOversize),
   anyCheck(measuredOffStick),

@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 /** Values that cannot be read, are none of the words, or lie outside sense. */
 import { describe, expect, test } from "vitest";
 import { findingsFixture } from "../../fixtures.ts";
@@ -58,7 +59,7 @@ findingsFixture(
     site: `
       site:
         frost-depth: 400 ft
-      #              ^^^^^^ error value-out-of-range: “400 ft” makes no sense here, so it is left out: it can be at most 300'-0". Correct the number or its unit.
+      #              ^^^^^^ error value-out-of-range: “400 ft” makes no sense here, so it is left out: it can be at most 20'-0". Correct the number or its unit.
         soil: sand
         snow: {ground: -1 psf, exposure: sheltered, thermal: open}
       #                ^^^^^^ error value-out-of-range: it cannot be negative
@@ -74,6 +75,38 @@ findingsFixture(
   }),
   { only: ["error"] },
 );
+
+test("value-out-of-range: frost deeper than 20 ft, nails and screws of no use [common practice, no source]", () => {
+  const sample = readFileSync("samples/cider-press-pavilion.frame.yaml", "utf8");
+  const said = (from: string, to: string): string[] =>
+    findingsOf(sample.replace(from, to)).flatMap(({ finding: { check, path, message } }) =>
+      check === "value-out-of-range" ? [`${path} ${message}`] : [],
+    );
+  expect(said("frost-depth: 32 in", "frost-depth: 300 ft")).toEqual([
+    "/site/frost-depth “300 ft” makes no sense here, so it is left out: it can be at most 20'-0\". Correct the number or its unit.",
+  ]);
+  const screws = "fasten: {kind: screws, count: 2, diameter: 5/16 in, length: 10 in}";
+  const nails = (diameter: string, length: string): string =>
+    `fasten: {kind: nails, count: 2, diameter: ${diameter}, length: ${length}}`;
+  expect(said(screws, nails("1/8 in", "1/8 in"))).toEqual([
+    "/roof/rafters/fasten/length “1/8 in” makes no sense here, so it is left out: it must lie between 1/2 in and 48 in. Correct the number or its unit.",
+  ]);
+  expect(said(screws, nails("3 in", "3 1/2 in"))).toEqual([
+    "/roof/rafters/fasten/diameter “3 in” makes no sense here, so it is left out: it must lie between 1/16 in and 1 in. Correct the number or its unit.",
+  ]);
+  expect(said(screws, nails("1/8 in", "3 in"))).toEqual([]);
+});
+
+test("unknown-id: a wood that no table has, with values of its own", () => {
+  const text = gate({
+    timber:
+      'timber: {frame: {species: ironbark, values: {Fb: 2000 psi, E: 2000000 psi}, because: "tested"}}\n',
+  });
+  const [found] = findingsOf(text).filter(({ finding }) => finding.check === "unknown-id");
+  expect(found!.finding.message).toMatch(
+    /^“ironbark” is not a species that Bentwright knows, .*: the values stated here need a species beside them, for its weight and for how it holds fasteners\. Name the one of about the same weight; the stated values take the place of its own\. Known: american-beech, /,
+  );
+});
 
 test("value-out-of-range: the bounds of slopes, speeds and woods", () => {
   const text = gate({

@@ -159,3 +159,17 @@ findingsFixture(
     `,
   }),
 );
+
+findingsFixture(
+  "class-unused: a wood that no timber is of",
+  gate({
+    timber: `
+      timber:
+        frame: {species: eastern-white-pine, grade: no-1}
+        oak: {species: white-oak, grade: no-1}
+      # ^^^ note class-unused: No timber is of “oak”: all are of frame. Name it in the entries that are of it (timber: oak), or take it out.
+        pegs: {species: white-oak}
+    `,
+  }),
+  { whole: true, only: ["note"] },
+);

@@ -15,6 +15,8 @@ interface Data {
   readonly nearest: string | undefined;
   /** of a species or grade: how many timbers have no strength without it, and the first of them */
   readonly timbers: readonly string[];
+  /** of a species: its class states values of its own */
+  readonly own: boolean;
 }
 
 /** What it should have been, with where it would have to be known. */
@@ -43,8 +45,9 @@ function found(
   sort: IdSort,
   known: readonly string[],
   timbers: readonly string[] = [],
+  own = false,
 ): Found<Data> {
-  return { path, data: { path, text, sort, known, nearest: nearest(text, known), timbers } };
+  return { path, data: { path, text, sort, known, nearest: nearest(text, known), timbers, own } };
 }
 
 /** What is left out: whatever refers to the name, or the strength of timbers of a wood that is not known. */
@@ -65,7 +68,7 @@ function* woods(model: Model): Generator<Found<Data>> {
     // values that the file states itself make up for the tables
     const own = c.values.size > 0 ? [] : model.timbers.filter((t) => t.class === c).map((t) => t.id);
     if (!findSpecies(c.species.text)) {
-      yield found(c.species.path, c.species.text, "species", speciesIds(), own);
+      yield found(c.species.path, c.species.text, "species", speciesIds(), own, c.values.size > 0);
       continue;
     }
     const grades = gradeIds(c.species.text);
@@ -104,22 +107,32 @@ export const unknownId = defineCheck<"model", Data>({
     yield* woods(model);
   },
   words: (d, say) =>
-    d.nearest === undefined
-      ? say.text("“{text}” is not {sort}, {consequence}. Known: {known}.", {
-          text: d.text,
-          consequence: consequence(d, say),
-          sort: say.text(SORTS[d.sort]),
-          known:
-            d.known.length === 0
-              ? "none"
-              : d.known.slice(0, LISTED).join(", ") + (d.known.length > LISTED ? " …" : ""),
-        })
-      : say.text("“{text}” is not {sort}, {consequence}. Did you mean “{nearest}”?", {
-          text: d.text,
-          consequence: consequence(d, say),
-          sort: say.text(SORTS[d.sort]),
-          nearest: d.nearest,
-        }),
+    d.own
+      ? say.text(
+          "“{text}” is not {sort}, {consequence}: the values stated here need a species beside them, for its weight and for how it holds fasteners. Name the one of about the same weight; the stated values take the place of its own. Known: {known}.",
+          {
+            text: d.text,
+            consequence: consequence(d, say),
+            sort: say.text(SORTS[d.sort]),
+            known: `${d.known.slice(0, LISTED).join(", ")} …`,
+          },
+        )
+      : d.nearest === undefined
+        ? say.text("“{text}” is not {sort}, {consequence}. Known: {known}.", {
+            text: d.text,
+            consequence: consequence(d, say),
+            sort: say.text(SORTS[d.sort]),
+            known:
+              d.known.length === 0
+                ? "none"
+                : d.known.slice(0, LISTED).join(", ") + (d.known.length > LISTED ? " …" : ""),
+          })
+        : say.text("“{text}” is not {sort}, {consequence}. Did you mean “{nearest}”?", {
+            text: d.text,
+            consequence: consequence(d, say),
+            sort: say.text(SORTS[d.sort]),
+            nearest: d.nearest,
+          }),
   fixes: (d, say) =>
     d.nearest === undefined
       ? []
