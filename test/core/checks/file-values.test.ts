@@ -1,5 +1,5 @@
-import { readFileSync } from "node:fs";
 /** Values that cannot be read, are none of the words, or lie outside sense. */
+import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { findingsFixture } from "../../fixtures.ts";
 import { findingsOf, fixed, gate, idsOf } from "./gate.ts";
