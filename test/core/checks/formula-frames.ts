@@ -286,9 +286,7 @@ export const FORMULA_FRAMES: readonly string[] = [
     "kind: pad, width: 10 in, depth: 34 in",
   ),
   wedgedTie("7 ft 7 in"),
-  ...["", ", dovetail: {flare: 1/16 in}", ", dovetail: {length: 6 in, depth: 1/2 in}"].map((keys) =>
-    tiedJoists(`kind: housed-dovetail${keys}`),
-  ),
+  ...["", ", dovetail: {flare: 1/16 in}"].map((keys) => tiedJoists(`kind: housed-dovetail${keys}`)),
   tiedJoists("kind: housed-dovetail", "dry"),
   tiedJoists("kind: corner-half-lap"),
   ...[
