@@ -33,6 +33,7 @@ findingsFixture(
       (line, before: string) =>
         `${line}\n  #${" ".repeat(before.length - 3)}^^^^^^ error deck-overloaded: under dead load and floor live load`,
     ),
+  { only: ["error", "warning"] },
 );
 fixture(
   "deck-overloaded: panels under more snow than their rating",
