@@ -92,7 +92,7 @@ describe("fasteners-crowded", () => {
     ROOM,
   );
   test("six in three rows stand too near the slanting end of a 4x6, and have room in a 4x8", () => {
-    const six = screwed("{count: 6, diameter: 5/16 in, length: 10 in}");
+    const six = screwed("{count: 6, diameter: 5/16 in, length: 8 in}");
     expect(roomOf(six)[0]).toMatchObject({ check: "fasteners-crowded", limit: 1.25 });
     expect(roomOf(six)[0]?.value).toBeCloseTo(1, 9);
     expect(roomOf(six)[0]?.message).toMatch(
