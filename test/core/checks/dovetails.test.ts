@@ -153,6 +153,15 @@ test.each([
     expect(path).toBe("/joints/tie-end/wedge/slope");
   }
 });
+findingsFixture(
+  "wedge-slope: a wedge of 1 in 5 springs out",
+  under(
+    tied(", wedge: {slope: 1:5}"),
+    "tie-end: ",
+    "#@138-141 warning wedge-slope: steeper than 1 in 6: it springs out again",
+  ),
+  SEEN,
+);
 test("wedge-slope: folding wedges of a scarf too, and the fix takes 1 in 10", () => {
   const text = scarfed("stop-splayed-scarf", 4).replace(
     "pegs: {count: 4",
@@ -172,6 +181,11 @@ test.each([
   const found = only(tied(`, wedge: {length: ${length}}`), "wedge-short");
   expect(found.map((finding) => finding.level)).toEqual(level === undefined ? [] : [level]);
 });
+findingsFixture(
+  "wedge-short: a wedge of 7 in does not reach through its mortise",
+  under(tied(", wedge: {length: 7 in}"), "tie-end: ", "#@139-143 warning wedge-short: 7 in"),
+  SEEN,
+);
 test("wedge-short: the fix writes what the rule takes where nothing is said", () => {
   expect(fixed(tied(", wedge: {length: 7 in}"), "wedge-short")).toContain("wedge: {length: 11 in}");
   expect(only(tied(", wedge: {slope: 1:12}"), "wedge-short")).toEqual([]);

@@ -142,16 +142,16 @@ describe("kayak shelter, millimetres (derived)", () => {
   test("piers: posts at the foot of the slope, the beam's in the bank", () => {
     expect(model.piers.map((p) => p.id)).toEqual([
       ...["front@A1", "front@A2", "front@A3", "front@A4"],
-      ...["bank@B1", "bank@B@2-m", "bank@B@4-m", "bank@B4"],
+      ...["bank@B@300", "bank@B@2-m", "bank@B@4-m", "bank@B@5700"],
     ]);
     const at = (id: string) => model.piers.find((p) => p.id === id)!;
     expectPoint(at("front@A1").top, [75 * MM, 75 * MM, 150 * MM], "front");
     expectNear(at("front@A1").tubeBottom, -1150 * MM, "level in front of wall A");
     expectNear(at("front@A1").groundHigh, (1150 / 2400) * 275 * MM, "200 uphill of 75");
-    expectPoint(at("bank@B1").top, [75 * MM, 2325 * MM, 1425 * MM], "under the beam, 25 of stand-off");
+    expectPoint(at("bank@B@300").top, [300 * MM, 2325 * MM, 1425 * MM], "under the beam, 25 of stand-off");
     expectPoint(at("bank@B@2-m").top, [2000 * MM, 2325 * MM, 1425 * MM], "between lines");
-    expectPoint(at("bank@B4").top, [5925 * MM, 2325 * MM, 1425 * MM], "last");
-    expectNear(at("bank@B1").groundLow, (1150 / 2400) * 2150 * MM, "175 downhill of 2325");
-    expectNear(at("bank@B1").tubeBottom, ((1150 / 2400) * 2150 - 1050) * MM, "bottom");
+    expectPoint(at("bank@B@5700").top, [5700 * MM, 2325 * MM, 1425 * MM], "last");
+    expectNear(at("bank@B@300").groundLow, (1150 / 2400) * 2150 * MM, "175 downhill of 2325");
+    expectNear(at("bank@B@300").tubeBottom, ((1150 / 2400) * 2150 - 1050) * MM, "bottom");
   });
 });

@@ -80,7 +80,7 @@ export const dovetailDrawsOut = defineCheck<"model", Data>({
     area: "joinery",
     source: {
       text: "plane geometry of the flare (derived); shrinkage to 12 percent moisture, Wood Handbook Eq 4-9 with the tangential values of chapter 4; common practice, no source: an opening of up to 1/4 in (6 mm) is not spoken of",
-      status: "derived",
+      status: "common-practice",
     },
     explanation: {
       what: "A tail cut from green timber shrinks across its width, while its socket, which lies along the grain of the other timber, keeps its length: the tail draws out until its flanks are tight again, at most. A note says how far; a warning where drying takes all of the flare, so that the tail slips through the mouth of its socket. Of a wedged half-dovetail, the note says how far its wedge must be driven on instead.",
