@@ -1,3 +1,4 @@
+import type { Joint } from "../../joinery/joint.ts";
 import type { Model, Timber } from "../../model/model.ts";
 import { isUpright } from "../../model/upright.ts";
 import { defineCheck } from "../check.ts";
@@ -9,6 +10,9 @@ interface Data {
   /** in, above the datum */
   readonly top: number;
 }
+
+/** Share of an upright’s section that touches where it stands against something. */
+const LEAST_SHARE = 1 / 8;
 
 /** The rafters that a name stands for: an entry, a stick, or the kind. */
 const raftersNamed = ({ sticks, byId, timbers }: Model, text: string): readonly Timber[] => {
@@ -33,8 +37,16 @@ export const headUnderPeak = defineCheck<"model", Data>({
   },
   input: "model",
   *find(model) {
+    // an edge that touches a slope is a narrow strip of contact, and no joint
+    const wide = ({ meeting }: Joint, { width, depth }: Timber): boolean =>
+      meeting.area > LEAST_SHARE * width * depth;
     const held = new Set(
-      model.meetings.flatMap(({ a, b, aEnd, bEnd }) => [`${a.id} ${aEnd}`, `${b.id} ${bEnd}`]),
+      model.joints.flatMap((joint) => [
+        ...(wide(joint, joint.of) ? [`${joint.of.id} ${joint.end}`] : []),
+        ...(joint.of.kind === "rafter" && wide(joint, joint.into)
+          ? [`${joint.into.id} head`, `${joint.into.id} foot`]
+          : []),
+      ]),
     );
     for (const { name, path, to } of model.members.values()) {
       if (!to || raftersNamed(model, to.text).length === 0) continue;
