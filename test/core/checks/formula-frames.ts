@@ -245,6 +245,7 @@ export const FORMULA_FRAMES: readonly string[] = [
   ),
   held("kind: screws, count: 1, diameter: 1/4 in, length: 9 in"),
   held("kind: nails, count: 3, diameter: 0.162 in, length: 3 1/2 in"),
+  held("kind: nails, count: 9, diameter: 0.162 in, length: 1 in"),
   ...[
     "kind: screws, count: 1, diameter: 1/4 in, length: 9 in",
     "kind: nails, count: 3, diameter: 0.162 in, length: 3 1/2 in",
