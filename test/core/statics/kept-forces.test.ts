@@ -50,7 +50,11 @@ const PAVILION: readonly (readonly [from: string, to: string, stays: "forces" | 
 const SHELTER: typeof PAVILION = [
   // its beam lies on piers: what holds it up must still be found in the new model
   ["of: post, into: plate, tenon: {thickness: 40", "of: post, into: plate, tenon: {thickness: 45", "forces"],
-  ["B@2 m, B@4 m, B@5700], kind: tube, diameter: 350", "B@2 m, B@4 m, B@5700], kind: tube, diameter: 300", "nothing"],
+  [
+    "B@2 m, B@4 m, B@5700], kind: tube, diameter: 350",
+    "B@2 m, B@4 m, B@5700], kind: tube, diameter: 300",
+    "nothing",
+  ],
   ["depth: 100, flare", "depth: 110, flare", "forces"],
 ];
 
