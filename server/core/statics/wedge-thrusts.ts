@@ -1,7 +1,9 @@
 /**
- * How hard the tail of a pulled half-dovetail lifts its wedge, and the wood of the post above that takes it. Without
- * friction the sloped lower edge turns the pull into pull ÷ its slope upright (statics); the block between the mortise's
- * roof and the end of the post is held by the two planes beside the mortise, sheared along the grain (plane geometry).
+ * How hard the tail of a pulled half-dovetail lifts its wedge, and the wood of the post above that takes it. A tail of
+ * slope s that slides on its lower edge and under its wedge, with friction μ on both, turns a pull P into the upright
+ * thrust P ÷ ((s + μ) ÷ (1 − s μ) + μ) (statics of an inclined plane); what pegs take of it is not counted. The block
+ * between the mortise's roof and the end of the post is held by the two planes beside the mortise, sheared along the grain
+ * (plane geometry).
  */
 import { tailSlope } from "../joinery/dovetail-drying.ts";
 import { endBreadth } from "../joinery/end-breadth.ts";
@@ -11,15 +13,19 @@ import type { Adjusted } from "../members/adjust.ts";
 import type { JointPull } from "./joint-pulls.ts";
 import { adjustedFor, woodOf } from "./timber-wood.ts";
 
+/** The least of smooth, dry wood on a hard smooth face, 0.3 to 0.5; green wood rubs more (Wood Handbook chapter 5; memory). */
+export const WOOD_FRICTION = 0.3;
+
 export interface WedgeRelish {
   /** in, from the middle of the mortise's roof to the post's end, and as much of it as counts */
   readonly length: number;
   readonly counted: number;
   /** in, of the mortise through the post */
   readonly deep: number;
-  /** in, what the tail rises over its length, and that length */
+  /** in, what the tail rises over its length, and that length; one ÷ the other */
   readonly rise: number;
   readonly tail: number;
+  readonly slope: number;
   /** lb, upright */
   readonly thrust: number;
   /** psi, infinite without relish, and F_v′ of the post */
@@ -45,11 +51,11 @@ export function wedgeRelish({ joint, most, duration }: JointPull): WedgeRelish |
   const { wedge, tenon } = joint.sizes;
   const slope = tailSlope(joint.sizes);
   const wood = woodOf(joint.into);
-  if (!wedge || !tenon || slope <= 0 || !wood) return undefined;
+  if (!wedge || !tenon || slope <= 0 || slope * WOOD_FRICTION >= 1 || !wood) return undefined;
   const length = relishAbove(joint);
   const counted = Math.max(0, Math.min(length, (FAR * wedge.width) / 2));
   const deep = wedge.length;
-  const thrust = most / slope;
+  const thrust = most / ((slope + WOOD_FRICTION) / (1 - slope * WOOD_FRICTION) + WOOD_FRICTION);
   const area = 2 * counted * deep;
   return {
     length,
@@ -57,6 +63,7 @@ export function wedgeRelish({ joint, most, duration }: JointPull): WedgeRelish |
     deep,
     rise: slope * tenon.length.value,
     tail: tenon.length.value,
+    slope,
     thrust,
     stress: area > 0 ? thrust / area : Number.POSITIVE_INFINITY,
     shear: adjustedFor(joint.into, wood, duration).Fv,

@@ -142,7 +142,7 @@ function* thickerLogs(answers: Answers, say: Say): Generator<Easier> {
 
 function* otherPitch(answers: Answers, say: Say): Generator<Easier> {
   for (const rise of EASY_PITCHES[answers.roof]) {
-    if (rise === answers.pitch.rise || (answers.roof === "shed" && rise > answers.pitch.rise)) continue;
+    if (rise === answers.pitch.rise) continue;
     const text = `${rise}:12`;
     const help = say.text("With a pitch of {pitch} it can be made.", { pitch: text });
     yield { question: "pitch", answers: { ...answers, pitch: { text, rise } }, help };

@@ -1,5 +1,6 @@
 /** What each kind of finding changes in a design. A finding that nothing here can mend leaves the design as it is. */
 import type { Edit, Finding } from "../../core/checks/check.ts";
+import { mortiseMeetsAnchor } from "../../core/checks/joinery/mortise-meets-anchor.ts";
 import { mortisesCollide } from "../../core/checks/joinery/mortises-collide.ts";
 import { pegDistanceShort } from "../../core/checks/joinery/peg-distance-short.ts";
 import { pegInOtherJoint } from "../../core/checks/joinery/peg-in-other-joint.ts";
@@ -22,6 +23,7 @@ import {
   RAKES,
   type Sides,
   sideStep,
+  TIE_DROP,
   usualSide,
 } from "./design.ts";
 
@@ -46,7 +48,7 @@ export function remedied(design: Design, finding: Finding, answers: Answers): De
   const [, section = "", name = "", key = ""] = path.split("/");
   if (check === "longer-than-mill")
     return withShorterRake(design, (finding.value ?? 0) - (finding.limit ?? 0));
-  if (CLASHES.has(check)) return withShorterKnee(design);
+  if (CLASHES.has(check)) return withClearKnee(design, answers);
   if (check === "timbers-overlap") return withDeeperRidge(design, answers);
   if (section === "members" && SIZED_CHECKS.has(check) && key === "section")
     return withLargerMember(design, name, check, ratio, answers);
@@ -65,9 +67,20 @@ export function worstOf(findings: readonly Finding[]): readonly Finding[] {
   return clashes.length > 0 ? clashes.slice(0, 1) : findings;
 }
 
-function withShorterKnee(design: Design): Design {
-  const knee = design.legs.knee - CLASH_STEP;
-  return knee < LEAST_LEG ? design : { ...design, legs: { ...design.legs, knee } };
+function withShorterLeg(design: Design, brace: Brace): Design {
+  const leg = design.legs[brace] - CLASH_STEP;
+  return leg < LEAST_LEG ? design : { ...design, legs: { ...design.legs, [brace]: leg } };
+}
+
+/** A foot that meets the tie goes below it where the leg may be that long, one that meets the tie's own knee comes up. */
+function withClearKnee(design: Design, answers: Answers): Design {
+  const { depths, legs, braces } = design;
+  const plate = answers.roof === "gable" ? depths.plate : depths["low-plate"];
+  const foot = braces.knee[1] * Math.SQRT2 + 1;
+  const below = Math.ceil(TIE_DROP - plate + depths.tie + foot);
+  return legs.knee < below && below <= longestLeg(answers, "knee")
+    ? { ...design, legs: { ...legs, knee: below } }
+    : withShorterLeg(design, "knee");
 }
 
 /** Pegs that come too near the edge of a brace's tenon ask for a deeper brace. */
@@ -193,6 +206,7 @@ function withStrongerJoint(
 ): Design {
   const brace = braceOf(name);
   if (brace && finding.check === "bearing-crushed") return withLargerToe(design, brace, ratio, answers);
+  if (brace && finding.check === mortiseMeetsAnchor.meta.id) return withShorterLeg(design, brace);
   if (brace && NEAR_EDGE.has(finding.check)) return withDeeperBrace(design, brace, answers);
   const fixed = byFixes(design, finding, answers);
   if (fixed) return fixed;

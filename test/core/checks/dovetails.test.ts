@@ -194,19 +194,21 @@ test("wedge-short: the fix writes what the rule takes where nothing is said", ()
 findingsFixture(
   "wedge-relish-short: a tie close under the plate, whose tail lifts the wood above its wedge",
   under(
-    tied(", drop: 1 in", "7 ft 7 in"),
+    tied(", drop: 1 in", "7 ft 8 1/4 in"),
     "tie-end: ",
-    "#@2-9 warning wedge-relish-short: tie-end@A1 is pulled with 705 lb under D + S (balanced snow), so that its tail lifts the wedge with 5,114 lb; that shears the 1 5/8 in of post@A1 above the mortise with 215 psi, more than 144 psi (F_v′, C_D 1.15)",
+    "#@2-9 warning wedge-relish-short: tie-end@A1 is pulled with 694 lb under D + S (balanced snow), so that its tail lifts the wedge with 917 lb; that shears the 3/8 in of post@A1 above the mortise with 163 psi, more than 144 psi (F_v′, C_D 1.15)",
   ),
   SEEN,
 );
-test("wedge-relish-short: thrust, sheared planes and limit (derived; NDS Table 4D, memory)", () => {
-  const [found] = only(tied(", drop: 1 in", "7 ft 7 in"), "wedge-relish-short");
-  // post's end at 8'-6" − 8 in = 94 in; roof of the mortise at 91 + 1 + 7.25/20 in
-  const relish = 94 - 91 - 1 - 7.25 / 20;
-  const pull = (found?.value ?? 0) * 2 * relish * 7.25 * (1 / 7.25);
-  expect(Math.round(pull)).toBe(705);
+test("wedge-relish-short: thrust, sheared planes and limit (derived; NDS Table 4D and friction of 0.3, memory)", () => {
+  const [found] = only(tied(", drop: 1 in", "7 ft 8 1/4 in"), "wedge-relish-short");
+  // post's end at 8'-6" − 8 in = 94 in; roof of the mortise at 92 1/4 + 1 + 7.25/20 in
+  const relish = 94 - 92.25 - 1 - 7.25 / 20;
+  const thrust = (found?.value ?? 0) * 2 * relish * 7.25;
+  // an edge that rises by 1 in 7.25 at atan 0.3 of friction, and a level one under the wedge
+  const angles = Math.tan(Math.atan(1 / 7.25) + Math.atan(0.3)) + 0.3;
+  expect(Math.round(thrust * angles)).toBe(694);
   expect(found?.limit).toBeCloseTo(125 * 1.15, 9);
 });
-test("wedge-relish-short: an inch and a half lower the post has wood enough", () =>
-  expectFindings(tied(", drop: 1 in", "7 ft 5 1/2 in"), SEEN));
+test("wedge-relish-short: a quarter of an inch lower the post has wood enough", () =>
+  expectFindings(tied(", drop: 1 in", "7 ft 8 in"), SEEN));

@@ -286,7 +286,7 @@ export const FORMULA_FRAMES: readonly string[] = [
     /kind: tube, diameter: 14 in, depth: 48 in/,
     "kind: pad, width: 10 in, depth: 34 in",
   ),
-  wedgedTie("7 ft 7 in"),
+  wedgedTie("7 ft 8 1/4 in"),
   ...["", ", dovetail: {flare: 1/16 in}"].map((keys) => tiedJoists(`kind: housed-dovetail${keys}`)),
   tiedJoists("kind: housed-dovetail", "dry"),
   tiedJoists("kind: corner-half-lap"),

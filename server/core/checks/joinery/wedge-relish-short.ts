@@ -1,7 +1,7 @@
 import { caseWords } from "../../statics/case-words.ts";
 import type { FrameResults } from "../../statics/frame-results.ts";
 import { FRICTION, type JointPull } from "../../statics/joint-pulls.ts";
-import { type WedgeRelish, wedgeRelish } from "../../statics/wedge-thrusts.ts";
+import { type WedgeRelish, WOOD_FRICTION, wedgeRelish } from "../../statics/wedge-thrusts.ts";
 import { defineCheck } from "../check.ts";
 import { fineLength, madeStress, steps } from "../formula-words.ts";
 import { judgedPulls } from "./judged-pulls.ts";
@@ -19,14 +19,14 @@ export const wedgeRelishShort = defineCheck<"results", Data>({
     level: "warning",
     area: "joinery",
     source: {
-      text: "shear parallel to grain F_v′, NDS 4.3 and Supplement; the thrust by statics of the sloped tail without friction, the sheared planes by plane geometry (derived); no more than 8 times half the wedge’s width counts, German practice for steps as remembered",
+      text: "shear parallel to grain F_v′, NDS 4.3 and Supplement; the thrust by statics of the sloped tail, the sheared planes by plane geometry (derived); friction 0.3, the least of the Wood Handbook’s range for dry wood, as remembered; no more than 8 times half the wedge’s width counts, German practice for steps as remembered",
       status: "memory",
     },
     explanation: {
       what: "A tie on a wedged half-dovetail is pulled out of its post; its sloped tail lifts the wedge, the wedge lifts the wood of the post above the mortise, and there is too little of that up to the post’s end. What lies on the post is not counted on to hold it down. The wood of the tenon behind its pegs is judged by `peg-overloaded`.",
-      why: "A flat tail lifts its wedge with several times the pull. The block above the mortise shears off along the grain, the wedge loses its hold, and the pegs are left alone.",
+      why: "The tail lifts its wedge with as much as the pull, or more. The block above the mortise shears off along the grain, the wedge loses its hold, and the pegs are left alone.",
       formula:
-        "pull ÷ (rise ÷ length of the tail) ÷ (2 × relish × depth of the mortise) ≤ F_v′ of the post with C_D of the combination; relish at the middle of the mortise’s roof, at most 4 times the wedge’s width; pulls below 50 lb are left to friction (common practice, no source)",
+        "pull ÷ ((s + μ) ÷ (1 − s × μ) + μ) ÷ (2 × relish × depth of the mortise) ≤ F_v′ of the post with C_D of the combination; s = rise ÷ length of the tail, μ = 0.3; pegs take none of it; relish at the middle of the mortise’s roof, at most 4 times the wedge’s width; pulls below 50 lb are left to friction (common practice, no source)",
       remedy:
         "Set the tie lower or let the post stand higher above it, give the tail more drop, or take a thicker tenon and wedge.",
     },
@@ -76,12 +76,20 @@ export const wedgeRelishShort = defineCheck<"results", Data>({
   worked: ({ pull, relish }, say) =>
     relish.counted > 0
       ? steps(
-          say.text("{force} ÷ ({rise} ÷ {tail}) = {thrust}", {
-            force: say.force(pull.most),
+          say.text("s: {rise} ÷ {tail} = {slope}", {
             rise: fineLength(relish.rise, say),
             tail: say.length(relish.tail),
-            thrust: say.force(relish.thrust),
+            slope: say.number(relish.slope, 4),
           }),
+          say.text(
+            "{force} ÷ (({slope} + {friction}) ÷ (1 − {slope} × {friction}) + {friction}) = {thrust}",
+            {
+              force: say.force(pull.most),
+              slope: say.number(relish.slope, 4),
+              friction: say.number(WOOD_FRICTION, 1),
+              thrust: say.force(relish.thrust),
+            },
+          ),
           say.text("{thrust} ÷ (2 × {relish} × {deep}) = {stress} > {limit}", {
             thrust: say.force(relish.thrust),
             relish: fineLength(relish.counted, say),
