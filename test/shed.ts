@@ -25,7 +25,7 @@ joints:
   tie-end: {kind: mortise-and-tenon, of: tie, into: post, housing: 1/2 in, tenon: {thickness: 2 in, length: 4 in}, pegs: {count: 2, diameter: 3/4 in}}
   knee-ends: {kind: brace-tenon, of: [knee, tie-knee], into: [post, plate, tie], housing: 1/2 in, tenon: {thickness: 1 1/2 in}, pegs: {count: 1, diameter: 3/4 in}}
 piers:
-  all: {under: post, kind: tube, diameter: 14 in, depth: 48 in, anchor: {kind: embedded-strap, stand-off: 1 in}, lateral: doubled}
+  all: {under: post, kind: tube, diameter: 14 in, depth: 48 in, lateral: doubled, anchor: {kind: embedded-strap, stand-off: 1 in}}
 `;
 
 /** A small sound frame that tests start from and break in one place. It has no roof, so its site gives no snow. */

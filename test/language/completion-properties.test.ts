@@ -141,11 +141,30 @@ function listAt(value: Plain, [key, ...deeper]: readonly string[]): readonly Pla
 
 function expectAdded(before: string, after: string, pointer: string, key: string): void {
   const { root } = readYaml(after);
-  const place = indexOf(after, root).entry(`${pointer}/${key}`);
-  expect(place, `${pointer}/${key} in\n${after}`).toBeDefined();
-  expect(without(readWhole(after), keysOf(`${pointer}/${key}`))).toEqual(
+  const own = /^\/(?:members|joints|piers)$/.test(pointer) ? namedAfter(before, root, pointer, key) : key;
+  const place = indexOf(after, root).entry(`${pointer}/${own}`);
+  expect(place, `${pointer}/${own} in\n${after}`).toBeDefined();
+  expect(without(readWhole(after), keysOf(`${pointer}/${own}`))).toEqual(
     without(readWhole(before), ["none"]),
   );
+}
+
+/** A whole entry has a free name of its own and says its kind. */
+function namedAfter(
+  before: string,
+  root: ReturnType<typeof readYaml>["root"],
+  pointer: string,
+  kind: string,
+): string {
+  const names = (tree: typeof root): string[] => {
+    const map = indexOf("", tree).node(pointer);
+    return map?.kind === "map" ? map.entries.map((entry) => entry.key) : [];
+  };
+  const known = new Set(names(readYaml(before).root));
+  const [name, ...more] = names(root).filter((each) => !known.has(each));
+  expect(more).toEqual([]);
+  expect(indexOf("", root).node(`${pointer}/${name}/kind`)).toMatchObject({ kind: "scalar", text: kind });
+  return name ?? kind;
 }
 
 describe("a key", () => {

@@ -274,6 +274,7 @@ findingsFixture(
         post: {kind: post, section: 8x8, at: [A1, A2], from: pier-top, to: plate}
       #                                                      ^^^^^^^^ error wood-near-earth: below the ground: wood in the earth rots within years, just where it carries the frame. Raise what it stands on to 6 in above the ground. The same holds at post@A2.
         plate: {kind: plate, section: 8x8, walls: [A], from: 1, to: 2, top: eave}
+      #                                                                     ^^^^ note headroom-low: There is 5'-8" under plate@A above the ground
     `,
   }),
 );
