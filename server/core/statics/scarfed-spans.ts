@@ -62,9 +62,10 @@ function hingeOf(
   { pieces, skeleton }: FrameStructure,
   joint: Joint,
 ): { node: number; of: number; into: number } | undefined {
+  // by its id: forces that are kept are of an earlier model's joints
   for (const { from, to, i, j, jointI, jointJ } of pieces) {
-    if (jointI !== joint && jointJ !== joint) continue;
-    const [node, of] = jointI === joint ? [i.node, from] : [j.node, to];
+    if (jointI?.id !== joint.id && jointJ?.id !== joint.id) continue;
+    const [node, of] = jointI?.id === joint.id ? [i.node, from] : [j.node, to];
     const owner = skeleton.owners[node];
     if (owner?.timber.id === joint.into.id) return { node, of, into: owner.at };
   }

@@ -4,8 +4,8 @@ import { describe, expect, test } from "vitest";
 import { type Evaluation, evaluate } from "../../../server/core/evaluate.ts";
 import { readFrame } from "../../../server/document/read.ts";
 
-const read = (name: string): string =>
-  readFileSync(new URL(`../../../samples/${name}.frame.yaml`, import.meta.url), "utf8");
+const read = (name: string, folder = "samples"): string =>
+  readFileSync(new URL(`../../../${folder}/${name}.frame.yaml`, import.meta.url), "utf8");
 
 function evaluated(text: string, previous?: Evaluation): Evaluation {
   const { frame, source } = readFrame(text);
@@ -85,6 +85,18 @@ describe.each([
     // and back again
     expect(told(evaluated(text, after))).toEqual(told(before));
   });
+});
+
+test("the sag of a span that is scarfed, while the forces stay", () => {
+  const text = read("purlins-on-principals", "test/frames");
+  const typed = text.replace("diameter: 18 in", "diameter: 19 in");
+  expect(typed).not.toBe(text);
+  const before = evaluated(text);
+  const after = evaluated(typed, before);
+  expect(after.results.frame?.solution).toBe(before.results.frame?.solution);
+  const spans = [...(after.results.frame?.members ?? [])].filter(([id]) => id.startsWith("plate@A."));
+  expect(spans.length).toBeGreaterThan(1);
+  expect(told(after)).toEqual(told(evaluated(typed)));
 });
 
 test("one thing after another: what was kept of three steps is still true", () => {
