@@ -137,10 +137,10 @@ export function frameText(shape: FrameShape): string {
     "  deck: {kind: boards, thickness: 1 in}",
     "  covering: {kind: standing-seam, coverage: 16 in}",
     "piers:",
-    "  all: {under: post, kind: tube, diameter: 18 in, depth: 50 in, lateral: doubled, footing: {diameter: 24 in, thickness: 12 in}, anchor: {kind: embedded-strap, stand-off: 1 in}}",
+    "  all: {under: post, kind: tube, diameter: 18 in, depth: 66 in, lateral: doubled, footing: {diameter: 28 in, thickness: 12 in}, anchor: {kind: embedded-strap, stand-off: 1 in}}",
     ...(inner.length > 0
       ? [
-          "  inner: {under: prop, kind: tube, diameter: 18 in, depth: 50 in, anchor: {kind: embedded-strap, stand-off: 1 in}}",
+          "  inner: {under: prop, kind: tube, diameter: 18 in, depth: 66 in, anchor: {kind: embedded-strap, stand-off: 1 in}}",
         ]
       : []),
   ];

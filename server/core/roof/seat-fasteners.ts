@@ -62,7 +62,8 @@ function withdrawalOf(
     const { length: held, perInch } = screw.withdrawal;
     return { one: screw.W, perInch: perInch.value, held, toeNailed: false };
   }
-  const straight = length - wood;
+  // what is past the lower timber holds nothing
+  const straight = Math.min(length - wood, under);
   const toeNailed = isToeNailed(wood, fasteners);
   const reach = toeNailed ? toeNailReach(length).reach : straight;
   const { reference, perInch, length: held } = nailWithdrawal(below, diameter, reach);

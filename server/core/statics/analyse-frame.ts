@@ -5,7 +5,8 @@ import type { Model } from "../model/model.ts";
 import type { FrameResults } from "./frame-results.ts";
 import { jointActions } from "./joint-actions.ts";
 import { jointForces, pierReactions } from "./joint-forces.ts";
-import { basisHolds, memberBasis, memberResults } from "./member-results.ts";
+import { basisHolds, memberBasis } from "./member-basis.ts";
+import { memberResults } from "./member-results.ts";
 import type { JointActions } from "./prepared-frame.ts";
 import { solveFrame } from "./solve-frame.ts";
 

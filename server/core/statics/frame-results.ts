@@ -7,8 +7,8 @@ import type { Factor, Sourced } from "../sourced.ts";
 import type { TimberValues } from "../wood/stated-values.ts";
 import type { Bearing } from "./bearing-force.ts";
 import type { BucklingLength } from "./effective-length.ts";
+import type { MemberBasis } from "./member-basis.ts";
 import type { BearingLimit } from "./member-bearing.ts";
-import type { MemberBasis } from "./member-results.ts";
 import type { FrameSolution } from "./solve-frame.ts";
 import type { StressTerms } from "./stress-terms.ts";
 

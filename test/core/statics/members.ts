@@ -6,7 +6,8 @@ import type { LeaningShare } from "../../../server/core/statics/effective-length
 import type { FrameResults, MemberCheck, MemberUse } from "../../../server/core/statics/frame-results.ts";
 import { jointActions } from "../../../server/core/statics/joint-actions.ts";
 import { leaningShare } from "../../../server/core/statics/leaning-share.ts";
-import { memberBasis, memberResults } from "../../../server/core/statics/member-results.ts";
+import { memberBasis } from "../../../server/core/statics/member-basis.ts";
+import { memberResults } from "../../../server/core/statics/member-results.ts";
 import { type FrameSolution, solveFrame } from "../../../server/core/statics/solve-frame.ts";
 import { readFrame } from "../../../server/document/read.ts";
 import { SHED } from "../../shed.ts";

@@ -2,7 +2,7 @@
 import { describe, expect, test } from "vitest";
 import { bearingReactions } from "../../../server/core/statics/balance.ts";
 import { totalOf } from "../../../server/core/statics/line-loads.ts";
-import { memberBasis } from "../../../server/core/statics/member-results.ts";
+import { memberBasis } from "../../../server/core/statics/member-basis.ts";
 import { type Checked, checked } from "./members.ts";
 
 const PRINCIPAL = "  principal: {kind: rafter, section: 7x9, bents: [1, 2, 3], from: plate, to: ridge}\n";

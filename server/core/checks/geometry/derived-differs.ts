@@ -12,7 +12,7 @@ export const derivedDiffers = defineCheck<"model", Data>({
     area: "geometry",
     source: { text: "geometry of the frame itself", status: "derived" },
     explanation: {
-      what: "The file gives the pitch of a shed roof, or another value, that also follows from sizes beside it, here from the heights of the two plates, and the two are not the same.",
+      what: "The file gives a value that also follows from sizes beside it, such as the pitch of a shed roof from the heights of its two plates, and the two are not the same.",
       why: "The frame cannot be both; one of them would be cut wrong.",
       formula: "pitch of a shed roof = (high plate top − low plate top) ÷ run between their seats",
       remedy: "Correct one of them, or leave the value out: it is then derived.",

@@ -1,4 +1,5 @@
 import type { MemberKind } from "../../frame/frame.ts";
+import { USUAL_THICKNESS } from "../../loads/dead.ts";
 import { halfExtent, type Interval } from "../../model/box.ts";
 import type { Model, Timber } from "../../model/model.ts";
 import { along, type Vec3 } from "../../model/vec.ts";
@@ -118,7 +119,9 @@ function floorsOf(model: Model): FloorArea[] {
       return [Math.min(...ends), Math.max(...ends)];
     };
     const tops = row.map((t) => t.origin[2] + halfExtent(t, UP));
-    const boards = floor.deck?.thickness === undefined ? 0 : inches(floor.deck.thickness);
+    const { kind, thickness } = floor.deck ?? {};
+    const usual = kind === undefined ? 0 : USUAL_THICKNESS[kind];
+    const boards = thickness === undefined ? usual : inches(thickness);
     return [{ name: floor.name, x: spans(0), y: spans(1), top: Math.max(...tops) + boards }];
   });
 }

@@ -55,7 +55,7 @@ export const barsCrowded = defineCheck<"model", Data>({
       what: "The bars of a pier, set in as far as concrete must cover them, come nearer each other than concrete flows between, or do not fit at all.",
       why: "Bars near the face rust and burst the concrete; stones jam between crowded bars and leave voids, in a pier that nobody sees again.",
       formula:
-        "ring = diameter − 2 × cover − bar; ring × sin(180° ÷ bars) − bar ≥ 1 1/2 in and 1 1/2 bar diameters; cover 1 1/2 in in a tube, 2 in from No.6 on, 3 in against earth",
+        "ring = diameter − 2 × cover − bar; in a tube ring × sin(180° ÷ bars) − bar, in a pad 4 × ring ÷ bars − bar, for a single bar the ring itself (≥ 0) ≥ 1 1/2 in and 1 1/2 bar diameters; cover 1 1/2 in in a tube, 2 in from No.6 on, 3 in against earth",
       remedy: "Take a wider pier, fewer bars or thinner ones.",
     },
   },

@@ -99,7 +99,7 @@ export const pierBearing = defineCheck<"results", Data>({
       what: "Under some load combination the post and the weight of its own concrete press more on the soil than the code allows for soil of that class.",
       why: "The pier settles, each pier by another amount, and the joints above it take what the ground gives.",
       formula:
-        "(load of the post + weight of pier and footing) ÷ area of the footing, or of the tube without one ≤ bearing of the soil; what a push does to a tube the soil beside it takes (see pier-pushed-over); a pad’s edge presses more by 1 + 6 e/B, with e the push times its height over the load; displaced soil is not taken off, what sticks to the shaft does not count",
+        "(load of the post + weight of pier and footing) ÷ area of the footing, or of the tube without one ≤ bearing of the soil; what a push does to a tube the soil beside it takes (see pier-pushed-over); a pad’s edge presses more: by 1 + 6 e/B up to e = B/6, beyond that with 2 × load ÷ (3 B (B/2 − e)), and it tips from e = B/2 on, where e is the push times its height over the load; displaced soil is not taken off, what sticks to the shaft does not count",
       remedy:
         "Cast a wider footing under the tube, no thinner than it reaches past it; or have the soil tested, since presumptive values are low.",
     },
