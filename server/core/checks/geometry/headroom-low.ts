@@ -39,7 +39,7 @@ export const headroomLow = defineCheck<"model", Data>({
       status: "memory",
     },
     explanation: {
-      what: "Between the underside of a tie, plate, beam or joist and the ground or floor below it there is less than 6 ft 4 in (1930 mm). With risk category ii, iii or iv, where people live or gather, that is a warning. Timbers in a side with siding are left out, and those with less than 4 ft (1219 mm) below them, where nobody walks.",
+      what: "Between the underside of a tie, plate, beam or joist and the ground or floor below it there is less than 6 ft 4 in (1930 mm). With risk category ii, iii or iv, where people live or gather, that is a warning. Timbers in a side with siding are left out, what lies on piers, and those with less than 4 ft (1219 mm) below them, where nobody walks.",
       why: "Who walks under it upright strikes the head, and a timber does not give way.",
       formula: "underside of the timber − ground or floor below it ≥ 6 ft 4 in (1930 mm)",
       remedy:
@@ -47,12 +47,16 @@ export const headroomLow = defineCheck<"model", Data>({
     },
   },
   input: "model",
+  ofTheWhole: true,
   *find(model) {
     const { riskCategory } = model.frame.basis;
     const peopled = riskCategory !== undefined && riskCategory !== "i";
     const closed = new Set(model.frame.siding.map(({ line }) => line));
     const floors = floorsOf(model);
+    // nobody walks under what lies on piers
+    const lying = new Set(model.piers.map(({ timber }) => timber?.id));
     for (const timber of model.timbers) {
+      if (lying.has(timber.id)) continue;
       if (!CROSSING.has(timber.kind) || Math.abs(timber.axis[2]) > SLACK || inSide(timber, closed)) continue;
       const under = timber.origin[2] - halfExtent(timber, UP);
       const below = lowestWay(model, floors, timber, under);

@@ -203,7 +203,7 @@ function wedgeRows(joint: Joint): CutRow[] {
       label: "wedge slope",
       value: (Math.atan(wedge.slope) * 180) / Math.PI,
       unit: "deg",
-      how: "that of the mortise’s roof, 1 in 10 where nothing else is given",
+      how: "that of the mortise’s roof, a tenth where nothing else is given",
     },
     inchRow("wedge", "wedge width", wedge.width, "the tenon’s thickness"),
     inchRow("wedge", "wedge height, thin end", wedge.heightInner, "the drop"),
