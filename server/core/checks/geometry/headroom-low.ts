@@ -47,7 +47,6 @@ export const headroomLow = defineCheck<"model", Data>({
     },
   },
   input: "model",
-  ofTheWhole: true,
   *find(model) {
     const { riskCategory } = model.frame.basis;
     const peopled = riskCategory !== undefined && riskCategory !== "i";

@@ -29,7 +29,7 @@ export const classUnused = defineCheck<"model", Data>({
   ofTheWhole: true,
   *find(model) {
     // what cannot be read or placed may be of it
-    if (!isComplete(model) || !isWhole(model.frame)) return;
+    if (!isComplete(model) || !isWhole(model.frame) || (model.frame.roof && !model.roof)) return;
     const used = new Set(model.timbers.map((t) => t.class?.name));
     // timbers that take none of several have a finding of their own
     if (used.size === 0 || used.has(undefined)) return;
