@@ -113,7 +113,12 @@ function forcesOf(file: string, stdin?: string): Results {
   return (value as { results: Results }).results;
 }
 
-describe.each(SAMPLES)("%s", (file) => {
+/** Roofs on purlins, trusses, step-lap seats, a loft: seats that slide and such that cannot. */
+const FRAMES = ["purlins-on-principals", "king-post-truss", "wagon-shed", "loft"].map(
+  (s) => `test/frames/${s}.frame.yaml`,
+);
+
+describe.each([...SAMPLES, ...FRAMES])("%s", (file) => {
   const { frame } = forcesOf(file);
 
   test("what is applied and what the ground answers cancel under every combination", () => {

@@ -32,6 +32,7 @@ import { timbersOverlap } from "./geometry/timbers-overlap.ts";
 import { twoReadings } from "./geometry/two-readings.ts";
 import { anchorBoltsCrowded } from "./ground/anchor-bolts-crowded.ts";
 import { barsCrowded } from "./ground/bars-crowded.ts";
+import { footingThin } from "./ground/footing-thin.ts";
 import { pierAboveFrost } from "./ground/pier-above-frost.ts";
 import { pierBearing } from "./ground/pier-bearing.ts";
 import { pierDepthMissing } from "./ground/pier-depth-missing.ts";
@@ -211,6 +212,7 @@ export const CHECKS: readonly AnyCheck[] = [
   anyCheck(screwsOverloaded),
   anyCheck(sideCoverShort),
   anyCheck(barsCrowded),
+  anyCheck(footingThin),
   anyCheck(pierAboveFrost),
   anyCheck(pierBearing),
   anyCheck(pierDepthMissing),

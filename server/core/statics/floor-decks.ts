@@ -34,16 +34,18 @@ function widest({ row, along, across, gaps }: FloorPlan): number | undefined {
 function stripOf(model: Model, plan: FloorPlan): DeckStrip | undefined {
   const { floor, row } = plan;
   const { deck, live } = floor;
+  // a floor that names neither deck nor weight weighs as usual boards, and is held against its load as such
+  const kind = deck ? deck.kind : floor.dead === undefined ? "boards" : undefined;
   const span = widest(plan);
   const edition = model.frame.basis.loads ?? "asce-7-16";
-  if (deck?.kind !== "boards" || live === undefined || span === undefined) return undefined;
-  const thickness = deck.thickness === undefined ? USUAL_THICKNESS.boards : inches(deck.thickness);
+  if (kind !== "boards" || live === undefined || span === undefined) return undefined;
+  const thickness = deck?.thickness === undefined ? USUAL_THICKNESS.boards : inches(deck.thickness);
   if (!(thickness > 0)) return undefined;
   const combination = asdCombinations(edition, false).find(({ id }) => id === "2")?.text ?? "";
   const plf = (psf: number): number => (psf * STRIP) / 12;
   return deckStrip({
     on: { floor: floor.name },
-    path: `${deck.path}/${deck.thickness === undefined ? "kind" : "thickness"}`,
+    path: deck ? `${deck.path}/${deck.thickness === undefined ? "kind" : "thickness"}` : `${floor.path}/live`,
     kind: "boards",
     breadth: STRIP,
     span,
@@ -62,7 +64,7 @@ function stripOf(model: Model, plan: FloorPlan): DeckStrip | undefined {
   });
 }
 
-/** @returns one for each floor whose boards, joists and live load the file names */
+/** @returns one for each floor on boards, named or taken as usual, whose joists and live load the file names */
 export function floorDecks(model: Model): readonly DeckStrip[] {
   return floorPlans(model).flatMap((plan) => stripOf(model, plan) ?? []);
 }

@@ -162,7 +162,9 @@ export class PreparedFrame {
   #slidingFrame(): SlidingFrame | undefined {
     const { model } = this;
     if (!model.roof || model.roof.slopes.length < 2 || !ridgeIsCarried(model)) return undefined;
-    const { skeleton } = this.hold.frame;
+    const { skeleton, ties } = this.hold.frame;
+    // principals that are tenoned in have no seat to slide on: they thrust, and holds of the ridge would only fight them
+    if (!ties.some(({ tie }) => isSeat(tie))) return undefined;
     const frame = structureOf(model, { ...this.#options, seats: "slide" }, skeleton, this.hold.frame);
     const back = { id: "put back", nodeLoads: plateLoads(frame) };
     const withHolds = (lengthwise: boolean): SlidingFrame => {

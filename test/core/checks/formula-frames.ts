@@ -293,6 +293,7 @@ export const FORMULA_FRAMES: readonly string[] = [
   ...[
     "kind: tube, diameter: 12 in, depth: 34 in",
     "kind: tube, diameter: 12 in, depth: 24 in, lateral: doubled, footing: {diameter: 14 in, thickness: 6 in}, rebar: {count: 4, size: 11}",
+    "kind: tube, diameter: 16 in, depth: 62 in, lateral: doubled, footing: {diameter: 40 in, thickness: 6 in}",
     "kind: pad, width: 22 in, depth: 6 in",
     "kind: pad, width: 16 in, depth: 1 in",
   ].map((pier) =>

@@ -266,3 +266,25 @@ describe("pier-pushed-over", () => {
     expect(finding.fixes()).toEqual([]);
   });
 });
+
+// IRC R403.1.1 (published): no thinner than it reaches past the tube, 6 in at least
+findingsFixture(
+  "footing-thin: a wide footing that breaks off at its tube",
+  under(
+    on(
+      `kind: tube, diameter: 18 in, depth: 54 in, lateral: doubled, footing: {diameter: 40 in, thickness: 6 in}, ${STRAP}`,
+    ),
+    "  all: ",
+    "#@120-124 error footing-thin: The footing of all@A1 is 6 in thick and reaches 11 in past its tube: thinner than 11 in it breaks off",
+  ),
+  DEFECTS,
+);
+test("footing-thin: as thick as it reaches is enough, and less than 6 in never is", () => {
+  const footed = (size: string) =>
+    on(`kind: tube, diameter: 18 in, depth: 54 in, lateral: doubled, footing: {${size}}, ${STRAP}`);
+  expectFindings(footed("diameter: 40 in, thickness: 11 in"), DEFECTS);
+  expect(one(footed("diameter: 22 in, thickness: 4 in"), "footing-thin").limit).toBe(6);
+  expect(fixed(footed("diameter: 40 in, thickness: 6 in"), "footing-thin", 0, true)).toContain(
+    "footing: {diameter: 40 in, thickness: 12 in}",
+  );
+});

@@ -35,6 +35,18 @@ findingsFixture(
     ),
   { only: ["error", "warning"] },
 );
+// a floor that names neither its deck nor its weight weighs as boards of 1 in
+findingsFixture(
+  "deck-overloaded: the usual boards of a loft that is a store for stone",
+  loft("8x12", "700 psf")
+    .replace("joints:\n", "joints:\n  joist-end: {kind: pocket, of: joist, into: tie}\n")
+    .replace(
+      /^( {2}loft: .*live: )700 psf.*$/m,
+      (line, before: string) =>
+        `${line}\n  #${" ".repeat(before.length - 3)}^^^^^^^ error deck-overloaded: Boards 1 in thick over`,
+    ),
+  { only: ["error", "warning"] },
+);
 fixture(
   "deck-overloaded: panels under more snow than their rating",
   { deck: "kind: panels, thickness: 7/16 in", ground: 150 },

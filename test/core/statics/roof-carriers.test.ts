@@ -64,10 +64,10 @@ describe.each([
 ])("%s", (_, members, own) => {
   const c = checked(barn(members + RIDGE_KNEE).replace("  deck:", `${own}  deck:`));
 
-  test("nothing moves freely, with seats that hold or slide", () => {
+  test("nothing moves freely; seats at the ends of rafters hold, so no second model fights the ridge", () => {
     expect(c.solution.mechanisms).toEqual([]);
     expect(c.solution.failed).toEqual([]);
-    expect(new Set(c.solution.cases.map((s) => s.seats))).toEqual(new Set(["hold", "slide"]));
+    expect(new Set(c.solution.cases.map((s) => s.seats))).toEqual(new Set(["hold"]));
   });
 
   test("carry the whole balanced snow: p_s × 16 ft × 20 ft of plan [published]", () => {

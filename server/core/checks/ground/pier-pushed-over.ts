@@ -194,7 +194,7 @@ export const pierPushedOver = defineCheck<"results", Data>({
       status: "memory",
     },
     explanation: {
-      what: "A post pushes its pier sideways with more than the soil beside it holds; beyond the doubled value of the soil it is an error.",
+      what: "A post pushes its pier sideways with more than the soil beside it holds; beyond the doubled value of the soil it is an error. The concrete of the shaft itself is not checked in bending.",
       why: "Knees under snow push the feet apart, wind pushes them over; a pier that gives way leans, and the frame spreads or racks.",
       formula:
         "push ≤ S_1 b d² ÷ (2.34 (d + 1.09 h)), with S_1 a third of the depth times the soil’s lateral bearing, b the tube’s width, d its depth with a footing that bars tie on, h the height of its top above the lowest ground; a pad: push ≤ friction × (dead load + pad), in clay its adhesion",
