@@ -175,7 +175,7 @@ describe("called wrongly", () => {
     ["post-hed@A1", "There is no joint `post-hed@A1`. Did you mean `post-head@A1`?"],
     ["tie-end@Z9", "There is no joint `tie-end@Z9`. `tie-end` is at: tie-end@A1, "],
     ["tie-nd@Z9", "There is no joint `tie-nd@Z9`. Did you mean `tie-end`? It is at: tie-end@A1, "],
-    ["qqqqqqqq", "This frame has "],
+    ["qqqqqqqq", "This frame has post-head, tie-end, brace-ends, "],
   ])("%s", (id, words) => {
     const { code, err, out } = call(PAVILION, id);
     expect({ code, out }).toEqual({ code: 2, out: "" });
