@@ -45,6 +45,27 @@ describe("pier-lifted: the anchor holds less than pulls", () => {
     ]);
     expect(only("1/16 in")).toEqual([]);
   });
+  test("a hold of nothing says what is wanting: steel, places, or reach", () => {
+    const words = (anchor: string): string[] =>
+      findingsOf(windy(anchor), true)
+        .map(({ finding }) => finding)
+        .filter(({ check }) => check === "pier-lifted")
+        .map(({ message }) => message);
+    expect(words("strap: {thickness: 1/4 in, width: 1/2 in}, bolts: {count: 1, diameter: 1/2 in}")).toEqual([
+      expect.stringContaining("no steel is left beside the holes of its straps"),
+    ]);
+    expect(words(`${STRAP}, bolts: {count: 2, diameter: 1/2 in, up: 1 in}`)).toEqual([
+      expect.stringContaining("stand too near an end, an edge or each other"),
+    ]);
+    expect(words(`${STRAP}, screws: {count: 2, diameter: 1/2 in, length: 1 in}`)).toEqual([
+      expect.stringContaining("reach too little wood"),
+    ]);
+    expect(
+      words(
+        `strap: {thickness: 3/16 in, width: 2 1/2 in, let-in: 4 in}, bolts: {count: 2, diameter: 1/2 in}`,
+      ),
+    ).toEqual([expect.stringContaining("no wood is left for it")]);
+  });
   test("a dowel with a capacity ties", () =>
     expect(
       findingsOf(

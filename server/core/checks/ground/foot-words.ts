@@ -1,5 +1,5 @@
 /** What the checks of a post's foot share: where they point, the formula, and what helps. */
-import { type FootWay, LIMIT_WORDS, type LimitKind, type WayHold } from "../../joinery/foot/foot-hold.ts";
+import { type FootWay, LIMIT_WORDS, type WayHold } from "../../joinery/foot/foot-hold.ts";
 import type { PostFoot } from "../../joinery/foot/post-foot.ts";
 import { square, times } from "../formula-words.ts";
 import type { Say } from "../say.ts";
@@ -49,7 +49,10 @@ function nothingWords({ kind, none }: WayHold["limits"][0], say: Say): string {
 }
 
 /** @returns what to do about what holds least */
-export function limitRemedy(kind: LimitKind, way: FootWay, say: Say): string {
+export function limitRemedy({ limits: [{ kind, none }] }: WayHold, way: FootWay, say: Say): string {
+  if (none === "wood") return say.text("Let the straps in less deep, or take a larger post.");
+  if (none === "place") return say.text("Give them their full distances.");
+  if (none === "reach") return say.text("Take longer ones, or bolts through the post.");
   switch (kind) {
     case "stated":
       return say.text("Take an anchor that is rated for more.");

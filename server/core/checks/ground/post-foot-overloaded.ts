@@ -75,7 +75,7 @@ export const postFootOverloaded = defineCheck<"results", Data>({
       asked: askedWords(use, say),
       combination: caseWords(solution, use.caseId, say),
       held: heldWords(use.hold, say),
-      help: limitRemedy(use.hold.limits[0].kind, use.way, say),
+      help: limitRemedy(use.hold, use.way, say),
     }),
   worked: ({ use }, say) => limitFormula(use.force, use.hold, say),
 });
