@@ -50,7 +50,8 @@ function nothingWords({ kind, none }: WayHold["limits"][0], say: Say): string {
 
 /** @returns what to do about what holds least */
 export function limitRemedy({ limits: [{ kind, none }] }: WayHold, way: FootWay, say: Say): string {
-  if (none === "wood") return say.text("Let the straps in less deep, or take a larger post.");
+  if (none === "wood")
+    return say.text("Let straps in less deep, take a thinner plate in a kerf, or a larger post.");
   if (none === "place") return say.text("Give them their full distances.");
   if (none === "reach") return say.text("Take longer ones, or bolts through the post.");
   switch (kind) {
