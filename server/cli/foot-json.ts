@@ -48,6 +48,7 @@ export function footJson(file: string, foot: PostFoot, snapshot: Snapshot): stri
         combination: caseId,
         holds: hold ? figure(hold.limits[0].value.value) : null,
         by: hold?.limits[0].kind ?? null,
+        whole: hold?.whole ?? null,
         ratio: ratio === undefined || !Number.isFinite(ratio) ? null : figure(ratio),
       })),
     findings: footFindings(foot, snapshot).map((located) => ({

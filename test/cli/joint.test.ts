@@ -25,6 +25,10 @@ function call(...args: readonly string[]) {
       if (file === "shed") return new TextEncoder().encode(SHED);
       if (file === "thin")
         return new TextEncoder().encode(SHED.replace("thickness: 2 in", "thickness: 1 in"));
+      if (file === "doweled")
+        return new TextEncoder().encode(BOLTED(false).replace("embedded-strap", "dowel"));
+      if (file === "deep")
+        return new TextEncoder().encode(BOLTED(false).replace("let-in: 3/16", "let-in: 5"));
       if (file === "bolted" || file === "bolted-mm")
         return new TextEncoder().encode(BOLTED(file === "bolted-mm"));
       return file === "empty" ? new Uint8Array() : readFileSync(file);
@@ -149,6 +153,27 @@ describe("the foot of a post on its anchor", () => {
     expect(call(PAVILION, "post-foot@A1").out).toContain(
       "Not known, for want of: the thickness and width of its steel (`strap`) and its bolts or screws (`bolts`, `screws`).",
     ));
+  test("pressed down: no whole capacity where the plate under the end grain is not judged", () => {
+    const { out } = call("bolted", "post-foot@A1");
+    expect(out).toMatch(/pressed down .* at most [\d,]+ lb .* at least 0\.\d\d/);
+    expect(out).toContain("Pressed down, no more than what is named is judged");
+    const { holds } = JSON.parse(call("bolted", "post-foot@A1", "--format", "json").out);
+    const whole = holds.map((one: { way: string; whole: boolean }) => [one.way, one.whole]);
+    expect(whole).toContainEqual(["down", false]);
+    expect(whole).toContainEqual(["along-bolts", true]);
+  });
+  test("a dowel: what is written beside it is not counted, and what it would need is its capacity", () => {
+    const { out } = call("doweled", "post-foot@A1");
+    expect(out).toContain("Not known, for want of: what its dowel holds (`capacity`)");
+    expect(out).toContain("Its `strap`, `bolts` and `screws` are not counted: a dowel has none.");
+    expect(out).not.toContain("its bolts or screws");
+  });
+  test("straps let in past the middle: no size below nothing, and far over is said", () => {
+    const { out } = call("deep", "post-foot@A1");
+    expect(out).toContain("anchor-unfit");
+    expect(out).not.toMatch(/\s[-−]\d/);
+    expect(out).toMatch(/sideways, square to its bolts .* 0 lb .* far over/);
+  });
   test("as JSON, in inches and in a file of millimetres", () => {
     for (const file of ["bolted", "bolted-mm", PAVILION]) {
       const value = JSON.parse(call(file, "post-foot@A1", "--format", "json").out);
@@ -175,7 +200,7 @@ describe("called wrongly", () => {
     ["post-hed@A1", "There is no joint `post-hed@A1`. Did you mean `post-head@A1`?"],
     ["tie-end@Z9", "There is no joint `tie-end@Z9`. `tie-end` is at: tie-end@A1, "],
     ["tie-nd@Z9", "There is no joint `tie-nd@Z9`. Did you mean `tie-end`? It is at: tie-end@A1, "],
-    ["qqqqqqqq", "This frame has "],
+    ["qqqqqqqq", "This frame has post-head, tie-end, brace-ends, "],
   ])("%s", (id, words) => {
     const { code, err, out } = call(PAVILION, id);
     expect({ code, out }).toEqual({ code: 2, out: "" });

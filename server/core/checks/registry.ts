@@ -31,6 +31,7 @@ import { timberNoLength } from "./geometry/timber-no-length.ts";
 import { timbersOverlap } from "./geometry/timbers-overlap.ts";
 import { twoReadings } from "./geometry/two-readings.ts";
 import { anchorBoltsCrowded } from "./ground/anchor-bolts-crowded.ts";
+import { anchorUnfit } from "./ground/anchor-unfit.ts";
 import { barsCrowded } from "./ground/bars-crowded.ts";
 import { footingThin } from "./ground/footing-thin.ts";
 import { pierAboveFrost } from "./ground/pier-above-frost.ts";
@@ -221,6 +222,7 @@ export const CHECKS: readonly AnyCheck[] = [
   anyCheck(pierPushedOver),
   anyCheck(postFootOverloaded),
   anyCheck(anchorBoltsCrowded),
+  anyCheck(anchorUnfit),
   anyCheck(pierTwice),
   anyCheck(piersMissing),
   anyCheck(woodNearEarth),

@@ -72,6 +72,20 @@ export function strapEdgeMoment({ thickness, width }: FlatSteel, lever: number):
   return known(Math.min(plastic, rolls) / OMEGA_YIELD, "M_n ÷ 1.67, AISC 360 F11");
 }
 
+/**
+ * Compression over a free length, lb: F_cr A_g ÷ 1.67 (AISC 360 E3-1 to E3-4), flat bar that is held in the concrete and
+ * whose head may sway but not turn: K 1.2 (AISC 360 Table C-A-7.1).
+ * @param free in
+ */
+export function strapColumn({ thickness, width }: FlatSteel, free: number): Sourced {
+  const Fy = gradeOf(thickness).yield;
+  const slender = (1.2 * Math.max(0, free) * Math.sqrt(12)) / Math.min(thickness, width);
+  const euler = (Math.PI ** 2 * STEEL_MODULUS) / slender ** 2;
+  const critical =
+    slender <= 4.71 * Math.sqrt(STEEL_MODULUS / Fy) ? Fy * 0.658 ** (Fy / euler) : 0.877 * euler;
+  return known((critical * thickness * width) / OMEGA_YIELD, "F_cr A ÷ 1.67, AISC 360 E3, K 1.2");
+}
+
 /** Shear across the section, lb: 0.6 F_y A ÷ 1.5 (AISC 360 J4-3). */
 export function strapShear({ thickness, width }: FlatSteel): Sourced {
   return known((0.6 * gradeOf(thickness).yield * thickness * width) / 1.5, "0.6 F_y A ÷ 1.5, AISC 360 J4");

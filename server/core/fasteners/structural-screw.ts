@@ -65,7 +65,7 @@ export function structuralScrew(screw: StructuralScrew): StructuralScrewValue {
         side,
         penetration: lagPenetration(diameter, Math.min(length, far + tip), side.thickness),
       })
-    : woodScrewLateral({ diameter, main, side, reach: Math.max(0, length - side.thickness) });
+    : woodScrewLateral({ diameter, main, side, reach: Math.max(0, Math.min(length, far) - side.thickness) });
   const withdrawal = lag
     ? lagWithdrawal(main.G, diameter, held)
     : woodScrewWithdrawal(main.G, diameter, held);

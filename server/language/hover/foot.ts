@@ -33,6 +33,8 @@ const LACKS: Readonly<Record<FootLack, string>> = {
   wood: "what wood the post is of",
   strap: "the thickness and width of its steel (`strap`)",
   fasteners: "its bolts or screws (`bolts`, `screws`)",
+  "kerf-bolts": "bolts through the plate in its kerf (`bolts`), which screws do not hold",
+  dowel: "what its dowel holds (`capacity`): it keeps the post in its place, and nothing here says how hard",
   unread: "a part of its anchor that cannot be read",
 };
 
@@ -94,15 +96,22 @@ function holdCells(hold: WayHold | undefined, use: FootUse | undefined, say: Say
   const [first] = hold.limits;
   const ratio = use?.ratio;
   return [
-    say.force(first.value.value),
+    hold.whole
+      ? say.force(first.value.value)
+      : say.text("at most {force}", { force: say.force(first.value.value) }),
     say.text(LIMIT_WORDS[first.kind]),
-    ratio === undefined || !Number.isFinite(ratio) ? "" : ratioText(ratio, say),
+    ratio === undefined
+      ? ""
+      : hold.whole || !Number.isFinite(ratio)
+        ? ratioText(ratio, say)
+        : say.text("at least {ratio}", { ratio: ratioText(ratio, say) }),
   ];
 }
 
 /** What the file has to say before more is known, and what no figure here covers. */
 export function footRemarks(foot: PostFoot, say: Say): string[] {
-  const { lacks } = footHold(foot, NORMAL);
+  const { lacks, ways } = footHold(foot, NORMAL);
+  const { kind, strap, bolts, screws } = foot.anchor;
   return [
     ...(lacks.length === 0
       ? []
@@ -111,6 +120,20 @@ export function footRemarks(foot: PostFoot, say: Say): string[] {
             lacks: say.list(lacks.map((one) => say.text(LACKS[one]))),
           }),
         ]),
+    ...(kind === "dowel" && (strap ?? bolts ?? screws) !== undefined
+      ? [
+          say.text(
+            "Its `strap`, `bolts` and `screws` are not counted: a dowel has none. Where there are any, its kind is `embedded-strap` or `post-base`.",
+          ),
+        ]
+      : []),
+    ...(ways.down?.whole === false
+      ? [
+          say.text(
+            "Pressed down, no more than what is named is judged: the plate or seat under the end grain and what carries it are for the maker to say (`capacity: {down: …, because: …}`).",
+          ),
+        ]
+      : []),
     say.text(
       "Each way alone. Steel without a grade counts as common mild steel; how the anchor holds in the concrete is for its maker to say.",
     ),

@@ -262,6 +262,10 @@ export const FORMULA_FRAMES: readonly string[] = [
     "strap: {thickness: 1/64 in, width: 1 in}, bolts: {count: 1, diameter: 1/4 in}",
     "strap: {thickness: 1/4 in, width: 2 in, height: 4 in}, bolts: {count: 2, diameter: 3/4 in, up: 2 in, spacing: 2 in}",
     "strap: {thickness: 3/4 in, width: 3 in}, screws: {count: 1, diameter: 0.1 in, length: 2 in}",
+    "strap: {thickness: 1/32 in, width: 1/2 in}",
+    "strap: {thickness: 3/16 in, width: 20 in, let-in: 5 in}, bolts: {count: 2, diameter: 1/2 in}",
+    "strap: {thickness: 1/4 in, width: 2 in}, screws: {count: 2, diameter: 1/2 in, length: 12 in}",
+    "strap: {thickness: 5 in, width: 2 in, place: in-kerf}, bolts: {count: 1, diameter: 1/4 in}",
   ].map((more) =>
     ROOFED.replace("100 mph, exposure: B", "115 mph, exposure: C").replace(
       "stand-off: 1 in}",

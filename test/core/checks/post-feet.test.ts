@@ -45,6 +45,27 @@ describe("pier-lifted: the anchor holds less than pulls", () => {
     ]);
     expect(only("1/16 in")).toEqual([]);
   });
+  test("a hold of nothing says what is wanting: steel, places, or reach", () => {
+    const words = (anchor: string): string[] =>
+      findingsOf(windy(anchor), true)
+        .map(({ finding }) => finding)
+        .filter(({ check }) => check === "pier-lifted")
+        .map(({ message }) => message);
+    expect(words("strap: {thickness: 1/4 in, width: 1/2 in}, bolts: {count: 1, diameter: 1/2 in}")).toEqual([
+      expect.stringContaining("no steel is left beside the holes of its straps"),
+    ]);
+    expect(words(`${STRAP}, bolts: {count: 2, diameter: 1/2 in, up: 1 in}`)).toEqual([
+      expect.stringContaining("stand too near an end, an edge or each other"),
+    ]);
+    expect(words(`${STRAP}, screws: {count: 2, diameter: 1/2 in, length: 1 in}`)).toEqual([
+      expect.stringContaining("reach too little wood"),
+    ]);
+    expect(
+      words(
+        `strap: {thickness: 3/16 in, width: 2 1/2 in, let-in: 4 in}, bolts: {count: 2, diameter: 1/2 in}`,
+      ),
+    ).toEqual([expect.stringContaining("no wood is left for it")]);
+  });
   test("a dowel with a capacity ties", () =>
     expect(
       findingsOf(
@@ -105,9 +126,22 @@ describe("anchor-bolts-crowded (NDS Tables 12.5.1A to C; memory)", () => {
     expect(shorts("count: 1, diameter: 1/2 in, up: 1 3/4 in")).toEqual([]);
     expect(shorts("count: 1, diameter: 1/2 in, up: 1 1/2 in")).toEqual(["anchor-bolts-crowded 1.5 < 1.75"]);
   });
-  test("spacing from 3 D", () => {
-    expect(shorts("count: 2, diameter: 1/2 in, spacing: 1 1/2 in")).toEqual([]);
-    expect(shorts("count: 2, diameter: 1/2 in, spacing: 1 1/4 in")).toEqual([
+  test("spacing from 5 D, so that a push square to them finds a row of each (Table 12.5.1D)", () => {
+    expect(shorts("count: 2, diameter: 1/2 in, spacing: 2 1/2 in")).toEqual([]);
+    expect(shorts("count: 2, diameter: 1/2 in, spacing: 2 1/4 in")).toEqual([
+      "anchor-bolts-crowded 2.25 < 2.5",
+    ]);
+    expect(fixed(bolted("count: 2, diameter: 1/2 in, spacing: 1 in"), "anchor-bolts-crowded")).toContain(
+      "spacing: 2 1/2 in",
+    );
+  });
+  test("spacing from 3 D where the file says what holds sideways", () => {
+    const stated = (bolts: string): string[] =>
+      findingsOf(
+        bolted(bolts).replace("bolts:", "capacity: {sideways: 900 lb, because: the sheet}, bolts:"),
+      ).map(({ finding }) => `${finding.check} ${finding.value} < ${finding.limit}`);
+    expect(stated("count: 2, diameter: 1/2 in, spacing: 1 1/2 in")).toEqual([]);
+    expect(stated("count: 2, diameter: 1/2 in, spacing: 1 1/4 in")).toEqual([
       "anchor-bolts-crowded 1.25 < 1.5",
     ]);
     expect(shorts("count: 1, diameter: 1/2 in, spacing: 1 1/4 in")).toEqual([]);
@@ -133,6 +167,59 @@ describe("anchor-bolts-crowded (NDS Tables 12.5.1A to C; memory)", () => {
     expect(fixed(bolted("count: 1, diameter: 1/2 in, up: 1 1/2 in"), "anchor-bolts-crowded")).toContain(
       "up: 3 1/2 in",
     ));
+});
+
+describe("anchor-unfit (common practice, no source)", () => {
+  const unfit = (anchor: string): string =>
+    gate({
+      piers: `
+        piers:
+          all: {under: post, kind: tube, diameter: 14 in, depth: 40 in, anchor: {kind: embedded-strap, ${anchor}}}
+      `,
+    });
+  const heard = (anchor: string): string[] =>
+    findingsOf(unfit(anchor)).map(
+      ({ finding }) => `${finding.level} ${finding.check} ${finding.value} > ${finding.limit}`,
+    );
+  const straps = (more: string): string => `strap: {thickness: 1/4 in, ${more}}`;
+  const BOLT = "bolts: {count: 2, diameter: 1/2 in}";
+  test("half of the post may be cut away; an error where nothing is left", () => {
+    expect(heard(`${straps("width: 2 in, let-in: 2 in")}, ${BOLT}`)).toEqual([]);
+    expect(heard(`${straps("width: 2 in, let-in: 2 1/8 in")}, ${BOLT}`)).toEqual([
+      "warning anchor-unfit 4.25 > 4",
+    ]);
+    expect(heard(`${straps("width: 2 in, let-in: 5 in")}, ${BOLT}`)).toContain("error anchor-unfit 10 > 4");
+    expect(heard(`strap: {thickness: 9 in, width: 2 in, place: in-kerf}, ${BOLT}`)).toContain(
+      "error anchor-unfit 9.0625 > 4",
+    );
+    expect(fixed(unfit(`${straps("width: 2 in, let-in: 5 in")}, ${BOLT}`), "anchor-unfit")).toContain(
+      "let-in: 1/4 in",
+    );
+  });
+  test("steel as wide as its post at most", () => {
+    expect(heard(`${straps("width: 8 in")}, ${BOLT}`)).toEqual([]);
+    expect(heard(`${straps("width: 20 in")}, ${BOLT}`)).toEqual(["warning anchor-unfit 20 > 8"]);
+    expect(fixed(unfit(`${straps("width: 20 in")}, ${BOLT}`), "anchor-unfit")).toContain("width: 8 in");
+  });
+  test("screws that end in the middle, or at the far face from one side", () => {
+    const screws = (length: string, more = "width: 2 in"): string =>
+      `${straps(more)}, screws: {count: 2, diameter: 1/4 in, length: ${length}}`;
+    expect(heard(screws("4 1/4 in"))).toEqual([]);
+    expect(heard(screws("5 in"))).toEqual(["warning anchor-unfit 4.75 > 4"]);
+    expect(heard(screws("5 in", "width: 2 in, place: one-face"))).toEqual([]);
+    expect(heard(screws("12 in", "width: 2 in, place: one-face"))).toEqual([
+      "warning anchor-unfit 11.75 > 8",
+    ]);
+    expect(fixed(unfit(screws("12 in")), "anchor-unfit")).toContain("length: 4 in");
+  });
+  findingsFixture(
+    "words",
+    under(
+      unfit("strap: {thickness: 1/4 in, width: 2 in}, screws: {count: 2, diameter: 1/4 in, length: 5 in}"),
+      "  all: ",
+      "#@181-185 warning anchor-unfit: At post-foot@A1 screws of 5 in reach 4 3/4 in into the wood from both faces, and to the middle there are 4 in: their points meet, and only what lies before the middle is counted. Take ones of 4 in or shorter. The same holds at all@A2.",
+    ),
+  );
 });
 
 describe("mortise-meets-anchor over the anchor of a sill or beam (common practice, no source)", () => {

@@ -7,7 +7,7 @@ import { boltLateral } from "../../../server/core/fasteners/bolt.ts";
 import { steelBearing } from "../../../server/core/fasteners/dowel-bearing.ts";
 import { strapEdgeMoment, strapFlatMoment, strapShear } from "../../../server/core/fasteners/strap-steel.ts";
 import { footCuts } from "../../../server/core/joinery/foot/foot-cuts.ts";
-import { footHold } from "../../../server/core/joinery/foot/foot-hold.ts";
+import { footHold, rowPush } from "../../../server/core/joinery/foot/foot-hold.ts";
 import { footAssembly, heightsOf, type PostFoot } from "../../../server/core/joinery/foot/post-foot.ts";
 import { durationFactor } from "../../../server/core/loads/combinations.ts";
 import { layoutSticks } from "../../../server/core/shop/layout/layout.ts";
@@ -104,14 +104,24 @@ describe("bolts through straps on both faces", () => {
   });
   test("along the bolts: 434 lb·in ÷ 1 in + 434 lb·in ÷ 4 1/2 in = 531 lb", () =>
     expect(limits(foot, "along-bolts").get("strap-bending")).toBeCloseTo(530.7, 1));
-  test("square to them: 2 × 5,482 lb·in ÷ 4 1/2 in = 2,436 lb of steel; wood splits at 2/3 F_v′ b d_e (d_e/d)²", () => {
+  test("square to them: 4 1/2 in × Z + 7 in × the rest ≤ 2 × 5,482 lb·in of steel; wood splits at 2/3 F_v′ b d_e (d_e/d)²", () => {
     const across = limits(foot, "across-bolts");
-    expect(across.get("strap-bending")).toBeCloseTo(2436, 0);
+    const Z = (across.get("bolts") ?? 0) / 2;
+    expect(across.get("strap-bending")).toBeCloseTo(Z + (2 * 5481.6 - 4.5 * Z) / 7, 0);
     // 2/3 × 200 psi × 8 in × 4 in × 1/4 (NDS 3.4-6)
     expect(across.get("split")).toBeCloseTo(1066.7, 1);
   });
-  test("down: F_c* of the whole end; C_M 0.91 of green timbers (NDS Table 4D)", () => {
-    const [first] = footHold(foot, wind).ways.down?.limits ?? [];
+  test("down: straps as columns over 1 in, K 1.2: KL/r 22.2, F_e 582,500 psi, 2 × 32,227 psi × 0.469 in² ÷ 1.67 = 18,092 lb (AISC 360 E3; memory)", () => {
+    const hold = footHold(foot, wind).ways.down;
+    expect(hold?.limits[0].kind).toBe("strap-column");
+    expect(hold?.limits[0].value.value).toBeCloseTo(18092, -1);
+    expect(hold?.whole).toBe(false);
+  });
+  test("down on a plate: F_c* of the whole end; C_M 0.91 of green timbers (NDS Table 4D)", () => {
+    const on = footWith(`kind: embedded-strap, stand-off: 1 in, plate: 8 in, ${STRAP}, ${BOLTS}`);
+    const hold = footHold(on, wind).ways.down;
+    expect(hold?.whole).toBe(false);
+    const [first] = hold?.limits ?? [];
     expect(first?.times).toBe(64);
     // eastern white pine No.1, posts and timbers: 725 psi in the table used here × 1.6 × 0.91
     expect(first?.value.value).toBeCloseTo(64 * (first?.each?.reference.value ?? 0) * 1.6 * 0.91, 6);
@@ -133,7 +143,12 @@ test("a knife plate: steel in the middle bears first, 1/2 × 3/16 in × 61,875 p
     [4, 9],
     [-4, 9],
   ]);
-  expect(footHold(foot, wind).ways.down?.limits[0].times).toBeCloseTo(64 - 8 / 4, 9);
+  const down = footHold(foot, wind).ways.down;
+  expect([down?.limits[0].kind, down?.limits[0].times, down?.whole]).toEqual(["bolts", 2, true]);
+  const onPlate = footWith(
+    `kind: post-base, plate: 8 in, strap: {thickness: 3/16 in, width: 2 1/2 in, place: in-kerf}, ${BOLTS}`,
+  );
+  expect(footHold(onPlate, wind).ways.down?.limits[0].times).toBeCloseTo(64 - 8 / 4, 9);
 });
 
 test("straps let in: two notches as wide as the strap, and so much less wood along the bolts", () => {
@@ -167,6 +182,96 @@ test("screws: those of both straps count, in single shear and at most a row alon
     1.9 * (limits(one, "uplift").get("screws") ?? 0),
   );
   expect([three.holes.length, one.holes.length]).toEqual([6, 3]);
+});
+
+test("six thin bolts set no more on their straps than the straps bend under: 419 lb × (2 3/4 + 4) in + 246 lb × 5 1/4 in = 4,122 lb·in", () => {
+  const from = SHED.replace("post: {kind: post, section: 8x8", "post: {kind: post, section: 12x12");
+  const text =
+    "kind: embedded-strap, stand-off: 1 in, strap: {thickness: 3/16 in, width: 1 1/2 in}, bolts: {count: 6, diameter: 1/4 in}";
+  const foot = modelWith(text, from).feet.find(({ id }) => id === "post-foot@A1");
+  if (!foot) throw new Error("no foot");
+  const across = limits(foot, "across-bolts");
+  expect((across.get("bolts") ?? 0) / 6).toBeCloseTo(419, -0.5);
+  expect(across.get("strap-bending")).toBeGreaterThan(1080);
+  expect(across.get("strap-bending")).toBeLessThan(1090);
+});
+
+describe("rowPush, by hand", () => {
+  test("the lowest is filled first: 100 × 2 + 50 × 4 = 400 lb·in", () =>
+    expect(rowPush([2, 4], 100, 400)).toBeCloseTo(150, 9));
+  test("steel that is strong enough leaves all of them their value", () =>
+    expect(rowPush([2, 4], 100, 700)).toBeCloseTo(200, 9));
+  test("steel that the lowest alone bends", () => expect(rowPush([2, 4], 1000, 400)).toBeCloseTo(200, 9));
+});
+
+describe("wood and thread that are not there", () => {
+  const reaches = (length: number, place: string, thick = "1/4 in", D = "1/2 in") =>
+    limits(
+      footWith(
+        `kind: embedded-strap, strap: {thickness: ${thick}, width: 2 in, place: ${place}}, screws: {count: 2, diameter: ${D}, length: ${length} in}`,
+      ),
+      "uplift",
+    ).get("screws") ?? 0;
+  test("screws count to the middle from both faces, to the far face from one", () => {
+    expect(reaches(12, "both-faces")).toBeCloseTo(reaches(4.25 + 5 / 16, "both-faces"), 6);
+    expect(reaches(12, "one-face")).toBeCloseTo(reaches(8.25 + 5 / 16, "one-face"), 6);
+    expect(reaches(12, "one-face", "1/16 in", "0.2 in")).toBeCloseTo(
+      reaches(8 + 1 / 16, "one-face", "1/16 in", "0.2 in"),
+      6,
+    );
+  });
+  test("straps let in past the middle leave nothing for bolts, and no size below nothing", () => {
+    const foot = footWith(
+      `kind: embedded-strap, strap: {thickness: 3/16 in, width: 2 1/2 in, let-in: 5 in}, ${BOLTS}`,
+    );
+    expect(footHold(foot, wind).ways.uplift?.limits[0]).toMatchObject({ value: { value: 0 }, none: "wood" });
+    const kerf = footWith(
+      `kind: embedded-strap, strap: {thickness: 9 in, width: 2 1/2 in, place: in-kerf}, ${BOLTS}`,
+    );
+    for (const row of [...footCuts(foot), ...footCuts(kerf)]) expect(row.value, row.label).toBeGreaterThan(0);
+  });
+  test("steel counts no wider than its post", () => {
+    const wide = (width: number) =>
+      limits(
+        footWith(`kind: embedded-strap, strap: {thickness: 3/16 in, width: ${width} in}, ${BOLTS}`),
+        "uplift",
+      ).get("strap-yield");
+    expect(wide(20)).toBeCloseTo(wide(8) ?? 0, 9);
+  });
+  test("screws draw a strap flat no harder than their thread holds: 2 × W of NDS 12.2-1 × C_D, and what the other takes", () => {
+    const along = limits(
+      footWith(
+        "kind: embedded-strap, stand-off: 1 in, strap: {thickness: 1 in, width: 4 in}, screws: {count: 2, diameter: 1/4 in, length: 3 in}",
+      ),
+      "along-bolts",
+    );
+    // thread 2 in less the tip of 5/32 in; G 0.36; flat moment 36,000 × 4 × 1 ÷ 4 ÷ 1.67 over 1 in, under the shear
+    const W = 1800 * 0.36 ** 1.5 * 0.25 ** 0.75 * (2 - 5 / 32);
+    expect(along.get("withdrawal")).toBeCloseTo(2 * W * 1.6 + 36_000 / 1.67, 0);
+  });
+});
+
+describe("down, where the file says little", () => {
+  const down = (anchor: string) => footHold(footWith(anchor), wind).ways.down;
+  test("two straps of 1/32 × 1/2 in over 12 in buckle: KL/r 1,596, 0.877 × 112.3 psi × 1/64 in² ÷ 1.67 × 2 = 1.84 lb", () =>
+    expect(
+      down("kind: embedded-strap, stand-off: 12 in, strap: {thickness: 1/32 in, width: 1/2 in}")?.limits[0]
+        .value.value,
+    ).toBeCloseTo(1.84, 2));
+  test("a plate in a kerf holds no more than its bolt, and nothing is known without one", () => {
+    const plate = "kind: post-base, stand-off: 1 in, strap: {thickness: 1/2 in, width: 2 in, place: in-kerf}";
+    expect(down(`${plate}, bolts: {count: 1, diameter: 1/4 in}`)?.limits[0]).toMatchObject({
+      kind: "bolts",
+      times: 1,
+    });
+    expect(down(plate)).toBeUndefined();
+    const screwed = footHold(footWith(`${plate}, screws: {count: 2, diameter: 1/4 in, length: 3 in}`), wind);
+    expect(screwed.lacks).toEqual(["kerf-bolts"]);
+  });
+  test("what the file states is the whole", () =>
+    expect(down("kind: post-base, capacity: {down: 9000 lb, because: the sheet}")?.whole).toBe(true));
+  test("a dowel wants no straps and bolts", () =>
+    expect(footHold(footWith("kind: dowel"), wind).lacks).toEqual(["dowel"]));
 });
 
 describe("what the file does not say", () => {

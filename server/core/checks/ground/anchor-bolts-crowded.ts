@@ -89,14 +89,14 @@ export const anchorBoltsCrowded = defineCheck<"model", Data>({
     level: "warning",
     area: "ground",
     source: {
-      text: "NDS Tables 12.5.1A to C; steel past a hole by AISC 360 Table J3.4 in round figures",
+      text: "NDS Tables 12.5.1A to D; steel past a hole by AISC 360 Table J3.4 in round figures",
       status: "memory",
     },
     explanation: {
-      what: "In the foot of a post the bolts or screws of its anchor have less wood to its end, to its edge or between them than they need to count at all, or the steel ends too near its holes. Screws under 1/4 in are held to the same, for which the NDS gives no number.",
+      what: "In the foot of a post the bolts or screws of its anchor have less wood to its end, to its edge or between them than they need to count at all, up or sideways, or the steel ends too near its holes. Where the file states what holds sideways (“capacity”), a push square to the bolts asks for nothing. Screws under 1/4 in are held to the same, for which the NDS gives no number.",
       why: "The wood below a bolt shears out toward the end of the post, or splits along the row, long before the bolt is loaded as it could be.",
       formula:
-        "in diameters: end ≥ 3.5 (7 for the full value, in softwood pulled along the grain), spacing ≥ 3 (4), edge ≥ 1.5; steel to the middle of a hole ≥ 1.5",
+        "in diameters: end ≥ 3.5 (7 for the full value, in softwood pulled along the grain); a push square to the bolts makes each a row of its own: spacing ≥ 5 (2.5 to 5 where the bolt is shorter in the wood than 6 diameters), edge ≥ 4; for uplift alone spacing ≥ 3 (4), edge ≥ 1.5; steel to the middle of a hole ≥ 1.5",
       remedy: "Set the bolts higher and farther apart, take thinner ones, or steel that is longer and wider.",
     },
   },
@@ -122,6 +122,11 @@ export const anchorBoltsCrowded = defineCheck<"model", Data>({
   },
   words: (d, say) => {
     const values = { where: whereWords(d, say), need: say.length(d.need), full: say.length(d.full) };
+    if (d.what === "spacing" && d.full < d.need + 1e-6)
+      return say.text(
+        "{where}, less than the {need} from which they hold a push square to them: each is a row of its own then, and the wood splits between them. Give them {full}.",
+        values,
+      );
     return d.full > d.need + 1e-6
       ? say.text(
           "{where}, less than the {need} from which they count at all: the wood shears out or splits there. Give them {full}, with which they hold in full.",

@@ -1,5 +1,5 @@
 /** What the checks of a post's foot share: where they point, the formula, and what helps. */
-import { type FootWay, LIMIT_WORDS, type LimitKind, type WayHold } from "../../joinery/foot/foot-hold.ts";
+import { type FootWay, LIMIT_WORDS, type WayHold } from "../../joinery/foot/foot-hold.ts";
 import type { PostFoot } from "../../joinery/foot/post-foot.ts";
 import { square, times } from "../formula-words.ts";
 import type { Say } from "../say.ts";
@@ -27,18 +27,33 @@ export function heldWords({ limits: [first] }: WayHold, say: Say): string {
   const held = say.force(first.value.value);
   if (first.kind === "stated")
     return say.text("more than the {held} that the file states for its anchor", { held });
-  if (first.value.value <= 0)
-    return say.text(
-      "and its anchor holds nothing that way: its fasteners stand too near an end, an edge or each other, or reach too little wood, to count",
-    );
+  if (first.value.value <= 0) return nothingWords(first, say);
   return say.text("more than the {held} that its anchor holds that way, limited by {limit}", {
     held,
     limit: say.text(LIMIT_WORDS[first.kind]),
   });
 }
 
+function nothingWords({ kind, none }: WayHold["limits"][0], say: Say): string {
+  if (kind === "strap-rupture")
+    return say.text("and its anchor holds nothing that way: no steel is left beside the holes of its straps");
+  if (kind === "withdrawal" || none === "reach")
+    return say.text("and its anchor holds nothing that way: its fasteners reach too little wood to count");
+  if (none === "place")
+    return say.text(
+      "and its anchor holds nothing that way: its fasteners stand too near an end, an edge or each other to count",
+    );
+  if (kind.startsWith("strap"))
+    return say.text("and its anchor holds nothing that way: its straps are too thin or too long to count");
+  return say.text("and its anchor holds nothing that way: no wood is left for it");
+}
+
 /** @returns what to do about what holds least */
-export function limitRemedy(kind: LimitKind, say: Say): string {
+export function limitRemedy({ limits: [{ kind, none }] }: WayHold, way: FootWay, say: Say): string {
+  if (none === "wood")
+    return say.text("Let straps in less deep, take a thinner plate in a kerf, or a larger post.");
+  if (none === "place") return say.text("Give them their full distances.");
+  if (none === "reach") return say.text("Take longer ones, or bolts through the post.");
   switch (kind) {
     case "stated":
       return say.text("Take an anchor that is rated for more.");
@@ -46,9 +61,15 @@ export function limitRemedy(kind: LimitKind, say: Say): string {
       return say.text("Take a larger plate, or a larger post.");
     case "bolts":
     case "screws":
+      if (way === "down")
+        return say.text(
+          "The file gives its end grain nothing to stand on, so that its bolts carry it: where there is a plate, say so, as “plate: 6 in”.",
+        );
       return say.text(
         "Take more or thicker ones, with their full distances, or an anchor whose maker rates it for that.",
       );
+    case "withdrawal":
+      return say.text("Take longer or more screws, or bolts through the post.");
     case "row-tear-out":
     case "net-section":
       return say.text("Set the bolts higher, or take a larger post.");
@@ -59,6 +80,10 @@ export function limitRemedy(kind: LimitKind, say: Say): string {
     case "strap-bending":
     case "strap-shear":
       return say.text("Take thicker or wider steel, or an anchor whose maker rates it for that.");
+    case "strap-column":
+      return say.text(
+        "Take thicker or wider steel or a smaller stand-off, or an anchor whose maker rates it for that.",
+      );
   }
 }
 

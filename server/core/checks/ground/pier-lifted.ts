@@ -155,7 +155,7 @@ export const pierLifted = defineCheck<"results", Data>({
       return say.text("{post} pulls at {pier} with {up} under {combination}, {held}. {help}", {
         ...values,
         held: heldWords(d.use.hold, say),
-        help: limitRemedy(d.use.hold.limits[0].kind, say),
+        help: limitRemedy(d.use.hold, "uplift", say),
       });
     return say.text(
       "{pier} is lifted with {up} under {combination}, more than the {held} that its weight of {weight} holds with 0.6 of it{footing}. {help} Its anchor must hold {up} too.",

@@ -33,14 +33,14 @@ export const postFootOverloaded = defineCheck<"results", Data>({
     level: "warning",
     area: "ground",
     source: {
-      text: "NDS 3.10.1 (end grain), 12.3 and 12.5 (bolts across the grain), 3.4.3.3 (splitting); AISC 360 F11 for the straps, as flat bars held in the concrete (all memory); a capacity in the file goes before them",
+      text: "NDS 3.10.1 (end grain), 12.3 and 12.5 (bolts across the grain), 3.4.3.3 (splitting); AISC 360 E3 and F11 for the straps, as flat bars held in the concrete; NDS 12.2.1 for the thread of screws (all memory); a capacity in the file goes before them",
       status: "memory",
     },
     explanation: {
-      what: "The end grain is pressed harder on its plate than it bears, or wind pushes the foot sideways with more than its bolts, the wood round them or its straps hold. Uplift is a matter of “A pier that the wind lifts”. Sideways is judged where the file gives straps and bolts, or a capacity; an error where it is the end grain or a stated capacity.",
+      what: "The end grain is pressed harder on its plate than it bears, or on its straps than they carry as columns over the stand-off; a post over a plate in a kerf without “plate” hangs on its bolts; or wind pushes the foot sideways with more than its bolts, the wood round them or its straps hold. Uplift is a matter of “A pier that the wind lifts”. Sideways is judged where the file gives straps and bolts, or a capacity; an error where it is the end grain or a stated capacity.",
       why: "The foot slides off its pier, or the straps bend until the post stands askew.",
       formula:
-        "down ≤ F_c* × area; square to the bolts ≤ n Z⊥ with its factors, ≤ V_r′, ≤ M of the straps on edge ÷ (stand-off + height of the lowest bolt); along the bolts ≤ M of a flat strap ÷ stand-off + M ÷ (stand-off + height of the lowest bolt), one strap or a plate in a kerf the latter alone; each way alone; what is safe in balance is a lower bound",
+        "down ≤ F_c* × area; without a plate ≤ F_cr A ÷ 1.67 of straps on both faces (K 1.2 over the stand-off), of a plate in a kerf also ≤ n Z∥; square to the bolts ≤ n Z⊥ with its factors, ≤ V_r′, and the moments of all bolts about the concrete, the lowest filled first, ≤ M of the straps on edge; along the bolts ≤ M of a flat strap ÷ stand-off + M ÷ (stand-off + height of the lowest bolt), one strap or a plate in a kerf the latter alone, screws no more than their thread holds; each way alone; what is safe in balance is a lower bound",
       remedy:
         "Take thicker steel or a smaller stand-off, or say what the maker’s sheet allows: “capacity: {sideways: …, because: …}”.",
     },
@@ -75,7 +75,7 @@ export const postFootOverloaded = defineCheck<"results", Data>({
       asked: askedWords(use, say),
       combination: caseWords(solution, use.caseId, say),
       held: heldWords(use.hold, say),
-      help: limitRemedy(use.hold.limits[0].kind, say),
+      help: limitRemedy(use.hold, use.way, say),
     }),
   worked: ({ use }, say) => limitFormula(use.force, use.hold, say),
 });

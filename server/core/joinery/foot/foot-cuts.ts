@@ -2,7 +2,7 @@
 import type { Note } from "../../note.ts";
 import { because, inchRow } from "../cut-rows.ts";
 import type { CutRow } from "../joint.ts";
-import { type FootRow, holeOf, type PostFoot } from "./post-foot.ts";
+import { type FootRow, holeOf, type PostFoot, woodLeft } from "./post-foot.ts";
 
 const STAND_OFF: Note = "an exposed post is held about an inch off the concrete (common practice)";
 
@@ -30,7 +30,7 @@ export function footCuts(foot: PostFoot): readonly CutRow[] {
         ]
       : []),
     ...(row ? rowRows(foot, row) : []),
-    ...(strap && row?.kind === "bolts"
+    ...(strap && row?.kind === "bolts" && woodLeft(foot) > 0
       ? [
           inchRow(
             "bolt",
@@ -54,7 +54,9 @@ function strapRows({ strap, through, breadth }: PostFoot): CutRow[] {
   if (strap.kerf > 0)
     return [
       inchRow("joined", "kerf width", strap.kerf, "the plate and a little play (common practice)"),
-      inchRow("joined", "face to kerf", (through - strap.kerf) / 2, "in the middle of the post"),
+      ...(through > strap.kerf
+        ? [inchRow("joined", "face to kerf", (through - strap.kerf) / 2, "in the middle of the post")]
+        : []),
       height,
     ];
   if (!(strap.letIn > 0)) return [];

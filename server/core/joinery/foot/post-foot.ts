@@ -94,11 +94,24 @@ export const heightsOf = ({ count, up, spacing }: FootRow): readonly number[] =>
 /** The post is set down on the anchor, whatever its straps. */
 export const footAssembly = ({ up }: PostFoot): Assembly => ({ direction: scale(up, -1) });
 
+/** Whether its steel is a plate in a kerf, which screws do not hold. */
+export const isInKerf = ({ strap }: AnchorSpec): boolean =>
+  strap !== undefined && strap !== "unread" && strap.place === "in-kerf";
+
+/** What straps that are let in, or the kerf, leave of the post along its bolts, in; never less than nothing. */
+export const woodLeft = ({ through, strap }: Pick<PostFoot, "through" | "strap">): number =>
+  Math.max(0, through - (strap ? strap.sides * strap.letIn + strap.kerf : 0));
+
+/** How deep a screw may go, in: to the far face, or to the middle where screws come from both faces. */
+export const screwRoom = (foot: Pick<PostFoot, "through" | "strap">): number =>
+  woodLeft(foot) / (foot.strap?.sides ?? 1);
+
 function rowOf(anchor: AnchorSpec): FootRow | undefined {
   const { bolts, screws } = anchor;
   if (bolts === "unread" || screws === "unread") return undefined;
   const spec = bolts ?? screws;
   if (anchor.kind === "dowel" || spec?.diameter === undefined) return undefined;
+  if (!bolts && isInKerf(anchor)) return undefined;
   const diameter = inches(spec.diameter);
   const sized = (given: typeof spec.up, diameters: number): Sized =>
     given === undefined
@@ -201,16 +214,16 @@ function holesOf(at: Placed, foot: Pick<PostFoot, "row" | "strap" | "dowel">): P
   if (dowel) return [{ from: at.end, to: along(at.end, at.up, dowel.into), diameter: dowel.diameter }];
   if (!row) return [];
   const half = at.through / 2;
-  const face = half - (strap?.letIn ?? 0);
+  const face = Math.max(0, half - (strap?.letIn ?? 0));
   return heightsOf(row).flatMap((high): Peg[] => {
     const middle = along(at.end, at.up, high);
     if (row.kind === "bolts") {
       const diameter = holeOf(row.diameter);
       return [{ from: along(middle, at.run, -face), to: along(middle, at.run, half), diameter }];
     }
-    const deep = (row.length ?? 0) - (strap?.thickness ?? 0);
+    const deep = Math.min((row.length ?? 0) - (strap?.thickness ?? 0), face + half);
     const sides = strap?.place === "one-face" ? [1] : [1, -1];
-    return sides.map((side) => ({
+    return (deep > 0 ? sides : []).map((side) => ({
       from: along(middle, at.run, side * face),
       to: along(middle, at.run, side * (face - deep)),
       diameter: row.diameter,
