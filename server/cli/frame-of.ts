@@ -37,9 +37,7 @@ export function analysed(
   const results = snapshot.evaluation?.results;
   if (results?.frame) return { file, snapshot, results, frame: results.frame };
   const none = (snapshot.evaluation?.model.timbers.length ?? 0) === 0;
-  const why = none
-    ? "has no timber that can be placed"
-    : "has parts that cannot be read, placed or told from each other yet";
+  const why = none ? "has no timber that can be placed" : "has parts that cannot be read or placed yet";
   around.err(`${nameOf(file)} ${why}, so that it has no forces. See: bentwright check ${file}\n`);
   return undefined;
 }
