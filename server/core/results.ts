@@ -1,4 +1,5 @@
 /** What the engineering computes from a model; checks with input `results` read it, hovers and reports show it. */
+import { crowdedSeries } from "./model/crowded-series.ts";
 import { isComplete } from "./model/grounded.ts";
 import type { Model } from "./model/model.ts";
 import { deckResults } from "./roof/deck-results.ts";
@@ -12,9 +13,9 @@ export interface Results extends RafterResults {
   readonly model: Model;
   /** decks between their supports: of each slope of the roof and of each floor, where all of it is known */
   readonly decks: readonly DeckResult[];
-  /** undefined for a model without timbers, or while a part of the file is not in it */
+  /** undefined for a model without timbers, or while `complete` is false */
   readonly frame: FrameResults | undefined;
-  /** every entry of the file is in the model, so that what follows from the whole can be told */
+  /** every entry of the file is in the model and none is a heap of sticks, so that what follows from the whole can be told */
   readonly complete: boolean;
 }
 
@@ -23,7 +24,8 @@ export interface Results extends RafterResults {
  * @param previous the last answer, whose forces may serve again
  */
 export function computeResults(model: Model, previous?: Results): Results {
-  const complete = isComplete(model);
+  // sticks heaped up in one place are no frame, and hundreds of them would keep the editor waiting
+  const complete = isComplete(model) && crowdedSeries(model).length === 0;
   return {
     model,
     complete,

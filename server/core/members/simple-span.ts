@@ -1,7 +1,9 @@
 /**
- * A board, purlin or joist on two supports under uniform load, and under one that lies on its middle: bending, shear,
- * deflection, and how far it could span. Over more than two supports uniform load bends it as much over the inner ones as
- * here in the span (w L²/8 over two spans, less over more), and everything else less: the simple span is on the safe side.
+ * A board, purlin or joist under uniform load, and under one that lies on its middle: bending, shear, deflection, and how far
+ * it could span. Moment and deflection are those of a simple span, which are on the safe side where it runs on: over two
+ * equal spans uniform load bends it as much over the inner support as here in the span (w L²/8), over more of them less, and
+ * a load on the middle bends it less everywhere. The shear beside an inner support is more than that of a simple span, so
+ * what runs on is judged there: `innerShear`.
  */
 import type { DesignValues } from "../wood/types.ts";
 import { type Adjusted, adjustValues, type Conditions, withFactor } from "./adjust.ts";
@@ -26,6 +28,8 @@ export interface SimpleSpanInput {
   readonly span: number;
   /** in, along the edge in compression; 0 = held throughout by a deck */
   readonly unbraced: number;
+  /** it goes on over a further support, as far again; undefined = it ends on both */
+  readonly runsOn?: true;
   readonly seasoning: "green" | "dry";
   readonly limits: DeflectionLimits;
 }
@@ -42,6 +46,23 @@ function patchOn(span: number, patch: SimpleSpanInput["patch"]): BeamLoads["bloc
   return [{ from: span / 2 - half, to: span / 2 + half, w: patch.load / patch.length }];
 }
 
+/**
+ * What a second span of the same length adds to the shear of a simple span, beside the support between them: the moment over
+ * that support ÷ the span. Of uniform load on both spans M = w L²/8, so that V = 5/8 w L (beam diagrams of AISC Manual Table
+ * 3-23 and AWC DA6, two equal spans; memory); three spans and more, and load on one of the two, give less. Of a load on the
+ * middle of one span M = 3 A/(4 L), with A the area of its moments on a simple span, P/2 × (L²/4 − c²/12) over a length c (three
+ * moments, derived): 3 P L/32 of a single load, as in the diagrams.
+ * @returns lb
+ */
+function innerShear(plf: number, span: number, patch: SimpleSpanInput["patch"]): number {
+  const uniformly = ((plf / 12) * span) / 8;
+  const [block] = patchOn(span, patch);
+  if (!block) return uniformly;
+  const long = block.to - block.from;
+  const area = ((block.w * long) / 2) * (span ** 2 / 4 - long ** 2 / 12);
+  return uniformly + (3 * area) / (4 * span ** 2);
+}
+
 /** Loads within the depth of a support are left out of the shear (NDS 3.4.3.1(a)). */
 export function checkSimpleSpan(input: SimpleSpanInput): SimpleSpanCheck {
   const { values, conditions, deadPlf, livePlf, span, unbraced, limits } = input;
@@ -56,7 +77,8 @@ export function checkSimpleSpan(input: SimpleSpanInput): SimpleSpanCheck {
   const all = under(deadPlf + livePlf, input.patch);
   const bending = withStability(adjusted.Fb, adjusted["E-min"].value, breadth, depth, unbraced);
   const { moment } = beam(all).sagging;
-  const { shear } = beam(loadsForShear(all, depth));
+  const inner = input.runsOn ? innerShear(deadPlf + livePlf, span, input.patch) : 0;
+  const shear = beam(loadsForShear(all, depth)).shear + inner;
   const uses: Utilisation[] = [
     stressUse("bending", bendingStress(moment, breadth, depth), bending, {
       kind: "bending",
@@ -66,6 +88,7 @@ export function checkSimpleSpan(input: SimpleSpanInput): SimpleSpanCheck {
     stressUse("shear", shearStress(shear, breadth, depth), adjusted.Fv, {
       kind: "shear",
       shear,
+      inner,
       breadth,
       depth,
     }),

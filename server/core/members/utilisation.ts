@@ -17,7 +17,14 @@ export type CheckKind =
 /** What a use was reckoned from, for whoever shows its formula: lb, in; of a deflection before creep. */
 export type UseTerms =
   | { readonly kind: "bending"; readonly moment: number; readonly modulus: number }
-  | { readonly kind: "shear"; readonly shear: number; readonly breadth: number; readonly depth: number }
+  | {
+      readonly kind: "shear";
+      readonly shear: number;
+      /** part of `shear` from the moment over a support past which it goes on; undefined or 0 = none */
+      readonly inner?: number;
+      readonly breadth: number;
+      readonly depth: number;
+    }
   | {
       readonly kind: "deflection";
       readonly permanent: number;

@@ -3,6 +3,14 @@ import type { EndPlane, Timber } from "./model.ts";
 import { type Solid, solidOf } from "./solid.ts";
 import { along, cross, dot, length, scale, sub, unit, type Vec3 } from "./vec.ts";
 
+/** What saw and chisel leave is no overlap: inches. */
+export const LEAST_OVERLAP = 1 / 4;
+
+/** Timbers that run this nearly alike cannot be let into each other (cosine of some 18°). */
+const ALIKE = 0.95;
+
+export const runAlike = (a: Timber, b: Timber): boolean => Math.abs(dot(a.axis, b.axis)) > ALIKE;
+
 /** A curved timber is looked at in this many straight pieces, each as shallow as its hollow is deep. */
 const PIECES = 8;
 

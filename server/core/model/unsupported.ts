@@ -6,6 +6,7 @@
 import { inches } from "../quantity/length.ts";
 import { groundedTimbers } from "./grounded.ts";
 import type { Meeting, Model, Timber } from "./model.ts";
+import { LEAST_OVERLAP, runAlike, timberOverlap } from "./overlap.ts";
 import { isUpright } from "./upright.ts";
 import { dot, sub, type Vec3 } from "./vec.ts";
 
@@ -50,10 +51,22 @@ function mayHold(timber: Timber, other: Timber, letInto: ReadonlySet<string>): b
 
 const pairOf = (of: Timber, into: Timber): string => `${of.id} ${into.id}`;
 
-/** How far along a timber it touches another that runs alike, inches; 0 for one that crosses it. */
-function touchAlong(timber: Timber, by: Timber, { area }: Meeting): number {
-  if (Math.abs(dot(timber.axis, by.axis)) < 0.99) return 0;
-  return area / Math.max(timber.width, timber.depth);
+/** Between where it touches another along a timber, inches from its foot; the same twice for one that crosses it. */
+function touchAlong(timber: Timber, by: Timber, { area, point }: Meeting): readonly [number, number] {
+  const at = axial(timber, point);
+  if (Math.abs(dot(timber.axis, by.axis)) < 0.99) return [at, at];
+  // an area is of all the faces that touch: where one lies in the other there are several, one over the other
+  const half = area / Math.max(timber.width, timber.depth) / 2;
+  const inside = (x: number): number => Math.min(timber.span, Math.max(0, x));
+  return [inside(at - half), inside(at + half)];
+}
+
+/** Whether it stands in another that runs alike and is not joined to it: two bodies in one place, of which nothing hangs. */
+function sharesPlace(met: readonly Meeting[], joined: ReadonlySet<string>): boolean {
+  return met.some(({ a, b }) => {
+    if (joined.has(pairOf(a, b)) || joined.has(pairOf(b, a))) return false;
+    return runAlike(a, b) && timberOverlap(a, b) > LEAST_OVERLAP;
+  });
 }
 
 /** A leaf on the hinges of its post is held by them. */
@@ -87,11 +100,7 @@ function holdsOf(timber: Timber, met: readonly Meeting[], letInto: ReadonlySet<s
   return met.flatMap((m): Hold[] => {
     const by = m.a === timber ? m.b : m.a;
     if (!mayHold(timber, by, letInto)) return [];
-    const [at, half] = [axial(timber, m.point), touchAlong(timber, by, m) / 2];
-    return [
-      { at: at - half, by },
-      { at: at + half, by },
-    ];
+    return touchAlong(timber, by, m).map((at) => ({ at, by }));
   });
 }
 
@@ -153,7 +162,9 @@ export function farEnds(model: Model): FarEnd[] {
     const { kind, span, id } = timber;
     if (!FROM_POST_TO_POST.has(kind) || isUpright(timber) || isHung(model, timber)) return [];
     if (!grounded.has(id) || model.doubles.has(id)) return [];
-    const under = (met.get(id) ?? []).filter((m) => !standsOn(timber, m));
+    const meetings = met.get(id) ?? [];
+    if (sharesPlace(meetings, letInto)) return [];
+    const under = meetings.filter((m) => !standsOn(timber, m));
     const holds = [
       ...holdsOf(timber, under, letInto).map(({ at, by }) => ({ at, by: by.id })),
       ...model.piers.flatMap((p) => (p.timber === timber ? [{ at: axial(timber, p.top), by: p.id }] : [])),

@@ -1,10 +1,11 @@
 /**
- * Boards and purlins between their supports as simple spans, and panels by their rating: what roofs and floors have in
+ * Boards and purlins between their supports, and panels by their rating: what roofs and floors have in
  * common.
  *
  * The file names no wood for a deck: that of what carries it is taken, as No.2. Table 4A begins at 2 in (1 1/2 in dressed);
  * thinner boards get its values, which only grow with less depth. Boards count as a strip 12 in wide, at which C_F C_fu is
- * the least of all boards up to 12 in; none shares load with its neighbors (no C_r).
+ * the least of all boards up to 12 in; none shares load with its neighbors (no C_r). How long they are the file does not
+ * say: they are taken to run on over a support, beside which they have the most shear.
  */
 import type { Pointer } from "../frame/frame.ts";
 import type { DeflectionLimits } from "../members/deflection.ts";
@@ -125,6 +126,7 @@ export function deckStrip(strip: StripInput): DeckStrip | undefined {
       ...(patch ? { patch } : {}),
       span: strip.span,
       unbraced: 0,
+      runsOn: true,
       seasoning,
       limits,
     }),

@@ -1,4 +1,7 @@
+import { readFileSync } from "node:fs";
+import { expect, test } from "vitest";
 import { findingsFixture } from "../../fixtures.ts";
+import { evaluated } from "../roof/roofs.ts";
 import { gate, pavilion } from "./gate.ts";
 
 findingsFixture("the gate itself is clean", gate({}));
@@ -375,4 +378,16 @@ findingsFixture(
     `,
   }),
   { only: ["warning"] },
+);
+
+test.each(["0.1 in", "1/64 in", "2 15/16 in"])(
+  "series-crowded: rafters of 3 in that are set %s apart are named, and no forces are sought",
+  (spacing) => {
+    const text = readFileSync("samples/cider-press-pavilion.frame.yaml", "utf8");
+    const evaluation = evaluated(text.replace("spacing: 30 in", `spacing: ${spacing}`));
+    expect(evaluation.results.frame).toBeUndefined();
+    const [error, ...more] = evaluation.findings.filter(({ level }) => level === "error");
+    expect(more).toEqual([]);
+    expect(error).toMatchObject({ check: "series-crowded", path: "/roof/rafters/spacing" });
+  },
 );

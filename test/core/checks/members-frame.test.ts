@@ -4,6 +4,7 @@ import { describe, expect, test } from "vitest";
 import { frameRacks } from "../../../server/core/checks/members/frame-racks.ts";
 import { makeSay } from "../../../server/core/checks/speak.ts";
 import { buildModel } from "../../../server/core/model/build.ts";
+import { farEnds } from "../../../server/core/model/unsupported.ts";
 import { computeResults } from "../../../server/core/results.ts";
 import { readFrame } from "../../../server/document/read.ts";
 import { createFrameService } from "../../../server/language/frame-service.ts";
@@ -135,6 +136,43 @@ describe("post-missing [common practice, no source]", () => {
       "/members/plate Nothing holds plate@A at A1",
       "/members/tie Nothing holds tie@1 at A1",
     ]);
+  });
+
+  test("a tie written twice in one place is told as that alone, whichever of the two is deeper", () => {
+    const sample = readFileSync("samples/cider-press-pavilion.frame.yaml", "utf8");
+    const twice = (section: string, top: string) =>
+      findingsOf(
+        sample.replace(
+          /^( {2}tie: .*)$/m,
+          `$1\n  again: {kind: tie, section: ${section}, bents: [2], from: A, to: B, ${top}}`,
+        ),
+        true,
+      ).map(({ finding }) => finding.check);
+    for (const [section, top] of [
+      ["8x12", "top: tie-top"],
+      ["8x10", "top: tie-top"],
+      ["8x14", "top: tie-top"],
+    ] as const) {
+      expect(twice(section, top)).toContain("timbers-overlap");
+      expect(twice(section, top)).not.toContain("post-missing");
+    }
+  });
+
+  test("what is held and what runs on lie within the timber", () => {
+    const sample = readFileSync("samples/cider-press-pavilion.frame.yaml", "utf8");
+    // the same place twice, and a joint that lets the one into the other: nothing says that they overlap
+    const stacked = sample
+      .replace(/(at: \[.*?)A2(, )/, "$1")
+      .replace(
+        /^( {2}tie: .*)$/m,
+        "$1\n  again: {kind: tie, section: 8x10, bents: [2], from: A, to: B, top: tie-top}",
+      )
+      .replace(/^joints:$/m, "joints:\n  twice: {kind: mortise-and-tenon, of: again, into: tie}");
+    const model = buildModel(readFrame(stacked).frame);
+    const far = farEnds(model);
+    expect(far.length).toBeGreaterThan(0);
+    // from wall to wall it is 13 ft: a post holds it at its own middle
+    for (const { reach, back } of far) expect(reach + back).toBeLessThanOrEqual(13 * 12);
   });
 
   test("what the file calls an overhang is one", () => {

@@ -158,16 +158,20 @@ describe("what holds a purlin, by hand", () => {
   });
 });
 
-test("an end in a pocket is lifted out by what hangs over past a prop: w L (L/2 − a) ÷ a [derived]", () => {
+/** One purlin that ends in a pocket of a principal, 2 in deep, and hangs over past a prop. */
+const pocketed = (fasten = ""): string => {
   const place = (x: number, level: string): string =>
     `{at: A1, level: ${level}, offset: [${x} in, 48 in, 0]}`;
-  const text = bay().replace(
+  return bay().replace(
     / {2}purlin: .*\n/,
-    `  purlin: {kind: purlin, section: 4x6, ends: [${place(7, "10 ft 10 in")}, ${place(135, "10 ft 10 in")}]}\n` +
+    `  purlin: {kind: purlin, section: 4x6, ends: [${place(7, "10 ft 10 in")}, ${place(135, "10 ft 10 in")}]${fasten}}\n` +
       `  beam: {kind: beam, section: 6x8, ends: [${place(8, "7 ft 8 in")}, ${place(136, "7 ft 8 in")}]}\n` +
       `  prop: {kind: post, section: 4x4, ends: [${place(50, "8 ft")}, ${place(50, "10 ft 7 in")}]}\n`,
   );
-  const { c, found } = lifts(text);
+};
+
+test("an end in a pocket is lifted out by what hangs over past a prop: w L (L/2 − a) ÷ a [derived]", () => {
+  const { c, found } = lifts(pocketed());
   const [end] = c.model.joints.filter(({ of }) => of.kind === "purlin");
   expect(end!.kind).toBe("pocket");
   const own = c.solution.loads.all
@@ -179,4 +183,66 @@ test("an end in a pocket is lifted out by what hangs over past a prop: w L (L/2 
   expect(found.map(({ lower, joint }) => [lower.id, joint?.kind])).toEqual([["principal@A1", "pocket"]]);
   expect(found[0]!.pull.most).toBeGreaterThan(lift(3.5));
   expect(found[0]!.pull.most).toBeLessThan(lift(5));
+});
+
+describe("room of what fastens a purlin of 4 in over a principal of 7 by 9 in", () => {
+  const ROOM = /^(nails-crowded|nails-reach|fasteners-crowded|screw-comes-out)$/;
+  const nails = (count: number, diameter: string, length: string): string =>
+    bay(`, fasten: {kind: nails, count: ${count}, diameter: ${diameter}, length: ${length}}`);
+  const screws = (count: number, length: string): string =>
+    bay(`, fasten: {kind: screws, count: ${count}, diameter: 5/16 in, length: ${length}}`);
+  const told = (text: string): string[] =>
+    findingsOf(text, true).flatMap(({ finding: { check, level, path, value, limit } }) =>
+      ROOM.test(check)
+        ? [
+            `${level} ${check} ${path?.replace("/members/purlin/fasten", "") ?? ""} ${value?.toFixed(3)} ${limit?.toFixed(3)}`,
+          ]
+        : [],
+    );
+
+  // rows along the grain of the purlin over 7 in: ⌊(7 − 5 D) ÷ (15 D)⌋ + 1 = 3 driven, ⌊(7 − 5 D) ÷ (10 D)⌋ + 1 = 4 bored, on both sides
+  test("toe-nails of 0.162 in [memory, NDS commentary Table C12.1.6.6]", () => {
+    expect(told(nails(6, "0.162 in", "3 1/2 in"))).toEqual([]);
+    expect(told(nails(7, "0.162 in", "3 1/2 in"))).toEqual(["note nails-crowded /count 7.000 6.000"]);
+    expect(told(nails(8, "0.162 in", "3 1/2 in"))).toEqual(["note nails-crowded /count 8.000 6.000"]);
+    expect(told(nails(24, "0.162 in", "3 1/2 in"))).toEqual(["warning nails-crowded /count 24.000 8.000"]);
+    expect(told(fixed(nails(24, "0.162 in", "3 1/2 in"), "nails-crowded", 0, true))).toEqual([]);
+  });
+
+  test("spikes of 1/2 in by 14 in: one of them, and of 15 1/4 in it comes out under the principal", () => {
+    expect(told(nails(24, "1/2 in", "14 in"))).toEqual(["warning nails-crowded /count 24.000 1.000"]);
+    expect(told(fixed(nails(24, "1/2 in", "14 in"), "nails-crowded", 0, true))).toEqual([]);
+    expect(told(nails(1, "1/2 in", "15 in"))).toEqual([]);
+    expect(told(nails(1, "1/2 in", "15 1/4 in"))).toEqual(["warning nails-reach /length 9.250 9.000"]);
+  });
+
+  // of a toe-nail L × cos 30° − L ÷ 3, six diameters at least [memory, NDS 12.1.6.3 and 12.1.6.5]
+  test("toe-nails that reach too little", () => {
+    expect(told(nails(2, "0.162 in", "1 7/8 in"))).toEqual([]);
+    expect(told(nails(2, "0.162 in", "1 13/16 in"))).toEqual(["warning nails-reach /length 0.966 0.972"]);
+  });
+
+  // 4 D from center to center and 1.5 D to the edges: 3 abreast in 4 in, 5 behind each other in 7 in [memory, NDS Table 12.5.1E]
+  test("screws of 5/16 in: 15 stand there, 16 do not, and the fix takes what stands", () => {
+    expect(told(screws(15, "9 in"))).toEqual([]);
+    expect(told(screws(16, "9 in"))).toEqual(["warning fasteners-crowded  16.000 15.000"]);
+    expect(told(fixed(screws(16, "9 in"), "fasteners-crowded", 0, true))).toEqual([]);
+  });
+
+  test("screws that come out below 6 in of purlin and 9 in of principal, or never reach it [derived]", () => {
+    expect(told(screws(2, "15 in"))).toEqual([]);
+    expect(told(screws(2, "15 1/4 in"))).toEqual(["warning screw-comes-out /length 15.250 15.000"]);
+    expect(told(screws(2, "6 1/4 in"))).toEqual([]);
+    expect(told(screws(1, "1 in"))).toEqual(["warning screw-comes-out /length 1.000 6.000"]);
+    for (const length of ["15 1/4 in", "1 in"])
+      expect(told(fixed(screws(2, length), "screw-comes-out", 0, true))).toEqual([]);
+  });
+
+  // one row of three: ⌊(2 ÷ 5/16 − 3) ÷ 4⌋ + 1 = 1 behind each other in 2 in
+  test("in a pocket they stand in what the end bears on", () => {
+    const of = (count: number): string =>
+      pocketed(`, fasten: {kind: screws, count: ${count}, diameter: 5/16 in, length: 9 in}`);
+    expect(told(of(3))).toEqual([]);
+    expect(told(of(4))).toEqual(["warning fasteners-crowded  4.000 3.000"]);
+  });
 });

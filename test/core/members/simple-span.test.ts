@@ -44,6 +44,19 @@ describe("a simple span", () => {
     expect(use(BEAM, "total-deflection").value).toBeCloseTo(0.29837, 4);
     expect(use({ ...BEAM, seasoning: "green" }, "total-deflection").value).toBeCloseTo(0.341, 4);
   });
+  it("has 5/8 w L of shear beside a support past which it goes on as far again, less w d (AISC Manual Table 3-23 and AWC DA6, two equal spans, memory; NDS 3.4.3.1)", () => {
+    const w = 450 / 12;
+    const V = (5 / 8) * w * 168 - w * 11.5;
+    expect(use({ ...BEAM, runsOn: true }, "shear").value).toBeCloseTo((1.5 * V) / (7.5 * 11.5), 9);
+    expect(use({ ...BEAM, runsOn: true }, "bending").value).toBe(use(BEAM, "bending").value);
+  });
+  it("has 19/32 P of shear there under a load on the middle of one of two spans (same diagrams, memory), 9/16 w L if it covers that span", () => {
+    const alone = { ...BEAM, deadPlf: 0, livePlf: 0, runsOn: true } as const;
+    const shear = (length: number) =>
+      use({ ...alone, patch: { load: 1000, length } }, "shear").value * ((7.5 * 11.5) / 1.5);
+    expect(shear(0.001)).toBeCloseTo((19 / 32) * 1000, 3);
+    expect(shear(168)).toBeCloseTo((9 / 16) * 1000 - (1000 / 168) * 11.5, 6);
+  });
   it("governs by its worst use", () => {
     const { governing, uses } = checkSimpleSpan(BEAM);
     expect(governing.ratio).toBe(Math.max(...uses.map((u) => u.ratio)));

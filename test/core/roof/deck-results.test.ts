@@ -3,6 +3,8 @@
  * of a simple span (any beam table; mem-bend-004, mem-defl of `reference/members.yaml`) and the factors of the NDS.
  */
 import { describe, expect, test } from "vitest";
+import { spanFormula } from "../../../server/core/checks/roof/span-formula.ts";
+import { makeSay } from "../../../server/core/checks/speak.ts";
 import { panelByThickness, panelOf, panelReserve } from "../../../server/core/roof/deck-spans.ts";
 import type { DeckLoad, DeckPanels, DeckStrip } from "../../../server/core/roof/deck-strip.ts";
 import { loft } from "../statics/members.ts";
@@ -53,6 +55,20 @@ describe("boards of 1 in on rafters 24 in apart at most: a strip 12 in wide", ()
     const balanced = (5 * ((flat(45) * COS ** 2) / 12) * L ** 4) / (384 * E * I);
     expect(live.value).toBeGreaterThanOrEqual(balanced * 0.999);
     expect(live.value).toBeLessThan(3 * balanced);
+  });
+  test("shear: beside a support past which they run on, dead load 5/8 w L and a person's load 9/16 of it, less what lies within their depth [AWC DA6 and AISC Manual Table 3-23, memory; NDS 3.4.3.1]", () => {
+    const shear = use(boards, "shear");
+    expect(shear.load).toBe<DeckLoad>("person");
+    const person = (120 / 30) * COS;
+    const V = (5 / 8) * dead * L + (9 / 16) * person * L - (dead + person) * 1;
+    expect(shear.value).toBeCloseTo((1.5 * V) / (12 * 1), 6);
+  });
+  test("its formula shows what running on adds to the shear", () => {
+    const say = makeSay("inch");
+    const formula = spanFormula(use(boards, "shear"), say);
+    const inner = ((5 / 8 - 1 / 2) * dead + (9 / 16 - 1 / 2) * (120 / 30) * COS) * L;
+    const simple = (dead + (120 / 30) * COS) * (L / 2 - 1);
+    expect(formula).toContain(`1.5 × (${say.force(simple)} + ${say.force(inner)}) ÷ (`);
   });
   test("twice the spacing bends four times as far under the uniform load, and diagonal boards span √2 further", () => {
     const wide = strip("kind: boards, thickness: 1 in", "48 in");

@@ -2,16 +2,9 @@ import { groupBy } from "../../collect.ts";
 import { isWhole, type Pointer } from "../../frame/frame.ts";
 import { closeness } from "../../model/joint-match.ts";
 import type { Meeting, Model, Timber } from "../../model/model.ts";
-import { timberOverlap } from "../../model/overlap.ts";
-import { dot } from "../../model/vec.ts";
+import { LEAST_OVERLAP, runAlike, timberOverlap } from "../../model/overlap.ts";
 import { defineCheck, type Level } from "../check.ts";
 import { atPlace } from "./at-place.ts";
-
-/** What saw and chisel leave is no overlap: inches. */
-const LEAST = 1 / 4;
-
-/** Timbers that run this nearly alike cannot be let into each other (cosine of some 18°). */
-const ALIKE = 0.95;
 
 interface Data {
   readonly a: string;
@@ -58,7 +51,7 @@ function overlaps(model: Model): Overlap[] {
     // the same stick twice is one place written twice
     if (a.id === b.id || joined.has(pairOf(a, b)) || apart(a, b)) return [];
     const depth = timberOverlap(a, b);
-    if (depth <= LEAST) return [];
+    if (depth <= LEAST_OVERLAP) return [];
     const [earlier, later] = rank(a) <= rank(b) ? [a, b] : [b, a];
     return [{ meeting, later, earlier, depth }];
   });
@@ -108,7 +101,7 @@ export const timbersOverlap = defineCheck<"model", Data>({
           counted: true,
           severity: o.depth,
           value: o.depth,
-          limit: LEAST,
+          limit: LEAST_OVERLAP,
           unit: "in",
           data: {
             a: worst.later.id,
@@ -146,9 +139,10 @@ export const timbersOverlap = defineCheck<"model", Data>({
           );
     return `${what}${again} ${remedy}`;
   },
-  worked: (d, say) => say.text("{depth} > {least}", { depth: say.length(d.depth), least: say.length(LEAST) }),
+  worked: (d, say) =>
+    say.text("{depth} > {least}", { depth: say.length(d.depth), least: say.length(LEAST_OVERLAP) }),
 });
 
 function isAlike({ earlier, later }: Overlap): boolean {
-  return Math.abs(dot(earlier.axis, later.axis)) > ALIKE;
+  return runAlike(earlier, later);
 }

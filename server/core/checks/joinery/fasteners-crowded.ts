@@ -1,13 +1,11 @@
 import { rowWidth } from "../../fasteners/screw-room.ts";
-import { seatRun } from "../../joinery/seat.ts";
 import { defineCheck } from "../check.ts";
 import type { Say } from "../say.ts";
 import { type ScrewSet, screwSets } from "./screw-sets.ts";
 
 /** How wide the wood is in which they stand, and what asks for more. */
 function whyWords(set: ScrewSet, say: Say): string {
-  const { joint, short, at, diameter, count } = set;
-  const { of, into, sizes } = joint;
+  const { of, into, run, short, at, diameter, count } = set;
   if (short) {
     const values = {
       of: of.id,
@@ -34,12 +32,15 @@ function whyWords(set: ScrewSet, say: Say): string {
   const values = {
     of: of.id,
     width: say.length(of.width),
-    seat: say.length(seatRun(sizes)),
+    into: into.id,
+    seat: say.length(run),
     need: say.length(rowWidth(count, diameter)),
   };
   return at === "seat"
     ? say.text("{of} is {width} wide and its seat {seat} long; in one row they need {need}", values)
-    : say.text("{of} is {width} wide, and in their row they need {need}", values);
+    : at === "purlin"
+      ? say.text("{of} is {width} wide and lies {seat} on {into}; in one row they need {need}", values)
+      : say.text("{of} is {width} wide, and in their row they need {need}", values);
 }
 
 export const fastenersCrowded = defineCheck<"model", ScrewSet>({
@@ -53,7 +54,7 @@ export const fastenersCrowded = defineCheck<"model", ScrewSet>({
       status: "memory",
     },
     explanation: {
-      what: "More screws are written than stand with their distances at the end of a brace, across a rafter over its seat, or across its head. Nails have a check of their own.",
+      what: "More screws are written than stand with their distances at the end of a brace, across a rafter over its seat, across its head, or across a purlin over what carries it. Nails have a check of their own.",
       why: "The wood splits from screw to screw or out to the edge, and then none of them holds what is counted on.",
       formula:
         "center to center ≥ 4 D; to the edge of either timber ≥ 1.5 D; to the end of the timber that a brace meets ≥ 4 D; along the grain of the brace to its slanting end ≥ 4 D, from the middle of the wood that a screw passes, wood ÷ (2 sin α); a row of n needs (4 (n − 1) + 3) D; D = the screw's diameter; NDS gives no numbers below 1/4 in, where the same is kept (common practice, no source)",
@@ -63,11 +64,11 @@ export const fastenersCrowded = defineCheck<"model", ScrewSet>({
   input: "model",
   *find(model) {
     for (const set of screwSets(model)) {
-      const { joint, short, count, most, written } = set;
+      const { path, short, count, most, written } = set;
       if (count <= most) continue;
       yield {
-        ...(written === undefined ? { path: joint.path, onKey: true as const } : { path: written }),
-        place: joint.id,
+        ...(written === undefined ? { path, onKey: true as const } : { path: written }),
+        place: set.place,
         apart: "crowded",
         data: set,
         ...(short
@@ -81,7 +82,7 @@ export const fastenersCrowded = defineCheck<"model", ScrewSet>({
     const values = {
       count: set.count,
       diameter: say.length(set.diameter),
-      joint: set.joint.id,
+      joint: set.place,
       why: whyWords(set, say),
       most: set.most,
     };

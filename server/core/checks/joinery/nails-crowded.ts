@@ -18,10 +18,10 @@ export const nailsCrowded = defineCheck<"model", Data>({
     area: "joinery",
     source: { text: "NDS commentary to 12.1.6.6, Table C12.1.6.6", status: "memory" },
     explanation: {
-      what: "More nails are written than stand with their distances on both sides of a rafter over its seat or at its head. A note where holes that are bored first make room for them.",
+      what: "More nails are written than stand with their distances on both sides of a rafter over its seat or at its head, or of a purlin over what carries it. A note where holes that are bored first make room for them.",
       why: "The wood splits from nail to nail, and then none of them holds what is counted on.",
       formula:
-        "along the grain, over a seat: 15 D from nail to nail, 10 D in bored holes; up the plumb cut of a head 10 D, bored 5 D; 2.5 D to an edge; toe-nails stand half on each side of the rafter; D = the nail’s diameter",
+        "along the grain, over a seat or under a purlin: 15 D from nail to nail, 10 D in bored holes; up the plumb cut of a head 10 D, bored 5 D; 2.5 D to an edge; toe-nails stand half on each side of the rafter or purlin; D = the nail’s diameter",
       remedy:
         "Bore holes of three quarters of the nail (common practice, no source), take fewer or thinner nails, or screws.",
     },
@@ -29,12 +29,12 @@ export const nailsCrowded = defineCheck<"model", Data>({
   input: "model",
   *find(model) {
     for (const set of nailSets(model)) {
-      const { joint, fasteners, places, written } = set;
-      const [driven, bored] = [DRIVEN, PREBORED].map((room) => mostNailsAt(joint, fasteners, places, room));
+      const { of, fasteners, places, written } = set;
+      const [driven, bored] = [DRIVEN, PREBORED].map((room) => mostNailsAt(of, fasteners, places, room));
       if (driven === undefined || bored === undefined || fasteners.count <= driven) continue;
       yield {
         path: `${written}/count`,
-        place: joint.id,
+        place: set.place,
         ...(fasteners.count <= bored ? { level: "note" as const } : {}),
         data: { ...set, driven, bored },
         value: fasteners.count,
@@ -44,10 +44,10 @@ export const nailsCrowded = defineCheck<"model", Data>({
       };
     }
   },
-  words: ({ joint, fasteners, places, driven, bored }, say) => {
+  words: ({ place, of, fasteners, places, driven, bored }, say) => {
     const values = {
-      joint: joint.id,
-      of: joint.of.id,
+      joint: place,
+      of: of.id,
       count: fasteners.count,
       diameter: fineLength(fasteners.diameter, say),
       room: say.length(places.room),

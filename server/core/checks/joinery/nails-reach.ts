@@ -17,7 +17,7 @@ export const nailsReach = defineCheck<"model", Data>({
     area: "joinery",
     source: { text: "NDS 12.1.6.5, and 12.1.6.3 for toe-nails", status: "memory" },
     explanation: {
-      what: "The nails of a rafter’s seat or head enter the timber that they hold in by less than six diameters, or come out of its far face. Nails too short to pass the rafter are toe-nails from both sides.",
+      what: "The nails of a rafter’s seat or head, or of a purlin on what carries it, enter the timber that they hold in by less than six diameters, or come out of its far face. Nails too short to pass the rafter or purlin are toe-nails from both sides.",
       why: "A nail that is barely in counts for nothing sideways and works loose; a point past the face holds nothing and stands where someone reaches.",
       formula:
         "6 D ≤ length in the timber ≤ its thickness; of a toe-nail that starts a third of its length above it at 30°: L × cos 30° − L ÷ 3",
@@ -27,13 +27,13 @@ export const nailsReach = defineCheck<"model", Data>({
   input: "model",
   *find(model) {
     for (const set of nailSets(model)) {
-      const { places, joint, written } = set;
+      const { places, written } = set;
       const past = places.reach > places.thickness + SLACK;
       if (!past && places.reach >= places.least - 1e-6) continue;
       const limit = past ? places.thickness : places.least;
       yield {
         path: `${written}/length`,
-        place: joint.id,
+        place: set.place,
         data: { ...set, past },
         value: places.reach,
         limit,
@@ -42,10 +42,10 @@ export const nailsReach = defineCheck<"model", Data>({
       };
     }
   },
-  words: ({ joint, fasteners, places, past }, say) => {
+  words: ({ place, into, fasteners, places, past }, say) => {
     const values = {
-      joint: joint.id,
-      into: joint.into.id,
+      joint: place,
+      into: into.id,
       length: say.length(fasteners.length),
       reach: say.length(Math.max(0, places.reach)),
       least: say.length(places.least),

@@ -1,19 +1,29 @@
-/** Every set of screws of a frame that has a size: at ends of braces, at seats and at heads of rafters. */
+/** Every set of screws of a frame that has a size: at ends of braces, at seats and heads of rafters, and where purlins lie on what carries them. */
 
 import { SCREW_SLACK } from "../../fasteners/screw-room.ts";
+import type { Pointer } from "../../frame/frame.ts";
 import { type ScrewDistance, screwDistances } from "../../joinery/brace-screw-room.ts";
 import type { Joint } from "../../joinery/joint.ts";
-import { plumbThrough } from "../../joinery/seat.ts";
-import type { Model } from "../../model/model.ts";
-import { mostScrews, woodThrough } from "../../roof/fastener-room.ts";
+import { plumbThrough, seatRun } from "../../joinery/seat.ts";
+import type { Model, Timber } from "../../model/model.ts";
+import { mostScrews, mostScrewsOver, woodThrough } from "../../roof/fastener-room.ts";
 import { fastenings, isHousedHead, isRafterSeat } from "../../roof/fastening.ts";
 import { type RidgeWood, ridgeWood, woodBefore } from "../../roof/head-fasteners.ts";
+import { crossingName, type PurlinCrossing, purlinFastening } from "../../roof/purlin-crossings.ts";
 import { sizedFasteners } from "../../roof/sized-fasteners.ts";
-import { judgedJoints } from "./judged.ts";
+import { judgedCrossings, judgedJoints } from "./judged.ts";
 
 export interface ScrewSet {
-  readonly joint: Joint;
-  readonly at: "brace" | "seat" | "head";
+  /** the joint's id, or `purlin@A.2 on principal@A1` */
+  readonly place: string;
+  /** what they go through, and what they hold in */
+  readonly of: Timber;
+  readonly into: Timber;
+  /** where a finding stands that has no map of its own */
+  readonly path: Pointer;
+  readonly at: "brace" | "seat" | "head" | "purlin";
+  /** in, along the rafter's seat or the purlin over its carrier, where they stand one behind the other */
+  readonly run: number;
   readonly count: number;
   /** in */
   readonly diameter: number;
@@ -35,6 +45,40 @@ export interface ScrewSet {
 
 const isShort = ({ have, need }: ScrewDistance): boolean => have < need - SCREW_SLACK;
 
+const placeOf = ({ id, of, into, path, sizes }: Joint) => ({
+  place: id,
+  of,
+  into,
+  path,
+  run: seatRun(sizes),
+});
+
+/** Straight through the purlin into what carries it. */
+function purlinSet(model: Model, crossing: PurlinCrossing): ScrewSet | undefined {
+  const { written } = purlinFastening(model, crossing);
+  const sized = sizedFasteners(written);
+  if (sized?.kind !== "screws" || written === undefined || written === "unread") return undefined;
+  const { upper, lower, wood, under, run } = crossing;
+  return {
+    place: crossingName(crossing),
+    of: upper,
+    into: lower,
+    path: upper.path,
+    at: "purlin",
+    run,
+    count: sized.count,
+    diameter: sized.diameter,
+    length: sized.length,
+    exit: "face",
+    through: wood + under,
+    wood,
+    most: mostScrewsOver(crossing, sized.diameter),
+    short: undefined,
+    written: written.path,
+    gives: { count: true, length: true },
+  };
+}
+
 function braceSet(joint: Joint): ScrewSet | undefined {
   const { screws, housing } = joint.sizes;
   const spec = joint.entry?.screws;
@@ -51,7 +95,7 @@ function braceSet(joint: Joint): ScrewSet | undefined {
       undefined,
     );
   return {
-    joint,
+    ...placeOf(joint),
     at: "brace",
     count,
     diameter,
@@ -66,7 +110,7 @@ function braceSet(joint: Joint): ScrewSet | undefined {
   };
 }
 
-/** @returns sets of one joint each, without nails and without screws whose size is left out or cannot be read */
+/** @returns sets of one joint or crossing each, without nails and without screws whose size is left out or cannot be read */
 export function* screwSets(model: Model): Generator<ScrewSet> {
   const fasteningOf = fastenings(model);
   for (const joint of judgedJoints(model)) {
@@ -81,7 +125,7 @@ export function* screwSets(model: Model): Generator<ScrewSet> {
     if (sized?.kind !== "screws" || written === undefined || written === "unread") continue;
     const through = woodThrough(joint);
     yield {
-      joint,
+      ...placeOf(joint),
       at: seat ? "seat" : "head",
       count: sized.count,
       diameter: sized.diameter,
@@ -94,5 +138,9 @@ export function* screwSets(model: Model): Generator<ScrewSet> {
       written: written.path,
       gives: { count: true, length: true },
     };
+  }
+  for (const crossing of judgedCrossings(model)) {
+    const set = purlinSet(model, crossing);
+    if (set) yield set;
   }
 }

@@ -34,7 +34,7 @@ export const timberSags = defineCheck<"results", Data>({
       status: "memory",
     },
     explanation: {
-      what: "A lying timber bends further between what holds it up than its use allows.",
+      what: "A lying timber bends further between what holds it up than its use allows. Where it is scarfed between two supports, both lengths sink with the scarf and are judged over the whole span from support to support. The tail of a rafter counts only where it bends down: a tip that wind, or the load on the span behind it, lifts is no sag.",
       why: "A roof that sags holds water and snow and opens its joints; a floor that gives feels unsafe.",
       formula:
         "from the chord of its supports: live load alone ≤ L/180, creep × dead + live ≤ L/120; under a roof that keeps warmth or cold in L/240 and L/180, floors L/360 and L/240; creep 2.0 for timber framed green, 1.5 seasoned; tails twice their length",

@@ -100,14 +100,14 @@ export const deckOverloaded = defineCheck<"results", Data>({
     level: "error",
     area: "roof",
     source: {
-      text: "NDS 2018 chapters 3 and 4 on a simple span, ASCE/SEI 7 chapters 4 and 7 (300 lb on 30 in by 30 in of any roof that is walked on for upkeep), loads of panels in IRC Table R503.2.1.1(1)",
+      text: "NDS 2018 chapters 3 and 4 on a simple span, shear beside an inner support by the beam diagrams of two equal spans (AWC DA6, AISC Manual Table 3-23), ASCE/SEI 7 chapters 4 and 7 (300 lb on 30 in by 30 in of any roof that is walked on for upkeep), loads of panels in IRC Table R503.2.1.1(1)",
       status: "memory",
     },
     explanation: {
       what: "The boards or purlins of the roof, or the boards of a floor, are stressed, or bend, more than their wood allows between their supports, or panels of the roof carry more than their rating, under snow, live load or a person.",
       why: "Span tables of decks hold for usual loads. Under heavy snow a deck that they allow sags or breaks first of all.",
       formula:
-        "boards (a strip 12 in wide) and purlins on a simple span, loads square to the slope: f_b = M/S ≤ F_b × adjustment factors; f_v = 3V/(2bd) ≤ F_v × factors; deflection as of rafters, of a floor L/360 under live load and L/240 under all; wood of what carries them, No.2; panels: load ≤ that of their rating × (its widest spacing ÷ spacing)²",
+        "boards (a strip 12 in wide) and purlins on a simple span, loads square to the slope: f_b = M/S ≤ F_b × adjustment factors; f_v = 3V/(2bd) ≤ F_v × factors, V with what running on over a support adds beside it (w L/8, 5/8 w L in all, less what lies within their depth of the support); deflection as of rafters, of a floor L/360 under live load and L/240 under all; wood of what carries them, No.2; panels: load ≤ that of their rating × (its widest spacing ÷ spacing)²",
       remedy: "Take the deck thicker, or set the rafters, purlins or joists closer.",
     },
   },

@@ -1,4 +1,5 @@
-import { mostInRow } from "../../fasteners/screw-room.ts";
+import { mostScrewsOver } from "../../roof/fastener-room.ts";
+import { crossingName } from "../../roof/purlin-crossings.ts";
 import { upliftHold } from "../../roof/seat-fasteners.ts";
 import { type SizedFasteners, screwsFor } from "../../roof/sized-fasteners.ts";
 import { caseWords } from "../../statics/case-words.ts";
@@ -17,10 +18,10 @@ interface Data {
 
 /** In rows across the purlin, over the width of what carries it, and with their points inside that. */
 function screws({ lift }: Data, say: Say): SizedFasteners | undefined {
-  const { upper, lower, wood, under, pull } = lift;
+  const { wood, under, pull } = lift;
   return screwsFor(
     (each) =>
-      each.count <= mostInRow(upper.width, each.diameter) * mostInRow(lower.width, each.diameter) &&
+      each.count <= mostScrewsOver(lift, each.diameter) &&
       each.length <= wood + under &&
       (upliftHold(lift, each, pull.duration)?.uplift.value ?? 0) >= pull.most,
     say.metric,
@@ -65,13 +66,13 @@ export const purlinLifted = defineCheck<"results", Data>({
     // without the weight of a timber nothing tells how much of the wind is left
     if (!frame || lacksWeight(frame)) return;
     for (const lift of purlinLifts(frame)) {
-      const { fastening, hold, pull, upper, lower } = lift;
+      const { fastening, hold, pull } = lift;
       if (fastening.written === "unread") continue;
       if (hold && hold.uplift.value >= pull.most) continue;
       yield {
         path: fastening.path,
         onKey: true,
-        place: `${upper.id} on ${lower.id}`,
+        place: crossingName(lift),
         data: { lift, solution: frame.solution },
         value: pull.most,
         limit: hold?.uplift.value ?? 0,
