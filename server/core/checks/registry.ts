@@ -69,6 +69,7 @@ import { relishShort } from "./joinery/relish-short.ts";
 import { scarfInSpan } from "./joinery/scarf-in-span.ts";
 import { screwComesOut } from "./joinery/screw-comes-out.ts";
 import { screwsOverloaded } from "./joinery/screws-overloaded.ts";
+import { screwsShort } from "./joinery/screws-short.ts";
 import { sectionCutAway } from "./joinery/section-cut-away.ts";
 import { stepDeep } from "./joinery/step-deep.ts";
 import { stepRimShort } from "./joinery/step-rim-short.ts";
@@ -206,6 +207,7 @@ export const CHECKS: readonly AnyCheck[] = [
   anyCheck(pegOverloaded),
   anyCheck(fastenersCrowded),
   anyCheck(screwComesOut),
+  anyCheck(screwsShort),
   anyCheck(nailsCrowded),
   anyCheck(nailsReach),
   anyCheck(screwsOverloaded),
