@@ -77,6 +77,7 @@ import { tenonLong } from "./joinery/tenon-long.ts";
 import { tenonShort } from "./joinery/tenon-short.ts";
 import { tenonThin } from "./joinery/tenon-thin.ts";
 import { tenonWide } from "./joinery/tenon-wide.ts";
+import { wedgeLong } from "./joinery/wedge-long.ts";
 import { wedgeRelishShort } from "./joinery/wedge-relish-short.ts";
 import { wedgeShort } from "./joinery/wedge-short.ts";
 import { wedgeSlope } from "./joinery/wedge-slope.ts";
@@ -185,6 +186,7 @@ export const CHECKS: readonly AnyCheck[] = [
   anyCheck(tenonWide),
   anyCheck(wedgeSlope),
   anyCheck(wedgeShort),
+  anyCheck(wedgeLong),
   anyCheck(wedgeRelishShort),
   anyCheck(tenonShort),
   anyCheck(mortiseWallThin),
