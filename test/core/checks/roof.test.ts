@@ -91,6 +91,17 @@ test.each([
   for (const { message } of found) expect(message).not.toMatch(/(^|[ (])\?/);
 });
 
+test("rafter-overspanned: a seat so long that no joint is left says that no wood is, not a stress", () => {
+  const text = pavilion({
+    roof: roof("      section: 3x8\n      spacing: 30 in\n      seat: {kind: birds-mouth, length: 30 in}"),
+  });
+  const found = findingsOf(text, true).map(({ finding }) => finding);
+  expect(found.map(({ check }) => check)).not.toContain("birds-mouth-deep");
+  expect(found.find(({ check }) => check === "rafter-overspanned")?.message).toMatch(
+    /is cut through by its seat: no wood is left over the plate, .* Make the seat shorter, or the rafter deeper\./,
+  );
+});
+
 test("birds-mouth-deep: the seat that is taken when none is given is never too deep", () => {
   for (const pitch of ["3:12", "7:12", "12:12", "18:12"]) {
     const text = pavilion({

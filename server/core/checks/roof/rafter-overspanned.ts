@@ -139,6 +139,7 @@ export const rafterOverspanned = defineCheck<"results", Data>({
         combination: combinationOf(d, say),
       },
     );
+    if (isThrough(d.use)) return `${start} ${say.text("Make the seat shorter, or the rafter deeper.")}`;
     const why =
       d.use.unit === "psi"
         ? say.text("It can break under that load.")
