@@ -15,6 +15,7 @@ import {
   type Surroundings,
   WrongCall,
 } from "./command.ts";
+import { footFindings } from "./joint-findings.ts";
 import { oneLine } from "./report-text.ts";
 
 const HELP = `Usage: bentwright explain [CHECK [FILE [--at PATH-OR-ID]]]
@@ -93,8 +94,12 @@ function casesIn(
   service: FrameService,
 ): string {
   const snapshot = service.open(file, 0, readText(file, around));
+  const foot = snapshot.evaluation?.model?.feet.find(({ id }) => id === at);
+  const there = foot ? new Set(footFindings(foot, snapshot)) : undefined;
   const found = snapshot.findings.filter(
-    ({ finding }) => finding.check === meta.id && (at === undefined || isAt(finding, at)),
+    (located) =>
+      located.finding.check === meta.id &&
+      (at === undefined || there?.has(located) === true || isAt(located.finding, at)),
   );
   const where = at === undefined ? nameOf(file) : `${nameOf(file)} at ${oneLine(at)}`;
   if (found.length === 0) return `\n${where} has no finding of ${meta.id}.\n`;

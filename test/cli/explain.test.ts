@@ -38,11 +38,14 @@ describe("explain with a file", () => {
     expect(first).toContain("  Where: one@A1");
   });
 
-  test.each([["/piers/two"], ["/piers/two/depth"], ["two"], ["two@A2"]])("--at %s", (at) => {
-    const { out } = call("pier-above-frost", "gate.frame.yaml", "--at", at);
-    expect(out).toContain("two@A2 ends");
-    expect(out).not.toContain("one@A1 ends");
-  });
+  test.each([["/piers/two"], ["/piers/two/depth"], ["two"], ["two@A2"], ["post-foot@A2"]])(
+    "--at %s",
+    (at) => {
+      const { out } = call("pier-above-frost", "gate.frame.yaml", "--at", at);
+      expect(out).toContain("two@A2 ends");
+      expect(out).not.toContain("one@A1 ends");
+    },
+  );
 
   test("says where there is none", () => {
     expect(call("pier-above-frost", "gate.frame.yaml", "--at", "tw").out).toContain(

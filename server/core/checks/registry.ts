@@ -71,6 +71,7 @@ import { relishShort } from "./joinery/relish-short.ts";
 import { scarfInSpan } from "./joinery/scarf-in-span.ts";
 import { screwComesOut } from "./joinery/screw-comes-out.ts";
 import { screwsOverloaded } from "./joinery/screws-overloaded.ts";
+import { screwsShort } from "./joinery/screws-short.ts";
 import { sectionCutAway } from "./joinery/section-cut-away.ts";
 import { stepDeep } from "./joinery/step-deep.ts";
 import { stepRimShort } from "./joinery/step-rim-short.ts";
@@ -78,6 +79,7 @@ import { tenonLong } from "./joinery/tenon-long.ts";
 import { tenonShort } from "./joinery/tenon-short.ts";
 import { tenonThin } from "./joinery/tenon-thin.ts";
 import { tenonWide } from "./joinery/tenon-wide.ts";
+import { wedgeLong } from "./joinery/wedge-long.ts";
 import { wedgeRelishShort } from "./joinery/wedge-relish-short.ts";
 import { wedgeShort } from "./joinery/wedge-short.ts";
 import { wedgeSlope } from "./joinery/wedge-slope.ts";
@@ -186,6 +188,7 @@ export const CHECKS: readonly AnyCheck[] = [
   anyCheck(tenonWide),
   anyCheck(wedgeSlope),
   anyCheck(wedgeShort),
+  anyCheck(wedgeLong),
   anyCheck(wedgeRelishShort),
   anyCheck(tenonShort),
   anyCheck(mortiseWallThin),
@@ -208,6 +211,7 @@ export const CHECKS: readonly AnyCheck[] = [
   anyCheck(pegOverloaded),
   anyCheck(fastenersCrowded),
   anyCheck(screwComesOut),
+  anyCheck(screwsShort),
   anyCheck(nailsCrowded),
   anyCheck(nailsReach),
   anyCheck(screwsOverloaded),

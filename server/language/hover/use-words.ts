@@ -30,7 +30,7 @@ export function ratioText(ratio: number, say: Say): string {
 
 /** A stress, a deflection, or the sum of an interaction. */
 export function amountText(value: number, unit: "psi" | "in" | "ratio", say: Say): string {
-  if (!Number.isFinite(value)) return "?";
+  if (!Number.isFinite(value)) return say.text("beyond any limit");
   if (unit === "psi") return say.stress(value);
   return unit === "in" ? say.length(value) : say.number(value, 2);
 }

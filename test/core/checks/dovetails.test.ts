@@ -181,6 +181,27 @@ test.each([
   const found = only(tied(`, wedge: {length: ${length}}`), "wedge-short");
   expect(found.map((finding) => finding.level)).toEqual(level === undefined ? [] : [level]);
 });
+test.each([
+  ["22 in", false],
+  ["22 1/2 in", true],
+  ["100 in", true],
+] as const)("wedge-long: %s, of 11 in that the rule takes", (length, told) => {
+  const text = tied(`, wedge: {length: ${length}}`);
+  const found = only(text, "wedge-long");
+  expect(found.map((finding) => [finding.level, finding.path, finding.limit])).toEqual(
+    told ? [["warning", "/joints/tie-end/wedge/length", 22]] : [],
+  );
+  if (told) expect(fixed(text, "wedge-long")).toContain("wedge: {length: 11 in}");
+});
+findingsFixture(
+  "wedge-long: a wedge of 100 in, in a mortise of 7 1/4 in",
+  under(
+    tied(", wedge: {length: 100 in}"),
+    "tie-end: ",
+    "#@139-145 warning wedge-long: is 8'-4\" long, and its mortise is 7 1/4 in deep: 11 in is all that is ever driven in",
+  ),
+  SEEN,
+);
 findingsFixture(
   "wedge-short: a wedge of 7 in does not reach through its mortise",
   under(tied(", wedge: {length: 7 in}"), "tie-end: ", "#@139-143 warning wedge-short: 7 in"),

@@ -154,6 +154,7 @@ export const FORMULA_FRAMES: readonly string[] = [
   girt("drop: 2 1/16 in"),
   girt("wedge: {slope: 1:5, length: 7 in}"),
   girt("wedge: {slope: 1:25, length: 9 in}"),
+  girt("wedge: {length: 100 in}"),
   dovetailed("depth: 6 1/2 in, length: 7 1/2 in, flare: 2 in}}"),
   dovetailed("depth: 6 in, length: 4 in, flare: 1 in}}"),
   dovetailed("depth: 3 in, length: 3 in, flare: 1/16 in}}"),
@@ -210,7 +211,9 @@ export const FORMULA_FRAMES: readonly string[] = [
   roofOf({ deck: "kind: panels, thickness: 1/2 in", spacing: "36 in", covering: "clay-tile", ground: 60 }),
   roofed({ section: "4x8", spacing: "24 in", overhang: "{eave: 12 in, rake: 6 ft}" }),
   roofed({ section: "3x8", spacing: "24 in", overhang: "{eave: 12 in, rake: 3 ft}" }, "kind: boards"),
-  roofed({ section: "3x8", spacing: "30 in", seat: "{kind: birds-mouth, length: 5 in}" }),
+  ...["5 in", "12 in"].map((length) =>
+    roofed({ section: "3x8", spacing: "30 in", seat: `{kind: birds-mouth, length: ${length}}` }),
+  ),
   ...["length: 7 in, housing: 1/4 in", "housing: 3 in", "form: square, housing: 3 in"].map((keys) =>
     roofed({ section: "3x8", spacing: "30 in", seat: `{kind: step-lap, ${keys}}` }),
   ),

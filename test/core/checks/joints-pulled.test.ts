@@ -97,6 +97,16 @@ test("peg-overloaded: the limit is that of one peg of the joint, times C_D (deri
   expect(found?.limit).toBeCloseTo(1.15 * one, 6);
   expect(found?.unit).toBe("lb");
 });
+test("peg-overloaded: pegs as thick as their tenon leave nothing of it, which words say, not a percentage", () => {
+  const thick = ONE_PEG.replace(/(tie-end: .*pegs: )\{[^}]*\}/, "$1{count: 2, diameter: 6 in}");
+  const found = findingsOf(thick, true).find(({ finding }) => finding.check === "peg-overloaded")?.finding;
+  expect(found?.limit).toBe(0);
+  expect(found?.message).toMatch(
+    /^tie-end@A1 is pulled apart with [\d,]+ lb under .*, and its 2 pegs of 6 in hold nothing there: the tenon tears off beside its pegs\./,
+  );
+  for (const { finding } of findingsOf(thick, true)) expect(finding.message).not.toMatch(/(^|[ (])\?/);
+});
+
 test("peg-overloaded: pegs written by the fix hold", () => {
   const mended = fixed(ONE_PEG, "peg-overloaded", 0, true);
   expect(mended).toContain("pegs: {count: 2, diameter: 3/4 in}}\n  knee-ends");

@@ -67,6 +67,19 @@ findingsFixture(
   }),
 );
 
+test("stick-oversize: twice its section or more is another number or another unit, and no note", () => {
+  const of = (measured: string) =>
+    findingsOf(post(measured)).flatMap(({ finding }) =>
+      finding.check === "stick-oversize" ? [[finding.level, /mistyped/.test(finding.message)]] : [],
+    );
+  expect(of("{width: 15 15/16 in, depth: 8 in}")).toEqual([["note", false]]);
+  expect(of("{width: 16 in, depth: 8 in}")).toEqual([["warning", true]]);
+  expect(of("{width: 400 in, depth: 60 in}")).toEqual([
+    ["warning", true],
+    ["warning", true],
+  ]);
+});
+
 findingsFixture(
   "measured-off-stick: past its end; unknown-id: a stick of another entry",
   gate({

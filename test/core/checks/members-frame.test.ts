@@ -330,6 +330,57 @@ describe("a pavilion that nothing braces", () => {
   });
 });
 
+describe("frame-racks: what it says of a pavilion", () => {
+  const racks = (edit: (text: string) => string): string[] =>
+    findingsOf(edit(PAVILION), true).flatMap(({ finding }) =>
+      finding.check === "frame-racks" ? [finding.message] : [],
+    );
+  test("braces between king posts and ridge hold no post: none does, not one that is too soft", () => {
+    const found = racks((text) =>
+      text
+        .replace(/^ {2}knee: .*\n/m, "")
+        .replace("[knee, tie-knee, ridge-knee], into: [post, plate,", "[tie-knee, ridge-knee], into: [post,"),
+    );
+    expect(found).toHaveLength(1);
+    expect(found[0]).toMatch(/^The frame racks along the walls: no brace holds post@A1, .* upright that way/);
+    expect(found[0]).not.toContain("soft");
+  });
+  test("without ties it says that ties are missing", () => {
+    const found = racks((text) =>
+      text
+        .replace(/^ {2}(tie|king-post|tie-knee|ridge-knee|tie-end|king-foot|king-head):.*\n/gm, "")
+        .replace(
+          "[knee, tie-knee, ridge-knee], into: [post, plate, tie, king-post, ridge]",
+          "knee, into: [post, plate]",
+        ),
+    );
+    expect(
+      found.some((m) =>
+        /^The frame racks across .* no tie joins them .* Set a tie from wall to wall in each of bents 1, 2 and 3/.test(
+          m,
+        ),
+      ),
+    ).toBe(true);
+  });
+  test("with ties it asks for knees, and says once how many combinations have no answer", () => {
+    const found = racks((text) =>
+      text
+        .split("\n")
+        .filter((line) => !/kind: brace/.test(line))
+        .join("\n"),
+    );
+    expect(found).toHaveLength(2);
+    expect(found.join()).not.toContain("tie joins");
+    const said = found.map((m) => /Under (\d+) of (\d+) load combinations it has no answer/.exec(m));
+    expect(said.filter(Boolean)).toHaveLength(1);
+    const [, failed, count] = (said.find(Boolean) ?? []).map(Number);
+    const frame = computeResults(buildModel(readFrame(PAVILION).frame)).frame;
+    expect(count).toBe(frame?.solution.cases.length);
+    expect(failed).toBeGreaterThan(0);
+    expect(failed).toBeLessThanOrEqual(count ?? 0);
+  });
+});
+
 test("frame-racks: braced, but on posts far too slim: the braces are not blamed", () => {
   const slim = SHED.replace("post: {kind: post, section: 8x8", "post: {kind: post, section: 1x1");
   const racks = findingsOf(slim, true)

@@ -2,6 +2,7 @@
  * Piers against the soil under and beside them: capacities by the cases of ground.yaml (bearing derived from the presumptive
  * values, poles by IBC 1807.3.2.1), taken through what the checks themselves call; the frame's reactions by statics.
  */
+import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { bearingUse, edgePressure } from "../../../server/core/ground/bearing.ts";
 import { depthNeeded, sidewaysUse } from "../../../server/core/ground/sideways.ts";
@@ -203,6 +204,29 @@ describe("a pad whose load stands off its middle (derived: a plane of pressure t
     expect(use.pressure).toBeCloseTo(550 * (1 + (6 * use.off) / 24), 9);
     // over a corner both ways press
     expect(bearingUse(pad, [load([100, 100, 1000])], "sand")!.off).toBeCloseTo(4800 / 2200, 9);
+  });
+  describe("pads of one entry under posts that bring unlike loads", () => {
+    const padded = (width: string): string =>
+      readFileSync("samples/cider-press-pavilion.frame.yaml", "utf8").replace(
+        /^ {2}all: .*$/m,
+        `  all: {under: post, kind: pad, width: ${width}, depth: 40 in, ${STRAP}}`,
+      );
+    test("where one tips, the size that is proposed does under all of them", () => {
+      expect(one(padded("24 in"), "pier-bearing").message).toMatch(/^all@A1 tips .* A pad of 36 in does\./);
+      const mended = fixed(padded("24 in"), "pier-bearing", 0, true);
+      expect(mended).toContain("width: 36 in");
+      expect(findingsOf(mended, true).map(({ finding }) => finding.check)).not.toContain("pier-bearing");
+    });
+    test("one that stands and presses at its edge says how far off its middle the load is", () => {
+      const { message, value } = one(padded("34 in"), "pier-bearing");
+      expect(message).toMatch(
+        /^all@A2 presses the soil at its edge with 2,182 psf under .*: 352 lb from post@A2 and 3,197 lb of its own concrete stand 12 7\/16 in off its middle, because 829 lb push at its top, 53 1\/8 in above its base\./,
+      );
+      expect(message).not.toContain("leaves");
+      // by hand: 2 N over three times what is left to the edge (derived)
+      const [load, off] = [352 + 3197, (829 * 53.125) / (352 + 3197)];
+      expect(value).toBeCloseTo((2 * load) / (3 * (34 / 12) * ((17 - off) / 12)), -2);
+    });
   });
   test("a pad that tips says so, and how wide one would have to be", () => {
     const finding = one(on(`kind: pad, width: 24 in, depth: 34 in, ${STRAP}`), "pier-bearing");

@@ -21,7 +21,7 @@ findingsFixture(
   under(
     LOOSE,
     "  rafters: ",
-    "#@2-9 error rafter-lifted: Wind lifts rafter-seat@A.1 with 109 lb under 0.6 D + 0.6 W (wind toward +x, case A), and nothing is named that holds it down. 2 screws of 5/16 in, 8 in long, hold it.",
+    "#@2-9 error rafter-lifted: rafter-seat@A.1 is lifted with 109 lb under 0.6 D + 0.6 W (wind toward +x, case A), and nothing is named that holds it down. 2 screws of 5/16 in, 8 in long, hold it.",
   ),
   ERRORS,
 );

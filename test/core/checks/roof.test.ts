@@ -59,6 +59,49 @@ test("birds-mouth-deep: its fix takes the quarter inch below", () => {
   expect(idsOf(after)).toEqual([]);
 });
 
+// 3x8 at 8:12, square to the edge: 8 in less seat × 0.5547
+test.each([
+  ["10 3/4 in", "warning", "cuts 5 15/16 in into the rafter"],
+  [
+    "11 in",
+    "error",
+    /^A seat of 11 in cuts rafter@A\.1 almost through at rafter-seat@A\.1: of its depth of 8 in the heel cut leaves 1 7\/8 in, less than a quarter, .* Seat at most 3 1\/2 in\./,
+  ],
+  [
+    "14 1/2 in",
+    "error",
+    /^A seat of 14 1\/2 in cuts rafter@A\.1 through at .*: its heel cut goes 8 1\/16 in deep, square to the rafter, and the rafter is 8 in deep\. Nothing is left over the plate/,
+  ],
+] as const)("birds-mouth-deep: a seat of %s is an %s", (length, level, words) => {
+  const text = pavilion({
+    roof: roof(
+      `      section: 3x8\n      spacing: 30 in\n      seat: {kind: birds-mouth, length: ${length}}`,
+    ),
+  });
+  const found = findingsOf(text, true).map(({ finding }) => finding);
+  const seats = found.filter(({ check }) => check === "birds-mouth-deep");
+  expect(seats.map((finding) => finding.level)).toEqual([level]);
+  expect(seats[0]?.message).toMatch(words);
+  const inches = { "10 3/4 in": 10.75, "11 in": 11, "14 1/2 in": 14.5 }[length];
+  const cut = inches * Math.sin(Math.atan(8 / 12));
+  expect(seats[0]?.value).toBeCloseTo(level === "error" ? 8 - cut : cut, 6);
+  expect(idsOf(fixed(text, "birds-mouth-deep"))).not.toContain("birds-mouth-deep");
+  // what the seat cuts through has one finding, and no message has a hole where a number failed
+  if (inches > 14) expect(found.map(({ check }) => check)).not.toContain("rafter-overspanned");
+  for (const { message } of found) expect(message).not.toMatch(/(^|[ (])\?/);
+});
+
+test("rafter-overspanned: a seat so long that no joint is left says that no wood is, not a stress", () => {
+  const text = pavilion({
+    roof: roof("      section: 3x8\n      spacing: 30 in\n      seat: {kind: birds-mouth, length: 30 in}"),
+  });
+  const found = findingsOf(text, true).map(({ finding }) => finding);
+  expect(found.map(({ check }) => check)).not.toContain("birds-mouth-deep");
+  expect(found.find(({ check }) => check === "rafter-overspanned")?.message).toMatch(
+    /is cut through by its seat: no wood is left over the plate, .* Make the seat shorter, or the rafter deeper\./,
+  );
+});
+
 test("birds-mouth-deep: the seat that is taken when none is given is never too deep", () => {
   for (const pitch of ["3:12", "7:12", "12:12", "18:12"]) {
     const text = pavilion({

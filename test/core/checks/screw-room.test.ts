@@ -159,6 +159,59 @@ describe("screw-comes-out", () => {
   });
 });
 
+describe("screws-short", () => {
+  const shortOf = (text: string) =>
+    findingsOf(text, true)
+      .map(({ finding }) => finding)
+      .filter(({ check }) => check === "screws-short");
+  const knees = (length: string) => screwed(`{count: 2, diameter: 5/16 in, length: ${length}}`);
+  // at 45° the middle of a 6 in brace lies 4 1/4 in below its long edge; a tip of 3/16 in (NDS Table L2; memory)
+  findingsFixture(
+    "screws-short: screws that end in the brace",
+    under(
+      knees("3 in"),
+      "screws: ",
+      "#@129-133 warning screws-short: screws of 3 in have 4 1/4 in of knee@A1-A2 to pass and end before they hold in post@A1: they fasten it to nothing. 6 in reaches.",
+    ),
+    ROOM,
+  );
+  test("by hand: 4 D and the tip past the wood under the head (NDS Table 12J notes; memory)", () => {
+    const wood = (6 * Math.SQRT2) / 2;
+    const least = wood + 4 * (5 / 16) + 3 / 16;
+    const eighths = (inches: number) => `${Math.ceil(inches * 8)}/8 in`;
+    expect(shortOf(knees(eighths(least)))).toEqual([]);
+    const [found, ...more] = shortOf(knees(eighths(least - 1 / 8)));
+    expect(more).toEqual([]);
+    expect(found).toMatchObject({ level: "warning", limit: 1.25, unit: "in" });
+    expect(found?.value).toBeLessThan(1.25);
+    expect(found?.value).toBeGreaterThan(1.1);
+    expect(found?.message).toMatch(
+      /pass 4 1\/4 in of \S+ and hold with 1 [\d/]+ in in \S+, their tips left out/,
+    );
+  });
+  test("its fix reaches", () => {
+    const mended = fixed(knees("3 in"), "screws-short", 0, true);
+    expect(mended).toContain("length: 6 in}");
+    expect(shortOf(mended)).toEqual([]);
+    expect(roomOf(mended)).toEqual([]);
+  });
+  test("over a seat they shall reach the plate", () => {
+    const { sizes } = jointOf(ROOFED, /^rafter-seat/);
+    const rafter = (sizes.seat?.heightAbovePlate ?? 0) + (sizes.seat?.plumb ?? 0) / 2;
+    const [found] = shortOf(seated(2, "4 in"));
+    expect(rafter).toBeGreaterThan(4);
+    expect(found?.message).toMatch(
+      /^At rafter-seat@\S+ screws of 4 in have .* of rafter@\S+ to pass and end before/,
+    );
+    expect(shortOf(ROOFED)).toEqual([]);
+  });
+  test("thin ones count from six diameters (NDS 12.1.5.6; memory)", () => {
+    const [found] = shortOf(screwed("{count: 2, diameter: 3/16 in, length: 5 in}"));
+    expect(found?.limit).toBeCloseTo(6 * (3 / 16), 9);
+    expect(found?.value).toBeCloseTo(5 - (6 * Math.SQRT2) / 2, 6);
+  });
+});
+
 describe("heads of rafters in a ridge, on screws that slant down at 45° (plane geometry, derived)", () => {
   const PAVILION = readFileSync("samples/cider-press-pavilion.frame.yaml", "utf8");
   const FASTEN = "housed, into: ridge, fasten: {kind: screws, count: 2, diameter: 5/16 in, length: 8 in}";

@@ -62,6 +62,20 @@ test("birds-mouth-deep: a sole far below the rafter's underside, and the length 
   expect(of(mended, "birds-mouth-deep")).toEqual([]);
   expect(of(mended.replace("5 1/2 in", "5 3/4 in"), "birds-mouth-deep")).not.toEqual([]);
 });
+test("birds-mouth-deep: a heel cut that leaves less than a quarter of the rafter, under a step of either form", () => {
+  for (const form of ["", ", form: square"]) {
+    expect(of(seated(`, length: 7 1/2 in${form}`), "birds-mouth-deep")).toEqual([]);
+    const text = seated(`, length: 9 1/2 in${form}`);
+    const [found] = of(text, "birds-mouth-deep");
+    expect(found).toMatchObject({ level: "error", path: "/roof/rafters/seat/length", limit: 1.5 });
+    expectNear(found?.value, 6 - 9.5 * SIN, "left");
+    const mended = fixed(text, "birds-mouth-deep", 0, true);
+    expect(mended).toContain("length: 7 1/2 in");
+    expect(of(mended, "birds-mouth-deep")).toEqual([]);
+    const [through] = of(seated(`, length: 10 in${form}`), "birds-mouth-deep");
+    expect(through?.message).toContain("through at");
+  }
+});
 test("step-deep: deeper than the rafter reaches, and the depth that its fix writes is clean", () => {
   for (const [keys, most, text] of [
     [", housing: 2 in", 2 * TAN, "housing: 1 1/2 in"],

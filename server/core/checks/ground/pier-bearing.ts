@@ -11,7 +11,8 @@ import { nextSize, pierStep, WIDEST_FOOTING } from "./pier-sizes.ts";
 
 interface Data {
   readonly use: BearingUse;
-  readonly cases: readonly PierCase[];
+  /** every pier of the entry: a size that is proposed stands at all of them */
+  readonly alike: readonly { readonly pier: Pier; readonly cases: readonly PierCase[] }[];
   readonly soil: NonNullable<Parameters<typeof bearingUse>[2]>;
   readonly solution: FrameSolution;
 }
@@ -27,6 +28,9 @@ const LEAST_PROJECTION = 2;
 
 const isPad = ({ entry }: Pier): boolean => entry.kind === "pad";
 
+/** A load nearer to the middle of a pad stands on it, in: less than is told in 1/16 in. */
+const OFF_MIDDLE = 1 / 32;
+
 /** The load stands over the edge of the pad. */
 const tips = ({ pressure }: BearingUse): boolean => !Number.isFinite(pressure);
 
@@ -41,8 +45,13 @@ function withFooting(pier: Pier, footing: Footing): Pier {
   return { ...pier, footing, bottom: pier.tubeBottom - footing.thickness };
 }
 
+/** Whether the soil carries every pier of the entry, each changed alike. */
+const carries = ({ alike, soil }: Data, changed: (pier: Pier) => Pier): boolean =>
+  alike.every(({ pier, cases }) => (bearingUse(changed(pier), cases, soil)?.ratio ?? 2) <= 1);
+
 /** The smallest usual footing under a tube that does. */
-function footingFor({ use, cases, soil }: Data, say: Say): Footing | undefined {
+function footingFor(d: Data, say: Say): Footing | undefined {
+  const { use } = d;
   const { pier } = use;
   const made = (diameter: number): Footing => ({ diameter, thickness: thicknessFor(diameter, pier, say) });
   const least = padFor(use.down + use.weight, use.allowed.value).round;
@@ -51,22 +60,16 @@ function footingFor({ use, cases, soil }: Data, say: Say): Footing | undefined {
     least - pierStep(say),
     pier.footing?.diameter ?? pier.diameter + 2 * LEAST_PROJECTION - 1e-3,
   );
-  const diameter = nextSize(
-    from,
-    WIDEST_FOOTING,
-    say,
-    (size) => (bearingUse(withFooting(pier, made(size)), cases, soil)?.ratio ?? 2) <= 1,
+  const diameter = nextSize(from, WIDEST_FOOTING, say, (size) =>
+    carries(d, (each) => withFooting(each, made(size))),
   );
   return diameter === undefined ? undefined : made(diameter);
 }
 
 /** The smallest usual side of a pad that does. */
-function padSide({ use: { pier }, cases, soil }: Data, say: Say): number | undefined {
-  return nextSize(
-    pier.diameter,
-    WIDEST_FOOTING,
-    say,
-    (diameter) => (bearingUse({ ...pier, diameter }, cases, soil)?.ratio ?? 2) <= 1,
+function padSide(d: Data, say: Say): number | undefined {
+  return nextSize(d.use.pier.diameter, WIDEST_FOOTING, say, (diameter) =>
+    carries(d, (pier) => ({ ...pier, diameter })),
   );
 }
 
@@ -117,7 +120,12 @@ export const pierBearing = defineCheck<"results", Data>({
       yield {
         path: `${pier.entry.path}/${key}`,
         place: pier.id,
-        data: { use, cases, soil, solution: frame.solution },
+        data: {
+          use,
+          alike: frame.piers.filter((each) => each.pier.entry.path === pier.entry.path),
+          soil,
+          solution: frame.solution,
+        },
         ...(tips(use)
           ? { value: use.off, limit: pier.diameter / 2, unit: "in" as const }
           : { value: use.pressure, limit: use.allowed.value, unit: "psf" as const }),
@@ -144,6 +152,20 @@ export const pierBearing = defineCheck<"results", Data>({
           push: say.force(use.push),
           off: say.length(use.off),
           half: say.length(use.pier.diameter / 2),
+        },
+      );
+    // off its middle a pad carries less than its area times the soil's pressure: nothing is "left" to tell
+    if (isPad(use.pier) && use.off > OFF_MIDDLE)
+      return say.text(
+        "{pier} presses the soil at its edge with {pressure} under {combination}: {down} from {post} and {weight} of its own concrete stand {off} off its middle, because {push} push at its top, {height} above its base. “soil: {soil}” carries {allowed} by the code’s table; beyond that the pad settles on that side and leans. {help}",
+        {
+          ...values,
+          pressure: say.pressure(use.pressure),
+          off: say.length(use.off),
+          push: say.force(use.push),
+          height: say.length(use.pier.top[2] - use.pier.bottom),
+          soil: d.soil,
+          allowed: say.pressure(use.allowed.value),
         },
       );
     return say.text(

@@ -36,6 +36,9 @@ function whyWords({ hold, pull: { joint } }: Data, say: Say): string {
   }
 }
 
+/** Less than that is read as 0, lb. */
+const NOTHING = 1;
+
 export const dovetailOverloaded = defineCheck<"results", Data>({
   meta: {
     id: "dovetail-overloaded",
@@ -90,6 +93,11 @@ export const dovetailOverloaded = defineCheck<"results", Data>({
     if (d.hold.terms.bears <= 0)
       return say.text(
         "{joint} is pulled apart with {force} under {combination}, and its dovetail holds nothing once {of} is dry: the tail is then no wider than the mouth of its socket. Give it more flare, cut it from dry timber, or tie it over with a steel strap.",
+        values,
+      );
+    if (d.hold.tension.value < NOTHING)
+      return say.text(
+        "{joint} is pulled apart with {force} under {combination}, and its dovetail holds nothing: {why}. Make the tail deeper or longer, cut it from dry timber, or tie it over with a steel strap.",
         values,
       );
     return d.hold.terms.drawn > 0

@@ -59,6 +59,9 @@ function tenonLimitWords(governs: PegJoint["governs"], say: Say): string {
   }
 }
 
+/** Less than that is read as 0, lb. */
+const NOTHING = 1;
+
 const stronger = ({ pull, frame }: Data) => strongerPegs(pull.joint, frame, pull.most, pull.duration);
 
 /** Two halves, one upon the other, or a blade in its slot: neither a tenon nor a rafter pair. */
@@ -122,22 +125,30 @@ export const pegOverloaded = defineCheck<"results", Data>({
   words: (d, say) => {
     const { joint, most, caseId, duration } = d.pull;
     const { count = 0, diameter } = joint.sizes.pegs ?? {};
+    const values = {
+      joint: joint.id,
+      force: say.force(most),
+      combination: caseWords(d.solution, caseId, say),
+      limit: say.force(d.pegs.tension.value),
+      count,
+      diameter: say.length(diameter?.value ?? 0),
+      ratio: overPercent(d.ratio, say),
+      duration: say.number(duration.value, 2),
+      why: limitWords(d.pegs.governs, joint, say),
+      help: helpWords(d, say),
+    };
+    if (d.pegs.tension.value < NOTHING)
+      return say.text(
+        count === 1
+          ? "{joint} is pulled apart with {force} under {combination}, and its peg of {diameter} holds nothing there: {why}. {help}"
+          : "{joint} is pulled apart with {force} under {combination}, and its {count} pegs of {diameter} hold nothing there: {why}. {help}",
+        values,
+      );
     return say.text(
       count === 1
         ? "{joint} is pulled apart with {force} under {combination}, more than the {limit} that its peg of {diameter} holds there ({ratio}, C_D {duration}): {why}. {help}"
         : "{joint} is pulled apart with {force} under {combination}, more than the {limit} that its {count} pegs of {diameter} hold there ({ratio}, C_D {duration}): {why}. {help}",
-      {
-        joint: joint.id,
-        force: say.force(most),
-        combination: caseWords(d.solution, caseId, say),
-        limit: say.force(d.pegs.tension.value),
-        count,
-        diameter: say.length(diameter?.value ?? 0),
-        ratio: overPercent(d.ratio, say),
-        duration: say.number(duration.value, 2),
-        why: limitWords(d.pegs.governs, joint, say),
-        help: helpWords(d, say),
-      },
+      values,
     );
   },
   worked: ({ pegs, pull }, say) => pegFormula(pegs, pull.joint.sizes.pegs?.count ?? 0, pull.most, say),

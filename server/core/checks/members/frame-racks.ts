@@ -1,5 +1,5 @@
 import type { CaseFault } from "../../analysis/faults.ts";
-import type { Timber } from "../../model/model.ts";
+import type { Model, Timber } from "../../model/model.ts";
 import { unsupportedEnds } from "../../model/unsupported.ts";
 import { caseWords } from "../../statics/case-words.ts";
 import type { FrameResults, RackingResult } from "../../statics/frame-results.ts";
@@ -33,6 +33,10 @@ interface Racks {
   readonly aloft: boolean;
   /** of what moves aloft */
   readonly ridge: string | undefined;
+  /** two rows of posts or more, and nothing level joins any of those that move across the bents */
+  readonly untied: boolean;
+  /** combinations without an answer, of all; undefined = another finding of this check says it, or there are none */
+  readonly unanswered: { readonly failed: number; readonly count: number } | undefined;
 }
 
 /** How many timbers a message names. */
@@ -50,11 +54,32 @@ function wayOf(racking: RackingResult): Racks["along"] {
   return racking.toward.endsWith("x") ? "walls" : "bents";
 }
 
+/** How much of a timber's direction has to go that way. */
+const THAT_WAY = 0.3;
+
+/** Whether it goes along the walls, or across the bents. */
+const goes = ({ axis }: Timber, along: Racks["along"]): boolean =>
+  Math.abs(axis[along === "walls" ? 0 : 1]) > THAT_WAY;
+
 /** Whether some brace stands that way at all: without one there is nothing that could be too soft. */
-function braces(timbers: readonly Timber[], along: Racks["along"]): boolean {
-  const way = along === "walls" ? 0 : 1;
-  return timbers.some(
-    ({ kind, axis }) => (kind === "brace" || kind === "strut") && Math.abs(axis[way]) > 0.3,
+const braces = (timbers: Iterable<Timber>, along: Racks["along"]): boolean =>
+  [...timbers].some((timber) => (timber.kind === "brace" || timber.kind === "strut") && goes(timber, along));
+
+/** What is joined to these posts: a brace aloft, between king posts and a ridge, holds none of them. */
+function joinedTo(posts: readonly Timber[], { joints }: Model): ReadonlySet<Timber> {
+  const ids = new Set(posts.map(({ id }) => id));
+  return new Set(
+    joints.flatMap(({ of, into }) => [...(ids.has(into.id) ? [of] : []), ...(ids.has(of.id) ? [into] : [])]),
+  );
+}
+
+/** Whether nothing level goes from a row of posts to the next, where there is one. */
+function untiedAcross(posts: readonly Timber[], joined: ReadonlySet<Timber>, model: Model): boolean {
+  const rows = new Set(model.timbers.flatMap((t) => (t.kind === "post" ? t.walls : [])));
+  return (
+    posts.length > 0 &&
+    rows.size > 1 &&
+    ![...joined].some((t) => goes(t, "bents") && Math.abs(t.axis[2]) < THAT_WAY)
   );
 }
 
@@ -79,6 +104,7 @@ export const frameRacks = defineCheck<"results", Data>({
   ofTheWhole: true,
   *find({ frame }) {
     if (!frame) return;
+    const { failed, cases } = frame.solution;
     const seen = new Set<Racks["along"]>();
     const loose = unsupportedEnds(frame.model);
     // whether a frame with a post on nothing racks, nobody can say
@@ -92,6 +118,7 @@ export const frameRacks = defineCheck<"results", Data>({
       const moving = racking.moving.flatMap((id) => frame.model.byId.get(id) ?? []);
       const uprights = moving.filter((t) => t.kind === "post");
       const first = uprights[0] ?? moving[0];
+      const joined = joinedTo(uprights, frame.model);
       if (!first || (uprights.length === 0 && racking.moving.some((id) => hinged.has(id)))) continue;
       yield {
         path: first.path,
@@ -101,15 +128,16 @@ export const frameRacks = defineCheck<"results", Data>({
         data: {
           kind: "racks",
           soft:
-            racking.soft && braces(uprights.length > 0 ? frame.model.timbers : moving, along)
-              ? racking.lean
-              : undefined,
+            racking.soft && braces(uprights.length > 0 ? joined : moving, along) ? racking.lean : undefined,
           along,
           timbers: (uprights.length > 0 ? uprights : moving).map((t) => t.id),
           bents: [...new Set(uprights.flatMap((t) => t.bents))],
           walls: [...new Set(uprights.flatMap((t) => t.walls))],
           aloft: uprights.length === 0,
           ridge: moving.find((t) => t.kind === "ridge")?.id,
+          untied: along === "bents" && untiedAcross(uprights, joined, frame.model),
+          unanswered:
+            seen.size === 1 && failed.length > 0 ? { failed: failed.length, count: cases.length } : undefined,
         },
       };
     }
@@ -129,35 +157,47 @@ export const frameRacks = defineCheck<"results", Data>({
               : "",
         },
       );
-    const named = d.timbers.slice(0, NAMED);
-    const rest = d.timbers.length - named.length;
-    const timbers = rest > 0 ? `${named.join(", ")} and ${rest} more` : say.list(named);
-    if (d.soft !== undefined)
-      return say.text(
-        d.along === "walls"
-          ? "The frame is too soft along the walls: under two hundredths of the weight on them {timbers} lean {lean}, so far that the weight brings them down. Take larger sections, stiffer wood or more braces that way; look whether a weight or an E was mistyped."
-          : "The frame is too soft across the bents: under two hundredths of the weight on them {timbers} lean {lean}, so far that the weight brings them down. Take larger sections, stiffer wood or more braces that way; look whether a weight or an E was mistyped.",
-        { timbers, lean: say.length(Math.round(d.soft * 16) / 16) },
-      );
-    if (d.aloft) return aloft(d, timbers, say);
-    const [bent, second] = d.bents;
-    // walls of one bent have nothing to lean a knee against
-    if (d.along === "walls" && second === undefined)
-      return say.text(
-        "The frame racks along the walls: no brace holds {timbers} upright that way, so it falls over in the first wind. Bent {bent} stands alone, with nothing to brace it to: set the posts as legs in the ground, add a second bent and knees to it along the walls, or stay it with raking struts.",
-        { timbers, bent: bent ?? "" },
-      );
-    return d.along === "walls"
-      ? say.text(
-          "The frame racks along the walls: no brace holds {timbers} upright that way, so it folds up in the first wind. Brace bents {bents} along the walls, with knees that stand both ways.",
-          { timbers, bents: say.list(d.bents) },
-        )
-      : say.text(
-          "The frame racks across the bents: no brace holds {timbers} upright that way, so it folds up in the first wind. Brace walls {walls} across, with knees in the bents that stand both ways.",
-          { timbers, walls: say.list(d.walls) },
-        );
+    const unanswered = d.unanswered
+      ? ` ${say.text("Under {failed} of {count} load combinations it has no answer: no timber, joint or pier was checked under them.", d.unanswered)}`
+      : "";
+    return `${racksWords(d, say)}${unanswered}`;
   },
 });
+
+function racksWords(d: Racks, say: Say): string {
+  const named = d.timbers.slice(0, NAMED);
+  const rest = d.timbers.length - named.length;
+  const timbers = rest > 0 ? `${named.join(", ")} and ${rest} more` : say.list(named);
+  if (d.soft !== undefined)
+    return say.text(
+      d.along === "walls"
+        ? "The frame is too soft along the walls: under two hundredths of the weight on them {timbers} lean {lean}, so far that the weight brings them down. Take larger sections, stiffer wood or more braces that way; look whether a weight or an E was mistyped."
+        : "The frame is too soft across the bents: under two hundredths of the weight on them {timbers} lean {lean}, so far that the weight brings them down. Take larger sections, stiffer wood or more braces that way; look whether a weight or an E was mistyped.",
+      { timbers, lean: say.length(Math.round(d.soft * 16) / 16) },
+    );
+  if (d.aloft) return aloft(d, timbers, say);
+  if (d.untied)
+    return say.text(
+      "The frame racks across the bents: no brace holds {timbers} upright that way, and no tie joins them to the posts across from them, so it folds up in the first wind. Set a tie from wall to wall in each of bents {bents}, with knees under both of its ends.",
+      { timbers, bents: say.list(d.bents) },
+    );
+  const [bent, second] = d.bents;
+  // walls of one bent have nothing to lean a knee against
+  if (d.along === "walls" && second === undefined)
+    return say.text(
+      "The frame racks along the walls: no brace holds {timbers} upright that way, so it falls over in the first wind. Bent {bent} stands alone, with nothing to brace it to: set the posts as legs in the ground, add a second bent and knees to it along the walls, or stay it with raking struts.",
+      { timbers, bent: bent ?? "" },
+    );
+  return d.along === "walls"
+    ? say.text(
+        "The frame racks along the walls: no brace holds {timbers} upright that way, so it folds up in the first wind. Brace bents {bents} along the walls, with knees that stand both ways.",
+        { timbers, bents: say.list(d.bents) },
+      )
+    : say.text(
+        "The frame racks across the bents: no brace holds {timbers} upright that way, so it folds up in the first wind. Brace walls {walls} across, with knees in the bents that stand both ways.",
+        { timbers, walls: say.list(d.walls) },
+      );
+}
 
 /** Words for a roof, or another part, that moves on posts which stand. */
 function aloft(d: Racks, timbers: string, say: Say): string {

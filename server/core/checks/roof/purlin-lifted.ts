@@ -44,7 +44,7 @@ function countedWords(lift: PurlinLift, say: Say): string {
 export const purlinLifted = defineCheck<"results", Data>({
   meta: {
     id: "purlin-lifted",
-    title: "Purlins that the wind lifts off",
+    title: "Purlins that are lifted off",
     level: "error",
     area: "roof",
     source: {

@@ -51,7 +51,7 @@ function countedWords({ fasteners, held, toeNailed, wood }: UpliftHold, say: Say
 export const rafterLifted = defineCheck<"results", Data>({
   meta: {
     id: "rafter-lifted",
-    title: "Rafters that the wind lifts off",
+    title: "Rafters that are lifted off",
     level: "error",
     area: "roof",
     source: {
@@ -59,7 +59,7 @@ export const rafterLifted = defineCheck<"results", Data>({
       status: "memory",
     },
     explanation: {
-      what: "Wind lifts a rafter off its plate with more than its screws or nails hold, or nothing is named that holds it.",
+      what: "Wind, or snow on the far side of it, lifts a rafter off its plate with more than its screws or nails hold, or nothing is named that holds it.",
       why: "An open roof is lifted from below and above at once; its own weight is not enough. Nails in green wood lose three quarters of their hold as it dries. The wind reckoned with is that on the frame as a whole: near the edges and corners of a roof it pulls harder at single parts (components and cladding, ASCE 7 chapter 30), which is not checked.",
       formula:
         "uplift of the seat ≤ n × W × C_D × C_M × C_tn; W = 1,800 G^1.5 D^0.75 lb per inch of thread in the plate (screws of 1/4 in and more), 1,380 G^2.5 D per inch of nail; thread as a lag screw of that length has it",
@@ -106,11 +106,11 @@ export const rafterLifted = defineCheck<"results", Data>({
     if (!d.hold)
       return d.fastening.written === undefined
         ? say.text(
-            "Wind lifts {joint} with {force} under {combination}, and nothing is named that holds it down. {help}",
+            "{joint} is lifted with {force} under {combination}, and nothing is named that holds it down. {help}",
             values,
           )
         : say.text(
-            "Wind lifts {joint} with {force} under {combination}; what holds it is named without a diameter and a length, and counts for nothing. {help}",
+            "{joint} is lifted with {force} under {combination}; what holds it is named without a diameter and a length, and counts for nothing. {help}",
             values,
           );
     const { fasteners, uplift } = d.hold;
@@ -123,14 +123,14 @@ export const rafterLifted = defineCheck<"results", Data>({
     if (uplift.value <= 0)
       return say.text(
         fasteners.kind === "screws"
-          ? "Wind lifts {joint} with {force} under {combination}, and its screws hold nothing: {count} of {diameter}, {counted}. {help}"
-          : "Wind lifts {joint} with {force} under {combination}, and its nails hold nothing: {count} of {diameter}, {counted}. {help}",
+          ? "{joint} is lifted with {force} under {combination}, and its screws hold nothing: {count} of {diameter}, {counted}. {help}"
+          : "{joint} is lifted with {force} under {combination}, and its nails hold nothing: {count} of {diameter}, {counted}. {help}",
         how,
       );
     return say.text(
       fasteners.kind === "screws"
-        ? "Wind lifts {joint} with {force} under {combination}, more than the {limit} that its screws hold ({ratio}): {count} of {diameter}, {counted}. {help}"
-        : "Wind lifts {joint} with {force} under {combination}, more than the {limit} that its nails hold ({ratio}): {count} of {diameter}, {counted}. {help}",
+        ? "{joint} is lifted with {force} under {combination}, more than the {limit} that its screws hold ({ratio}): {count} of {diameter}, {counted}. {help}"
+        : "{joint} is lifted with {force} under {combination}, more than the {limit} that its nails hold ({ratio}): {count} of {diameter}, {counted}. {help}",
       {
         ...how,
         limit: say.force(uplift.value),

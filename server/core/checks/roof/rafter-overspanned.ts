@@ -62,6 +62,15 @@ function usedMore({ frame }: Results, { slope }: RafterResult, ratio: number): D
   }, undefined);
 }
 
+/** The seat leaves no wood that could be stressed. */
+const isThrough = ({ value }: RafterUse): boolean => !Number.isFinite(value);
+
+/** Whether a seat that cuts one of the rafters through has a finding of its own. */
+function saidAtSeat({ joints }: Results["model"], { slope }: RafterResult): boolean {
+  const own = new Set(slope.rafters.map(({ id }) => id));
+  return joints.some(({ of, sizes }) => own.has(of.id) && sizes.seat && sizes.seat.woodLeft <= 0);
+}
+
 const amount = (use: RafterUse, value: number, say: Say): string =>
   use.unit === "psi" ? say.stress(value) : say.length(value);
 
@@ -88,7 +97,9 @@ export const rafterOverspanned = defineCheck<"results", Data>({
   *find(results) {
     const { rafters, model } = results;
     for (const result of rafters) {
-      const over = result.check.worst.filter((use) => use.ratio > 1);
+      const over = result.check.worst.filter(
+        (use) => use.ratio > 1 && !(isThrough(use) && saidAtSeat(model, result)),
+      );
       if (over.length === 0) continue;
       const strength = over.filter((use) => use.unit === "psi");
       const use = [...(strength.length > 0 ? strength : over)].sort((a, b) => b.ratio - a.ratio)[0];
@@ -113,7 +124,9 @@ export const rafterOverspanned = defineCheck<"results", Data>({
   words(d, say) {
     const { input } = d.result;
     const start = say.text(
-      "A {width} × {depth} rafter spanning {span} at {spacing} has {value} of {what} against {limit} allowed ({ratio}), governed by {combination}.",
+      isThrough(d.use)
+        ? "A {width} × {depth} rafter spanning {span} at {spacing} is cut through by its seat: no wood is left over the plate, where the overhang hangs, and it comes off under {combination}."
+        : "A {width} × {depth} rafter spanning {span} at {spacing} has {value} of {what} against {limit} allowed ({ratio}), governed by {combination}.",
       {
         width: say.length(input.width),
         depth: say.length(input.depth),
@@ -126,6 +139,7 @@ export const rafterOverspanned = defineCheck<"results", Data>({
         combination: combinationOf(d, say),
       },
     );
+    if (isThrough(d.use)) return `${start} ${say.text("Make the seat shorter, or the rafter deeper.")}`;
     const why =
       d.use.unit === "psi"
         ? say.text("It can break under that load.")
@@ -149,5 +163,5 @@ export const rafterOverspanned = defineCheck<"results", Data>({
       : "";
     return `${start} ${why} ${remedy}${more}`;
   },
-  worked: ({ use }, say) => spanFormula(use, say),
+  worked: ({ use }, say) => (isThrough(use) ? undefined : spanFormula(use, say)),
 });

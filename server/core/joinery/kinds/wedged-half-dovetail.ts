@@ -52,9 +52,11 @@ function shape(place: JointPlace): ShapedJoint {
   // v runs along the post's grain; heights are taken from the seated top, upward
   const at = (u: number, height: number): Vec2 => [u, up * (half + height)];
   const neck = depth - drop.value;
-  const tipDrop = drop.value * (1 - length.value / wood);
+  // a housing as deep as the post leaves no wood for a tenon; it has a finding of its own
+  const tipDrop = wood > 0 ? drop.value * (1 - length.value / wood) : 0;
   const tip = depth - Math.max(0, tipDrop);
-  const lower = (u: number): number => -(neck + ((u - h) / length.value) * (tip - neck));
+  const lower = (u: number): number =>
+    -(neck + (length.value > 0 ? (u - h) / length.value : 0) * (tip - neck));
   const roof = (u: number): number => drop.value + slope * (u - h);
   const w: [number, number] = [low, low + thickness.value];
   const end = h + inPost;
