@@ -4,10 +4,6 @@ import { defineCheck } from "../check.ts";
 import type { Say } from "../say.ts";
 import { type ScrewSet, screwSets } from "./screw-sets.ts";
 
-/** Over a seat or through a purlin they would have to reach what lies below. */
-const isShort = ({ at, length, wood }: ScrewSet): boolean =>
-  (at === "purlin" || at === "seat") && length <= wood + SCREW_SLACK;
-
 /** The longest on sale that keeps wood behind its point and still enters the timber, in. */
 const fitting = ({ through, wood }: ScrewSet, say: Say): number | undefined =>
   SCREW_LENGTHS(say.metric)
@@ -17,26 +13,24 @@ const fitting = ({ through, wood }: ScrewSet, say: Say): number | undefined =>
 export const screwComesOut = defineCheck<"model", ScrewSet>({
   meta: {
     id: "screw-comes-out",
-    title: "Screws that come out of the other side, or do not reach it",
+    title: "Screws that come out of the other side",
     level: "warning",
     area: "joinery",
     source: { text: "plane geometry of the joint", status: "derived" },
     explanation: {
-      what: "A screw is longer than the wood that it passes: its point comes out of the far face of the timber that it holds in. Over a rafter’s seat, or through a purlin: it is so short that it ends in the rafter or purlin itself. A screw of a rafter’s head slants down at 45°, and comes out of a shallow ridge’s underside.",
-      why: "The thread past the face holds nothing, the wood breaks out around it, and the point stands where someone reaches. A screw that ends before the lower timber holds nothing down.",
+      what: "A screw is longer than the wood that it passes: its point comes out of the far face of the timber that it holds in. A screw of a rafter’s head slants down at 45°, and comes out of a shallow ridge’s underside.",
+      why: "The thread past the face holds nothing, the wood breaks out around it, and the point stands where someone reaches.",
       formula:
-        "wood of the rafter or purlin < length; length ≤ wood under the head + thickness of the timber along the screw, less its housing; at a rafter’s head on the slant: √2 × the ridge’s thickness, or √2 × its height from half the rafter’s plumb depth down to the underside, whichever is less",
-      remedy:
-        "Take a screw that reaches the lower timber and leaves 1/2 in of wood behind its point (common practice, no source).",
+        "length ≤ wood under the head + thickness of the timber along the screw, less its housing; at a rafter’s head on the slant: √2 × the ridge’s thickness, or √2 × its height from half the rafter’s plumb depth down to the underside, whichever is less",
+      remedy: "Take a screw that leaves 1/2 in of wood behind its point (common practice, no source).",
     },
   },
   input: "model",
   *find(model) {
     for (const set of screwSets(model)) {
       const { path, length, through, written, gives } = set;
-      const short = isShort(set);
-      const past = short ? set.wood - length : length - through;
-      if (!short && past <= SCREW_SLACK) continue;
+      const past = length - through;
+      if (past <= SCREW_SLACK) continue;
       yield {
         ...(written !== undefined && gives.length
           ? { path: `${written}/length` }
@@ -44,7 +38,7 @@ export const screwComesOut = defineCheck<"model", ScrewSet>({
         place: set.place,
         data: set,
         value: length,
-        limit: short ? set.wood : through,
+        limit: through,
         unit: "in",
         severity: past,
       };
@@ -64,18 +58,6 @@ export const screwComesOut = defineCheck<"model", ScrewSet>({
       behind: say.length(WOOD_BEHIND),
     };
     const better = fitting(set, say);
-    if (isShort(set)) {
-      const short = { ...values, of: set.of.id, into: into.id, wood: say.length(set.wood) };
-      return better === undefined
-        ? say.text(
-            "At {joint} screws of {length} end in {of}, {wood} deep, and do not reach {into}: they hold nothing. Take longer ones.",
-            short,
-          )
-        : say.text(
-            "At {joint} screws of {length} end in {of}, {wood} deep, and do not reach {into}: they hold nothing. {better} is long enough.",
-            { ...short, better: say.length(better) },
-          );
-    }
     return better === undefined
       ? say.text(
           "At {joint} screws of {length} pass {through} of wood and come out of {where} by {past}: that thread holds nothing, and the point stands free. Take shorter ones, with {behind} of wood behind the point.",
@@ -87,12 +69,7 @@ export const screwComesOut = defineCheck<"model", ScrewSet>({
         );
   },
   worked: (set, say) =>
-    isShort(set)
-      ? say.text("{length} ≤ {wood}", { length: say.length(set.length), wood: say.length(set.wood) })
-      : say.text("{length} > {through}", {
-          length: say.length(set.length),
-          through: say.length(set.through),
-        }),
+    say.text("{length} > {through}", { length: say.length(set.length), through: say.length(set.through) }),
   fixes: (set, say) => {
     const better = fitting(set, say);
     if (better === undefined || set.written === undefined || !set.gives.length) return [];

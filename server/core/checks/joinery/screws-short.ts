@@ -33,7 +33,7 @@ export const screwsShort = defineCheck<"model", Data>({
     area: "joinery",
     source: { text: "NDS Table 12J notes for lag screws, NDS 12.1.5.6 for thinner ones", status: "memory" },
     explanation: {
-      what: "The screws of a brace, or of a rafter’s seat or head, end in the timber that they pass, or enter the other one by less than four diameters (six of screws below 1/4 in), the tapered tip left out.",
+      what: "The screws of a brace, of a rafter’s seat or head, or of a purlin, end in the timber that they pass, or enter the other one by less than four diameters (six of screws below 1/4 in), the tapered tip left out.",
       why: "A screw that ends in the brace fastens it to nothing, one that is barely in works loose: whatever forces were found, the joint is not held.",
       formula:
         "4 D ≤ length − wood under the head − tip; below 1/4 in 6 D ≤ length − wood under the head; at a rafter’s head along the slant",
@@ -43,7 +43,7 @@ export const screwsShort = defineCheck<"model", Data>({
   input: "model",
   *find(model) {
     for (const set of screwSets(model)) {
-      const { joint, diameter, length, written, gives } = set;
+      const { path, place, diameter, length, written, gives } = set;
       // where so many stand decides the wood under their heads: crowding has a finding of its own
       if (set.count > set.most) continue;
       const reach = reachOf(set, length);
@@ -52,8 +52,8 @@ export const screwsShort = defineCheck<"model", Data>({
       yield {
         ...(written !== undefined && gives.length
           ? { path: `${written}/length` }
-          : { path: joint.path, onKey: true as const }),
-        place: joint.id,
+          : { path, onKey: true as const }),
+        place,
         data: { ...set, reach, least },
         value: reach,
         limit: least,
@@ -63,12 +63,12 @@ export const screwsShort = defineCheck<"model", Data>({
     }
   },
   words: (d, say) => {
-    const { joint, length, wood, reach, least } = d;
+    const { place, of, into, length, wood, reach, least } = d;
     const better = longer(d, say);
     const values = {
-      joint: joint.id,
-      of: joint.of.id,
-      into: joint.into.id,
+      joint: place,
+      of: of.id,
+      into: into.id,
       length: say.length(length),
       wood: say.length(wood),
       reach: say.length(reach),
