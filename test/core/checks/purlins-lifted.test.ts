@@ -232,10 +232,12 @@ describe("room of what fastens a purlin of 4 in over a principal of 7 by 9 in", 
   test("screws that come out below 6 in of purlin and 9 in of principal, or never reach it [derived]", () => {
     expect(told(screws(2, "15 in"))).toEqual([]);
     expect(told(screws(2, "15 1/4 in"))).toEqual(["warning screw-comes-out /length 15.250 15.000"]);
-    expect(told(screws(2, "6 1/4 in"))).toEqual([]);
-    expect(told(screws(1, "1 in"))).toEqual(["warning screw-comes-out /length 1.000 6.000"]);
-    for (const length of ["15 1/4 in", "1 in"])
-      expect(told(fixed(screws(2, length), "screw-comes-out", 0, true))).toEqual([]);
+    expect(told(fixed(screws(2, "15 1/4 in"), "screw-comes-out", 0, true))).toEqual([]);
+    // four diameters past 6 in, the tip left out (NDS Table 12J; memory)
+    for (const length of ["6 1/4 in", "1 in"]) {
+      expect(told(screws(1, length))).toEqual(["warning screws-short /length 0.000 1.250"]);
+      expect(told(fixed(screws(1, length), "screws-short", 0, true))).toEqual([]);
+    }
   });
 
   // one row of three: ⌊(2 ÷ 5/16 − 3) ÷ 4⌋ + 1 = 1 behind each other in 2 in
