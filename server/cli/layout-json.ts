@@ -1,7 +1,7 @@
 /** The layout as plain data: every distance rounded to what is marked, in the unit of the file. */
 import type { Say } from "../core/checks/say.ts";
 import type { Model } from "../core/model/model.ts";
-import type { Cut, Outline, Range } from "../core/shop/layout/cuts.ts";
+import type { Corner, Cut, Outline, Range } from "../core/shop/layout/cuts.ts";
 import type { EndMarks, TenonMarks } from "../core/shop/layout/ends.ts";
 import type { JointMarks, PegHole, ScrewMark, StickCut, StickLayout } from "../core/shop/layout/layout.ts";
 import { toMark } from "../core/shop/layout/rounded.ts";
@@ -64,11 +64,14 @@ function endJson({ joints, shoulder, crosses, tenons, leave, pare }: EndMarks, m
   };
 }
 
-const tenonJson = ({ cheeks, cheeksFrom, face, outline }: TenonMarks, mark: Mark) => ({
+const cornerJson = ({ along, across }: Corner, mark: Mark) => ({ along: mark(along), across: mark(across) });
+
+const tenonJson = ({ cheeks, cheeksFrom, face, outline, over }: TenonMarks, mark: Mark) => ({
   cheeks: range(cheeks, mark),
   cheeksFrom,
   face,
-  outline: outline.map(({ along, across }) => ({ along: mark(along), across: mark(across) })),
+  outline: outline.map((corner) => cornerJson(corner, mark)),
+  ...(over > 0 ? { over: mark(over) } : {}),
 });
 
 function jointJson(marks: JointMarks, mark: Mark, exact: Mark) {
@@ -90,6 +93,7 @@ function cutJson(cut: StickCut & Cut, mark: Mark) {
     part: cut.part,
     face: cut.face,
     ...outlineJson(cut.opening, mark),
+    ...(cut.corners ? { corners: cut.corners.map((corner) => cornerJson(corner, mark)) } : {}),
     ...(cut.bottom ? { bottom: outlineJson(cut.bottom, mark) } : {}),
     opens: mark(cut.from + (cut.from > 0 ? cut.over : 0)),
     depth: mark(cut.depth + cut.over),

@@ -2,6 +2,7 @@
 import type { Say } from "../core/checks/say.ts";
 import { groupBy } from "../core/collect.ts";
 import type { Model } from "../core/model/model.ts";
+import type { Corner } from "../core/shop/layout/cuts.ts";
 import { type EndMarks, isSquare, type TenonMarks } from "../core/shop/layout/ends.ts";
 import { opposite } from "../core/shop/layout/faces.ts";
 import type { JointMarks, PegHole, ScrewMark, StickCut, StickLayout } from "../core/shop/layout/layout.ts";
@@ -126,7 +127,16 @@ function crossWords(end: EndMarks, say: Say): string {
   });
 }
 
-function tenonWords({ cheeks, cheeksFrom, face, outline, rectangle, full }: TenonMarks, say: Say): string {
+/** The outline of a tenon, and what a rough stick is over there. */
+function tenonWords(tenon: TenonMarks, say: Say): string {
+  const outline = tenonOutlineWords(tenon, say);
+  return tenon.over > 0
+    ? say.text("{outline}; pare off the {over} over", { outline, over: mark(tenon.over, say) })
+    : outline;
+}
+
+function tenonOutlineWords(tenon: TenonMarks, say: Say): string {
+  const { cheeks, cheeksFrom, face, outline, rectangle, full } = tenon;
   const sides = say.text("Tenon: cheeks {near} and {far} from face {face}", {
     near: mark(cheeks[0], say),
     far: mark(cheeks[1], say),
@@ -171,10 +181,11 @@ const scribedWords = (marks: JointMarks, say: Say): string[] =>
   marks.scribed ? [say.text("scribed: mark in place")] : [];
 
 function cutCells(cut: StickCut, marks: JointMarks, say: Say): string[] {
-  const { part, face, opening, bottom, from, depth, through, over } = cut;
+  const { part, face, opening, corners, bottom, from, depth, through, over } = cut;
   const remarks = [
     ...scribedWords(marks, say),
     ...(from > 1 / 32 ? [say.text("opens {from} below the face", { from: mark(from + over, say) })] : []),
+    ...(corners ? [cornerWords(corners, say)] : []),
     ...(bottom ? [bottomWords(cut, bottom, say)] : []),
     ...(!through && face > 2
       ? [
@@ -207,6 +218,26 @@ function overWords(over: number, say: Say): string[] {
       ? say.text("{over} over", { over: size })
       : say.text("{short} short of the perfect timber", { short: size }),
   ];
+}
+
+/** An outline that is no rectangle: by its two edges along the stick where it has such edges only, else by its corners. */
+function cornerWords(corners: readonly Corner[], say: Say): string {
+  const edges = [...groupBy(corners, ({ across }) => mark(across, say))];
+  if (corners.length === 4 && edges.length === 2 && edges.every(([, ends]) => ends.length === 2))
+    return edges
+      .sort(([, [a]], [, [b]]) => (a?.across ?? 0) - (b?.across ?? 0))
+      .map(([across, ends]) => {
+        const [low, high] = ends.map(({ along }) => along).sort((a, b) => a - b);
+        return say.text("at {across} across from {low} to {high} along", {
+          across,
+          low: mark(low ?? 0, say),
+          high: mark(high ?? 0, say),
+        });
+      })
+      .join(", ");
+  return say.text("corners, along / across: {corners}", {
+    corners: corners.map((c) => `${mark(c.along, say)} / ${mark(c.across, say)}`).join(", "),
+  });
 }
 
 function bottomWords({ opening }: StickCut, bottom: StickCut["opening"], say: Say): string {

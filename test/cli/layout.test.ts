@@ -118,6 +118,16 @@ describe("layout as text", () => {
     expect(bodies[0]?.replace(" clockwise", " counterclockwise")).toBe(bodies[1]);
   });
 
+  test("a dovetail's socket has its mouth and its widest, a rough stick's tenon the perfect edges", () => {
+    const sill = stickText(call("stall.frame.yaml", "sill@A").out, "sill@A");
+    // 8 in at the outer face, 1 3/8 in less on each side at the inner one
+    expect(row(sill, "cross@2.foot", "lap").at(-1)).toBe(
+      `at 0 in across from 8'-8" to 9'-4" along, at 8 in across from 8'-9 3/8" to 9'-2 5/8" along`,
+    );
+    const { out } = call("measured.frame.yaml", "king-post@2");
+    expect(stickText(out, "king-post@2")).toContain("from 0 in to 8 in across; pare off the 1/4 in over");
+  });
+
   test("without a timber every stick is there", () => {
     const { out } = call("kayak.frame.yaml");
     for (const id of ["post@A1", "plate@A", "beam@B", "girt@A1-B1", "girt-knee@A4-B4", "rafter@B.1"])

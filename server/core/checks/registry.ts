@@ -53,6 +53,7 @@ import { drawboreOutOfRange } from "./joinery/drawbore-out-of-range.ts";
 import { fastenersCrowded } from "./joinery/fasteners-crowded.ts";
 import { housingDeep } from "./joinery/housing-deep.ts";
 import { jointAssumed } from "./joinery/joint-assumed.ts";
+import { jointKeyIgnored } from "./joinery/joint-key-ignored.ts";
 import { jointPulled } from "./joinery/joint-pulled.ts";
 import { jointTwice } from "./joinery/joint-twice.ts";
 import { mortiseInLap } from "./joinery/mortise-in-lap.ts";
@@ -80,6 +81,7 @@ import { tenonShort } from "./joinery/tenon-short.ts";
 import { tenonThin } from "./joinery/tenon-thin.ts";
 import { tenonWide } from "./joinery/tenon-wide.ts";
 import { wedgeLong } from "./joinery/wedge-long.ts";
+import { wedgeBlind } from "./joinery/wedge-blind.ts";
 import { wedgeRelishShort } from "./joinery/wedge-relish-short.ts";
 import { wedgeShort } from "./joinery/wedge-short.ts";
 import { wedgeSlope } from "./joinery/wedge-slope.ts";
@@ -186,6 +188,8 @@ export const CHECKS: readonly AnyCheck[] = [
   anyCheck(stepRimShort),
   anyCheck(tenonLong),
   anyCheck(tenonWide),
+  anyCheck(jointKeyIgnored),
+  anyCheck(wedgeBlind),
   anyCheck(wedgeSlope),
   anyCheck(wedgeShort),
   anyCheck(wedgeLong),

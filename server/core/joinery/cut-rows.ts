@@ -1,6 +1,6 @@
 /** Lines of a cut sheet that several kinds share. */
 import { lengthNote, type Note } from "../note.ts";
-import type { CutRow, Joint, PegSizes, Sized, TenonSizes } from "./joint.ts";
+import type { CutRow, DovetailSizes, Joint, PegSizes, Sized, TenonSizes } from "./joint.ts";
 
 /** How a size came about, in one line. */
 export function because(size: Sized, rule: Note): Note {
@@ -27,6 +27,15 @@ export function housingRows(joint: Joint, label = "housing depth"): CutRow[] {
   return housing.value > 0
     ? [inch("receiving", label, housing.value, because(housing, "usual for this joint (common practice)"))]
     : [];
+}
+
+/** The widths of a dovetail's socket along the other timber: it is narrower where the dovetail comes in. */
+export function socketWidthRows({ neck, tip, flare }: DovetailSizes): CutRow[] {
+  return [
+    inch("receiving", "socket width at its mouth", neck, "the dovetail’s neck, on the face that it enters"),
+    inch("receiving", "socket width at its far end", tip, "the dovetail’s tip"),
+    inch("receiving", "socket flare on each side", flare.value, "as the dovetail, over the socket’s length"),
+  ];
 }
 
 /** @param lengthRule how the length came about where the file gives none */

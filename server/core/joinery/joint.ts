@@ -139,10 +139,10 @@ export interface WedgeSizes {
   /** depth of the tenon at its tip, and where it leaves the mortise: less where a tail stands out */
   readonly tip: number;
   readonly depthOuter: number;
-  /** height of the opening above the seated tenon at the inner and at the outer face */
+  /** height of the opening above the seated tenon at the inner and at the outer face, or at a blind mortise’s bottom */
   readonly heightInner: number;
   readonly heightOuter: number;
-  /** in the mortise */
+  /** as deep as the mortise */
   readonly length: number;
   /** what it is driven on by while the timber dries */
   readonly reserve: number;

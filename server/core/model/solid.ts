@@ -73,7 +73,7 @@ export function solidOf(timber: Timber): Solid {
 }
 
 /** The part of a polygon inside a half space `normal · p ≤ level` (Sutherland–Hodgman). */
-function clip(polygon: readonly Vec3[], normal: Vec3, level: number): Vec3[] {
+export function clip(polygon: readonly Vec3[], normal: Vec3, level: number): Vec3[] {
   const kept: Vec3[] = [];
   for (let i = 0; i < polygon.length; i++) {
     const a = polygon[i] as Vec3;

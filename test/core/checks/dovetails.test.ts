@@ -212,6 +212,66 @@ test("wedge-short: the fix writes what the rule takes where nothing is said", ()
   expect(only(tied(", wedge: {slope: 1:12}"), "wedge-short")).toEqual([]);
 });
 
+/** The tie's tenons on wedged half-dovetails. @param keys of the joint, its tenon among them */
+const tenoned = (keys: string): string =>
+  tied("").replace("tenon: {thickness: 2 in}, pegs: {count: 4, diameter: 3/4 in}", keys);
+
+test("wedge-blind: a tenon that ends in its post, and its fix (plane geometry)", () => {
+  const [found] = only(tenoned("tenon: {thickness: 2 in, length: 4 in}"), "wedge-blind");
+  // posts 8 in thick, housed 3/4 in where nothing is said
+  expect(found).toMatchObject({
+    level: "error",
+    path: "/joints/tie-end/tenon/length",
+    value: 4,
+    limit: 7.25,
+  });
+  expect(found?.message).toContain("is 4 in long and ends inside post@A1, which has 7 1/4 in of wood there");
+  expect(fixed(tenoned("tenon: {thickness: 2 in, length: 4 in}"), "wedge-blind")).toContain(
+    "length: 7 1/4 in}",
+  );
+  expect(fixed(tenoned("tenon: {length: 4 in}, tail: 3 in"), "wedge-blind")).toContain("length: 10 1/4 in}");
+});
+test.each([
+  ["6 15/16 in", 2],
+  ["7 in", 0],
+  ["7 1/4 in", 0],
+  ["9 in", 0],
+])("wedge-blind: %s of 7 1/4 in, with 1/4 in of room at the tip", (length, expected) => {
+  const found = only(tenoned(`tenon: {thickness: 2 in, length: ${length}}`), "wedge-blind");
+  expect(found.length > 0 ? 2 : 0).toBe(expected);
+});
+
+test.each([
+  [
+    "tenon: {thickness: 2 in, width: 4 in}",
+    "/joints/tie-end/tenon/width",
+    "as deep at the shoulder as its timber",
+  ],
+  ["tenon: {length: 7 1/4 in}, tail: 3 in", "/joints/tie-end/tail", "the tenon's length of 7 1/4 in"],
+  ["tail: 3 in", undefined, ""],
+  ["tenon: {length: 7 1/4 in}, tail: 0", undefined, ""],
+])("joint-key-ignored: a half-dovetail with %s", (keys, path, words) => {
+  const found = only(tenoned(keys), "joint-key-ignored");
+  expect(found.map((one) => one.path)).toEqual(path === undefined ? [] : [path]);
+  if (path !== undefined) expect(found[0]).toMatchObject({ level: "warning" });
+  expect(found[0]?.message ?? "").toContain(words);
+});
+test("joint-key-ignored: a tail on a blind tenon, which the fix takes through", () => {
+  const tail = (keys: string): string =>
+    SHED.replace(/^ {2}tie-end: .*$/m, `  tie-end: {kind: mortise-and-tenon, of: tie, into: post, ${keys}}`);
+  const blind = tail("tenon: {thickness: 2 in}, tail: 4 in");
+  const [found, ...others] = only(blind, "joint-key-ignored");
+  expect(others).toEqual([]);
+  expect(found?.message).toContain("The tail of 4 in at tie-end is ignored: its tenon is blind");
+  const through = "tenon: {thickness: 2 in, through: true}, tail: 4 in";
+  expect(fixed(blind, "joint-key-ignored")).toContain(through);
+  expect(fixed(tail("tail: 4 in"), "joint-key-ignored")).toContain("tail: 4 in, tenon: {through: true}");
+  expect(only(tail(through), "joint-key-ignored")).toEqual([]);
+  expect(only(tail("tenon: {thickness: 2 in, length: 4 in}, tail: 4 in"), "joint-key-ignored")).toHaveLength(
+    1,
+  );
+});
+
 findingsFixture(
   "wedge-relish-short: a tie close under the plate, whose tail lifts the wood above its wedge",
   under(

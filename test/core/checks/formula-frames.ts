@@ -150,6 +150,7 @@ export const FORMULA_FRAMES: readonly string[] = [
   head("tenon: {length: 6 in}, pegs: {count: 1, diameter: 3/4 in, draw: 5/32 in}"),
   head("tenon: {length: 6 in}, pegs: {count: 1, diameter: 3/4 in, draw: 1 in}"),
   girt("drop: 4 in"),
+  girt("tenon: {thickness: 2 in, length: 4 in}"),
   girt("drop: 1/4 in"),
   girt("drop: 2 1/16 in"),
   girt("wedge: {slope: 1:5, length: 7 in}"),

@@ -240,7 +240,21 @@ describe("wedged half-dovetail", () => {
     expectNear(high[2]! - low[2]!, 9.55 + 2.2, "as the mortise is");
     const short = other("tenon: {thickness: 2 in, length: 3 1/2 in}");
     expectNear(cut(short, "tenon depth at the tip"), 9.25, "halfway to the far face");
-    expectNear(cut(short, "mortise height at the outer face"), 9.25 + 1.5 + 0.35, "where it ends");
+    // blind: as deep as the tenon is long and 1/4 in of room, in sheet and solid alike; the tail goes on to fall, the roof to rise
+    expectNear(cut(short, "mortise depth from the housed face"), 3.75, "blind");
+    expect(short.sizes.tenon?.through).toBe(false);
+    const deep = prismBox(short.solids.mortises[0]!);
+    expectNear(deep.high[1]! - deep.low[1]!, 3.75, "the solid");
+    expectNear(
+      cut(short, "mortise height at its bottom"),
+      8.5 + 3.75 * (1.5 / 7) + 1.5 + 0.375,
+      "its bottom",
+    );
+    expectNear(deep.high[2]! - deep.low[2]!, 8.5 + 3.75 * (1.5 / 7) + 1.5 + 0.375, "as the mortise is");
+    expect(cut(short, "mortise height at the outer face")).toBeUndefined();
+    // as long as the wood less the room it needs, it is through
+    const flush = other("tenon: {thickness: 2 in, length: 6 3/4 in}");
+    expect([flush.sizes.tenon?.through, cut(flush, "mortise depth from the housed face")]).toEqual([true, 7]);
   });
 });
 

@@ -5,7 +5,7 @@
 import { halfExtent } from "../../model/box.ts";
 import { cross, dot, scale, unit, type Vec2 } from "../../model/vec.ts";
 import { opensOnTop } from "../assembly.ts";
-import { because, inchRow, pegRows } from "../cut-rows.ts";
+import { because, inchRow, pegRows, socketWidthRows } from "../cut-rows.ts";
 import { dryingRows } from "../dovetail-drying.ts";
 import { cheekPrism, facePoint } from "../face.ts";
 import type { DovetailSizes, Joint, JointKind, JointPlace, ReceivingFace, ShapedJoint } from "../joint.ts";
@@ -115,6 +115,7 @@ export const dovetailLap: JointKind = {
         because(dovetail.flare, "one in six of the length, at most a fifth of the width (common practice)"),
       ),
       inchRow("receiving", "socket length", dovetail.length.value, "as the dovetail"),
+      ...socketWidthRows(dovetail),
       inchRow(
         "receiving",
         "socket depth",

@@ -3,7 +3,7 @@ import { halfExtent } from "../../model/box.ts";
 import type { Vec2 } from "../../model/vec.ts";
 import { lengthNote } from "../../note.ts";
 import { fromUpperEdge } from "../assembly.ts";
-import { because, housingRows, inchRow } from "../cut-rows.ts";
+import { because, housingRows, inchRow, socketWidthRows } from "../cut-rows.ts";
 import { dryingRows } from "../dovetail-drying.ts";
 import { facePoint, rectangle } from "../face.ts";
 import type { Joint, JointKind, JointPlace, Prism, ShapedJoint } from "../joint.ts";
@@ -85,6 +85,7 @@ export const housedDovetail: JointKind = {
         because(dovetail.flare, "one in six of the length"),
       ),
       inchRow("receiving", "socket length", dovetail.length.value, "as the dovetail, from the housed face"),
+      ...socketWidthRows(dovetail),
       inchRow(
         "receiving",
         "socket depth from the top of the joined timber",

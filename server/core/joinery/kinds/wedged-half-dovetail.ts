@@ -2,6 +2,7 @@
  * Wedged half-dovetail: a through tenon, level on top, its lower edge cut up by the drop at the shoulder and falling to
  * the timber's full depth at the tip. It goes in above its seat, drops, and a wedge on top holds it down. The mortise and
  * the housing stand the drop above the seated top at the inner face; the mortise's roof rises outward at the wedge's slope.
+ * Where the file gives a tenon that ends inside the timber the mortise is as blind as it is, and `wedge-blind` says so.
  */
 import { halfExtent } from "../../model/box.ts";
 import { scale, type Vec2 } from "../../model/vec.ts";
@@ -10,6 +11,7 @@ import { wedgeReserve } from "../dovetail-drying.ts";
 import { cheekPrism, facePoint, pegThrough, rectangle } from "../face.ts";
 import type { CutRow, Joint, JointKind, JointPlace, ShapedJoint, TenonSizes } from "../joint.ts";
 import {
+  MORTISE_CLEARANCE,
   pegDiameter,
   pegSizes,
   sized,
@@ -49,6 +51,8 @@ function shape(place: JointPlace): ShapedJoint {
   const drop = sized(spec?.drop, usualDrop(depth));
   const slope = spec?.wedge?.slope ?? WEDGE_SLOPE;
   const inPost = Math.min(length.value, wood);
+  const inMortise = Math.min(length.value + MORTISE_CLEARANCE, wood);
+  const through = inMortise >= wood - 1e-9;
   // v runs along the post's grain; heights are taken from the seated top, upward
   const at = (u: number, height: number): Vec2 => [u, up * (half + height)];
   const neck = depth - drop.value;
@@ -59,7 +63,7 @@ function shape(place: JointPlace): ShapedJoint {
     -(neck + (length.value > 0 ? (u - h) / length.value : 0) * (tip - neck));
   const roof = (u: number): number => drop.value + slope * (u - h);
   const w: [number, number] = [low, low + thickness.value];
-  const end = h + inPost;
+  const end = h + inMortise;
   const tenonSolid = cheekPrism(
     face,
     [at(h, 0), at(h, lower(h)), at(h + length.value, lower(h + length.value)), at(h + length.value, 0)],
@@ -77,10 +81,10 @@ function shape(place: JointPlace): ShapedJoint {
     width: { value: neck, from: drop.from },
     length,
     setIn,
-    through: true,
+    through,
     walls,
     room: wood,
-    mortiseDepth: wood,
+    mortiseDepth: inMortise,
     center: [up * (half + mid), low + thickness.value / 2],
     relishCut: 0,
   };
@@ -110,9 +114,9 @@ function shape(place: JointPlace): ShapedJoint {
         depthOuter: -lower(end),
         heightInner: roof(h),
         heightOuter: roof(end),
-        length: inPost,
+        length: inMortise,
         reserve,
-        whole: sized(spec?.wedge?.length, wedgeLength(inPost, reserve, metric)),
+        whole: sized(spec?.wedge?.length, wedgeLength(inMortise, reserve, metric)),
         width: thickness.value,
       },
       ...(pegs ? { pegs } : {}),
@@ -173,7 +177,7 @@ function wedgeRows(joint: Joint): CutRow[] {
     ),
     inchRow(
       "receiving",
-      "mortise height at the outer face",
+      tenon.through ? "mortise height at the outer face" : "mortise height at its bottom",
       wedge.depthOuter + wedge.heightOuter,
       "depth of the tenon there, drop and the wedge’s rise",
     ),

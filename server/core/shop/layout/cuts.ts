@@ -3,6 +3,7 @@
  * how deep. Read off the solids that a joint takes away, so that every kind of joint is laid out the same way.
  */
 import type { OwnCut, Prism } from "../../joinery/joint.ts";
+import { clip } from "../../model/solid.ts";
 import { along, dot, type Vec3 } from "../../model/vec.ts";
 import {
   acrossFace,
@@ -31,11 +32,19 @@ export interface Outline {
   readonly across: Range;
 }
 
+/** A corner of an outline as it is marked on a face, inches. */
+export interface Corner {
+  readonly along: number;
+  readonly across: number;
+}
+
 export interface Cut {
   readonly part: CutPart;
   /** the face it is marked on and cut from */
   readonly face: FaceNumber;
   readonly opening: Outline;
+  /** of an outline that goes straight down and is no rectangle on its face, in turning order: a dovetail, a slanted lap */
+  readonly corners: readonly Corner[] | undefined;
   /** the outline at its deepest, where that differs */
   readonly bottom: Outline | undefined;
   /** square below the face of the perfect timber: where the opening lies (the floor of a housing), and the deepest */
@@ -83,7 +92,7 @@ function faceOf(
   return blind[0] ?? open[0] ?? entry ?? 1;
 }
 
-const between = (value: number, most: number): number => Math.min(most, Math.max(0, value));
+const within = (value: number, most: number): number => Math.min(most, Math.max(0, value));
 
 /** The outline around some corners of a cut on a face; what lies past the stick is left out. */
 export function outlineOf(
@@ -92,8 +101,8 @@ export function outlineOf(
   frame: ReferenceFrame,
   length: number,
 ): Outline {
-  const at = spots.map((s) => between(s.along, length));
-  const across = spots.map((s) => between(acrossFace(face, s), breadthOf(face, frame)));
+  const at = spots.map((s) => within(s.along, length));
+  const across = spots.map((s) => within(acrossFace(face, s), breadthOf(face, frame)));
   return {
     along: [Math.min(...at), Math.max(...at)],
     across: [Math.min(...across), Math.max(...across)],
@@ -129,37 +138,75 @@ export function cutOf(
   { frame, spot, length }: Marked,
 ): Cut {
   const spots = cornersOf(prism).map(spot);
-  const face = faceOf(spots, inward && entryFace(inward, frame), floor, frame);
-  return cutBySpots(spots, part, face, frame, length);
+  const entry = inward && entryFace(inward, frame);
+  const face = faceOf(spots, entry, floor, frame);
+  const cut = cutBySpots(spots, part, face, frame, length, face === entry ? floor : 0);
+  return Math.abs(dot(prism.w, normalOf(face, frame))) > 1 - SQUARE
+    ? { ...cut, corners: cornersOn(spots, face, frame, length) }
+    : cut;
 }
 
-/** A cut by its corners, marked on a given face. */
+/** Of a cosine: nearer to 1 than this, a prism goes square into a face. */
+const SQUARE = 1e-6;
+
+/** The outline of a prism that goes square into a face, as far as it lies on the stick; undefined for a rectangle. */
+function cornersOn(
+  spots: readonly Spot[],
+  face: FaceNumber,
+  frame: ReferenceFrame,
+  length: number,
+): readonly Corner[] | undefined {
+  const least = Math.min(...spots.map((s) => depthBelow(face, s, frame)));
+  const whole = spots
+    .filter((s) => Math.abs(depthBelow(face, s, frame) - least) < SAME)
+    .map((s): Vec3 => [s.along, acrossFace(face, s), 0]);
+  const onStick = clip(clip(whole, [1, 0, 0], length), [-1, 0, 0], 0);
+  const onWood = clip(clip(onStick, [0, 1, 0], breadthOf(face, frame)), [0, -1, 0], 0);
+  const corners = onWood
+    .map(([at, across]) => ({ along: at, across }))
+    .filter((corner, i, all) => !meet(corner, all[(i + 1) % all.length]));
+  const straight = corners.every((corner, i) => {
+    const next = corners[(i + 1) % corners.length] ?? corner;
+    return Math.abs(corner.along - next.along) < SAME || Math.abs(corner.across - next.across) < SAME;
+  });
+  return straight ? undefined : corners;
+}
+
+const meet = (a: Corner, b: Corner | undefined): boolean =>
+  b !== undefined && Math.abs(a.along - b.along) < SAME && Math.abs(a.across - b.across) < SAME;
+
+/**
+ * A cut by its corners, marked on a given face.
+ * @param floor depth of the joint's own housing in that face, inches: its mouth lies there, on the slant where the floor is
+ */
 export function cutBySpots(
   spots: readonly Spot[],
   part: CutPart,
   face: FaceNumber,
   frame: ReferenceFrame,
   length: number,
+  floor = 0,
 ): Cut {
   const depths = spots.map((s) => depthBelow(face, s, frame));
   const wood = woodBelow(face, frame);
   const [least, most] = [Math.min(...depths), Math.max(...depths)];
-  const at = (depth: number): Outline =>
+  const between = (from: number, to: number): Outline =>
     outlineOf(
-      spots.filter((_, i) => Math.abs((depths[i] ?? 0) - depth) < SAME),
+      spots.filter((_, i) => (depths[i] ?? 0) > from - SAME && (depths[i] ?? 0) < to + SAME),
       face,
       frame,
       length,
     );
-  const [opening, bottom] = [at(least), at(most)];
+  const [opening, bottom] = [between(least, Math.max(least, floor)), between(most, most)];
   return {
     part,
     face,
     opening,
+    corners: undefined,
     bottom: alike(opening, bottom) ? undefined : bottom,
-    from: between(least, wood),
-    depth: between(most, wood),
-    floor: wood - between(most, wood),
+    from: within(least, wood),
+    depth: within(most, wood),
+    floor: wood - within(most, wood),
     through: most > wood - OPEN,
   };
 }

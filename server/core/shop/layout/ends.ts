@@ -4,15 +4,9 @@ import { leftLong } from "../../joinery/scribe.ts";
 import { isSeatKind } from "../../joinery/seat.ts";
 import type { EndPlane, Timber } from "../../model/model.ts";
 import { along, dot, sub, type Vec3 } from "../../model/vec.ts";
-import { cornersOf, type Marked, type Range } from "./cuts.ts";
+import { type Corner, cornersOf, type Marked, type Range } from "./cuts.ts";
 import { acrossFace, breadthOf, type FaceNumber } from "./faces.ts";
-import { type MeasuredSize, surplusAt } from "./measured.ts";
-
-/** A corner of a tenon's outline as it is marked on a face, inches. */
-export interface Corner {
-  readonly along: number;
-  readonly across: number;
-}
+import { type MeasuredSize, type Surplus, surplusAt } from "./measured.ts";
 
 export interface TenonMarks {
   /** from `cheeksFrom` to the near and to the far cheek */
@@ -25,6 +19,8 @@ export interface TenonMarks {
   readonly rectangle: { readonly along: Range; readonly across: Range } | undefined;
   /** the outline takes the whole breadth of its face, square */
   readonly full: boolean;
+  /** what the rough stick stands outside the outline's farther edge, to be pared off; 0 where that edge is its own */
+  readonly over: number;
 }
 
 export interface EndMarks {
@@ -97,37 +93,36 @@ function rectangleOf(outline: readonly Corner[]): TenonMarks["rectangle"] {
   return square ? { along, across } : undefined;
 }
 
-function tenonMarks(prism: Prism, where: Marked): TenonMarks {
+function tenonMarks(prism: Prism, surplus: Surplus, where: Marked): TenonMarks {
   const { frame, spot } = where;
   const parallel = (i: 0 | 1): number => Math.abs(dot(prism.w, frame.normals[i]));
   const cheeksFrom = parallel(0) >= parallel(1) ? 1 : 2;
   const below = cornersOf(prism).map((p) => spot(p).below[cheeksFrom - 1] ?? 0);
   const outline = outlineOn(prism, cheeksFrom, where);
   const rectangle = rectangleOf(outline);
-  const [low, high] = rectangle?.across ?? [Number.NaN, Number.NaN];
+  const breadth = breadthOf(cheeksFrom, frame);
+  const low = Math.min(...outline.map((corner) => corner.across));
+  const high = Math.max(...outline.map((corner) => corner.across));
+  const surplusThere = surplus[frame.ways[cheeksFrom === 1 ? 1 : 0]];
+  const over = surplusThere > LEAST_OVER && high > breadth - SAME ? surplusThere : 0;
   return {
     cheeks: [Math.min(...below), Math.max(...below)],
     cheeksFrom,
     face: cheeksFrom,
     outline,
     rectangle,
-    full: Math.abs(low) < SAME && Math.abs(high - breadthOf(cheeksFrom, frame)) < SAME,
+    full: rectangle !== undefined && over === 0 && Math.abs(low) < SAME && Math.abs(high - breadth) < SAME,
+    over,
   };
 }
 
 /** Less than this is not pared off: half of the finest mark. */
 export const LEAST_OVER = 1 / 32;
 
-function pared(
-  timber: Timber,
-  here: readonly Joint[],
-  measured: readonly MeasuredSize[],
-  along: number,
-): number | undefined {
+function pared(here: readonly Joint[], { width, depth }: Surplus): number | undefined {
   // a seat in a housing of its plate is pared where it stands there, which is not at the very end
   const housed = here.filter(({ kind }) => !isSeatKind(kind));
   const housing = Math.max(0, ...housed.map((joint) => joint.sizes.housing.value));
-  const { width, depth } = surplusAt(measured, timber, along);
   return housing > 0 && Math.max(width, depth) > LEAST_OVER ? housing : undefined;
 }
 
@@ -144,14 +139,16 @@ export function endMarks(
 ): EndMarks {
   const here = own.filter((joint) => joint.end === (end satisfies JointEnd));
   const tenons = here.flatMap((joint) => joint.solids.tenons);
+  const tip = end === "foot" ? 0 : where.length;
+  const surplus = surplusAt(measured, timber, tip);
   return {
     end,
     joints: here.map((joint) => ({ id: joint.id, into: joint.into.id })),
     shoulder: tenons.length > 0,
     crosses: crossings(timber, end === "foot" ? timber.foot : timber.head, where),
-    tenons: tenons.map((prism) => tenonMarks(prism, where)),
+    tenons: tenons.map((prism) => tenonMarks(prism, surplus, where)),
     leave: leftLong(own)[end],
-    pare: pared(timber, here, measured, end === "foot" ? 0 : where.length),
+    pare: pared(here, surplus),
   };
 }
 

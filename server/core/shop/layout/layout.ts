@@ -256,6 +256,7 @@ function letIn(joint: Joint, { frame, spot, length, measured, timber }: Stick): 
             part: "reduction",
             face,
             opening,
+            corners: undefined,
             bottom: undefined,
             from: 0,
             depth: 0,

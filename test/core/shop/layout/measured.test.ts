@@ -41,7 +41,26 @@ describe("a measured stick", () => {
     expect({ ...knee, over: 0 }).toEqual(cutOn(was, "knee-end@A1-A2.foot", "housing"));
     // the floor lies at the perfect size whatever the stick has over
     expect(tie.floor).toBe(7.25);
-    expect(post.head).toEqual(was.head);
+    const { tenons, ...end } = post.head;
+    const { tenons: perfect, ...perfectEnd } = was.head;
+    expect(end).toEqual(perfectEnd);
+    expect(tenons.map(({ outline }) => outline)).toEqual(perfect.map(({ outline }) => outline));
+  });
+
+  test("its tenon has the edges of the perfect timber, as the mortise has, and what is over is pared off", () => {
+    const tenonOf = (measured: string) => layoutOf(frame({ post: measured }), "post@A1").head.tenons;
+    const mortise = cutOn(layoutOf(PERFECT, "plate@A"), "head@A1", "mortise");
+    const [perfect] = layoutOf(PERFECT, "post@A1").head.tenons;
+    const wide = mortise.opening.along[1] - mortise.opening.along[0];
+    // across on face 1 runs along the wall, to face 4: the post's width
+    const [over] = tenonOf("{width: 8 3/16 in, depth: 8 1/8 in}");
+    expect([over?.full, over?.over]).toEqual([false, 3 / 16]);
+    expect(over?.rectangle?.across).toEqual(perfect?.rectangle?.across);
+    const [low, high] = over?.rectangle?.across ?? [0, 0];
+    expect(high - low).toBeCloseTo(wide, 9);
+    // thicker in the other way only, or within the finest mark, it is as it was
+    for (const measured of ["{width: 8 in, depth: 9 in}", "{width: 8 1/32 in, depth: 8 in}"])
+      expect(tenonOf(measured)).toEqual(layoutOf(PERFECT, "post@A1").head.tenons);
   });
 
   test("on a reference face nothing changes", () => {

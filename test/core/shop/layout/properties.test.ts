@@ -9,14 +9,16 @@ import { breadthOf, woodBelow } from "../../../../server/core/shop/layout/faces.
 import { layoutSticks, type PegHole, type StickLayout } from "../../../../server/core/shop/layout/layout.ts";
 import { toMark } from "../../../../server/core/shop/layout/rounded.ts";
 import { modelOf, sample } from "../../model/frames.ts";
-import { layoutOf, marksOf, pointOf } from "./marks.ts";
+import { expectRange, layoutOf, marksOf, pointOf } from "./marks.ts";
 
 const file = (name: string): Model =>
   modelOf(readFileSync(new URL(`../../../frames/${name}.frame.yaml`, import.meta.url), "utf8"));
 
 const FRAMES: readonly (readonly [string, Model])[] = [
   ...["cider-press-pavilion", "kayak-shelter", "garden-arch"].map((n) => [n, sample(n)] as const),
-  ...["loft", "trussed-lean-to", "purlins-on-principals"].map((n) => [n, file(n)] as const),
+  ...["loft", "trussed-lean-to", "purlins-on-principals", "king-post-truss"].map(
+    (n) => [n, file(n)] as const,
+  ),
 ];
 
 const inside = ([from, to]: readonly [number, number], most: number): boolean =>
@@ -47,6 +49,10 @@ describe.each(FRAMES)("%s", (_, model) => {
             expect(inside(outline.across, breadthOf(cut.face, stick.frame)), where).toBe(true);
           }
           expect(cut.opening.along[1] - cut.opening.along[0], where).toBeGreaterThan(0);
+          for (const way of ["along", "across"] as const) {
+            const at = (cut.corners ?? []).map((corner) => corner[way]);
+            if (at.length > 0) expectRange(cut.opening[way], Math.min(...at), Math.max(...at));
+          }
           expect(cut.depth, where).toBeGreaterThan(0);
           expect(cut.depth + cut.floor, where).toBeCloseTo(woodBelow(cut.face, stick.frame), 9);
           marks++;
