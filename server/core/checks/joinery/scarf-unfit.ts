@@ -7,7 +7,7 @@ import { judgedJoints } from "./judged.ts";
 import { sizePath } from "./size-path.ts";
 
 interface Data {
-  readonly what: "end" | "wide" | "blades" | "butts" | "none" | "short";
+  readonly what: "end" | "wide" | "thick" | "blades" | "butts" | "none" | "short";
   readonly joint: string;
   readonly stick: string;
   /** what is asked for, in */
@@ -35,7 +35,7 @@ type Wrong = Pick<Data, "what" | "size" | "limit"> &
   Partial<Data> & { readonly key: string; readonly of: Sized; readonly level?: "warning" };
 
 function* wrongOf(joint: Joint): Generator<Wrong> {
-  const { of, sizes, id } = joint;
+  const { of, sizes } = joint;
   const { lap, blade, splay } = sizes;
   if (!isScarf(joint.kind) || !lap) return;
   const { length, room } = lap;
@@ -44,7 +44,7 @@ function* wrongOf(joint: Joint): Generator<Wrong> {
   const least = splay ? leastSplayedLap(splay) : 0;
   const usual = SHORT * of.depth;
   if (asked <= least)
-    yield { what: "none", key: "lap", of: length, size: asked, limit: least, fits: 2 * usual, stick: of.id };
+    yield { what: "none", key: "lap", of: length, size: asked, limit: least, fits: 2 * usual };
   else if (length.asked !== undefined && room) {
     const half = asked / 2 + past;
     yield {
@@ -79,6 +79,16 @@ function* wrongOf(joint: Joint): Generator<Wrong> {
       limit: of.width,
       fits: blade.thickness.value,
     };
+  else if (blade && blade.thickness.value > of.width * HALF + 1e-6)
+    yield {
+      what: "thick",
+      level: "warning",
+      key: "blade/thickness",
+      of: blade.thickness,
+      size: blade.thickness.value,
+      limit: of.width * HALF,
+      fits: of.width / 4,
+    };
   if (blade?.length.asked !== undefined && blade.length.asked > asked * HALF + 1e-6)
     yield {
       what: "blades",
@@ -106,14 +116,14 @@ export const scarfUnfit = defineCheck<"model", Data>({
     level: "error",
     area: "joinery",
     source: {
-      text: "geometry; that a lap is at least twice the depth is common practice, no source",
+      text: "geometry; that a lap is at least twice the depth and a blade at most half the width is common practice, no source",
       status: "common-practice",
     },
     explanation: {
-      what: "The lap of a scarf runs out past the end of one of its two lengths, its blades are as thick as the timber or longer than the lap, its two butts are deeper than the timber, or, as a warning, the lap is shorter than twice the depth.",
-      why: "What runs past the wood cannot be cut, and it is drawn and reckoned no larger than the wood allows. A short lap levers its pegs out as soon as the timber bends.",
+      what: "The lap of a scarf runs out past the end of one of its two lengths, its blades are as thick as the timber or longer than the lap, its two butts are deeper than the timber, or, as a warning, the lap is shorter than twice the depth or a blade thicker than half the width.",
+      why: "What runs past the wood cannot be cut, and it is drawn and reckoned no larger than the wood allows. A short lap levers its pegs out as soon as the timber bends, and thin cheeks split off beside a blade.",
       formula:
-        "lap ÷ 2 ≤ from the middle of the lap to the nearer end; blade thickness < width; 2 × blade length ≤ lap; 2 × butt ≤ depth; lap > wedges + 2 × slant of a butt; lap ≥ 2 × depth",
+        "lap ÷ 2 ≤ from the middle of the lap to the nearer end; blade thickness ≤ width ÷ 2; 2 × blade length ≤ lap; 2 × butt ≤ depth; lap > wedges + 2 × slant of a butt; lap ≥ 2 × depth",
       remedy:
         "Move the splice farther from the end, or leave the sizes out: a lap of three to four and a half depths, blades half as long as the depth and butts of a quarter of it follow from the timber.",
     },
@@ -183,6 +193,11 @@ export const scarfUnfit = defineCheck<"model", Data>({
           "The blade of {joint} is {size} thick, and the timber is {limit} wide: no wood is left beside its slot. Make it {fits} thick; it is drawn so here.",
           values,
         );
+      case "thick":
+        return say.text(
+          "The blade of {joint} is {size} thick, more than {limit}, half of the timber’s width: the cheeks beside its slot split off. Make it {fits} thick.",
+          values,
+        );
       case "blades":
         return say.text(
           "Each blade of {joint} is {size} long, more than {limit}, half of the lap: the two run into each other. Make them {fits} long, or the lap longer.",
@@ -221,6 +236,7 @@ export const scarfUnfit = defineCheck<"model", Data>({
           : say.text("{size} > 2 × {near} = {limit}", values);
       case "wide":
         return say.text("{size} ≥ {limit}", values);
+      case "thick":
       case "blades":
       case "butts":
         return say.text("{size} > {double} ÷ 2 = {limit}", values);
@@ -239,7 +255,7 @@ export const scarfUnfit = defineCheck<"model", Data>({
         title:
           d.what === "butts"
             ? say.text("Make the butts {size} deep", { size: to })
-            : d.what === "wide"
+            : d.what === "wide" || d.what === "thick"
               ? say.text("Make the blades {size} thick", { size: to })
               : d.what === "blades"
                 ? say.text("Make the blades {size} long", { size: to })

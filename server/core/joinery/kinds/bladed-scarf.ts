@@ -21,9 +21,6 @@ import { atMost, block, lapLength, lapPlace, lapSizes, scarfNote, throughWidth }
 /** Lap, blades included: three times the depth (common practice, no source: two and a half to four). */
 const LAP_IN_DEPTHS = 3;
 
-/** Both cheeks beside a slot, in: with less there is no slot. */
-const LEAST_CHEEKS = 1 / 8;
-
 /** Pegs through the blades, level across the timber: the joined one's first. */
 function bladePegs(
   place: JointPlace,
@@ -66,7 +63,7 @@ function shape(place: JointPlace): ShapedJoint {
   const usualLength = Math.min(toStep(of.depth / 2, metric, 1 / 2), length.value / 3);
   const blade: BladeSizes = {
     // as thick as the timber it leaves no slot in the other one
-    thickness: atMost(sized(spec?.blade?.thickness, usualThickness), of.width - LEAST_CHEEKS, usualThickness),
+    thickness: atMost(sized(spec?.blade?.thickness, usualThickness), of.width - 1e-3, usualThickness),
     length: atMost(sized(spec?.blade?.length, usualLength), half),
   };
   const b = blade.length.value;
