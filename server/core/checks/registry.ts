@@ -70,6 +70,7 @@ import { pegsCrowded } from "./joinery/pegs-crowded.ts";
 import { pocketFloorThin } from "./joinery/pocket-floor-thin.ts";
 import { relishShort } from "./joinery/relish-short.ts";
 import { scarfInSpan } from "./joinery/scarf-in-span.ts";
+import { scarfUnfit } from "./joinery/scarf-unfit.ts";
 import { screwComesOut } from "./joinery/screw-comes-out.ts";
 import { screwsOverloaded } from "./joinery/screws-overloaded.ts";
 import { screwsShort } from "./joinery/screws-short.ts";
@@ -211,6 +212,7 @@ export const CHECKS: readonly AnyCheck[] = [
   anyCheck(pegDistanceShort),
   anyCheck(drawboreOutOfRange),
   anyCheck(scarfInSpan),
+  anyCheck(scarfUnfit),
   anyCheck(jointPulled),
   anyCheck(pegOverloaded),
   anyCheck(fastenersCrowded),

@@ -15,6 +15,8 @@ export interface Sized {
   /** inches */
   readonly value: number;
   readonly from: "file" | "default";
+  /** what is asked for, in, where that cannot be cut: `value` is then what can */
+  readonly asked?: number;
 }
 
 /**
@@ -155,6 +157,18 @@ export interface LapSizes {
   /** along the grain */
   readonly length: Sized;
   readonly depth: number;
+  /** of a scarf that cannot be cut as asked: what the two lengths have room for */
+  readonly room?: LapRoom;
+}
+
+/** How far a scarf may reach from the middle of its lap before one of the two lengths ends. */
+export interface LapRoom {
+  /** to the nearer end, in */
+  readonly near: number;
+  /** the length that ends there */
+  readonly stick: string;
+  /** to the far end of the other length, in */
+  readonly other: number;
 }
 
 /** Bladed scarf: the blade at the end of each half, in the middle of its width. */
@@ -291,6 +305,8 @@ export interface JointPlace {
   readonly metric: boolean;
   /** another brace or tenon enters the opposite face at the same height: tenons share the wood */
   readonly opposed: boolean;
+  /** of scarfs, once it is known where the two lengths end */
+  readonly room?: LapRoom;
 }
 
 export interface ShapedJoint {

@@ -2,8 +2,10 @@
 import { SCARF_KINDS } from "../frame/frame.ts";
 import type { Timber } from "../model/model.ts";
 import { along, cross, dot, scale, sub, type Vec2, type Vec3 } from "../model/vec.ts";
+import { lengthNote, type Note } from "../note.ts";
+import { because } from "./cut-rows.ts";
 import { rectangle } from "./face.ts";
-import type { JointEnd, Peg, PegSizes, Prism } from "./joint.ts";
+import type { JointEnd, JointPlace, LapSizes, Peg, PegSizes, Prism, Sized } from "./joint.ts";
 
 const KINDS: ReadonlySet<string> = new Set(SCARF_KINDS);
 
@@ -12,11 +14,13 @@ export function isScarf(kind: string): boolean {
   return KINDS.has(kind);
 }
 
-/** Halfway between the two ends, along the grain: the same before and after both were lengthened by half the lap. */
+/**
+ * Halfway between the two ends, along the grain: the same before and after both were lengthened by half the lap. The end
+ * of the other length is the one that looks this way, however near its far end lies.
+ */
 function middleOfLap(own: Vec3, out: Vec3, into: Timber): Vec3 {
-  const past = [into.foot.point, into.head.point].map((p) => dot(sub(p, own), out));
-  const other = past.reduce((near, d) => (Math.abs(d) < Math.abs(near) ? d : near));
-  return along(own, out, other / 2);
+  const end = dot(into.axis, out) > 0 ? into.foot : into.head;
+  return along(own, out, dot(sub(end.point, own), out) / 2);
 }
 
 /** Where a scarf lies: the middle of its lap, and the way out past the joined timber's end. */
@@ -27,6 +31,30 @@ export function lapPlace(
 ): { readonly middle: Vec3; readonly out: Vec3 } {
   const out = end === "head" ? of.axis : scale(of.axis, -1);
   return { middle: middleOfLap(end === "head" ? of.head.point : of.foot.point, out, into), out };
+}
+
+/** Shorter than this no lap is drawn, in. */
+export const SHORTEST = 1 / 8;
+
+/** A size with a limit: `asked` has what was wanted, where that is more. @param use what is cut instead */
+export function atMost(size: Sized, most: number, use = most): Sized {
+  return size.value <= most + 1e-6 ? size : { value: use, from: size.from, asked: size.value };
+}
+
+/** The lap that is cut: what the file or the rule asks for, no longer than both lengths have room for. @param past of its ends, what is cut past them, in */
+export function lapLength(wanted: Sized, { room }: JointPlace, past = 0): Sized {
+  return room ? atMost(wanted, Math.max(SHORTEST, 2 * (room.near - past))) : wanted;
+}
+
+/** @param depth of what is cut away, in */
+export function lapSizes(length: Sized, depth: number, { room }: JointPlace): LapSizes {
+  return { length, depth, ...(room && length.asked !== undefined ? { room } : {}) };
+}
+
+/** The words beside a size of a scarf. @param rule where the file does not give it */
+export function scarfNote(size: Sized, rule: Note): Note {
+  if (size.asked === undefined) return because(size, rule);
+  return lengthNote("as much as can be cut of {length}", size.asked);
 }
 
 type Range = readonly [number, number];

@@ -3,10 +3,12 @@ import { groupBy } from "../collect.ts";
 import type { Frame } from "../frame/frame.ts";
 import { meetAtPeak } from "../frame/roof.ts";
 import { postFeet } from "../joinery/foot/post-foot.ts";
+import type { LapRoom } from "../joinery/joint.ts";
 import { nearJoints } from "../joinery/near-joints.ts";
 import { inches } from "../quantity/length.ts";
 import { groundPlan } from "./ground.ts";
 import { jointsApart } from "./joints-apart.ts";
+import { lapRooms } from "./lap-rooms.ts";
 import { reportMeasured } from "./measured-sticks.ts";
 import { findDoubles, findMeetings } from "./meetings.ts";
 import type { Meeting, Model, RoofModel, Timber } from "./model.ts";
@@ -100,9 +102,15 @@ function joined(
 ): Joined {
   const { seats, problems } = seatJoints(frame, meetings);
   const along = seatsAlong(seats);
-  const shaped = (seat: Seats["seats"][number]): Shaped =>
-    shapeJoint(seat, along.get(seat.into.id) ?? [], metric);
-  return { seats, problems, shaped, ended: trueEnds(timbers, seats.map(shaped)) };
+  const shape = (seat: Seats["seats"][number], rooms: ReadonlyMap<string, LapRoom>): Shaped =>
+    shapeJoint(seat, along.get(seat.into.id) ?? [], metric, rooms.get(seat.id));
+  const free = seats.map((seat) => shape(seat, new Map()));
+  const ends = trueEnds(timbers, free);
+  const rooms = lapRooms(free, ends);
+  const shaped = (seat: Seats["seats"][number]): Shaped => shape(seat, rooms);
+  // a lap that is too long for its place moves the ends back
+  const ended = rooms.size === 0 ? ends : trueEnds(timbers, seats.map(shaped));
+  return { seats, problems, shaped, ended };
 }
 
 function stillMeet(m: Meeting, ended: ReadonlyMap<string, Timber>): boolean {

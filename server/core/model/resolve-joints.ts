@@ -5,7 +5,7 @@
 import { groupBy } from "../collect.ts";
 import type { Frame, JointEntry, JointSpec, MemberKind, Pointer } from "../frame/frame.ts";
 import { receivingFace } from "../joinery/face.ts";
-import type { Joint, JointEnd, JointPlace } from "../joinery/joint.ts";
+import type { Joint, JointEnd, JointPlace, LapRoom } from "../joinery/joint.ts";
 import { jointKindOf } from "../joinery/kinds/index.ts";
 import { isScarf } from "../joinery/scarf.ts";
 import { scribeAllowance } from "../joinery/scribe.ts";
@@ -354,6 +354,7 @@ export function shapeJoint(
   seat: Seat & { readonly id: string },
   along: readonly SeatAlong[],
   metric: boolean,
+  room?: LapRoom,
 ): Joint & { readonly shaped: ReturnType<ReturnType<typeof jointKindOf>["shape"]> } {
   const kind = jointKindOf(seat.spec.kind);
   const face = (kind.face ?? receivingFace)(seat.of, seat.end, seat.into, seat.meeting.point);
@@ -367,6 +368,7 @@ export function shapeJoint(
     spec: seat.spec,
     metric,
     opposed: seat.end !== "side" && opposedBy(seat, along, face.inward, reach),
+    ...(room ? { room } : {}),
   };
   const shaped = kind.shape(place);
   return {

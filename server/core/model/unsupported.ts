@@ -3,6 +3,7 @@
  * lying ones that run on far past the last place that holds them, as where a post is missing.
  */
 
+import { isScarf } from "../joinery/scarf.ts";
 import { inches } from "../quantity/length.ts";
 import { groundedTimbers } from "./grounded.ts";
 import type { Meeting, Model, Timber } from "./model.ts";
@@ -104,18 +105,35 @@ function holdsOf(timber: Timber, met: readonly Meeting[], letInto: ReadonlySet<s
   });
 }
 
-const letIntoOf = ({ joints }: Model): ReadonlySet<string> =>
-  new Set(joints.map((j) => pairOf(j.of, j.into)));
+/** From the first to the last place that holds a timber, in. */
+function armOf(model: Model, timber: Timber, holds: readonly Hold[]): number {
+  const piers = model.piers.flatMap((p) => (p.timber === timber ? [axial(timber, p.top)] : []));
+  const at = [...piers, ...holds.map((h) => h.at)];
+  return Math.max(...at) - Math.min(...at);
+}
+
+/**
+ * Pairs of which the first is let into the second and cannot hold it. A scarf is a hinge that holds both ways: there a first
+ * length that stands without the second is left out.
+ */
+function letIntoOf(model: Model, met: ReadonlyMap<string, readonly Meeting[]>): ReadonlySet<string> {
+  const all = new Set(model.joints.map((j) => pairOf(j.of, j.into)));
+  const holding = model.joints.filter(({ kind, of, into }) => {
+    if (!isScarf(kind)) return false;
+    const others = (met.get(of.id) ?? []).filter((m) => m.a !== into && m.b !== into);
+    return armOf(model, of, holdsOf(of, others, all)) >= LEAST_ARM;
+  });
+  for (const { of, into } of holding) all.delete(pairOf(of, into));
+  return all;
+}
 
 function onOneHold(model: Model, met: ReadonlyMap<string, readonly Meeting[]>): Unsupported[] {
-  const letInto = letIntoOf(model);
+  const letInto = letIntoOf(model, met);
   return model.timbers.flatMap((timber) => {
     if (isUpright(timber) || timber.kind === "brace" || isHung(model, timber)) return [];
     const holds = holdsOf(timber, met.get(timber.id) ?? [], letInto);
     const [first] = holds;
-    const piers = model.piers.flatMap((p) => (p.timber === timber ? [axial(timber, p.top)] : []));
-    const at = [...piers, ...holds.map((h) => h.at)];
-    if (!first || Math.max(...at) - Math.min(...at) >= LEAST_ARM) return [];
+    if (!first || armOf(model, timber, holds) >= LEAST_ARM) return [];
     const end = first.at < timber.span / 2 ? "head" : "foot";
     const reach = end === "head" ? timber.span - first.at : first.at;
     return [{ timber, end, held: { by: first.by, reach } }];
@@ -156,7 +174,7 @@ function standsOn(timber: Timber, m: Meeting): boolean {
 /** @returns lying timbers with an end far past the last place that holds them, further than their overhang is written */
 export function farEnds(model: Model): FarEnd[] {
   const met = meetingsOf(model);
-  const letInto = letIntoOf(model);
+  const letInto = letIntoOf(model, met);
   const grounded = groundedTimbers(model);
   return model.timbers.flatMap((timber): FarEnd[] => {
     const { kind, span, id } = timber;

@@ -90,6 +90,8 @@ export function scarfedLengths(
     if (!a || !b) continue;
     const along = joint.of.axis;
     const span = Math.abs(pointOf(joint.of, a.at, along) - pointOf(joint.into, b.at, along));
+    // both lie on one post: nothing hangs free between
+    if (span < joint.of.depth) continue;
     const add = (timber: Timber, own: Reach, scarf: number, other: Reach): void => {
       const length: ScarfedLength = {
         support: own.at,

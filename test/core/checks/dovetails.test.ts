@@ -167,7 +167,10 @@ test("wedge-slope: folding wedges of a scarf too, and the fix takes 1 in 10", ()
     "pegs: {count: 4",
     "wedge: {slope: 1:4}, pegs: {count: 4",
   );
-  expect(only(text, "wedge-slope")[0]?.path).toBe("/joints/plate-scarf/wedge/slope");
+  const [found] = only(text, "wedge-slope");
+  expect(found?.path).toBe("/joints/plate-scarf/wedge/slope");
+  expect(found?.message).toContain("rise 1 in 4, steeper than 1 in 6: they slide back on each other");
+  expect(found?.message).not.toContain("mortise");
   expect(fixed(tied(", wedge: {slope: 1:5}"), "wedge-slope")).toContain("wedge: {slope: 1:10}");
 });
 

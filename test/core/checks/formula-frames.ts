@@ -4,7 +4,7 @@ import { ROOFED } from "../../roofed-shed.ts";
 import { SHED } from "../../shed.ts";
 import { roofOf } from "../roof/roofs.ts";
 import { loft } from "../statics/members.ts";
-import { dovetailed, gate, pavilion, spliced, THREE_BENTS } from "./gate.ts";
+import { dovetailed, gate, pavilion, scarfed, spliced, THREE_BENTS } from "./gate.ts";
 
 const POST = "post: {kind: post, section: 8x8, at: [A1, A2], from: pier-top, to: plate}";
 const PLATE = "plate: {kind: plate, section: 8x8, walls: [A], from: 1, to: 2, top: eave}";
@@ -173,6 +173,11 @@ export const FORMULA_FRAMES: readonly string[] = [
   }),
   spliced("8 ft", "half-lap-scarf"),
   spliced("33 in", "bladed-scarf"),
+  spliced("17 ft 6 in", "bladed-scarf"),
+  spliced("17 ft", "stop-splayed-scarf"),
+  scarfed("9 ft", "bladed-scarf", ", lap: 15 in, blade: {thickness: 8 in, length: 8 in}"),
+  scarfed("9 ft", "bladed-scarf", ", blade: {thickness: 5 in}"),
+  scarfed("9 ft", "stop-splayed-scarf", ", lap: 2 in, butt: 5 in"),
   // ground
   gate({ site: "site: {frost-depth: 40 1/16 in, soil: sand, ground: {1: -3 in, 2: 4 in}}\n" }),
   piers(

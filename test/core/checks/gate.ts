@@ -126,8 +126,9 @@ export const dovetailed = (sizes: string, timber: string = PARTS.timber): string
   });
 
 /** A gate of two spans whose plate is spliced. @param more further members, or a marker under the plate */
-export function spliced(at: string, kind: string, more = ""): string {
+export function spliced(at: string, kind: string, more = "", joints: string = PARTS.joints): string {
   return gate({
+    joints,
     grid: THREE_BENTS,
     members: `
       members:
@@ -137,6 +138,15 @@ export function spliced(at: string, kind: string, more = ""): string {
     `,
   });
 }
+
+/** The same with sizes of the scarf in an entry of its own. @param keys after `into: plate`, with a comma before them */
+export const scarfed = (at: string, kind: string, keys: string, ...marks: string[]): string =>
+  spliced(
+    at,
+    kind,
+    "",
+    `${dedent(PARTS.joints).trimStart()}${[`  scarf: {kind: ${kind}, of: plate, into: plate${keys}}`, ...marks].join("\n")}\n`,
+  );
 
 /** The same with four posts and a gable roof. */
 export function pavilion(parts: Partial<Record<keyof typeof PARTS, string>>): string {

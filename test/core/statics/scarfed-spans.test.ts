@@ -71,3 +71,19 @@ test("a scarf over a post leaves the spans as they are", () => {
   expect(lengths.length).toBeGreaterThan(0);
   for (const length of lengths) expect(length).toBeLessThan(110);
 });
+
+test.each(["half-lap-scarf", "bladed-scarf", "stop-splayed-scarf"])(
+  "%s over a post or beside it: the few inches on the post are no span",
+  (kind) => {
+    for (const at of [100, 104, 108, 111, 114]) {
+      const c = checked(wall(`, splice: {at: ${at} in, kind: ${kind}}`));
+      const lengths = ["plate@A.1", "plate@A.2"].flatMap((stick) =>
+        c.members
+          .get(stick)!
+          .uses.filter(({ what }) => what.endsWith("deflection"))
+          .map(({ share }) => share!.length),
+      );
+      for (const length of lengths) expect(length, `at ${at}`).toBeGreaterThan(8);
+    }
+  },
+);

@@ -10,6 +10,8 @@ interface Data {
   readonly slope: number;
   readonly limit: number;
   readonly wrong: "steep" | "flat";
+  /** two that slide on each other, as in a scarf */
+  readonly folding: boolean;
 }
 
 /** Slopes between which wedges are cut; compared as rise and run. */
@@ -50,15 +52,32 @@ export const wedgeSlope = defineCheck<"model", Data>({
         ...(written === undefined ? { path: joint.path, onKey: true as const } : { path: written }),
         place: joint.id,
         ...(wrong === "flat" ? { level: "note" as const } : {}),
-        data: { path: written, joint: joint.id, slope, limit, wrong },
+        data: {
+          path: written,
+          joint: joint.id,
+          slope,
+          limit,
+          wrong,
+          folding: joint.sizes.splay !== undefined,
+        },
         value: slope,
         limit,
         severity: Math.abs(Math.log(slope / limit)),
       };
     }
   },
-  words: ({ joint, slope, wrong }, say) => {
+  words: ({ joint, slope, wrong, folding }, say) => {
     const run = say.number(1 / slope, 1);
+    if (folding)
+      return wrong === "steep"
+        ? say.text(
+            "The folding wedges of {joint} rise 1 in {run}, steeper than 1 in 6: they slide back on each other as the timber dries, and the butts open. Cut both 1 in 10.",
+            { joint, run },
+          )
+        : say.text(
+            "The folding wedges of {joint} rise 1 in {run}, flatter than 1 in 20: they must be driven far before they push the butts tight, and stand out long. 1 in 10 is usual.",
+            { joint, run },
+          );
     return wrong === "steep"
       ? say.text(
           "The wedge at {joint} rises 1 in {run}, steeper than 1 in 6: it springs out again as the timber dries. Cut it, and the roof of its mortise, 1 in 10.",

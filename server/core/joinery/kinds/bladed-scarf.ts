@@ -3,7 +3,7 @@
  * which stands in a slot of the other timber and keeps the halves from working sideways. A peg crosses each blade.
  */
 import { along, scale, type Vec3 } from "../../model/vec.ts";
-import { because, inchRow, pegRows } from "../cut-rows.ts";
+import { inchRow, pegRows } from "../cut-rows.ts";
 import { rectangle } from "../face.ts";
 import type {
   BladeSizes,
@@ -16,7 +16,7 @@ import type {
   ShapedJoint,
 } from "../joint.ts";
 import { BORED_TOGETHER, pegSizes, sized, tenonThickness, toStep, usual } from "../proportions.ts";
-import { block, lapPlace, throughWidth } from "../scarf.ts";
+import { atMost, block, lapLength, lapPlace, lapSizes, scarfNote, throughWidth } from "../scarf.ts";
 
 /** Lap, blades included: three times the depth (common practice, no source: two and a half to four). */
 const LAP_IN_DEPTHS = 3;
@@ -56,13 +56,17 @@ export function otherBlade({ sizes, solids }: Joint): Prism[] {
 function shape(place: JointPlace): ShapedJoint {
   const { of, end, into, metric, spec } = place;
   const { middle, out } = lapPlace(of, end, into);
-  const length = sized(spec?.lap, toStep(LAP_IN_DEPTHS * of.depth, metric, 1));
-  const blade: BladeSizes = {
-    thickness: sized(spec?.blade?.thickness, Math.min(tenonThickness(of.width, metric), of.width / 2)),
-    length: sized(spec?.blade?.length, toStep(of.depth / 2, metric, 1 / 2)),
-  };
+  const length = lapLength(sized(spec?.lap, toStep(LAP_IN_DEPTHS * of.depth, metric, 1)), place);
   const half = length.value / 2;
-  const b = Math.min(blade.length.value, half);
+  const usualThickness = Math.min(tenonThickness(of.width, metric), of.width / 2);
+  // half the depth, in a short lap no more than a third of that
+  const usualLength = Math.min(toStep(of.depth / 2, metric, 1 / 2), length.value / 3);
+  const blade: BladeSizes = {
+    // as thick as the timber it leaves no slot in the other one
+    thickness: atMost(sized(spec?.blade?.thickness, usualThickness), of.width - 1e-3, usualThickness),
+    length: atMost(sized(spec?.blade?.length, usualLength), half),
+  };
+  const b = blade.length.value;
   const t = blade.thickness.value / 2;
   const [W, H] = [of.width / 2, of.depth / 2];
   const solid = (u: readonly [number, number], v: readonly [number, number], w: readonly [number, number]) =>
@@ -86,7 +90,7 @@ function shape(place: JointPlace): ShapedJoint {
   return {
     sizes: {
       housing: { value: 0, from: "default" },
-      lap: { length, depth: H },
+      lap: lapSizes(length, H, place),
       blade,
       ...(pegs ? { pegs } : {}),
     },
@@ -119,16 +123,21 @@ export const bladedScarf: JointKind = {
         "joined",
         "lap length, blades included",
         lap.length.value,
-        because(lap.length, "three times the depth (common practice)"),
+        scarfNote(lap.length, "three times the depth (common practice)"),
       ),
       inchRow("joined", "lap between the blades", rest, "the lap less both blades"),
       inchRow("joined", "cut away below", lap.depth, "half the depth"),
-      inchRow("joined", "blade length", blade.length.value, because(blade.length, "half the depth")),
+      inchRow(
+        "joined",
+        "blade length",
+        blade.length.value,
+        scarfNote(blade.length, "half the depth, at most a third of the lap"),
+      ),
       inchRow(
         "joined",
         "blade thickness, in the middle of the width",
         blade.thickness.value,
-        because(blade.thickness, "usual for a timber of this size"),
+        scarfNote(blade.thickness, "usual for a timber of this size"),
       ),
       inchRow("joined", "slot length, below", blade.length.value, "as the other’s blade"),
       inchRow("receiving", "lap length, blades included", lap.length.value, "the same on both timbers"),

@@ -1,10 +1,10 @@
 /** Half-lap scarf: two timbers end to end, each halved over the length of the lap. */
 import { along, scale } from "../../model/vec.ts";
-import { because, inchRow, pegRows } from "../cut-rows.ts";
+import { inchRow, pegRows } from "../cut-rows.ts";
 import { rectangle } from "../face.ts";
 import type { Joint, JointKind, JointPlace, Prism, ShapedJoint } from "../joint.ts";
 import { BORED_TOGETHER, pegSizes, sized, toStep, usual } from "../proportions.ts";
-import { lapPlace, pegsDown, throughWidth } from "../scarf.ts";
+import { lapLength, lapPlace, lapSizes, pegsDown, scarfNote, throughWidth } from "../scarf.ts";
 
 /** Lap: four times the depth (common practice, no source). */
 const LAP_IN_DEPTHS = 4;
@@ -12,7 +12,7 @@ const LAP_IN_DEPTHS = 4;
 function shape(place: JointPlace): ShapedJoint {
   const { of, end, into, metric, spec } = place;
   const { middle: nominal, out } = lapPlace(of, end, into);
-  const length = sized(spec?.lap, toStep(LAP_IN_DEPTHS * of.depth, metric, 1));
+  const length = lapLength(sized(spec?.lap, toStep(LAP_IN_DEPTHS * of.depth, metric, 1)), place);
   const half = length.value / 2;
   const lap = (lower: boolean): Prism =>
     throughWidth(of, nominal, out, rectangle([-half, half], lower ? [-of.depth / 2, 0] : [0, of.depth / 2]));
@@ -26,7 +26,7 @@ function shape(place: JointPlace): ShapedJoint {
   return {
     sizes: {
       housing: { value: 0, from: "default" },
-      lap: { length, depth: of.depth / 2 },
+      lap: lapSizes(length, of.depth / 2, place),
       ...(pegs ? { pegs } : {}),
     },
     solids: {
@@ -53,7 +53,7 @@ export const halfLapScarf: JointKind = {
     const { lap, pegs } = joint.sizes;
     if (!lap) return [];
     return [
-      inchRow("joined", "lap length", lap.length.value, because(lap.length, "four times the depth")),
+      inchRow("joined", "lap length", lap.length.value, scarfNote(lap.length, "four times the depth")),
       inchRow("joined", "cut away below", lap.depth, "half the depth"),
       inchRow("receiving", "lap length", lap.length.value, "the same on both timbers"),
       inchRow("receiving", "cut away above", lap.depth, "half the depth"),

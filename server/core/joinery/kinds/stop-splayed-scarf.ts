@@ -6,10 +6,19 @@
  * In the plane of the depth, u out past the joined timber's end and z up, both from the middle of the lap.
  */
 import { along, cross, scale, type Vec2, type Vec3 } from "../../model/vec.ts";
-import { because, inchRow, pegRows } from "../cut-rows.ts";
-import type { Joint, JointKind, JointPlace, Prism, ShapedJoint, SplaySizes } from "../joint.ts";
+import { inchRow, pegRows } from "../cut-rows.ts";
+import type { Joint, JointKind, JointPlace, Prism, ShapedJoint, Sized, SplaySizes } from "../joint.ts";
 import { BORED_TOGETHER, pegSizes, sized, toStep, usual, WEDGE_SLOPE } from "../proportions.ts";
-import { lapPlace, pegsDown, throughWidth } from "../scarf.ts";
+import {
+  atMost,
+  lapLength,
+  lapPlace,
+  lapSizes,
+  pegsDown,
+  SHORTEST,
+  scarfNote,
+  throughWidth,
+} from "../scarf.ts";
 
 /** Lap from butt to butt: four and a half times the depth (common practice, no source: four to five). */
 const LAP_IN_DEPTHS = 4.5;
@@ -20,13 +29,31 @@ const SQUINT = 1 / 4;
 const KEY_LENGTH = 1.25;
 const KEY_HEIGHT = 1 / 6;
 
-function splaySizes({ of, metric, spec }: JointPlace): SplaySizes {
-  const butt = sized(spec?.butt, toStep(BUTT * of.depth, metric, 1 / 4));
-  const length = usual(metric, KEY_LENGTH, 32);
+/** The shortest lap: beyond the wedges each half needs room for the slant of a butt, in. */
+export function leastSplayedLap({ key, undercut }: SplaySizes): number {
+  return key.length + 2 * undercut;
+}
+
+function splayedLap(place: JointPlace, splay: SplaySizes): Sized {
+  const { of, metric, spec } = place;
+  const usualLap = toStep(LAP_IN_DEPTHS * of.depth, metric, 1);
+  const wanted = sized(spec?.lap, usualLap);
+  if (wanted.value > leastSplayedLap(splay)) return lapLength(wanted, place, splay.undercut);
+  const { value } = lapLength({ value: usualLap, from: "default" }, place, splay.undercut);
+  return { value, from: wanted.from, asked: wanted.value };
+}
+
+function splaySizes({ of, metric, spec, room }: JointPlace): SplaySizes {
+  const usualButt = toStep(BUTT * of.depth, metric, 1 / 4);
+  // with two butts deeper than the timber nothing is left to lie on each other
+  const butt = atMost(sized(spec?.butt, usualButt), of.depth / 2, usualButt);
+  // at the very end of a timber everything shrinks with the room
+  const most = Math.max(SHORTEST, room?.near ?? Number.POSITIVE_INFINITY);
+  const length = Math.min(usual(metric, KEY_LENGTH, 32), most / 2);
   return {
     butt,
     // no more than the opening leaves the timber to move back by
-    undercut: Math.min(toStep(SQUINT * butt.value, metric), length),
+    undercut: Math.min(toStep(SQUINT * butt.value, metric), length, most / 4),
     key: { length, height: Math.max(usual(metric, 1, 25), toStep(KEY_HEIGHT * of.depth, metric, 1 / 4)) },
     wedgeSlope: spec?.wedge?.slope ?? WEDGE_SLOPE,
   };
@@ -49,7 +76,7 @@ function outlines(half: number, H: number, { butt, undercut, key }: SplaySizes) 
 
 /** How far the line between the wedges slants over half the width; each keeps an eighth at its thin end. */
 function wedgeSlant({ key, wedgeSlope }: SplaySizes, width: number): number {
-  return Math.min((wedgeSlope * width) / 2, key.length / 2 - 1 / 8);
+  return Math.min((wedgeSlope * width) / 2, Math.max(0, key.length / 2 - 1 / 8));
 }
 
 /** Two wedges side by side in the opening, each thick where the other is thin. */
@@ -85,9 +112,9 @@ function foldingWedges({ of }: JointPlace, middle: Vec3, out: Vec3, splay: Splay
 function shape(place: JointPlace): ShapedJoint {
   const { of, end, into, metric, spec } = place;
   const { middle, out } = lapPlace(of, end, into);
-  const length = sized(spec?.lap, toStep(LAP_IN_DEPTHS * of.depth, metric, 1));
-  const half = length.value / 2;
   const splay = splaySizes(place);
+  const length = splayedLap(place, splay);
+  const half = length.value / 2;
   const far = half + splay.undercut;
   const cut = outlines(half, of.depth / 2, splay);
   const solid = (outline: Vec2[]): Prism => throughWidth(of, middle, out, outline);
@@ -101,7 +128,7 @@ function shape(place: JointPlace): ShapedJoint {
   return {
     sizes: {
       housing: { value: 0, from: "default" },
-      lap: { length, depth: (of.depth + splay.key.height) / 2 },
+      lap: lapSizes(length, (of.depth + splay.key.height) / 2, place),
       splay,
       ...(pegs ? { pegs } : {}),
     },
@@ -145,9 +172,14 @@ export const stopSplayedScarf: JointKind = {
         "joined",
         "lap length, butt to butt",
         lap.length.value,
-        because(lap.length, "four and a half times the depth (common practice)"),
+        scarfNote(lap.length, "four and a half times the depth (common practice)"),
       ),
-      inchRow("joined", "butt depth", butt.value, because(butt, "a quarter of the depth (common practice)")),
+      inchRow(
+        "joined",
+        "butt depth",
+        butt.value,
+        scarfNote(butt, "a quarter of the depth (common practice)"),
+      ),
       inchRow(
         "joined",
         "inner edge of the butt past its outer one",
