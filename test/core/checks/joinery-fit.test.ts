@@ -159,6 +159,18 @@ findingsFixture(
       #                                                               ^^^^^^^^^ warning dovetail-drop: more than a quarter of the 8 in of girt@A1-A2: it leaves a neck of 5 15/16 in at the shoulder`),
 );
 
+findingsFixture(
+  "wedge-blind: a tenon that ends in the post",
+  wedged(`1 in, tenon: {length: 4 in}, pegs: {count: 1}}
+      #                                                                                     ^^^^ error wedge-blind: The tenon at end@A1 is 4 in long and ends inside post@A1, which has 7 1/4 in of wood there`),
+);
+
+findingsFixture(
+  "joint-key-ignored: a width for the tenon of a half-dovetail",
+  wedged(`1 in, tenon: {width: 4 in}}
+      #                                                                             ^^^^^ warning joint-key-ignored: The tenon width of 4 in at end is ignored`),
+);
+
 test.each([
   ["8 in", ["error dovetail-drop"]],
   ["2 in", []],

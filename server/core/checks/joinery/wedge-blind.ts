@@ -22,8 +22,8 @@ export const wedgeBlind = defineCheck<"model", Data>({
     level: "error",
     area: "joinery",
     source: {
-      text: "plane geometry (derived): a mortise is cut as deep as its tenon is long and 1/4 in more (common practice, no source)",
-      status: "derived",
+      text: "common practice, no source: a wedge is driven from the far side of a through mortise; a mortise is cut 1/4 in deeper than its tenon is long",
+      status: "common-practice",
     },
     explanation: {
       what: "The tenon of a wedged half-dovetail ends inside the timber that it enters, so that its mortise does not come out on the far side.",
