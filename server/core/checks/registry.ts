@@ -56,6 +56,7 @@ import { jointAssumed } from "./joinery/joint-assumed.ts";
 import { jointKeyIgnored } from "./joinery/joint-key-ignored.ts";
 import { jointPulled } from "./joinery/joint-pulled.ts";
 import { jointTwice } from "./joinery/joint-twice.ts";
+import { kindUnfit } from "./joinery/kind-unfit.ts";
 import { mortiseInLap } from "./joinery/mortise-in-lap.ts";
 import { mortiseMeetsAnchor } from "./joinery/mortise-meets-anchor.ts";
 import { mortiseWallThin } from "./joinery/mortise-wall-thin.ts";
@@ -181,6 +182,7 @@ export const CHECKS: readonly AnyCheck[] = [
   anyCheck(timberUnchecked),
   anyCheck(braceHollowDeep),
   anyCheck(jointTwice),
+  anyCheck(kindUnfit),
   anyCheck(jointAssumed),
   anyCheck(tenonThin),
   anyCheck(pocketFloorThin),

@@ -343,6 +343,41 @@ export interface Assembly {
   readonly last?: { readonly direction: Vec3; readonly distance: number };
 }
 
+/** Two timbers that meet, before anything is cut: what decides which kinds can be. */
+export interface Meet {
+  readonly of: Timber;
+  readonly end: JointEnd;
+  readonly into: Timber;
+  /** the end of the receiving timber that takes part */
+  readonly intoEnd: JointEnd;
+}
+
+/** What about a meeting a kind of joint cannot be cut for. */
+export type UnfitWhy =
+  | "one-end"
+  | "in-line"
+  | "not-in-line"
+  | "not-square"
+  | "square"
+  | "into-upright"
+  | "of-upright"
+  | "of-not-level"
+  | "into-not-level"
+  | "no-common-height"
+  | "of-not-sloping"
+  | "alongside"
+  | "across"
+  | "upper-end"
+  | "no-peak"
+  | "depth-across"
+  | "under";
+
+export interface Unfit {
+  readonly why: UnfitWhy;
+  /** degrees: between the two grains, or of the timber over the level */
+  readonly angle?: number;
+}
+
 /** What a carpenter calls the cuts of some kinds of joint. */
 export type OwnCut = "pocket" | "socket" | "lap" | "seat";
 
@@ -354,6 +389,8 @@ export interface JointKind {
   readonly cut?: OwnCut;
   /** where it is not the long face that the end enters: ends that meet end to end */
   readonly face?: (of: Timber, end: JointEnd, into: Timber, point: Vec3) => ReceivingFace;
+  /** what forbids this kind where these two timbers meet; undefined = it can be cut there */
+  unfit(meet: Meet): Unfit | undefined;
   shape(place: JointPlace): ShapedJoint;
   /** moved back this way from its seat, its wood meets none that is left of the receiving timber */
   assembly(joint: Joint): Assembly;

@@ -156,7 +156,7 @@ export function buildModel(frame: Frame): Model {
     p,
     rafters.flatMap((r) => r.sticks.map(({ id }) => id)),
   );
-  const apart = jointsApart(frame, p, sticks, joints, met);
+  const apart = jointsApart(frame, p, sticks, joints, met, problems);
   return {
     frame,
     timbers,

@@ -67,7 +67,7 @@ function checkEntry(
   p: Placer,
   sticks: ReadonlyMap<string, readonly Timber[]>,
   entry: JointEntry,
-  placed: readonly Joint[],
+  placed: readonly Pick<Joint, "of" | "into">[],
   meetings: readonly Meeting[],
 ): ModelProblem[] {
   const sides = [entry.of, entry.into].map((refs) =>
@@ -76,7 +76,7 @@ function checkEntry(
   const [of = [], into = []] = sides.map((side) => side.filter((s) => isKnown(p, s.ref, s.found)));
   // an entry that is not placed for another reason (its member lacks a value) must not be blamed for it
   if (of.length < entry.of.length || into.length < entry.into.length) return [];
-  const idle = (list: typeof of, pick: (j: Joint) => Timber): typeof of =>
+  const idle = (list: typeof of, pick: (j: (typeof placed)[number]) => Timber): typeof of =>
     list.filter((s) => !placed.some((j) => closeness(s.ref.text, pick(j)) > 0));
   const apart = [
     ...idle(of, (j) => j.of).map((s) => ({ s, others: into, first: true })),
@@ -102,20 +102,30 @@ function checkEntry(
   });
 }
 
-/** Every entry, or name in an entry, that holds at no place. Unknown names are reported to the placer. */
+/**
+ * Every entry, or name in an entry, that holds at no place. Unknown names are reported to the placer.
+ * @param refused problems of entries whose kind cannot be cut where their timbers meet: these are not apart
+ */
 export function jointsApart(
   frame: Frame,
   p: Placer,
   sticks: ReadonlyMap<string, readonly Timber[]>,
   joints: readonly Joint[],
   meetings: readonly Meeting[],
+  refused: readonly ModelProblem[],
 ): ModelProblem[] {
+  const byId = new Map([...sticks.values()].flat().map((t) => [t.id, t]));
+  const met = refused.flatMap((problem) => {
+    if (problem.kind !== "kind-unfit") return [];
+    const [of, into] = [byId.get(problem.of), byId.get(problem.into)];
+    return of && into ? [{ path: problem.path, of, into }] : [];
+  });
   return frame.joints.flatMap((entry) =>
     checkEntry(
       p,
       sticks,
       entry,
-      joints.filter((j) => j.entry === entry),
+      [...joints.filter((j) => j.entry === entry), ...met.filter(({ path }) => path === entry.path)],
       meetings,
     ),
   );

@@ -1,5 +1,6 @@
 /** What placement could not settle, as structured facts; the checks of geometry and joinery word them. */
-import type { Pointer } from "../frame/frame.ts";
+import type { JointKindName, Pointer } from "../frame/frame.ts";
+import type { Unfit } from "../joinery/joint.ts";
 
 export type ModelProblem =
   | {
@@ -39,6 +40,25 @@ export type ModelProblem =
       readonly nearest: readonly [string, string] | undefined;
       /** the timbers do meet, the other way round: the end of `into` in `of` */
       readonly reversed?: boolean;
+    }
+  /** a joint entry names timbers that do meet, where its kind cannot be cut */
+  | {
+      readonly kind: "kind-unfit";
+      /** of the entry */
+      readonly path: Pointer;
+      readonly entry: string;
+      readonly joint: JointKindName;
+      /** the two sticks */
+      readonly of: string;
+      readonly into: string;
+      readonly unfit: Unfit;
+      /** the joint that is taken there instead, and its kind; undefined = nothing is cut */
+      readonly place: string | undefined;
+      readonly instead: JointKindName | undefined;
+      /** kinds that can be cut there */
+      readonly fits: readonly JointKindName[];
+      /** the entry holds at another place */
+      readonly holds: boolean;
     }
   /** two entries of equal standing claim the same place */
   | {

@@ -7,10 +7,17 @@ import type { Frame, JointEntry, JointSpec, MemberKind, Pointer } from "../frame
 import { receivingFace } from "../joinery/face.ts";
 import type { Joint, JointEnd, JointPlace, LapRoom } from "../joinery/joint.ts";
 import { jointKindOf } from "../joinery/kinds/index.ts";
-import { isScarf } from "../joinery/scarf.ts";
 import { scribeAllowance } from "../joinery/scribe.ts";
-import { isSeatKind } from "../joinery/seat.ts";
-import { closeness, matches } from "./joint-match.ts";
+import {
+  type Chosen,
+  jointsTwoEnds,
+  kindsThatFit,
+  named,
+  type Refused,
+  readings,
+  type Side,
+} from "./joint-entries.ts";
+import { closeness } from "./joint-match.ts";
 import { isBracing, usualKind } from "./joint-usual.ts";
 import type { Meeting, Timber } from "./model.ts";
 import type { ModelProblem } from "./problems.ts";
@@ -52,71 +59,6 @@ const ruleOf = (part: Pick<JointSpec, "rule"> | undefined): Pick<JointSpec, "rul
 
 /** Entry name of the sticks of `roof.rafters`. */
 const ROOF_RAFTER = "rafter";
-
-interface Side {
-  readonly of: Timber;
-  readonly end: JointEnd;
-  readonly into: Timber;
-  readonly intoEnd: JointEnd;
-}
-
-/** Which of two like timbers joins into the other, whatever their order in the file: the one across the walls, the lower id. */
-function goesFirst(a: Timber, b: Timber): boolean {
-  const lean = Math.abs(a.axis[0]) - Math.abs(b.axis[0]);
-  return Math.abs(lean) > 0.5 ? lean < 0 : a.id < b.id;
-}
-
-/** Both ways to read a meeting, the natural one first: an end joins into a side, an upright's end before a lying one's. */
-function readings(m: Meeting): readonly [Side, Side] {
-  const forward: Side = { of: m.a, end: m.aEnd, into: m.b, intoEnd: m.bEnd };
-  const reverse: Side = { of: m.b, end: m.bEnd, into: m.a, intoEnd: m.aEnd };
-  if (m.aEnd === "side" && m.bEnd !== "side") return [reverse, forward];
-  if (m.bEnd === "side" && m.aEnd !== "side") return [forward, reverse];
-  const steeper = Math.abs(m.a.axis[2]) - Math.abs(m.b.axis[2]);
-  const first = Math.abs(steeper) > 0.5 ? steeper > 0 : goesFirst(m.a, m.b);
-  return first ? [forward, reverse] : [reverse, forward];
-}
-
-/** Laps and seats may hold where no end takes part; every other kind needs an end of the joined timber. */
-function kindFits(entry: JointEntry, side: Side): boolean {
-  if (isSeatKind(entry.kind)) return true;
-  if (isScarf(entry.kind) || entry.kind === "corner-bridle" || entry.kind === "rafter-pair")
-    return side.end !== "side" && side.intoEnd !== "side";
-  return side.end !== "side";
-}
-
-interface Chosen {
-  readonly side: Side;
-  readonly spec: JointSpec;
-  readonly entry: JointEntry | undefined;
-  readonly path: Pointer;
-  readonly assumed: boolean;
-  readonly name: string;
-  readonly rival?: JointEntry;
-}
-
-function named(frame: Frame, m: Meeting): Chosen | undefined {
-  const all = readings(m).flatMap((side) =>
-    matches(frame, side.of, side.into)
-      .filter((match) => kindFits(match.entry, side))
-      .map((match) => ({ side, ...match })),
-  );
-  const best = all.reduce<(typeof all)[number] | undefined>(
-    (top, next) => (!top || next.rank > top.rank ? next : top),
-    undefined,
-  );
-  if (!best) return undefined;
-  const rival = all.find((o) => o.entry !== best.entry && o.rank === best.rank)?.entry;
-  return {
-    side: best.side,
-    spec: best.entry,
-    entry: best.entry,
-    path: best.entry.path,
-    assumed: false,
-    name: best.entry.name,
-    ...(rival ? { rival } : {}),
-  };
-}
 
 const CARRIES_RAFTERS: ReadonlySet<MemberKind> = new Set(["plate", "beam", "sill"]);
 
@@ -320,19 +262,51 @@ export interface Seats {
   readonly problems: readonly ModelProblem[];
 }
 
+/** Whether an entry is cut elsewhere between sticks of the same two members: where two cross it is not the corner or scarf meant. */
+function heldElsewhere({ entry, side }: Refused, found: readonly Met[]): boolean {
+  return (
+    jointsTwoEnds(entry.kind) &&
+    found.some(
+      ({ chosen }) =>
+        chosen.entry === entry &&
+        chosen.side.of.member === side.of.member &&
+        chosen.side.into.member === side.into.member,
+    )
+  );
+}
+
 /** Chooses the joint of every meeting and gives each place its name. */
 export function seatJoints(frame: Frame, meetings: readonly Meeting[]): Seats {
   const problems: ModelProblem[] = [];
+  const turnedDown: Refused[] = [];
   const met = meetings.flatMap((meeting) => {
-    const chosen =
-      named(frame, meeting) ??
-      fromRoof(frame, meeting) ??
-      fromSplice(frame, meeting) ??
-      assumedFor(frame, meeting);
+    const { chosen: byName, refused } = named(frame, meeting);
+    turnedDown.push(...refused);
+    const usual = byName ?? fromRoof(frame, meeting) ?? fromSplice(frame, meeting);
+    const assumed = usual ? undefined : assumedFor(frame, meeting);
+    // what is taken instead keeps the place's name
+    const chosen = usual ?? (assumed && { ...assumed, name: refused[0]?.entry.name ?? assumed.name });
     return chosen ? [{ meeting, chosen }] : [];
   });
   const found = withoutGrazing(met);
   const ids = names(found.map((f) => f.chosen));
+  for (const one of turnedDown) {
+    if (heldElsewhere(one, found)) continue;
+    const at = found.findIndex(({ meeting }) => meeting === one.meeting);
+    problems.push({
+      kind: "kind-unfit",
+      path: one.entry.path,
+      entry: one.entry.name,
+      joint: one.entry.kind,
+      of: one.side.of.id,
+      into: one.side.into.id,
+      unfit: one.unfit,
+      place: ids[at],
+      instead: found[at]?.chosen.spec.kind,
+      fits: kindsThatFit(one.side),
+      holds: found.some(({ chosen }) => chosen.entry === one.entry),
+    });
+  }
   const seats = found.map(({ meeting, chosen }, i) => {
     const { side, rival, ...rest } = chosen;
     const id = ids[i] ?? chosen.name;

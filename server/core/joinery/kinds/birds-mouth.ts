@@ -7,6 +7,7 @@ import { halfExtent } from "../../model/box.ts";
 import { defaultSeat } from "../../model/roof-planes.ts";
 import { along, dot, sub, type Vec3 } from "../../model/vec.ts";
 import { because, inchRow } from "../cut-rows.ts";
+import { seatedOn } from "../fit.ts";
 import type { Joint, JointKind, JointPlace, Prism, SeatSizes, ShapedJoint } from "../joint.ts";
 import { sized } from "../proportions.ts";
 import { rise } from "../seat.ts";
@@ -63,6 +64,7 @@ function shape(place: JointPlace): ShapedJoint {
 export const birdsMouth: JointKind = {
   kind: "birds-mouth",
   title: "Bird’s mouth",
+  unfit: seatedOn,
   cut: "seat",
   shape,
   assembly: () => ({ direction: [0, 0, -1] }),

@@ -5,6 +5,7 @@
 import { along, scale, type Vec3 } from "../../model/vec.ts";
 import { inchRow, pegRows } from "../cut-rows.ts";
 import { rectangle } from "../face.ts";
+import { inLine } from "../fit.ts";
 import type {
   BladeSizes,
   Joint,
@@ -111,6 +112,7 @@ function shape(place: JointPlace): ShapedJoint {
 export const bladedScarf: JointKind = {
   kind: "bladed-scarf",
   title: "Bladed scarf",
+  unfit: inLine,
   cut: "lap",
   shape,
   assembly: ({ of }) => ({ direction: scale(of.depthDir, -1) }),

@@ -3,13 +3,14 @@
  * and carries the force along it; the other edge follows the brace.
  */
 import { halfExtent } from "../../model/box.ts";
-import { usualBraceHousing } from "../../model/joint-usual.ts";
+import { isBracing, usualBraceHousing } from "../../model/joint-usual.ts";
 import { dot } from "../../model/vec.ts";
 import { lengthNote } from "../../note.ts";
 import { squareIn } from "../assembly.ts";
 import { because, housingRows, inchRow, pegRows, tenonRows } from "../cut-rows.ts";
 import { leanOf, tenonOutline } from "../end-breadth.ts";
 import { cheekPrism, facePoint, pegThrough, rectangle } from "../face.ts";
+import { aslant } from "../fit.ts";
 import type { CutRow, Joint, JointKind, JointPlace, ShapedJoint, TenonSizes } from "../joint.ts";
 import {
   downToStep,
@@ -147,6 +148,7 @@ export function braceRows({ of, into }: Joint): CutRow[] {
 export const braceTenon: JointKind = {
   kind: "brace-tenon",
   title: "Brace tenon",
+  unfit: (meet) => aslant(meet, isBracing(meet.of.kind)),
   shape,
   assembly: squareIn,
   cutSheet(joint: Joint) {

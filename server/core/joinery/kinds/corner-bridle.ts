@@ -7,6 +7,7 @@ import { halfExtent } from "../../model/box.ts";
 import { squareIn } from "../assembly.ts";
 import { because, inchRow, pegRows } from "../cut-rows.ts";
 import { cheekPrism, facePoint, pegThrough, rectangle } from "../face.ts";
+import { endsMeet, squareInSide } from "../fit.ts";
 import type { Joint, JointKind, JointPlace, ShapedJoint, TenonSizes } from "../joint.ts";
 import { downToStep, pegDiameter, pegSizes, sized } from "../proportions.ts";
 import { centeredSetIn, cheeks } from "./mortise-and-tenon.ts";
@@ -69,6 +70,7 @@ function shape(place: JointPlace): ShapedJoint {
 export const cornerBridle: JointKind = {
   kind: "corner-bridle",
   title: "Corner bridle",
+  unfit: (meet) => endsMeet(meet) ?? squareInSide(meet),
   shape,
   assembly: squareIn,
   cutSheet(joint: Joint) {

@@ -3,6 +3,7 @@ import { halfExtent } from "../../model/box.ts";
 import { along, dot, scale, sub, type Vec3 } from "../../model/vec.ts";
 import { inchRow, pegRows } from "../cut-rows.ts";
 import { rectangle } from "../face.ts";
+import { halvedLevel } from "../fit.ts";
 import type { Joint, JointKind, JointPlace, Prism, ShapedJoint } from "../joint.ts";
 import { BORED_TOGETHER, pegSizes, usual } from "../proportions.ts";
 
@@ -66,6 +67,7 @@ function shape(place: JointPlace): ShapedJoint {
 export const cornerHalfLap: JointKind = {
   kind: "corner-half-lap",
   title: "Corner half-lap",
+  unfit: halvedLevel,
   cut: "lap",
   shape,
   assembly: ({ of }) => ({ direction: scale(of.depthDir, -1) }),

@@ -8,6 +8,7 @@ import { opensOnTop } from "../assembly.ts";
 import { because, inchRow, pegRows, socketWidthRows } from "../cut-rows.ts";
 import { dryingRows } from "../dovetail-drying.ts";
 import { cheekPrism, facePoint } from "../face.ts";
+import { endInSide } from "../fit.ts";
 import type { DovetailSizes, Joint, JointKind, JointPlace, ReceivingFace, ShapedJoint } from "../joint.ts";
 import { BORED_TOGETHER, pegSizes, sized, toStep, usual } from "../proportions.ts";
 
@@ -86,6 +87,7 @@ function shape(place: JointPlace): ShapedJoint {
 export const dovetailLap: JointKind = {
   kind: "dovetail-lap",
   title: "Dovetail lap",
+  unfit: endInSide,
   cut: "lap",
   shape,
   assembly: ({ of, face }) => ({ direction: scale(face.across, -openSide(face, of)) }),

@@ -2,6 +2,7 @@
 import { along, scale } from "../../model/vec.ts";
 import { inchRow, pegRows } from "../cut-rows.ts";
 import { rectangle } from "../face.ts";
+import { inLine } from "../fit.ts";
 import type { Joint, JointKind, JointPlace, Prism, ShapedJoint } from "../joint.ts";
 import { BORED_TOGETHER, pegSizes, sized, toStep, usual } from "../proportions.ts";
 import { lapLength, lapPlace, lapSizes, pegsDown, scarfNote, throughWidth } from "../scarf.ts";
@@ -46,6 +47,7 @@ function shape(place: JointPlace): ShapedJoint {
 export const halfLapScarf: JointKind = {
   kind: "half-lap-scarf",
   title: "Half-lap scarf",
+  unfit: inLine,
   cut: "lap",
   shape,
   assembly: ({ of }) => ({ direction: scale(of.depthDir, -1) }),

@@ -6,6 +6,7 @@ import { fromUpperEdge } from "../assembly.ts";
 import { because, housingRows, inchRow, socketWidthRows } from "../cut-rows.ts";
 import { dryingRows } from "../dovetail-drying.ts";
 import { facePoint, rectangle } from "../face.ts";
+import { levelDroppedIn } from "../fit.ts";
 import type { Joint, JointKind, JointPlace, Prism, ShapedJoint } from "../joint.ts";
 import { sized, toStep, usual } from "../proportions.ts";
 import { openFromTop } from "./housed.ts";
@@ -57,6 +58,7 @@ function shape(place: JointPlace): ShapedJoint {
 export const housedDovetail: JointKind = {
   kind: "housed-dovetail",
   title: "Housed dovetail",
+  unfit: levelDroppedIn,
   cut: "socket",
   shape,
   assembly: fromUpperEdge,

@@ -4,6 +4,7 @@ import { dot } from "../../model/vec.ts";
 import { dropsIn, opensOnTop } from "../assembly.ts";
 import { because, inchRow } from "../cut-rows.ts";
 import { facePoint, rectangle } from "../face.ts";
+import { endInSide } from "../fit.ts";
 import type { Joint, JointKind, JointPlace, Prism, ReceivingFace, ShapedJoint } from "../joint.ts";
 import { sized, usual } from "../proportions.ts";
 
@@ -53,6 +54,7 @@ function shape(place: JointPlace): ShapedJoint {
 export const housed: JointKind = {
   kind: "housed",
   title: "Housed end",
+  unfit: endInSide,
   shape,
   assembly: dropsIn,
   cutSheet(joint: Joint) {

@@ -50,6 +50,9 @@ const SCRIBED = new Map(
   ]),
 );
 
+/** Every kind, in the order of the catalogue. */
+export const JOINT_KINDS: readonly JointKindName[] = Object.values(KINDS).map(({ kind }) => kind);
+
 export function jointKindOf(name: JointKindName): JointKind {
   return SCRIBED.get(name) ?? KINDS[name];
 }

@@ -7,6 +7,7 @@ import { squareIn } from "../assembly.ts";
 import { housingRows, pegRows, tenonRows } from "../cut-rows.ts";
 import { halfOnFace, housingEdges, type Lean, leanOf, tenonOutline } from "../end-breadth.ts";
 import { cheekPrism, facePoint, pegThrough, rectangle } from "../face.ts";
+import { endInSide } from "../fit.ts";
 import type {
   CutRow,
   Joint,
@@ -165,6 +166,7 @@ export function tenonShape(place: JointPlace, usualLength?: number): ShapedJoint
 export const mortiseAndTenon: JointKind = {
   kind: "mortise-and-tenon",
   title: "Mortise and tenon",
+  unfit: endInSide,
   shape: (place) => tenonShape(place),
   assembly: squareIn,
   cutSheet(joint: Joint) {

@@ -4,6 +4,7 @@ import { lengthNote } from "../../note.ts";
 import { dropsIn } from "../assembly.ts";
 import { because, inchRow } from "../cut-rows.ts";
 import { facePoint, rectangle } from "../face.ts";
+import { droppedIn } from "../fit.ts";
 import type { Joint, JointKind, JointPlace, ShapedJoint } from "../joint.ts";
 import { downToStep, sized, usual } from "../proportions.ts";
 import { openFromTop } from "./housed.ts";
@@ -28,6 +29,7 @@ function shape(place: JointPlace): ShapedJoint {
 export const pocket: JointKind = {
   kind: "pocket",
   title: "Drop-in pocket",
+  unfit: droppedIn,
   cut: "pocket",
   shape,
   assembly: dropsIn,

@@ -13,6 +13,7 @@ import { squareIn } from "../assembly.ts";
 import { because, inchRow, pegRows, tenonRows } from "../cut-rows.ts";
 import { halfOnFace, type Lean, leanOf } from "../end-breadth.ts";
 import { cheekPrism, facePoint, pegThrough } from "../face.ts";
+import { footOnTie } from "../fit.ts";
 import type { HeelSizes, Joint, JointKind, JointPlace, PegSizes, ShapedJoint, TenonSizes } from "../joint.ts";
 import {
   blindTenonLength,
@@ -172,6 +173,7 @@ function shape(place: JointPlace): ShapedJoint {
 export const rafterHeel: JointKind = {
   kind: "rafter-heel",
   title: "Rafter heel",
+  unfit: footOnTie,
   shape,
   assembly: squareIn,
   cutSheet(joint: Joint) {

@@ -13,6 +13,7 @@ import { along, cross, dot, scale, sub, unit, type Vec2, type Vec3 } from "../..
 import { squareIn } from "../assembly.ts";
 import { inchRow } from "../cut-rows.ts";
 import { cheekPrism, facePoint } from "../face.ts";
+import { peak } from "../fit.ts";
 import type {
   Assembly,
   CutRow,
@@ -233,6 +234,7 @@ function assembly(joint: Joint): Assembly {
 export const rafterPair: JointKind = {
   kind: "rafter-pair",
   title: "Rafter pair",
+  unfit: peak,
   face: plumbFace,
   shape,
   assembly,

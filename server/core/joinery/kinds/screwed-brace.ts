@@ -2,11 +2,14 @@
  * Screwed brace: the end of a brace, cut to the face of its timber, butted or housed, and held by structural screws. They
  * are driven from the long edge of the brace, the one away from the corner, square to the face of the other timber.
  */
+
 import { halfExtent } from "../../model/box.ts";
+import { isBracing } from "../../model/joint-usual.ts";
 import { dot, type Vec2 } from "../../model/vec.ts";
 import { squareIn } from "../assembly.ts";
 import { because, housingRows, inchRow } from "../cut-rows.ts";
 import { cheekPrism, facePoint, rectangle } from "../face.ts";
+import { aslant } from "../fit.ts";
 import type { CutRow, Joint, JointKind, JointPlace, Peg, ScrewSizes, ShapedJoint } from "../joint.ts";
 import { sized, usual } from "../proportions.ts";
 import { braceRows } from "./brace-tenon.ts";
@@ -194,6 +197,7 @@ const bearingLength = (of: Joint["of"], face: Joint["face"]): number =>
 export const screwedBrace: JointKind = {
   kind: "screwed-brace",
   title: "Screwed brace",
+  unfit: (meet) => aslant(meet, isBracing(meet.of.kind)),
   shape,
   assembly: squareIn,
   cutSheet(joint: Joint) {

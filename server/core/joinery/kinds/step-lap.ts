@@ -8,6 +8,7 @@ import { halfExtent } from "../../model/box.ts";
 import { along, dot, type Vec2, type Vec3 } from "../../model/vec.ts";
 import { inches } from "../../quantity/length.ts";
 import { because, inchRow } from "../cut-rows.ts";
+import { seatedOn } from "../fit.ts";
 import type { Joint, JointKind, JointPlace, Prism, ShapedJoint } from "../joint.ts";
 import { rise } from "../seat.ts";
 import { type Step, stepOf } from "../step.ts";
@@ -133,6 +134,7 @@ function shape(place: JointPlace): ShapedJoint {
 export const stepLap: JointKind = {
   kind: "step-lap",
   title: "Step-lap seat",
+  unfit: seatedOn,
   cut: "seat",
   shape,
   assembly: () => ({ direction: [0, 0, -1] }),

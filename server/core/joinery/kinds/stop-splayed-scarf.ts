@@ -7,6 +7,7 @@
  */
 import { along, cross, scale, type Vec2, type Vec3 } from "../../model/vec.ts";
 import { inchRow, pegRows } from "../cut-rows.ts";
+import { inLine } from "../fit.ts";
 import type { Joint, JointKind, JointPlace, Prism, ShapedJoint, Sized, SplaySizes } from "../joint.ts";
 import { BORED_TOGETHER, pegSizes, sized, toStep, usual, WEDGE_SLOPE } from "../proportions.ts";
 import {
@@ -149,6 +150,7 @@ function shape(place: JointPlace): ShapedJoint {
 export const stopSplayedScarf: JointKind = {
   kind: "stop-splayed-scarf",
   title: "Stop-splayed scarf",
+  unfit: inLine,
   cut: "lap",
   shape,
   // down beside its seat, then along its grain until the butts close

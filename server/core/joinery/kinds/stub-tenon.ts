@@ -6,6 +6,7 @@
 import { lengthNote } from "../../note.ts";
 import { squareIn } from "../assembly.ts";
 import { housingRows, tenonRows } from "../cut-rows.ts";
+import { endInSide } from "../fit.ts";
 import type { Joint, JointKind, JointPlace, ShapedJoint } from "../joint.ts";
 import { usual } from "../proportions.ts";
 import { tenonShape } from "./mortise-and-tenon.ts";
@@ -22,6 +23,7 @@ function shape(place: JointPlace): ShapedJoint {
 export const stubTenon: JointKind = {
   kind: "stub-tenon",
   title: "Stub tenon",
+  unfit: endInSide,
   shape,
   assembly: squareIn,
   cutSheet(joint: Joint) {

@@ -9,6 +9,7 @@ import { scale, type Vec2 } from "../../model/vec.ts";
 import { because, housingRows, inchRow, pegRows, tenonRows } from "../cut-rows.ts";
 import { wedgeReserve } from "../dovetail-drying.ts";
 import { cheekPrism, facePoint, pegThrough, rectangle } from "../face.ts";
+import { wedgedThrough } from "../fit.ts";
 import type { CutRow, Joint, JointKind, JointPlace, ShapedJoint, TenonSizes } from "../joint.ts";
 import {
   MORTISE_CLEARANCE,
@@ -225,6 +226,7 @@ function wedgeRows(joint: Joint): CutRow[] {
 export const wedgedHalfDovetail: JointKind = {
   kind: "wedged-half-dovetail",
   title: "Wedged half-dovetail",
+  unfit: wedgedThrough,
   shape,
   // above its seat, with its tip through the mouth, then down by the drop
   assembly({ face, sizes }) {
