@@ -55,8 +55,11 @@ function placeWords(joint: Joint, say: Say): string {
       depth: say.length(timber.depth),
     });
   const between = say.text(ENDS[joint.end], { of: sized(joint.of), into: sized(joint.into) });
-  const assumed = joint.assumed ? ` ${say.text("Assumed: the file names no joint here.")}` : "";
-  return `${between}.${assumed}`;
+  if (!joint.assumed) return `${between}.`;
+  const assumed = joint.standsFor
+    ? say.text("Assumed: the kind that {entry} names cannot be cut here.", { entry: joint.standsFor.name })
+    : say.text("Assumed: the file names no joint here.");
+  return `${between}. ${assumed}`;
 }
 
 /** The lines of a cut sheet on one part, under a title; nothing where there are none. */

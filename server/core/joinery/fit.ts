@@ -137,7 +137,7 @@ export function wedgedThrough(meet: Meet): Unfit | undefined {
   const { of, end, into } = meet;
   return (
     squareInSide(meet) ??
-    unless(Math.abs(dot(of.depthDir, into.axis)) > Math.SQRT1_2, "depth-across") ??
-    unless(!(isUpright(of) && (of.axis[2] >= 0 ? "head" : "foot") === end), "under")
+    unless(!(isUpright(of) && (of.axis[2] >= 0 ? "head" : "foot") === end), "under") ??
+    unless(Math.abs(dot(of.depthDir, into.axis)) > Math.SQRT1_2, "depth-across")
   );
 }

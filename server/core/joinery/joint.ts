@@ -279,6 +279,8 @@ export interface Joint {
   /** pointer of what decides its sizes: the joint entry, the roof's seat or head, else the joined timber's entry */
   readonly path: Pointer;
   readonly assumed: boolean;
+  /** the entry that names its timbers, and whose kind cannot be cut here: this joint is taken in its stead */
+  readonly standsFor?: JointEntry;
   /** pointer of what the file says of its pegs; undefined = nothing */
   readonly pegsPath: Pointer | undefined;
   readonly of: Timber;

@@ -45,6 +45,7 @@ export interface Chosen {
   readonly assumed: boolean;
   readonly name: string;
   readonly rival?: JointEntry;
+  readonly standsFor?: JointEntry;
 }
 
 /** An entry that names both timbers of a meeting, and whose kind cannot be cut there. */

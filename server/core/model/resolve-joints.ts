@@ -35,6 +35,7 @@ export interface Seat {
   readonly entry: JointEntry | undefined;
   readonly path: Pointer;
   readonly assumed: boolean;
+  readonly standsFor?: JointEntry;
   /** name that the place's id begins with */
   readonly name: string;
 }
@@ -62,16 +63,11 @@ const ROOF_RAFTER = "rafter";
 
 const CARRIES_RAFTERS: ReadonlySet<MemberKind> = new Set(["plate", "beam", "sill"]);
 
-/** An upright whose end is cut to the slope of what it stands against: it goes in there with a tenon. */
-function endsAslant({ into, intoEnd }: Side): boolean {
-  if (intoEnd === "side" || !isUpright(into)) return false;
-  return Math.abs(dot(into[intoEnd].normal, into.axis)) < 0.9999;
-}
-
 /** A rafter that crosses a plate, or whose tail or high end is cut off flush with it, sits on it. */
 function sitsOn(side: Side): boolean {
   if (side.of.kind !== "rafter" || Math.abs(dot(side.of.axis, side.into.axis)) > 0.5) return false;
-  if (endsAslant(side)) return false;
+  // what stands goes into the rafter with a tenon
+  if (isUpright(side.into)) return false;
   // what lies on the rafters is only nailed
   const up = scale(side.of.depthDir, side.of.depthDir[2] >= 0 ? 1 : -1);
   if (dot(sub(side.into.origin, side.of.origin), up) > 0) return false;
@@ -285,7 +281,9 @@ export function seatJoints(frame: Frame, meetings: readonly Meeting[]): Seats {
     const usual = byName ?? fromRoof(frame, meeting) ?? fromSplice(frame, meeting);
     const assumed = usual ? undefined : assumedFor(frame, meeting);
     // what is taken instead keeps the place's name
-    const chosen = usual ?? (assumed && { ...assumed, name: refused[0]?.entry.name ?? assumed.name });
+    const standsFor = refused[0]?.entry;
+    const chosen =
+      usual ?? (assumed && standsFor ? { ...assumed, name: standsFor.name, standsFor } : assumed);
     return chosen ? [{ meeting, chosen }] : [];
   });
   const found = withoutGrazing(met);
@@ -351,6 +349,7 @@ export function shapeJoint(
     entry: seat.entry,
     path: seat.path,
     assumed: seat.assumed,
+    ...(seat.standsFor ? { standsFor: seat.standsFor } : {}),
     pegsPath: seat.spec.pegs?.path,
     of: seat.of,
     end: seat.end,

@@ -294,7 +294,7 @@ export const FORMULA_FRAMES: readonly string[] = [
     ),
   ),
   // forces
-  SHED.replace(/ {2}tie-end: .*/, "  tie-end: {kind: pocket, of: tie, into: post}"),
+  SHED.replace(/ {2}tie-end: .*/, "  tie-end: {kind: housed, of: tie, into: post}"),
   ROOFED.replace("100 mph", "115 mph").replace(
     /kind: tube, diameter: 14 in, depth: 48 in/,
     "kind: pad, width: 10 in, depth: 34 in",

@@ -68,6 +68,39 @@ findingsFixture(
 );
 
 findingsFixture(
+  "kind-unfit: a bird's mouth on the heads of posts, and only that",
+  gate({
+    joints: `
+      joints:
+        head: {kind: birds-mouth, of: post, into: plate, seat: 3 in}
+      #              ^^^^^^^^^^^ error kind-unfit: head: a bird’s mouth cannot be cut where post@A1 meets plate@A. It is cut for a timber that slopes as a rafter does, and post@A1 stands at 90° to the level. A mortise and tenon of usual sizes is taken there instead, and nothing of the entry is used. Kinds that fit here: mortise and tenon, housed end, dovetail lap and stub tenon. The same holds at head@A2.
+    `,
+  }),
+);
+
+findingsFixture(
+  "kind-unfit: a bridle needs two ends, where the end of one does meet the other",
+  gate({
+    members: `
+      members:
+        post: {kind: post, section: 8x8, at: [A1, A2], from: pier-top, to: plate}
+        mid: {kind: post, section: 8x8, at: [A@4 ft], from: pier-top, to: plate}
+        plate: {kind: plate, section: 8x8, walls: [A], from: 1, to: 2, top: eave}
+    `,
+    joints: `
+      joints:
+        head: {kind: mortise-and-tenon, of: post, into: plate, tenon: {thickness: 2 in, length: 4 in}}
+        mid-head: {kind: corner-bridle, of: mid, into: plate}
+      #                  ^^^^^^^^^^^^^ error kind-unfit: It joins two ends, and only one of the two timbers ends here.
+    `,
+    piers: `
+      piers:
+        all: {under: [post, mid], kind: tube, diameter: 14 in, depth: 40 in, anchor: {kind: embedded-strap}}
+    `,
+  }),
+);
+
+findingsFixture(
   "tenon-thin: a sixteenth short, at the size that the file gives, two places in one finding",
   gate({
     joints: `

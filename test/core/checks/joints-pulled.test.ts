@@ -53,11 +53,11 @@ findingsFixture(
 );
 
 findingsFixture(
-  "joint-pulled: a tie in pockets, in a frame without a roof",
+  "joint-pulled: a tie whose ends are housed, in a frame without a roof",
   under(
-    SHED.replace(/^ {2}tie-end: .*$/m, "  tie-end: {kind: pocket, of: tie, into: post}"),
+    SHED.replace(/^ {2}tie-end: .*$/m, "  tie-end: {kind: housed, of: tie, into: post}"),
     "tie-end: ",
-    "#@2-9 error joint-pulled: tie-end@A1 is pulled apart with 383 lb under D + 0.6 W (wind toward -y), and nothing holds it: an end that lies in a pocket only rests there",
+    "#@2-9 error joint-pulled: tie-end@A1 is pulled apart with 383 lb under D + 0.6 W (wind toward -y), and nothing holds it: an end that stands in a housing only bears there",
   ),
   ERRORS,
 );

@@ -32,9 +32,7 @@ export const jointAssumed = defineCheck<"model", Data>({
   },
   input: "model",
   *find(model) {
-    // where an entry names them and cannot be cut, that is the finding
-    const unfit = new Set(model.problems.map((p) => (p.kind === "kind-unfit" ? p.place : undefined)));
-    const assumed = judgedJoints(model).filter((j) => j.assumed && !unfit.has(j.id));
+    const assumed = judgedJoints(model).filter((j) => j.assumed);
     for (const [, group] of groupBy(assumed, (j) => `${j.of.member} ${j.into.member} ${j.kind}`)) {
       const first = group[0];
       if (!first) continue;
