@@ -262,3 +262,18 @@ test("sizes that nobody wrote are shown at the entry's key", () => {
 test("the roof's own joints are not assumed", () => {
   expect(idsOf(pavilion({}))).toEqual([]);
 });
+
+test("kind-unfit: its fix writes the usual kind, and the finding is gone", () => {
+  const text = gate({ joints: "joints:\n  head: {kind: pocket, of: post, into: plate}\n" });
+  const after = fixed(text, "kind-unfit");
+  expect(after).toContain("  head: {kind: mortise-and-tenon, of: post, into: plate}");
+  expect(idsOf(after)).not.toContain("kind-unfit");
+});
+
+test("a wedge at a tenon and a lap at a corner, which nothing would be cut by, are no keys there", () => {
+  const joints =
+    "joints:\n  head: {kind: mortise-and-tenon, of: post, into: plate, wedge: {species: white-oak}}\n";
+  expect(idsOf(gate({ joints }))).toContain("unknown-key");
+  const corner = joints.replace("mortise-and-tenon", "corner-half-lap").replace(/wedge: .*\}/, "lap: 20 in}");
+  expect(idsOf(gate({ joints: corner }))).toContain("unknown-key");
+});
