@@ -219,6 +219,24 @@ test("wedge-short: the fix writes what the rule takes where nothing is said", ()
 const tenoned = (keys: string): string =>
   tied("").replace("tenon: {thickness: 2 in}, pegs: {count: 4, diameter: 3/4 in}", keys);
 
+findingsFixture(
+  "wedge-blind: a wedge cannot be driven into a mortise that ends in the post",
+  under(
+    tenoned("tenon: {thickness: 2 in, length: 4 in}"),
+    "tie-end: ",
+    "#@94-98 error wedge-blind: is 4 in long and ends inside post@A1",
+  ),
+  { whole: true, only: ["error"] },
+);
+findingsFixture(
+  "joint-key-ignored: the width of a half-dovetail's tenon",
+  under(
+    tenoned("tenon: {thickness: 2 in, width: 4 in}, pegs: {count: 4, diameter: 3/4 in}"),
+    "tie-end: ",
+    "#@93-97 warning joint-key-ignored: as deep at the shoulder as its timber",
+  ),
+  SEEN,
+);
 test("wedge-blind: a tenon that ends in its post, and its fix (plane geometry)", () => {
   const [found] = only(tenoned("tenon: {thickness: 2 in, length: 4 in}"), "wedge-blind");
   // posts 8 in thick, housed 3/4 in where nothing is said

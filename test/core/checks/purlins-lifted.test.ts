@@ -234,8 +234,11 @@ describe("room of what fastens a purlin of 4 in over a principal of 7 by 9 in", 
     expect(told(screws(2, "15 1/4 in"))).toEqual(["warning screw-comes-out /length 15.250 15.000"]);
     expect(told(fixed(screws(2, "15 1/4 in"), "screw-comes-out", 0, true))).toEqual([]);
     // four diameters past 6 in, the tip left out (NDS Table 12J; memory)
-    for (const length of ["6 1/4 in", "1 in"]) {
-      expect(told(screws(1, length))).toEqual(["warning screws-short /length 0.000 1.250"]);
+    for (const [length, reach] of [
+      ["6 1/4 in", "0.063"],
+      ["1 in", "0.000"],
+    ] as const) {
+      expect(told(screws(1, length))).toEqual([`warning screws-short /length ${reach} 1.250`]);
       expect(told(fixed(screws(1, length), "screws-short", 0, true))).toEqual([]);
     }
   });

@@ -6,14 +6,12 @@ import { findingsOf, fixed, idsOf, scarfed, spliced } from "./gate.ts";
 const only = (text: string) =>
   findingsOf(text).flatMap(({ finding }) => (finding.check === "scarf-unfit" ? [finding] : []));
 
-const at = "                                                                                      ";
-
 findingsFixture(
   "scarf-unfit: a lap of 24 in whose middle lies 6 in from the end of the plate",
   spliced(
     "17 ft 6 in",
     "bladed-scarf",
-    `#${at}^^^^^^^^^^ error scarf-unfit: The lap of plate-scarf@A.1 is 24 in long, and plate@A.2 ends 6 in from its middle: it runs out 6 in past that end and cannot be cut. Move the splice 6 in away from that end; it is drawn 12 in long here.`,
+    "#@87-97 error scarf-unfit: The lap of plate-scarf@A.1 is 24 in long, and plate@A.2 ends 6 in from its middle: it runs out 6 in past that end and cannot be cut. Move the splice 6 in away from that end; it is drawn 12 in long here.",
   ),
   { only: ["error"] },
 );
