@@ -233,7 +233,7 @@ findingsFixture(
   under(
     tenoned("tenon: {thickness: 2 in, width: 4 in}, pegs: {count: 4, diameter: 3/4 in}"),
     "tie-end: ",
-    "#@93-97 warning joint-key-ignored: as deep at the shoulder as its timber",
+    "#@86-91 warning joint-key-ignored: as deep at the shoulder as its timber",
   ),
   SEEN,
 );

@@ -11,7 +11,7 @@ findingsFixture(
   spliced(
     "17 ft 6 in",
     "bladed-scarf",
-    "#@87-97 error scarf-unfit: The lap of plate-scarf@A.1 is 24 in long, and plate@A.2 ends 6 in from its middle: it runs out 6 in past that end and cannot be cut. Move the splice 6 in away from that end; it is drawn 12 in long here.",
+    "#@89-99 error scarf-unfit: The lap of plate-scarf@A.1 is 24 in long, and plate@A.2 ends 6 in from its middle: it runs out 6 in past that end and cannot be cut. Move the splice 6 in away from that end; it is drawn 12 in long here.",
   ),
   { only: ["error"] },
 );
