@@ -152,24 +152,24 @@ describe("pier-on-rock-loose", () => {
 describe("pier-above-frost", () => {
   const shallow = gate({
     piers:
-      "piers: {all: {under: post, kind: tube, diameter: 14 in, depth: 20 in, footing: {diameter: 20 in, thickness: 5 1/2 in}, anchor: {kind: embedded-strap}}}\n",
+      "piers: {all: {under: post, kind: tube, diameter: 14 in, depth: 20 in, footing: {diameter: 20 in, thickness: 6 1/2 in}, anchor: {kind: embedded-strap}}}\n",
   });
 
   test("its fix digs to the next whole inch, footing counted", () => {
     const after = fixed(shallow, "pier-above-frost");
-    expect(after).toContain("depth: 25 in");
+    expect(after).toContain("depth: 24 in");
     expect(idsOf(after)).toEqual([]);
   });
 
   test("and to the next centimetre in a file of millimetres", () => {
     const metric = shallow.replace("format: 1", "format: 1\nunits: mm").replaceAll("8x8", "200x200");
-    expect(fixed(metric.replace("14 in", "400"), "pier-above-frost")).toContain("depth: 630 mm");
+    expect(fixed(metric.replace("14 in", "400"), "pier-above-frost")).toContain("depth: 600 mm");
   });
 
   test("it leads to the frost depth, with the number and its limit", () => {
     const [found] = findingsOf(shallow);
     expect(found?.finding).toMatchObject({
-      value: 25.5,
+      value: 26.5,
       limit: 30,
       unit: "in",
       places: ["all@A1", "all@A2"],

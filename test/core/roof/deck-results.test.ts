@@ -152,8 +152,10 @@ describe("boards of a floor over joists", () => {
     expect(use(boards, "bending").factors.find(({ symbol }) => symbol === "C_D")?.value).toBe(1);
     expect(use(boards, "bending")).toMatchObject({ load: "floor", combination: "D + L" });
   });
-  test("are told nothing of where the file names no deck, or panels", () => {
+  test("are told nothing of where the file names panels, or a weight and no deck", () => {
     expect(floor("40 psf", "{kind: panels, thickness: 3/4 in}")).toBeUndefined();
-    expect(evaluated(loft("4x6", "40 psf")).results.decks).toEqual([]);
+    expect(evaluated(loft("4x6", "40 psf, dead: 4 psf")).results.decks).toEqual([]);
+    // neither: it weighs as boards of 1 in, and is held against its load as such
+    expect(evaluated(loft("4x6", "40 psf")).results.decks).toHaveLength(1);
   });
 });
