@@ -116,7 +116,8 @@ function front(foot: PostFoot, size: number, say: Say): View {
       ...(dowel ? frameOf(-dowel.diameter / 2, dowel.diameter / 2, 0, dowel.into, "hidden") : []),
     ],
     level: [
-      ...(row ? [{ from: 0, to: breadth / 2 }] : []),
+      // to the left edge: the words of a narrow strap stand at its right, where a line down from that edge would cross them
+      ...(row ? [{ from: -breadth / 2, to: 0 }] : []),
       ...(strap ? [{ from: -strap.width / 2, to: strap.width / 2 }] : []),
     ],
     upright: [
