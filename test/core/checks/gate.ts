@@ -60,7 +60,8 @@ export function gate(parts: Partial<Record<keyof typeof PARTS, string>>): string
 /** Timber that does not shrink any more: half-dovetails and dovetails of green timber draw out, which is told. */
 export const DRY = "timber:\n  frame: {species: eastern-white-pine, grade: no-1, seasoning: dry}\n";
 
-const PAVILION = {
+/** What a frame under a roof says first, in snow and wind. */
+export const UNDER_ROOF = {
   head: `
     frame: Pavilion
     format: 1
@@ -73,6 +74,10 @@ const PAVILION = {
       frost-depth: 30 in
       soil: sand
   `,
+};
+
+const PAVILION = {
+  ...UNDER_ROOF,
   timber: `
     timber:
       frame: {species: eastern-white-pine, grade: no-1}

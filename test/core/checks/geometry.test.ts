@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
 import { findingsFixture } from "../../fixtures.ts";
 import { evaluated } from "../roof/roofs.ts";
-import { gate, pavilion } from "./gate.ts";
+import { gate, pavilion, UNDER_ROOF } from "./gate.ts";
 
 findingsFixture("the gate itself is clean", gate({}));
 findingsFixture("the pavilion itself is clean", pavilion({}));
@@ -342,18 +342,7 @@ findingsFixture(
 findingsFixture(
   "head-under-peak: posts in the middle of a bent go up to two principals",
   gate({
-    head: `
-      frame: Gate
-      format: 1
-      basis: {loads: asce-7-16, risk-category: i}
-    `,
-    site: `
-      site:
-        snow: {ground: 45 psf, exposure: partially-exposed, thermal: open}
-        wind: {speed: 107 mph, exposure: C, flow: clear}
-        frost-depth: 30 in
-        soil: sand
-    `,
+    ...UNDER_ROOF,
     grid: `
       grid:
         walls: {A: 0, B: 5 ft, C: 10 ft}

@@ -4,7 +4,7 @@ import { createFrameService } from "../../../server/language/frame-service.ts";
 import { findingsFixture } from "../../fixtures.ts";
 import { under } from "../../roofed-shed.ts";
 import { SHED } from "../../shed.ts";
-import { findingsOf, gate, pavilion } from "./gate.ts";
+import { findingsOf, gate, pavilion, UNDER_ROOF } from "./gate.ts";
 
 const PAVILION_SAMPLE = readFileSync(
   new URL("../../../samples/cider-press-pavilion.frame.yaml", import.meta.url),
@@ -82,18 +82,7 @@ const COVERED = "deck: {kind: boards, thickness: 1 in}, covering: {kind: standin
 /** The gate's plate on wall A, a second one on wall B, and a roof over both. */
 const covered = (members: string): string =>
   gate({
-    head: `
-      frame: Gate
-      format: 1
-      basis: {loads: asce-7-16, risk-category: i}
-    `,
-    site: `
-      site:
-        snow: {ground: 45 psf, exposure: partially-exposed, thermal: open}
-        wind: {speed: 107 mph, exposure: C, flow: clear}
-        frost-depth: 30 in
-        soil: sand
-    `,
+    ...UNDER_ROOF,
     members: `
       members:
         post: {kind: post, section: 8x8, at: [A1, A2, B1, B2], from: pier-top, to: plate}
