@@ -2,7 +2,7 @@
 import type { FrameLink, FrameSupport, LoadCase, PointLoad, SpreadLoad } from "../core/analysis/structure.ts";
 import type { Say } from "../core/checks/say.ts";
 import { frameCaseWords } from "../core/statics/case-words.ts";
-import { endForces, forceTable } from "../core/statics/force-table.ts";
+import { endForces, isSolved } from "../core/statics/force-table.ts";
 import type { FrameSolution, SolvedCase } from "../core/statics/solve-frame.ts";
 import type { FrameStructure } from "../core/statics/structure.ts";
 import { figure, figures } from "./results-json.ts";
@@ -114,17 +114,16 @@ function loadsOf(load: LoadCase, frame: FrameStructure) {
 /** What Bentwright found, for comparison. */
 function answerOf(solved: SolvedCase) {
   const { combined, frame } = solved;
-  const table = forceTable(solved);
   const name = namesOf(frame);
   return {
     status: combined.status,
     dropped: combined.dropped,
     reactions: combined.reactions().map(({ node, force }) => ({ node: name(node), force: figures(force) })),
-    endForces: table
+    endForces: isSolved(solved)
       ? frame.structure.elements.map(({ id }, index) => ({
           element: id,
-          i: figures(endForces(table, index, "i")),
-          j: figures(endForces(table, index, "j")),
+          i: figures(endForces(combined.tips, index, "i")),
+          j: figures(endForces(combined.tips, index, "j")),
         }))
       : [],
     displacements:

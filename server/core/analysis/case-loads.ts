@@ -2,9 +2,10 @@
 import { fixedEndForces, leverForces, readLoad, type StickLoads } from "./element-loads.ts";
 import { ENDS } from "./element-stiffness.ts";
 import type { InputFault } from "./faults.ts";
+import { type InnerSections, innerSections } from "./inner-sections.ts";
 import { at, bump, largest } from "./numbers.ts";
 import { joinForces } from "./releases.ts";
-import { PER_SECTION, SHARES, stickSections } from "./sections.ts";
+import { loadSections } from "./sections.ts";
 import { type LoadCase, MOTIONS } from "./structure.ts";
 import { toNode } from "./supports.ts";
 import { once, type Stick, type System } from "./system.ts";
@@ -21,6 +22,7 @@ export interface LoadedStick {
   readonly hung: Float64Array;
   /** Forces at its sections from these loads, without any at its ends; see sections.ts. */
   readonly sections: () => Float64Array;
+  readonly inner: () => InnerSections;
 }
 
 export interface CaseLoads {
@@ -121,12 +123,9 @@ function load(stick: Stick, loads: StickLoads): LoadedStick {
   const fast = fixedEndForces(loads, length, stick.flexibility, stick.fast, stick.element.axialOnly);
   const { f: ends, atStep } = joinForces(stick.joint, fast);
   const hung = stick.oneWay ? hang(stick, ends, leverForces(loads, length)) : ends;
-  const sections = once(() => {
-    const rows = new Float64Array(SHARES.length * PER_SECTION);
-    stickSections(stick, loads, new Float64Array(ENDS), 0, rows, 0);
-    return rows;
-  });
-  return { loads, ends, atStep, hung, sections };
+  const sections = once(() => loadSections(loads, length));
+  const inner = once(() => innerSections(sections(), length));
+  return { loads, ends, atStep, hung, sections, inner };
 }
 
 /**

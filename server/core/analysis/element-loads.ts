@@ -83,6 +83,32 @@ const GAUSS: readonly (readonly [number, number])[] = [
   [0.5 + Math.sqrt(0.15), 5 / 18],
 ];
 
+/** Numbers of one load: place, force, moment. */
+const PER_ACT = 7;
+
+/** All loads as forces and moments at points, side by side: spread ones at the points of Gauss. */
+function asPoints({ points, spreads }: StickLoads): Float64Array {
+  const acts = new Float64Array(PER_ACT * (points.length + GAUSS.length * spreads.length));
+  let n = 0;
+  for (const { at: place, force, moment } of points) {
+    acts[n] = place;
+    for (let c = 0; c < 3; c++) {
+      acts[n + 1 + c] = force[c] as number;
+      acts[n + 4 + c] = moment[c] as number;
+    }
+    n += PER_ACT;
+  }
+  for (const { from, to, start, end } of spreads)
+    for (const [share, weight] of GAUSS) {
+      acts[n] = from + share * (to - from);
+      const by = weight * (to - from);
+      for (let c = 0; c < 3; c++)
+        acts[n + 1 + c] = by * ((start[c] as number) + share * ((end[c] as number) - (start[c] as number)));
+      n += PER_ACT;
+    }
+  return acts;
+}
+
 /**
  * Forces of both ends on the stick (12, local) when they are held fast. End i is held and end j left free, its motion d
  * summed from the cantilever's closed forms (a force P at a: P a² (3L − a)/6EI and P a²/2EI; a moment M: M a (L − a/2)/EI
@@ -101,7 +127,10 @@ export function fixedEndForces(
   const d = new Float64Array(6);
   d[0] = loads.elongation;
   const { axial, twist, bendY, bendZ, shearY, shearZ } = flexibility;
-  const add = (a: number, x: number, y: number, z: number, mx: number, my: number, mz: number): void => {
+  const acts = asPoints(loads);
+  for (let n = 0; n < acts.length; n += PER_ACT) {
+    const [a, x, y, z] = [at(acts, n), at(acts, n + 1), at(acts, n + 2), at(acts, n + 3)];
+    const [mx, my, mz] = [at(acts, n + 4), at(acts, n + 5), at(acts, n + 6)];
     bump(f, 0, -x);
     bump(f, 1, -y);
     bump(f, 2, -z);
@@ -117,15 +146,7 @@ export function fixedEndForces(
     bump(d, 3, mx * a * twist);
     bump(d, 4, (my * a - z * half) * bendY);
     bump(d, 5, (mz * a + y * half) * bendZ);
-  };
-  for (const { at: a, force, moment } of loads.points)
-    add(a, force[0], force[1], force[2], moment[0], moment[1], moment[2]);
-  for (const { from, to, start, end } of loads.spreads)
-    for (const [share, weight] of GAUSS) {
-      const by = weight * (to - from);
-      const along = (c: 0 | 1 | 2): number => by * (start[c] + share * (end[c] - start[c]));
-      add(from + share * (to - from), along(0), along(1), along(2), 0, 0, 0);
-    }
+  }
   for (let r = 0; r < ENDS; r++) for (let m = 0; m < 6; m++) bump(f, r, -at(k, r * ENDS + m + 6) * at(d, m));
   if (!axialOnly) return f;
   // A bar's ends take no moment: across its length it is a simple beam, and the length force stays as found.

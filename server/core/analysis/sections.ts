@@ -1,14 +1,16 @@
-/** Forces inside sticks at fixed shares of their length, from their end forces and loads: the same as `Curves`, no more. */
+/** Forces inside sticks at fixed shares of their length: the same as `Curves`, no more. */
 import type { StickLoads } from "./element-loads.ts";
 import { at, bump } from "./numbers.ts";
 import type { Vec3 } from "./structure.ts";
-import type { Stick } from "./system.ts";
 
 /** Places along each stick, as shares of its length: both ends and three between. */
 export const SHARES = [0, 0.25, 0.5, 0.75, 1] as const;
 
 /** N Vy Vz T My Mz. */
 export const PER_SECTION = 6;
+
+/** Offset of each within a section. */
+const [VY, VZ, T, MY, MZ] = [1, 2, 3, 4, 5] as const;
 
 /** Where the forces of a stick at a place begin in a table. */
 export function sectionRow(stick: number, place: number): number {
@@ -49,48 +51,30 @@ function sumBefore(loads: StickLoads, x: number, last: boolean, sums: Float64Arr
   }
 }
 
-/**
- * Sections of one stick, written to `out` from `row` on.
- * @param ends forces of both ends on the stick, local axes, from `from` on
- */
-export function stickSections(
-  stick: Stick,
-  loads: StickLoads | undefined,
-  ends: Float64Array,
-  from: number,
-  out: Float64Array,
-  row: number,
-): void {
-  const N = -at(ends, from);
-  const Vy = -at(ends, from + 1);
-  const Vz = -at(ends, from + 2);
-  const T = -at(ends, from + 3);
-  const My = -at(ends, from + 4);
-  const Mz = -at(ends, from + 5);
-  if (!loads) {
-    for (let place = 0; place < SHARES.length; place++) {
-      const x = (SHARES[place] ?? 0) * stick.axes.length;
-      const start = row + place * PER_SECTION;
-      out[start] = N;
-      out[start + 1] = Vy;
-      out[start + 2] = Vz;
-      out[start + 3] = T;
-      out[start + 4] = My + Vz * x;
-      out[start + 5] = Mz - Vy * x;
-    }
-    return;
-  }
+/** @returns sections of a stick under its own loads, by place, with nothing at its first end */
+export function loadSections(loads: StickLoads, length: number): Float64Array {
+  const rows = new Float64Array(SHARES.length * PER_SECTION);
   const sums = new Float64Array(9);
   for (let place = 0; place < SHARES.length; place++) {
     const share = SHARES[place] ?? 0;
-    const x = share * stick.axes.length;
-    sumBefore(loads, x, share === 1, sums);
-    const start = row + place * PER_SECTION;
-    out[start] = N - at(sums, FORCE);
-    out[start + 1] = Vy - at(sums, FORCE + 1);
-    out[start + 2] = Vz - at(sums, FORCE + 2);
-    out[start + 3] = T - at(sums, MOMENT);
-    out[start + 4] = My + Vz * x - at(sums, LEVER + 2) - at(sums, MOMENT + 1);
-    out[start + 5] = Mz - Vy * x + at(sums, LEVER + 1) - at(sums, MOMENT + 2);
+    sumBefore(loads, share * length, share === 1, sums);
+    const start = place * PER_SECTION;
+    rows[start] = -at(sums, FORCE);
+    rows[start + VY] = -at(sums, FORCE + 1);
+    rows[start + VZ] = -at(sums, FORCE + 2);
+    rows[start + T] = -at(sums, MOMENT);
+    rows[start + MY] = -at(sums, LEVER + 2) - at(sums, MOMENT + 1);
+    rows[start + MZ] = at(sums, LEVER + 1) - at(sums, MOMENT + 2);
   }
+  return rows;
+}
+
+/** The section further along a stick, as far as it follows from one before it: everything but the loads in between. */
+export function runOn(sections: Float64Array, from: number, by: number, out: Float64Array, to: number): void {
+  out[to] = at(sections, from);
+  out[to + VY] = at(sections, from + VY);
+  out[to + VZ] = at(sections, from + VZ);
+  out[to + T] = at(sections, from + T);
+  out[to + MY] = at(sections, from + MY) + at(sections, from + VZ) * by;
+  out[to + MZ] = at(sections, from + MZ) - at(sections, from + VY) * by;
 }

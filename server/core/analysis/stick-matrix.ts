@@ -2,10 +2,9 @@
  * End forces of all sticks from the motions of all nodes, as flat arrays: one product for each stick, no objects. The
  * same figures as `balance`, for the many combinations of a superposition.
  */
+import { ENDS } from "./element-stiffness.ts";
 import { at, bump } from "./numbers.ts";
 import { type System, strainOf } from "./system.ts";
-
-const ENDS = 12;
 
 export class StickMatrix {
   readonly count: number;
@@ -60,18 +59,7 @@ export class StickMatrix {
 
   /** unbalanced += what sticks, links and springs need from each motion, for given end forces and link forces. */
   addNeeds(u: Float64Array, ends: Float64Array, links: Float64Array, unbalanced: Float64Array): void {
-    const to = this.#to;
-    for (let n = 0; n < this.count; n++)
-      for (let end = 0; end < 2; end++) {
-        const node = this.#nodes[2 * n + end] as number;
-        const t = 72 * n + 36 * end;
-        for (let r = 0; r < 6; r++) {
-          const f = ends[ENDS * n + 6 * end + r] as number;
-          if (f === 0) continue;
-          for (let c = 0; c < 6; c++)
-            unbalanced[node + c] = (unbalanced[node + c] as number) + (to[t + 6 * r + c] as number) * f;
-        }
-      }
+    for (let n = 0; n < this.count; n++) this.addStick(n, ends, ENDS * n, unbalanced);
     this.#system.links.forEach((link, n) => {
       const pull = at(links, n);
       if (pull === 0) return;
@@ -83,6 +71,21 @@ export class StickMatrix {
     const { springs } = this.#system.ground;
     for (let k = 0; k < springs.length; k++)
       if (springs[k] !== 0) bump(unbalanced, k, at(springs, k) * at(u, k));
+  }
+
+  /** unbalanced += what one stick needs from the motions of its nodes. @param from where its end forces begin in `ends` */
+  addStick(n: number, ends: Float64Array, from: number, unbalanced: Float64Array): void {
+    const to = this.#to;
+    for (let end = 0; end < 2; end++) {
+      const node = this.#nodes[2 * n + end] as number;
+      const t = 72 * n + 36 * end;
+      for (let r = 0; r < 6; r++) {
+        const f = ends[from + 6 * end + r] as number;
+        if (f === 0) continue;
+        for (let c = 0; c < 6; c++)
+          unbalanced[node + c] = (unbalanced[node + c] as number) + (to[t + 6 * r + c] as number) * f;
+      }
+    }
   }
 
   /** Force of every link in the motions `u`, tension positive. */

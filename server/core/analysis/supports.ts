@@ -42,9 +42,12 @@ export function axesAreSound(axes: NonNullable<FrameSupport["axes"]>): boolean {
   return axes.every((a, r) => axes.every((b, c) => Math.abs(product(a, b) - (r === c ? 1 : 0)) <= ROUNDED));
 }
 
-/** A node's 6 numbers at `node` of `all`, turned from its own axes into global ones. */
-export function toGlobal(ground: Ground, all: Float64Array, node: number): Vec6 {
-  const v = [0, 1, 2, 3, 4, 5].map((m) => all[6 * node + m] ?? 0);
+/**
+ * A node's 6 numbers, turned from its own axes into global ones.
+ * @param place which six of `all` they are
+ */
+export function toGlobal(ground: Ground, all: Float64Array, node: number, place = node): Vec6 {
+  const v = [0, 1, 2, 3, 4, 5].map((m) => all[6 * place + m] ?? 0);
   const rows = ground.frames[node];
   if (!rows) return v as unknown as Vec6;
   const turned = [0, 1, 2, 3, 4, 5].map((m) => {

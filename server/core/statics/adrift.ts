@@ -3,8 +3,10 @@
  * motions of whole stories and forces to match; the analysis takes motions as small (McGuire, Gallagher and Ziemian,
  * Matrix Structural Analysis, from memory), so such a figure is no answer but a sign that nothing holds the frame that way.
  */
+
+import { type Combined, failedCombination } from "../analysis/combined.ts";
 import type { Mode } from "../analysis/faults.ts";
-import { type Combined, failedCombination } from "../analysis/superpose.ts";
+import { farthestOf } from "../analysis/linear-answer.ts";
 import { unit, type Vec3 } from "../model/vec.ts";
 import type { Hold, Skeleton } from "./skeleton.ts";
 
@@ -54,11 +56,10 @@ function modeOf(combined: Combined, { nodes, owners, pieces }: Skeleton, farthes
 /** @returns the combination, or in its place a failed one that says what moves, where the frame goes adrift under it */
 export function unlessAdrift(combined: Combined, skeleton: Skeleton): Combined {
   if (combined.status === "failed") return combined;
-  const { motions } = combined;
-  let farthest = 0;
-  for (let k = 0; k < motions.length; k += 6)
-    farthest = Math.max(farthest, Math.hypot(motions[k] ?? 0, motions[k + 1] ?? 0, motions[k + 2] ?? 0));
-  if (farthest <= FARTHEST * heightOf(skeleton)) return combined;
+  const most = FARTHEST * heightOf(skeleton);
+  if (combined.farthest <= most) return combined;
+  const farthest = farthestOf(combined.motions());
+  if (farthest <= most) return combined;
   const modes = [modeOf(combined, skeleton, farthest)];
   return failedCombination(combined.id, [{ kind: "mechanism", modes, dropped: combined.dropped }]);
 }

@@ -6,7 +6,7 @@ import { dot, type Vec3 } from "../model/vec.ts";
 import type { Note } from "../note.ts";
 import type { ValueStatus } from "../sourced.ts";
 import type { Growth } from "./end-surfaces.ts";
-import { PLACES, rowOf } from "./force-table.ts";
+import { tipOf } from "./force-table.ts";
 import { localZ } from "./skeleton.ts";
 import type { SolvedCase } from "./solve-frame.ts";
 import type { FrameStructure } from "./structure.ts";
@@ -16,7 +16,7 @@ export type Source =
   /** the section at a timber's end: share of N, V_y and V_z in what presses */
   | {
       readonly kind: "end";
-      readonly row: number;
+      readonly from: number;
       readonly N: number;
       readonly Vy: number;
       readonly Vz: number;
@@ -64,7 +64,7 @@ function fromSection(
   const sign = end === "head" ? -1 : 1;
   return {
     kind: "end",
-    row: rowOf(element, end === "head" ? PLACES.length - 1 : 0),
+    from: tipOf(element, end === "head" ? "j" : "i"),
     N: sign * dot(of.axis, toward),
     Vy: sign * dot(of.depthDir, toward),
     Vz: sign * dot(localZ(of), toward),
@@ -103,13 +103,13 @@ export function pressOfTie(tie: number, first: boolean, toward: Vec3, bothWays =
 /** @returns lb pressing, 0 when it lifts */
 export function pressing(
   source: Source,
-  table: Float64Array,
   { combined, frame }: SolvedCase,
   reaction: (node: number) => number,
 ): number {
   if (source.kind === "end") {
-    const { row } = source;
-    const force = source.N * at(table, row) + source.Vy * at(table, row + 1) + source.Vz * at(table, row + 2);
+    const { from } = source;
+    const { tips } = combined;
+    const force = source.N * at(tips, from) + source.Vy * at(tips, from + 1) + source.Vz * at(tips, from + 2);
     return force > 0 ? force : source.bothWays ? -force : 0;
   }
   if (source.kind === "ground") return Math.max(0, reaction(source.node));

@@ -5,7 +5,7 @@ import { isScarf } from "../joinery/scarf.ts";
 import type { Model, Timber } from "../model/model.ts";
 import { dot, scale, type Vec3 } from "../model/vec.ts";
 import type { FrameCase } from "./combine.ts";
-import { forceTable, PLACES, rowOf } from "./force-table.ts";
+import { isSolved, tipOf } from "./force-table.ts";
 import type { JointForce, PierCase, PierReaction, Pull } from "./frame-results.ts";
 import { pairPull } from "./pair-pull.ts";
 import { localZ } from "./skeleton.ts";
@@ -35,10 +35,10 @@ interface Tally {
 }
 
 /** Force on a timber at an end of one of its elements: the section there, seen from outside; global axes, lb. */
-export function endForce(timber: Timber, table: Float64Array, element: number, end: "i" | "j"): Vec3 {
-  const row = rowOf(element, end === "i" ? 0 : PLACES.length - 1);
+export function endForce(timber: Timber, tips: Float64Array, element: number, end: "i" | "j"): Vec3 {
+  const from = tipOf(element, end);
   const sign = end === "i" ? -1 : 1;
-  const [x, y, z] = [sign * at(table, row), sign * at(table, row + 1), sign * at(table, row + 2)];
+  const [x, y, z] = [sign * at(tips, from), sign * at(tips, from + 1), sign * at(tips, from + 2)];
   const { axis: a, depthDir: d } = timber;
   const w = localZ(timber);
   return [x * a[0] + y * d[0] + z * w[0], x * a[1] + y * d[1] + z * w[1], x * a[2] + y * d[2] + z * w[2]];
@@ -82,11 +82,11 @@ function tally(into: Map<string, Tally>, joint: Joint, force: Vec3, frameCase: F
   raise(own.across, Math.abs(dot(force, joint.face.across)), caseId);
 }
 
-function endJoints(solved: SolvedCase, table: Float64Array, into: Map<string, Tally>): void {
-  const { frame, frameCase } = solved;
+function endJoints({ frame, frameCase, combined }: SolvedCase, into: Map<string, Tally>): void {
+  const { tips } = combined;
   frame.pieces.forEach(({ timber, jointI, jointJ }, index) => {
-    if (jointI) tally(into, jointI, endForce(timber, table, index, "i"), frameCase);
-    if (jointJ) tally(into, jointJ, endForce(timber, table, index, "j"), frameCase);
+    if (jointI) tally(into, jointI, endForce(timber, tips, index, "i"), frameCase);
+    if (jointJ) tally(into, jointJ, endForce(timber, tips, index, "j"), frameCase);
   });
 }
 
@@ -102,11 +102,11 @@ export function eachEndForce<T>(
 ): void {
   if (wanted.size === 0) return;
   for (const solved of cases) {
-    const table = forceTable(solved);
-    if (!table) continue;
+    if (!isSolved(solved)) continue;
+    const { tips } = solved.combined;
     const at = (timber: Timber, joint: Joint | undefined, element: number, end: "i" | "j"): void => {
       const place = joint && wanted.get(joint.id);
-      if (place !== undefined) visit(place, endForce(timber, table, element, end), solved.frameCase);
+      if (place !== undefined) visit(place, endForce(timber, tips, element, end), solved.frameCase);
     };
     solved.frame.pieces.forEach(({ timber, jointI, jointJ }, element) => {
       at(timber, jointI, element, "i");
@@ -135,9 +135,8 @@ function sideJoints(solved: SolvedCase, into: Map<string, Tally>): void {
 export function jointForces(cases: readonly SolvedCase[]): Map<string, JointForce> {
   const found = new Map<string, Tally>();
   for (const solved of cases) {
-    const table = forceTable(solved);
-    if (!table) continue;
-    endJoints(solved, table, found);
+    if (!isSolved(solved)) continue;
+    endJoints(solved, found);
     sideJoints(solved, found);
   }
   return found;

@@ -1,13 +1,13 @@
 /** How much of a story's load stands on uprights that lean on the others. */
 import type { Story } from "./effective-length.ts";
-import { forceTable, PLACES, rowOf } from "./force-table.ts";
+import { isSolved, tipOf } from "./force-table.ts";
 import type { SolvedCase } from "./solve-frame.ts";
 
 /** Compression of an upright at its more loaded end, lb; 0 where it is lifted. */
-function compressionOf(elements: readonly number[], table: Float64Array): number {
+function compressionOf(elements: readonly number[], tips: Float64Array): number {
   const [first, last] = [elements[0], elements.at(-1)];
   if (first === undefined || last === undefined) return 0;
-  const [foot, head] = [table[rowOf(first, 0)] ?? 0, table[rowOf(last, PLACES.length - 1)] ?? 0];
+  const [foot, head] = [tips[tipOf(first, "i")] ?? 0, tips[tipOf(last, "j")] ?? 0];
   return Math.max(0, -foot, -head);
 }
 
@@ -21,10 +21,10 @@ const SAME = 1e-6;
  */
 export function leaningShare({ uprights, swaying }: Story, cases: readonly SolvedCase[]): number {
   const loads = cases.flatMap((solved) => {
-    const table = forceTable(solved);
-    if (!table) return [];
+    if (!isSolved(solved)) return [];
+    const { tips } = solved.combined;
     const load = (ids: readonly string[]): number =>
-      ids.reduce((sum, id) => sum + compressionOf(solved.frame.elementsOf.get(id) ?? [], table), 0);
+      ids.reduce((sum, id) => sum + compressionOf(solved.frame.elementsOf.get(id) ?? [], tips), 0);
     const [all, theirs] = [load(uprights), load(swaying)];
     return theirs > 0 ? [{ all, share: all / theirs }] : [];
   });

@@ -5,7 +5,7 @@
 import { common } from "../model/box.ts";
 import type { Model, Timber } from "../model/model.ts";
 import type { Vec3 } from "../model/vec.ts";
-import { forceTable } from "./force-table.ts";
+import { isSolved } from "./force-table.ts";
 import { endForce, forceOnFirst } from "./joint-forces.ts";
 import type { Strip } from "./line-loads.ts";
 import { contactsOf, supportBy } from "./member-supports.ts";
@@ -96,15 +96,15 @@ type Give = (taker: Timber, giver: Timber, down: number) => void;
 
 /** Every contact of two timbers presses one down by what it holds the other up. */
 function contacts(solved: SolvedCase, give: Give): void {
-  const table = forceTable(solved);
-  if (!table) return;
+  if (!isSolved(solved)) return;
+  const { tips } = solved.combined;
   const pass = (a: Timber, b: Timber, onA: Vec3): void => {
     give(a, b, -onA[2]);
     give(b, a, onA[2]);
   };
   solved.frame.pieces.forEach(({ timber, jointI, jointJ }, index) => {
-    if (jointI) pass(timber, jointI.into, endForce(timber, table, index, "i"));
-    if (jointJ) pass(timber, jointJ.into, endForce(timber, table, index, "j"));
+    if (jointI) pass(timber, jointI.into, endForce(timber, tips, index, "i"));
+    if (jointJ) pass(timber, jointJ.into, endForce(timber, tips, index, "j"));
   });
   for (const { tie, springs } of solved.frame.ties)
     pass(tie.meeting.a, tie.meeting.b, forceOnFirst(solved, springs));

@@ -1,5 +1,5 @@
 /** The largest forces inside a timber over all combinations, each with where and under which it acts. */
-import { FORCES, forceTable, PLACES, rowOf } from "./force-table.ts";
+import { FORCES, isSolved, PLACES, rowOf } from "./force-table.ts";
 import type { SolvedCase } from "./solve-frame.ts";
 import type { SeatModel } from "./structure.ts";
 
@@ -54,18 +54,19 @@ const nothing = (): Tally => ({
 /** @returns undefined for a timber that is not in the model: it stands on nothing, or no combination has a solution */
 export function memberForces(cases: readonly SolvedCase[], timber: string): MemberForces | undefined {
   const tally = nothing();
+  const sections = new Float64Array(rowOf(1, 0));
   let found = false;
   for (const solved of cases) {
-    const table = forceTable(solved);
-    if (!table) continue;
+    if (!isSolved(solved)) continue;
     for (const element of solved.frame.elementsOf.get(timber) ?? []) {
       const piece = solved.frame.pieces[element];
       if (!piece) continue;
       found = true;
+      solved.combined.writeSections(element, sections, 0);
       PLACES.forEach((share, place) => {
-        const row = rowOf(element, place);
+        const row = rowOf(0, place);
         for (let k = 0; k < FORCES.length; k++) {
-          const value = table[row + k] ?? 0;
+          const value = sections[row + k] ?? 0;
           const kinds = KINDS[k];
           const own = kinds && tally[value > 0 ? kinds[0] : kinds[1]];
           if (!own || Math.abs(value) <= own.value) continue;

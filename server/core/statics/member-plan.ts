@@ -13,75 +13,9 @@ import type { Support } from "./member-supports.ts";
 import { type DurationValues, repetitiveOf } from "./member-values.ts";
 import { type NetPlace, NetSections, type TimberCuts } from "./net-section.ts";
 import { type NotchedEnd, notchedEnds } from "./notched-ends.ts";
+import { type Station, type StationTable, type StickTable, stickTable, tableOf } from "./station-table.ts";
 import type { FrameStructure } from "./structure.ts";
 import { sideGrainOf } from "./timber-wood.ts";
-
-/** A place where forces are read. */
-export interface Station {
-  readonly place: NetPlace;
-  /** first row of its element in the table */
-  readonly row: number;
-  /** one for each place of the element; undefined = it is one of the places, and `row` its own */
-  readonly weights: readonly number[] | undefined;
-  /** shear in the plane of the depth counts here: it is not near a support that it bears on */
-  readonly shear: boolean;
-  /** the next station is the next place of the same element: a moment may peak in between */
-  readonly next: Station | undefined;
-}
-
-/** The stations' numbers side by side, for the loop over all combinations. */
-export interface StationTable {
-  readonly row: Int32Array;
-  /** where the weights of a station begin; −1 = it is one of the places */
-  readonly mix: Int32Array;
-  readonly weights: Float64Array;
-  readonly x: Float64Array;
-  /** area, area in tension, centroid and section moduli of what is left */
-  readonly A: Float64Array;
-  readonly At: Float64Array;
-  readonly yc: Float64Array;
-  readonly zc: Float64Array;
-  readonly Sz: Float64Array;
-  readonly Sy: Float64Array;
-  /** 1 where shear in the plane of the depth counts, else 0 */
-  readonly shear: Int32Array;
-  /** index of the next station of the same element; −1 = none */
-  readonly next: Int32Array;
-}
-
-function tableOf(stations: readonly Station[]): StationTable {
-  const index = new Map(stations.map((s, i) => [s, i]));
-  const count = stations.length;
-  const mix = new Int32Array(count).fill(-1);
-  const weights: number[] = [];
-  stations.forEach((s, i) => {
-    if (!s.weights) return;
-    mix[i] = weights.length;
-    weights.push(...s.weights);
-  });
-  const filled = <T extends Float64Array | Int32Array>(out: T, of: (s: Station) => number): T => {
-    stations.forEach((s, i) => {
-      out[i] = of(s);
-    });
-    return out;
-  };
-  const numbers = (of: (s: Station) => number): Float64Array => filled(new Float64Array(count), of);
-  const whole = (of: (s: Station) => number): Int32Array => filled(new Int32Array(count), of);
-  return {
-    row: whole((s) => s.row),
-    mix,
-    weights: Float64Array.from(weights),
-    x: numbers((s) => s.place.x),
-    A: numbers((s) => s.place.section.A),
-    At: numbers((s) => s.place.tensionArea),
-    yc: numbers((s) => s.place.section.y),
-    zc: numbers((s) => s.place.section.z),
-    Sz: numbers((s) => s.place.section.Sz),
-    Sy: numbers((s) => s.place.section.Sy),
-    shear: whole((s) => (s.shear ? 1 : 0)),
-    next: whole((s) => (s.next ? (index.get(s.next) ?? -1) : -1)),
-  };
-}
 
 /** Shear at the distance of the depth from a support, with near single loads in proportion (NDS 3.4.3.1(a)). */
 export interface ShearSpot {
@@ -90,6 +24,8 @@ export interface ShearSpot {
   /** indices in the table, and what each counts */
   readonly index: readonly number[];
   readonly share: readonly number[];
+  /** sum of the sizes of the shares */
+  readonly counts: number;
   readonly area: number;
 }
 
@@ -100,6 +36,7 @@ export interface MemberPlan {
   readonly elements: readonly number[];
   readonly stations: readonly Station[];
   readonly table: StationTable;
+  readonly sticks: StickTable;
   readonly shearSpots: readonly ShearSpot[];
   readonly notches: readonly NotchedEnd[];
   /** section for buckling, in²: the whole one, of a curved brace what is left at its middle */
@@ -233,7 +170,8 @@ function shearSpot(
     index.push(rowOf(element, PLACES.length - 1) + VY, rowOf(after, 0) + VY);
     share.push(part, -part);
   });
-  return { x, place: support.place, index, share, area: sections.at(x).section.A };
+  const counts = share.reduce((sum, s) => sum + Math.abs(s), 0);
+  return { x, place: support.place, index, share, counts, area: sections.at(x).section.A };
 }
 
 function shearSpots(
@@ -305,6 +243,7 @@ export function memberPlans(input: PlanInput): {
     const { supports } = lengths;
     const counts = shearCounts(timber, supports, sections.whole.A);
     const stations = stationsOf(frame, timber, elements, sections, counts);
+    const table = tableOf(stations, elements);
     const repetitive = repetitiveOf(model, timber, wood, lengths.decked);
     const key = likeness(timber, lengths, repetitive);
     const values = shared.get(key) ?? new Map<number, DurationValues>();
@@ -316,7 +255,8 @@ export function memberPlans(input: PlanInput): {
         lengths,
         elements,
         stations,
-        table: tableOf(stations),
+        table,
+        sticks: stickTable(frame, elements, table),
         shearSpots: shearSpots(frame, timber, elements, supports, sections),
         notches: notchedEnds({
           timber,

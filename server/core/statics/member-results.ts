@@ -10,7 +10,7 @@ import type { Factor } from "../sourced.ts";
 import { isLeastDead } from "./basic-loads.ts";
 import { type Bearing, pressing } from "./bearing-force.ts";
 import { alongChord, bentLine, type DeflectionPlan, offChord, type Stretch, sunk } from "./deflections.ts";
-import { forceTable, PLACES } from "./force-table.ts";
+import { isSolved, PLACES, rowOf } from "./force-table.ts";
 import type { MemberResult, MemberUse } from "./frame-results.ts";
 import type { MemberBasis } from "./member-basis.ts";
 import { bearingLimit } from "./member-bearing.ts";
@@ -19,6 +19,7 @@ import { TimberStress } from "./member-stresses.ts";
 import { caseNames, ordered, slendernessUse, stressUses } from "./member-uses.ts";
 import { type DurationValues, durationValues } from "./member-values.ts";
 import type { SolvedCase } from "./solve-frame.ts";
+import { type MostMoment, mostMoment } from "./stick-bounds.ts";
 
 interface BearingWorst {
   readonly bearing: Bearing;
@@ -44,6 +45,7 @@ interface DeflectionWorst {
 /** Its bent line, and how far scarfs in its spans sink, in. */
 interface DeadBend {
   readonly line: Float64Array;
+  readonly moment: MostMoment;
   readonly sunk: ReadonlyMap<Stretch, number>;
 }
 
@@ -64,7 +66,6 @@ interface Tally {
 interface Shown {
   readonly solved: SolvedCase;
   readonly index: number;
-  readonly table: Float64Array;
   readonly reaction: (node: number) => number;
   /** of dead load; undefined where nothing of it bends further than elsewhere */
   readonly share: number | undefined;
@@ -94,12 +95,11 @@ function press(
   tally: Tally,
   v: DurationValues,
   solved: SolvedCase,
-  table: Float64Array,
   reaction: (node: number) => number,
   index: number,
 ): void {
   for (const own of tally.bearings) {
-    const force = pressing(own.bearing.source, table, solved, reaction);
+    const force = pressing(own.bearing.source, solved, reaction);
     if (!(force > 0)) continue;
     const duration = v.duration.value;
     let limit = own.limits.get(duration);
@@ -159,6 +159,29 @@ function raiseDeflection(
   kept.short = short;
 }
 
+/** Whether a timber may bend further than it is known to, from its largest moments alone. */
+function mayBendFurther(
+  { bend: plan, live, total, dead, stress: { moment } }: Tally,
+  EI: number,
+  seats: SolvedCase["seats"],
+  share: number,
+): boolean {
+  if (!plan) return false;
+  const always = dead[seats]?.moment;
+  // which moments let a tail down
+  const hog = plan.plan.timber.depthDir[2] > 0 ? "below" : "above";
+  return plan.stretches.some(({ length, bends, sinks, tail }) => {
+    if (sinks) return true;
+    const whole = (tail ? moment[hog] : Math.max(moment.below, moment.above)) * (bends / EI);
+    // of a tail's dead load also what lifts it counts: what is left without it may sag
+    const lasting = always ? share * Math.max(always.below, always.above) * (bends / EI) : 0;
+    return !(
+      whole + Math.abs(plan.creep.value - 1) * lasting <= (total.ratio * length) / plan.limits.total &&
+      whole + lasting <= (live.ratio * length) / plan.limits.live
+    );
+  });
+}
+
 /** @param share of dead load in the combination; @param comesAndGoes some of its load does */
 function bend(
   tally: Tally,
@@ -171,9 +194,11 @@ function bend(
 ): void {
   const { bend: plan, line, dead } = tally;
   if (!plan) return;
-  bentLine(plan.plan.elements, plan.lengths, table, line);
-  const { timber } = plan.plan;
+  const { timber, elements } = plan.plan;
   const EI = (v.E.value * timber.width * timber.depth ** 3) / 12;
+  if (!mayBendFurther(tally, EI, seats, share)) return;
+  for (const element of elements) combined.writeSections(element, table);
+  bentLine(elements, plan.lengths, table, line);
   const permanent = dead[seats];
   // the bent line runs along the depth, whichever way that points
   const down = timber.depthDir[2] > 0 ? -1 : 1;
@@ -198,17 +223,18 @@ function bend(
 }
 
 /** Dead load first: what other combinations bend is told from it. */
-function keepDead(tallies: readonly Tally[], cases: readonly SolvedCase[]): void {
+function keepDead(tallies: readonly Tally[], cases: readonly SolvedCase[], table: Float64Array): void {
   for (const solved of cases) {
-    const table = isPermanent(solved) ? forceTable(solved) : undefined;
-    if (!table) continue;
+    if (!isPermanent(solved) || !isSolved(solved)) continue;
     for (const tally of tallies) {
       if (!tally.bend) continue;
       const line = new Float64Array(tally.line.length);
+      for (const element of tally.plan.elements) solved.combined.writeSections(element, table);
       bentLine(tally.plan.elements, tally.bend.lengths, table, line);
       const { depthDir } = tally.plan.timber;
       tally.dead[solved.seats] ??= {
         line,
+        moment: mostMoment(solved.combined, tally.plan.elements, tally.bend.lengths),
         sunk: new Map(
           tally.bend.stretches
             .filter(({ sinks }) => sinks)
@@ -307,10 +333,12 @@ export function memberResults(
       dead: {},
     }),
   );
-  keepDead(tallies, cases);
+  const elements = plans.reduce((most, plan) => Math.max(most, ...plan.elements.map((e) => e + 1)), 0);
+  // forces along the timber at hand; every element has its own place in it
+  const table = new Float64Array(rowOf(elements, 0));
+  keepDead(tallies, cases, table);
   const shown = cases.flatMap((solved, index): Shown[] => {
-    const table = forceTable(solved);
-    if (!table) return [];
+    if (!isSolved(solved)) return [];
     const reactions = onGround
       ? new Map(solved.combined.reactions().map((r) => [r.node, r.force[2]]))
       : undefined;
@@ -318,7 +346,6 @@ export function memberResults(
       {
         solved,
         index,
-        table,
         reaction: (node) => reactions?.get(node) ?? 0,
         share: deadShare(solved),
         comesAndGoes: !isPermanent(solved),
@@ -327,10 +354,10 @@ export function memberResults(
   });
   // one timber after another, each under all combinations: what it is held against is at hand while it is needed
   for (const tally of tallies)
-    for (const { solved, index, table, reaction, share, comesAndGoes } of shown) {
+    for (const { solved, index, reaction, share, comesAndGoes } of shown) {
       const v = valuesOf(tally, solved.frameCase.combination.duration);
-      tally.stress.show(v, table, index);
-      press(tally, v, solved, table, reaction, index);
+      tally.stress.show(v, solved.combined, table, index);
+      press(tally, v, solved, reaction, index);
       if (share !== undefined) bend(tally, v, solved, share, comesAndGoes, table, index);
     }
   const names = caseNames(cases);

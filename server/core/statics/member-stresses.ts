@@ -10,11 +10,23 @@
  * section with C_P, net section without, 3.6.3), tension 3.8, combined 3.9.1 and 3.9.2. Bending about both axes enters
  * 3.9-1 and 3.9-2 as the sum of both (the standard prints them for one; derived).
  */
+import type { Combined } from "../analysis/combined.ts";
 import { at, int } from "../analysis/numbers.ts";
+import { PER_SECTION } from "../analysis/sections.ts";
 import { notchedTensionSide } from "../members/shear.ts";
-import type { MemberPlan, Station } from "./member-plan.ts";
+import type { MemberPlan } from "./member-plan.ts";
 import type { DurationValues, Limits } from "./member-values.ts";
 import type { NotchedEnd } from "./notched-ends.ts";
+import type { Station } from "./station-table.ts";
+import {
+  BOUNDS,
+  boundStick,
+  type MostMoment,
+  mostStress,
+  noMost,
+  raiseMoment,
+  VY as VY_MOST,
+} from "./stick-bounds.ts";
 
 /** Kinds of stress check, in the order in which equal ones are named. */
 export const STRESSES = [
@@ -77,10 +89,18 @@ export class TimberStress {
   readonly #worst: (Worst | undefined)[] = STRESSES.map(() => undefined);
   /** numbers handed on as arguments would each become an object, a million at every keystroke */
   readonly #acts = new Float64Array(4);
+  readonly #inner = new Float64Array(PER_SECTION);
+  readonly #bounds = new Float64Array(BOUNDS);
+  readonly #most = noMost();
+  /** 1 for the elements of the timber that need a closer look */
+  readonly #close: Uint8Array;
+  /** Largest moments about z that the last combination can have anywhere. */
+  readonly moment: MostMoment = { below: 0, above: 0 };
 
   constructor(plan: MemberPlan) {
     this.#plan = plan;
     this.#strongZ = plan.timber.depth >= plan.timber.width;
+    this.#close = new Uint8Array(plan.elements.length);
   }
 
   worst(stress: Stress): Worst | undefined {
@@ -88,14 +108,58 @@ export class TimberStress {
   }
 
   /**
-   * Holds every place against the values under one combination.
-   * @param table forces of the combination; @param solved index of the case, kept with what it makes worst
+   * Holds every place against the values under one combination. Elements on which nothing can be worse than what is known
+   * already are passed over.
+   * @param table is written to: forces along the timber, as far as they are looked at
+   * @param solved index of the case, kept with what it makes worst
    */
-  show(v: DurationValues, table: Float64Array, solved: number): void {
+  show(v: DurationValues, combined: Combined, table: Float64Array, solved: number): void {
+    const { elements } = this.#plan;
+    const shear = this.#look(v.limits, combined);
+    const spots = this.#plan.shearSpots.some(
+      ({ counts, area }) => !((1.5 * counts * shear) / area <= at(this.#ratios, SHEAR) * v.limits.Fv),
+    );
+    let close = spots;
+    for (let k = 0; k < elements.length; k++) {
+      if (!spots && this.#close[k] === 0) continue;
+      close = true;
+      combined.writeSections(elements[k] as number, table);
+    }
+    if (close) this.#places(v, table, solved);
+    if (spots) this.#spots(v, table, solved);
+    if (this.#plan.notches.length > 0) this.#notched(v, combined.tips, solved);
+  }
+
+  /** Marks the elements that need a closer look. @returns the largest shear in the plane of the depth, lb */
+  #look(F: Limits, combined: Combined): number {
+    const { elements, sticks, area } = this.#plan;
+    const [bounds, most, ratios] = [this.#bounds, this.#most, this.#ratios];
+    let shear = 0;
+    this.moment.below = 0;
+    this.moment.above = 0;
+    for (let k = 0; k < elements.length; k++) {
+      boundStick(combined, elements[k] as number, at(sticks.length, k), this.#inner, bounds);
+      mostStress(bounds, sticks, k, F, area, this.#strongZ, most);
+      const below =
+        most.bending <= at(ratios, BENDING) &&
+        most.shear <= at(ratios, SHEAR) &&
+        most.tension <= at(ratios, TENSION) &&
+        most.tensionAndBending <= at(ratios, TENSION_BENDING) &&
+        most.compression <= at(ratios, COMPRESSION) &&
+        most.compressionAndBending <= at(ratios, COMPRESSION_BENDING);
+      this.#close[k] = below ? 0 : 1;
+      shear = Math.max(shear, at(bounds, VY_MOST));
+      raiseMoment(this.moment, bounds);
+    }
+    return shear;
+  }
+
+  #places(v: DurationValues, table: Float64Array, solved: number): void {
     const t = this.#plan.table;
     const F = v.limits;
     const count = t.row.length;
     for (let i = 0; i < count; i++) {
+      if (this.#close[int(t.stick, i)] === 0) continue;
       const row = int(t.row, i);
       const mix = int(t.mix, i);
       let N = 0;
@@ -137,7 +201,6 @@ export class TimberStress {
       if (j >= 0 && (Vy * at(table, int(t.row, j) + VY) < 0 || Vz * at(table, int(t.row, j) + VZ) < 0))
         this.#between(v, F, table, i, j, solved);
     }
-    this.#spots(v, table, solved);
   }
 
   /**
@@ -250,11 +313,10 @@ export class TimberStress {
       this.#keepBent(COMPRESSION_BENDING, ratio, ratio, 1, true, v, i, x, solved, sz, sy, F);
   }
 
-  /** Shear beside the supports that the timber bears on, and at notched ends. */
+  /** Shear beside the supports that the timber bears on. */
   #spots(v: DurationValues, table: Float64Array, solved: number): void {
-    const { shearSpots, notches, timber } = this.#plan;
     const { Fv } = v.limits;
-    for (const spot of shearSpots) {
+    for (const spot of this.#plan.shearSpots) {
       let V = 0;
       for (let k = 0; k < spot.index.length; k++)
         V += (spot.share[k] as number) * at(table, spot.index[k] as number);
@@ -262,8 +324,13 @@ export class TimberStress {
       if (fv > at(this.#ratios, SHEAR) * Fv)
         this.#keep(SHEAR, fv / Fv, fv, Fv, v, undefined, spot.x, solved, Math.abs(V), spot.area, spot.place);
     }
+  }
+
+  #notched(v: DurationValues, tips: Float64Array, solved: number): void {
+    const { notches, timber } = this.#plan;
+    const { Fv } = v.limits;
     for (const end of notches) {
-      const pressed = end.down * at(table, end.index);
+      const pressed = end.down * at(tips, end.index);
       const V = pressed > 0 ? Math.max(0, pressed - end.housed) : -pressed;
       const ratio = V / notchedTensionSide(Fv, end.breadth, timber.depth, end.left);
       if (ratio > at(this.#ratios, NOTCHED))

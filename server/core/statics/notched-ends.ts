@@ -14,14 +14,14 @@ import type { Timber } from "../model/model.ts";
 import { isDiagonal, isUpright } from "../model/upright.ts";
 import { dot } from "../model/vec.ts";
 import { housingFloor } from "./end-surfaces.ts";
-import { PLACES, rowOf } from "./force-table.ts";
+import { tipOf } from "./force-table.ts";
 import type { Support } from "./member-supports.ts";
 
 /** An end that carries its shear on less than its section. */
 export interface NotchedEnd {
   readonly joint: string;
   readonly x: number;
-  /** index of the shear in the table */
+  /** index of the shear among the forces at the ends of elements */
   readonly index: number;
   /** times the shear: positive where the end presses down */
   readonly down: 1 | -1;
@@ -106,7 +106,7 @@ function receivedNeck(
   return { breadth: timber.width, left: Math.max(timber.depth - deep, 0), x };
 }
 
-/** Where the shear of a timber's joined end stands in the table, and which way it presses. */
+/** Where the shear of a timber's joined end stands, and which way it presses. */
 function endShear(
   timber: Timber,
   elements: readonly number[],
@@ -115,7 +115,7 @@ function endShear(
   const element = end === "head" ? elements.at(-1) : elements[0];
   if (element === undefined || end === "side") return undefined;
   const sign = (end === "head" ? 1 : -1) * (timber.depthDir[2] < 0 ? -1 : 1);
-  return { index: rowOf(element, end === "head" ? PLACES.length - 1 : 0) + VY, down: sign > 0 ? 1 : -1 };
+  return { index: tipOf(element, end === "head" ? "j" : "i") + VY, down: sign > 0 ? 1 : -1 };
 }
 
 export interface NotchInput {

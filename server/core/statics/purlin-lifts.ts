@@ -8,7 +8,7 @@ import type { Fastening } from "../roof/fastening.ts";
 import { type PurlinCrossing, purlinCrossings, purlinFastening } from "../roof/purlin-crossings.ts";
 import { type UpliftHold, upliftHold } from "../roof/seat-fasteners.ts";
 import { sizedFasteners } from "../roof/sized-fasteners.ts";
-import { forceTable } from "./force-table.ts";
+import { isSolved } from "./force-table.ts";
 import type { FrameResults, Pull } from "./frame-results.ts";
 import { eachEndForce, forceOnFirst, raisePull } from "./joint-forces.ts";
 import { worstPull } from "./joint-pulls.ts";
@@ -35,7 +35,7 @@ function gather({ solution: { cases } }: FrameResults, found: ReadonlyMap<string
     raisePull(pulls, -dot(force, up), frameCase),
   );
   for (const solved of cases) {
-    if (!forceTable(solved)) continue;
+    if (!isSolved(solved)) continue;
     for (const { tie, springs } of solved.frame.ties) {
       const { a, b } = tie.meeting;
       const onFirst = forceOnFirst(solved, springs);

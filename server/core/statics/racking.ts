@@ -2,7 +2,7 @@
  * Whether braces hold the frame upright: its own weight with two percent of it sideways, each way along the walls and
  * across them, braces that only push (design, section 6). A mechanism names what moves.
  */
-import type { Combined } from "../analysis/superpose.ts";
+import type { Combined } from "../analysis/combined.ts";
 import { dot, type Vec3 } from "../model/vec.ts";
 import type { BasicLoad } from "./basic-loads.ts";
 import type { RackingResult } from "./frame-results.ts";

@@ -10,9 +10,10 @@
  * frame is the very same as before and only loads have changed, so are its factorisation and what other loads do.
  */
 import equal from "fast-deep-equal/es6/index.js";
+import type { Combined } from "../analysis/combined.ts";
 import type { CaseFault, Mode } from "../analysis/faults.ts";
 import type { LoadCase, NodeLoad } from "../analysis/structure.ts";
-import type { Combined, Superposition } from "../analysis/superpose.ts";
+import type { Superposition } from "../analysis/superpose.ts";
 import { once } from "../analysis/system.ts";
 import type { Model } from "../model/model.ts";
 import type { Vec3 } from "../model/vec.ts";

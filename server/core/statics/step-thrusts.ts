@@ -7,7 +7,7 @@ import type { Joint } from "../joinery/joint.ts";
 import type { Factor, Sourced } from "../sourced.ts";
 import { pressAt, pressing, type Source } from "./bearing-force.ts";
 import { abutmentOf } from "./end-surfaces.ts";
-import { forceTable } from "./force-table.ts";
+import { isSolved } from "./force-table.ts";
 import type { FrameResults } from "./frame-results.ts";
 import type { Thrust } from "./heel-thrusts.ts";
 import type { FrameStructure } from "./structure.ts";
@@ -58,8 +58,7 @@ export function stepThrusts({ model, solution }: FrameResults): StepThrust[] {
   // few structures stand for many combinations
   const sourcesOf = new Map<FrameStructure, readonly (Source | undefined)[]>();
   for (const solved of solution.cases) {
-    const table = forceTable(solved);
-    if (!table) continue;
+    if (!isSolved(solved)) continue;
     const { id, combination } = solved.frameCase;
     let sources = sourcesOf.get(solved.frame);
     if (!sources) {
@@ -69,7 +68,7 @@ export function stepThrusts({ model, solution }: FrameResults): StepThrust[] {
     for (const [k, { joint, toward }] of steps.entries()) {
       const source = sources[k];
       // the reaction of a pier is not asked for
-      const press = source ? pressing(source, table, solved, () => 0) : 0;
+      const press = source ? pressing(source, solved, () => 0) : 0;
       const level = press * Math.hypot(toward[0], toward[1]);
       const next = level > 0 ? judged(joint, level, id, combination.duration) : undefined;
       const known = worst.get(joint.id);

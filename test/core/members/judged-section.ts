@@ -1,7 +1,11 @@
 /** One section under given forces, judged by the very code that judges every place of every timber of a frame. */
-import type { MemberPlan, StationTable } from "../../../server/core/statics/member-plan.ts";
+import type { Combined } from "../../../server/core/analysis/combined.ts";
+import { sectionRow } from "../../../server/core/analysis/sections.ts";
+import type { MemberPlan } from "../../../server/core/statics/member-plan.ts";
 import { STRESSES, type Stress, TimberStress } from "../../../server/core/statics/member-stresses.ts";
 import type { DurationValues, Limits } from "../../../server/core/statics/member-values.ts";
+import { type StationTable, stickTable } from "../../../server/core/statics/station-table.ts";
+import type { FrameStructure } from "../../../server/core/statics/structure.ts";
 
 export interface JudgedSection {
   /** in; whole, deeper than wide */
@@ -46,12 +50,30 @@ export function ratios({
     Sy: one((depth * breadth ** 2) / 6),
     shear: Int32Array.of(0),
     next: Int32Array.of(-1),
+    stick: Int32Array.of(0),
   };
-  const plan = { timber: { width: breadth, depth }, table, area, stations: [], shearSpots: [], notches: [] };
+  const elements = [0];
+  const frame = { pieces: [{ from: 0, to: 1 }] } as unknown as FrameStructure;
+  const plan = {
+    timber: { width: breadth, depth },
+    elements,
+    table,
+    sticks: stickTable(frame, elements, table),
+    area,
+    stations: [],
+    shearSpots: [],
+    notches: [],
+  };
   const stress = new TimberStress(plan as unknown as MemberPlan);
   const values = { limits: { ...NO_LIMIT, ...limits } } as unknown as DurationValues;
-  // N, V_y, V_z, T, M_y, M_z
-  stress.show(values, Float64Array.of(N, 0, 0, 0, M2, M1), 0);
+  // N, V_y, V_z, T, M_y, M_z; the same all along
+  const section = [N, 0, 0, 0, M2, M1];
+  const combined: Pick<Combined, "tips" | "boundInner" | "writeSections"> = {
+    tips: Float64Array.from([...section, ...section]),
+    boundInner: (_, out) => out.fill(0),
+    writeSections: (_, into) => into.set(section),
+  };
+  stress.show(values, combined as Combined, new Float64Array(sectionRow(0, 1)), 0);
   return Object.fromEntries(
     STRESSES.flatMap((what) => {
       const worst = stress.worst(what);

@@ -30,7 +30,7 @@ function bearings(c: Checked, joint: string, timber: string): Bearing[] {
 
 /** lb that a bearing takes in a case. */
 function force(b: Bearing, solved: SolvedCase): number {
-  return pressing(b.source, forceTable(solved)!, solved, () => 0);
+  return pressing(b.source, solved, () => 0);
 }
 
 /** psi that its wood may take under ten years' load. */

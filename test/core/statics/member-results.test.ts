@@ -175,7 +175,7 @@ test("shear beside a support it lies on: at the depth from the face, near single
       (sum, x) => sum + ((shearAt(x, "before") - shearAt(x, "after")) * (x - face)) / beam.depth,
       shearAt(spot.x, "after"),
     );
-    const read = spot.index.reduce((sum, i, k) => sum + spot.share[k]! * solved.combined.sections[i]!, 0);
+    const read = spot.index.reduce((sum, i, k) => sum + spot.share[k]! * solved.combined.sections()[i]!, 0);
     expect(read / hand).toBeCloseTo(1, 4);
     loaded += near.length;
   }

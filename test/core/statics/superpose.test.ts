@@ -41,7 +41,7 @@ describe.each(["cider-press-pavilion", "kayak-shelter"])("%s", (name) => {
             share * curves.length,
             share === 1 ? "before" : "after",
           );
-          const mine = c.combined.sections[sectionRow(element, place) + k]!;
+          const mine = c.combined.sections()[sectionRow(element, place) + k]!;
           expect(Math.abs(mine - value)).toBeLessThan(1e-6 * force * (k < 3 ? 1 : 100));
         }
       });

@@ -1,0 +1,183 @@
+/** What a frame does under one combination of basic loads. Sections between the ends are worked out when asked for. */
+import type { CaseFault } from "./faults.ts";
+import type { InnerSections } from "./inner-sections.ts";
+import type { Answer } from "./linear-answer.ts";
+import { addScaled } from "./mechanism.ts";
+import { at } from "./numbers.ts";
+import { PER_SECTION, runOn, SHARES, sectionRow } from "./sections.ts";
+import type { Vec6 } from "./structure.ts";
+import { toGlobal } from "./supports.ts";
+import type { System } from "./system.ts";
+
+export type Reactions = readonly { readonly node: number; readonly force: Vec6 }[];
+
+export interface Combined {
+  readonly id: string;
+  readonly status: "sound" | "slack" | "failed";
+  readonly faults: readonly CaseFault[];
+  /** forces inside every stick just within its two ends, six each; empty when failed */
+  readonly tips: Float64Array;
+  /** by link, tension positive */
+  readonly links: Float64Array;
+  /** ids of one-way members out of action */
+  readonly dropped: readonly string[];
+  /** largest share of the largest force that some node leaves unbalanced, or a little more */
+  readonly residual: number;
+  /** no node goes farther, in; some may go less far */
+  readonly farthest: number;
+  /** forces inside every stick at the shares of its length in `SHARES`; empty when failed */
+  readonly sections: () => Float64Array;
+  /** The same of one stick, written to `table`. @param row where; the default is where it stands in the table of all */
+  readonly writeSections: (stick: number, table: Float64Array, row?: number) => void;
+  /**
+   * For each number of a section, how far it lies at most off the straight line between its values at the stick's ends;
+   * written to `out`.
+   */
+  readonly boundInner: (stick: number, out: Float64Array) => void;
+  /** global axes, in the order of the supports */
+  readonly reactions: () => Reactions;
+  /** motions of all nodes, six each, in the nodes' axes */
+  readonly motions: () => Float64Array;
+  /** motion of one node, global axes */
+  readonly displacement: (node: number) => Vec6;
+}
+
+/** Something that is summed, and its factor. */
+export interface Term {
+  readonly by: number;
+  readonly answer: Pick<Answer, "motions" | "farthest" | "tips" | "links" | "reactions" | "left">;
+}
+
+/** Loads inside sticks that are summed, by stick, and their factor. */
+export interface InnerTerm {
+  readonly by: number;
+  readonly inner: readonly (InnerSections | undefined)[];
+}
+
+const EMPTY = new Float64Array(0);
+
+/** A combination without an answer, for the reasons given. */
+export function failedCombination(id: string, faults: readonly CaseFault[]): Combined {
+  return {
+    id,
+    status: "failed",
+    faults,
+    tips: EMPTY,
+    links: EMPTY,
+    dropped: [],
+    residual: 0,
+    farthest: 0,
+    sections: () => EMPTY,
+    writeSections: () => {},
+    boundInner: () => {},
+    reactions: () => [],
+    motions: () => EMPTY,
+    displacement: () => [0, 0, 0, 0, 0, 0],
+  };
+}
+
+/** Sum of one kind of figures of all terms. */
+export function sumOf(
+  terms: readonly Term[],
+  what: "tips" | "links" | "motions" | "reactions",
+  length: number,
+): Float64Array {
+  const out = new Float64Array(length);
+  for (const { by, answer } of terms) addScaled(out, by, answer[what]);
+  return out;
+}
+
+/** What is known of a combination before anyone asks for more. */
+export interface Summed {
+  readonly id: string;
+  readonly status: "sound" | "slack";
+  readonly faults: readonly CaseFault[];
+  readonly tips: Float64Array;
+  readonly links: Float64Array;
+  readonly dropped: readonly string[];
+  readonly residual: number;
+}
+
+/** A combination with an answer. */
+export class Sum implements Combined {
+  readonly id: string;
+  readonly status: "sound" | "slack";
+  readonly faults: readonly CaseFault[];
+  readonly tips: Float64Array;
+  readonly links: Float64Array;
+  readonly dropped: readonly string[];
+  readonly residual: number;
+  readonly farthest: number;
+  readonly #system: System;
+  readonly #terms: readonly Term[];
+  readonly #inner: readonly InnerTerm[];
+  #sections: Float64Array | undefined;
+  #motions: Float64Array | undefined;
+  #reactions: Reactions | undefined;
+
+  constructor(summed: Summed, system: System, terms: readonly Term[], inner: readonly InnerTerm[]) {
+    this.id = summed.id;
+    this.status = summed.status;
+    this.faults = summed.faults;
+    this.tips = summed.tips;
+    this.links = summed.links;
+    this.dropped = summed.dropped;
+    this.residual = summed.residual;
+    this.farthest = terms.reduce((sum, { by, answer }) => sum + Math.abs(by) * answer.farthest, 0);
+    this.#system = system;
+    this.#terms = terms;
+    this.#inner = inner;
+  }
+
+  sections(): Float64Array {
+    if (!this.#sections) {
+      const count = this.#system.sticks.length;
+      this.#sections = new Float64Array(sectionRow(count, 0));
+      for (let stick = 0; stick < count; stick++) this.writeSections(stick, this.#sections);
+    }
+    return this.#sections;
+  }
+
+  motions(): Float64Array {
+    this.#motions ??= sumOf(this.#terms, "motions", this.#system.size);
+    return this.#motions;
+  }
+
+  reactions(): Reactions {
+    this.#reactions ??= reactionsOf(this.#system, this.#terms);
+    return this.#reactions;
+  }
+
+  writeSections(stick: number, table: Float64Array, row = sectionRow(stick, 0)): void {
+    const length = this.#system.sticks[stick]?.axes.length ?? 0;
+    const from = 2 * PER_SECTION * stick;
+    for (let place = 0; place < SHARES.length; place++)
+      runOn(this.tips, from, (SHARES[place] as number) * length, table, row + place * PER_SECTION);
+    for (let n = 0; n < this.#inner.length; n++) {
+      const { by, inner } = this.#inner[n] as InnerTerm;
+      const rows = inner[stick]?.rows;
+      if (!rows) continue;
+      for (let k = PER_SECTION; k < rows.length; k++) table[row + k] = at(table, row + k) + by * at(rows, k);
+    }
+  }
+
+  boundInner(stick: number, out: Float64Array): void {
+    out.fill(0);
+    for (let n = 0; n < this.#inner.length; n++) {
+      const { by, inner } = this.#inner[n] as InnerTerm;
+      const most = inner[stick]?.most;
+      if (!most) continue;
+      const size = Math.abs(by);
+      for (let k = 0; k < PER_SECTION; k++) out[k] = at(out, k) + size * at(most, k);
+    }
+  }
+
+  displacement(node: number): Vec6 {
+    return toGlobal(this.#system.ground, this.motions(), node);
+  }
+}
+
+function reactionsOf({ ground }: System, terms: readonly Term[]): Reactions {
+  const own = sumOf(terms, "reactions", 6 * ground.nodes.length);
+  return ground.nodes.map((node, n) => ({ node, force: toGlobal(ground, own, node, n) }));
+}

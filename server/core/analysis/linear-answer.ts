@@ -1,0 +1,176 @@
+/**
+ * What a frame does under forces while every one-way member is in action: all of it sums, with factors, to what it does in
+ * a combination. Equilibrium is verified at every node, stick by stick.
+ */
+import type { LoadedStick } from "./case-loads.ts";
+import { ENDS } from "./element-stiffness.ts";
+import { addScaled, flex, type Stability } from "./mechanism.ts";
+import { at } from "./numbers.ts";
+import { PER_SECTION, runOn } from "./sections.ts";
+import type { StickMatrix } from "./stick-matrix.ts";
+import type { System } from "./system.ts";
+
+export interface Answer {
+  /** motions of all nodes, six each, in the nodes' axes; the farthest shift of one, in */
+  readonly motions: Float64Array;
+  readonly farthest: number;
+  /** forces inside every stick just within its ends, six each */
+  readonly tips: Float64Array;
+  /** by link, tension positive */
+  readonly links: Float64Array;
+  /** what the supports, springs included, put on the frame: six each, in the nodes' axes, in the order of the supports */
+  readonly reactions: Float64Array;
+  /** largest force that some free motion is left with, lb; moments count by the size of the frame */
+  readonly left: number;
+}
+
+/** A stick with loads of its own, by what its sections show. */
+export interface Loads {
+  readonly stick: number;
+  /** forces of its ends with the nodes at rest, local axes */
+  readonly ends: Float64Array;
+  /** forces at its sections from these loads alone, end forces aside */
+  readonly sections: Float64Array;
+}
+
+export const loadsOf = (stick: number, { ends, sections }: LoadedStick): Loads => ({
+  stick,
+  ends,
+  sections: sections(),
+});
+
+/** Solutions are refined while they leave more than this share of the largest force. */
+const REFINED = 1e-8;
+const MOST_REFINEMENTS = 2;
+
+/** Makes answers for one factorised frame. */
+export class Answers {
+  readonly #system: System;
+  readonly #stability: Stability;
+  readonly #matrix: StickMatrix;
+  readonly #scale: number;
+  readonly #ends: Float64Array;
+  readonly #unbalanced: Float64Array;
+
+  constructor(system: System, stability: Stability, matrix: StickMatrix) {
+    this.#system = system;
+    this.#stability = stability;
+    this.#matrix = matrix;
+    this.#scale = stability.reach > 0 ? 1 / stability.reach : 1;
+    this.#ends = new Float64Array(ENDS * matrix.count);
+    this.#unbalanced = new Float64Array(system.size);
+  }
+
+  /** Largest of forces, six numbers each; moments count by the size of the frame. */
+  largest(forces: Float64Array): number {
+    let most = 0;
+    for (let k = 0; k < forces.length; k++) {
+      const size = Math.abs(at(forces, k));
+      most = Math.max(most, k % 6 < 3 ? size : size * this.#scale);
+    }
+    return most;
+  }
+
+  /** Forces that loads put on the free motions while all nodes are at rest. */
+  pushed(applied: Float64Array, loaded: readonly Loads[]): Float64Array {
+    const { held } = this.#system.ground;
+    const needs = new Float64Array(this.#system.size);
+    for (const l of loaded) this.#matrix.addStick(l.stick, l.ends, 0, needs);
+    return needs.map((v, k) => (held[k] ? 0 : at(applied, k) - v));
+  }
+
+  /** @param applied forces on the nodes; @param pushed what they and the loads of sticks put on the free motions */
+  of(applied: Float64Array, loaded: readonly Loads[], pushed: Float64Array): Answer {
+    const { ground } = this.#system;
+    const { matrix, factor } = this.#stability;
+    let best = this.#from(flex(matrix, factor, pushed), applied, loaded);
+    for (let n = 0; n < MOST_REFINEMENTS && best.left > REFINED * this.largest(best.tips); n++) {
+      const rest = this.#unbalanced.map((v, k) => (ground.held[k] ? 0 : -v));
+      const motions = best.motions.slice();
+      addScaled(motions, 1, flex(matrix, factor, rest));
+      const next = this.#from(motions, applied, loaded);
+      if (!(next.left < best.left)) break;
+      best = next;
+    }
+    return best;
+  }
+
+  #needs(
+    motions: Float64Array,
+    applied: Float64Array,
+    loaded: readonly Loads[],
+    links: Float64Array,
+  ): Float64Array {
+    const ends = this.#ends.fill(0);
+    const unbalanced = this.#unbalanced;
+    for (let k = 0; k < unbalanced.length; k++) unbalanced[k] = -at(applied, k);
+    this.#matrix.addEnds(motions, ends);
+    for (const l of loaded)
+      for (let k = 0; k < ENDS; k++) ends[ENDS * l.stick + k] = at(ends, ENDS * l.stick + k) + at(l.ends, k);
+    this.#matrix.addNeeds(motions, ends, links, unbalanced);
+    return unbalanced;
+  }
+
+  #from(motions: Float64Array, applied: Float64Array, loaded: readonly Loads[]): Answer {
+    const { ground } = this.#system;
+    const links = this.#matrix.links(motions);
+    const unbalanced = this.#needs(motions, applied, loaded, links);
+    let left = 0;
+    for (let k = 0; k < unbalanced.length; k++) {
+      if (ground.held[k]) continue;
+      const size = Math.abs(at(unbalanced, k));
+      left = Math.max(left, k % 6 < 3 ? size : size * this.#scale);
+    }
+    const reactions = new Float64Array(6 * ground.nodes.length);
+    ground.nodes.forEach((node, n) => {
+      for (let m = 0; m < 6; m++) {
+        const k = 6 * node + m;
+        reactions[6 * n + m] = ground.held[k] ? at(unbalanced, k) : -at(ground.springs, k) * at(motions, k);
+      }
+    });
+    return { motions, farthest: farthestOf(motions), tips: this.#tips(loaded), links, reactions, left };
+  }
+
+  #tips(loaded: readonly Loads[]): Float64Array {
+    const tips = new Float64Array(ENDS * this.#matrix.count);
+    this.#system.sticks.forEach(({ axes }, n) => {
+      tipsOf(this.#ends, ENDS * n, axes.length, tips, ENDS * n);
+    });
+    for (const l of loaded) addTips(tips, ENDS * l.stick, l.sections);
+    return tips;
+  }
+}
+
+/** Farthest shift of a node. */
+export function farthestOf(motions: Float64Array): number {
+  let most = 0;
+  for (let k = 0; k < motions.length; k += 6) {
+    const [x, y, z] = [at(motions, k), at(motions, k + 1), at(motions, k + 2)];
+    most = Math.max(most, x * x + y * y + z * z);
+  }
+  return Math.sqrt(most);
+}
+
+/**
+ * Sections at both ends from the end forces on a stick without loads, written to `out` from `to` on.
+ * @param from where its end forces begin in `ends`
+ */
+export function tipsOf(
+  ends: Float64Array,
+  from: number,
+  length: number,
+  out: Float64Array,
+  to: number,
+): void {
+  for (let m = 0; m < PER_SECTION; m++) out[to + m] = -at(ends, from + m);
+  runOn(out, to, length, out, to + PER_SECTION);
+}
+
+/** tips += what the stick's own loads give at its first and last section. */
+export function addTips(tips: Float64Array, from: number, sections: Float64Array): void {
+  const last = sections.length - PER_SECTION;
+  for (let m = 0; m < PER_SECTION; m++) {
+    tips[from + m] = at(tips, from + m) + at(sections, m);
+    tips[from + PER_SECTION + m] = at(tips, from + PER_SECTION + m) + at(sections, last + m);
+  }
+}
