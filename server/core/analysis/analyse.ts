@@ -219,7 +219,7 @@ function startOf(
   all: Float64Array,
 ): Start {
   const strains = members.strains(all);
-  const { own, hang } = ownLoads(members, system, loads);
+  const { own, hang } = ownLoads(members, system, (stick) => loads.sticks.get(stick));
   const before = members.strains(rest);
   const nought = NOUGHT * Math.max(loads.force, largest(members.forces(strains, own)));
   const work: Start["work"] = (motion, dropped) => {

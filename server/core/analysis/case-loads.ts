@@ -2,13 +2,13 @@
 import { fixedEndForces, leverForces, readLoad, type StickLoads } from "./element-loads.ts";
 import { ENDS } from "./element-stiffness.ts";
 import type { InputFault } from "./faults.ts";
-import { type InnerSections, innerSections } from "./inner-sections.ts";
 import { at, bump, largest } from "./numbers.ts";
+import { once } from "./once.ts";
 import { joinForces } from "./releases.ts";
 import { loadSections } from "./sections.ts";
 import { type LoadCase, MOTIONS } from "./structure.ts";
 import { toNode } from "./supports.ts";
-import { once, type Stick, type System } from "./system.ts";
+import type { Stick, System } from "./system.ts";
 import { isFinite3, ZERO } from "./vec3.ts";
 
 /** Loads of one stick; forces are of its ends on the stick, local axes, on the nodes' side of its joints. */
@@ -22,7 +22,6 @@ export interface LoadedStick {
   readonly hung: Float64Array;
   /** Forces at its sections from these loads, without any at its ends; see sections.ts. */
   readonly sections: () => Float64Array;
-  readonly inner: () => InnerSections;
 }
 
 export interface CaseLoads {
@@ -37,10 +36,10 @@ export interface CaseLoads {
   readonly moment: number;
 }
 
-export function readCase(system: System, given: LoadCase): CaseLoads | InputFault[] {
-  const faults: InputFault[] = [];
-  const fault = (kind: InputFault["kind"], detail: string) =>
-    faults.push({ kind, in: "load-case", id: given.id, detail });
+type Fault = (kind: InputFault["kind"], detail: string) => void;
+
+/** @returns what does not fit into `applied` is told to `fault` */
+export function readNodeLoads(system: System, given: LoadCase, fault: Fault): Float64Array {
   const applied = new Float64Array(system.size);
   for (const load of given.nodeLoads ?? []) {
     const [force, moment] = [load.force ?? ZERO, load.moment ?? ZERO];
@@ -53,6 +52,18 @@ export function readCase(system: System, given: LoadCase): CaseLoads | InputFaul
         },
       );
   }
+  return applied;
+}
+
+/** Where the faults of a load case are gathered. */
+export function faultsOf(given: LoadCase): { readonly faults: InputFault[]; readonly fault: Fault } {
+  const faults: InputFault[] = [];
+  return { faults, fault: (kind, detail) => faults.push({ kind, in: "load-case", id: given.id, detail }) };
+}
+
+export function readCase(system: System, given: LoadCase): CaseLoads | InputFault[] {
+  const { faults, fault } = faultsOf(given);
+  const applied = readNodeLoads(system, given, fault);
   const values = system.ground.values.slice();
   for (const { node, motion, value } of given.settlements ?? []) {
     const k = 6 * node + MOTIONS.indexOf(motion);
@@ -66,27 +77,7 @@ export function readCase(system: System, given: LoadCase): CaseLoads | InputFaul
   return { sticks, applied, values, ...sizes(system, applied, values, sticks) };
 }
 
-function readSticks(
-  system: System,
-  given: LoadCase,
-  fault: (kind: InputFault["kind"], detail: string) => void,
-): ReadonlyMap<number, LoadedStick> {
-  const known = system.made.loaded.get(given);
-  if (known) return known;
-  let sound = true;
-  const read = readAnew(system, given, (kind, detail) => {
-    sound = false;
-    fault(kind, detail);
-  });
-  if (sound) system.made.loaded.set(given, read);
-  return read;
-}
-
-function readAnew(
-  system: System,
-  given: LoadCase,
-  fault: (kind: InputFault["kind"], detail: string) => void,
-): Map<number, LoadedStick> {
+function readSticks(system: System, given: LoadCase, fault: Fault): Map<number, LoadedStick> {
   const found = new Map<
     number,
     { points: StickLoads["points"]; spreads: StickLoads["spreads"]; elongation: number }
@@ -115,17 +106,19 @@ function readAnew(
     const wrong = readLoad(load, stick.axes, stick.element.axialOnly, of(stick));
     if (wrong) fault(wrong.kind, `${wrong.detail} (${stick.id})`);
   }
-  return new Map([...found].map(([index, loads]) => [index, load(system.sticks[index] as Stick, loads)]));
+  return new Map(
+    [...found].map(([index, loads]) => [index, loadedStick(system.sticks[index] as Stick, loads)]),
+  );
 }
 
-function load(stick: Stick, loads: StickLoads): LoadedStick {
+/** What loads do to one stick. */
+export function loadedStick(stick: Stick, loads: StickLoads): LoadedStick {
   const { length } = stick.axes;
   const fast = fixedEndForces(loads, length, stick.flexibility, stick.fast, stick.element.axialOnly);
   const { f: ends, atStep } = joinForces(stick.joint, fast);
   const hung = stick.oneWay ? hang(stick, ends, leverForces(loads, length)) : ends;
   const sections = once(() => loadSections(loads, length));
-  const inner = once(() => innerSections(sections(), length));
-  return { loads, ends, atStep, hung, sections, inner };
+  return { loads, ends, atStep, hung, sections };
 }
 
 /**

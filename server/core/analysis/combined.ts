@@ -1,13 +1,13 @@
 /** What a frame does under one combination of basic loads. Sections between the ends are worked out when asked for. */
 import type { CaseFault } from "./faults.ts";
-import type { InnerSections } from "./inner-sections.ts";
 import type { Answer } from "./linear-answer.ts";
 import { addScaled } from "./mechanism.ts";
-import { at } from "./numbers.ts";
+import { at, int } from "./numbers.ts";
 import { PER_SECTION, runOn, SHARES, sectionRow } from "./sections.ts";
 import type { Vec6 } from "./structure.ts";
 import { toGlobal } from "./supports.ts";
 import type { System } from "./system.ts";
+import { OWN, type SummedLoads } from "./unit-loads.ts";
 
 export type Reactions = readonly { readonly node: number; readonly force: Vec6 }[];
 
@@ -48,10 +48,10 @@ export interface Term {
   readonly answer: Pick<Answer, "motions" | "farthest" | "tips" | "links" | "reactions" | "left">;
 }
 
-/** Loads inside sticks that are summed, by stick, and their factor. */
-export interface InnerTerm {
+/** Loads of sticks that are summed, and their factor. */
+export interface LoadTerm {
   readonly by: number;
-  readonly inner: readonly (InnerSections | undefined)[];
+  readonly loads: SummedLoads;
 }
 
 const EMPTY = new Float64Array(0);
@@ -110,12 +110,12 @@ export class Sum implements Combined {
   readonly farthest: number;
   readonly #system: System;
   readonly #terms: readonly Term[];
-  readonly #inner: readonly InnerTerm[];
+  readonly #loads: readonly LoadTerm[];
   #sections: Float64Array | undefined;
   #motions: Float64Array | undefined;
   #reactions: Reactions | undefined;
 
-  constructor(summed: Summed, system: System, terms: readonly Term[], inner: readonly InnerTerm[]) {
+  constructor(summed: Summed, system: System, terms: readonly Term[], loads: readonly LoadTerm[]) {
     this.id = summed.id;
     this.status = summed.status;
     this.faults = summed.faults;
@@ -126,7 +126,7 @@ export class Sum implements Combined {
     this.farthest = terms.reduce((sum, { by, answer }) => sum + Math.abs(by) * answer.farthest, 0);
     this.#system = system;
     this.#terms = terms;
-    this.#inner = inner;
+    this.#loads = loads;
   }
 
   sections(): Float64Array {
@@ -153,22 +153,25 @@ export class Sum implements Combined {
     const from = 2 * PER_SECTION * stick;
     for (let place = 0; place < SHARES.length; place++)
       runOn(this.tips, from, (SHARES[place] as number) * length, table, row + place * PER_SECTION);
-    for (let n = 0; n < this.#inner.length; n++) {
-      const { by, inner } = this.#inner[n] as InnerTerm;
-      const rows = inner[stick]?.rows;
-      if (!rows) continue;
-      for (let k = PER_SECTION; k < rows.length; k++) table[row + k] = at(table, row + k) + by * at(rows, k);
+    for (let n = 0; n < this.#loads.length; n++) {
+      const { by, loads } = this.#loads[n] as LoadTerm;
+      const own = int(loads.from, stick);
+      if (own < 0) continue;
+      // nought at the first place
+      for (let k = PER_SECTION; k < PER_SECTION * SHARES.length; k++)
+        table[row + k] = at(table, row + k) + by * at(loads.figures, own + OWN.inner + k);
     }
   }
 
   boundInner(stick: number, out: Float64Array): void {
     out.fill(0);
-    for (let n = 0; n < this.#inner.length; n++) {
-      const { by, inner } = this.#inner[n] as InnerTerm;
-      const most = inner[stick]?.most;
-      if (!most) continue;
+    for (let n = 0; n < this.#loads.length; n++) {
+      const { by, loads } = this.#loads[n] as LoadTerm;
+      const own = int(loads.from, stick);
+      if (own < 0) continue;
       const size = Math.abs(by);
-      for (let k = 0; k < PER_SECTION; k++) out[k] = at(out, k) + size * at(most, k);
+      for (let k = 0; k < PER_SECTION; k++)
+        out[k] = at(out, k) + size * at(loads.figures, own + OWN.most + k);
     }
   }
 

@@ -2,13 +2,13 @@
  * What a frame does under forces while every one-way member is in action: all of it sums, with factors, to what it does in
  * a combination. Equilibrium is verified at every node, stick by stick.
  */
-import type { LoadedStick } from "./case-loads.ts";
 import { ENDS } from "./element-stiffness.ts";
 import { addScaled, flex, type Stability } from "./mechanism.ts";
-import { at } from "./numbers.ts";
+import { at, int } from "./numbers.ts";
 import { PER_SECTION, runOn } from "./sections.ts";
 import type { StickMatrix } from "./stick-matrix.ts";
 import type { System } from "./system.ts";
+import { OWN, type SummedLoads } from "./unit-loads.ts";
 
 export interface Answer {
   /** motions of all nodes, six each, in the nodes' axes; the farthest shift of one, in */
@@ -23,21 +23,6 @@ export interface Answer {
   /** largest force that some free motion is left with, lb; moments count by the size of the frame */
   readonly left: number;
 }
-
-/** A stick with loads of its own, by what its sections show. */
-export interface Loads {
-  readonly stick: number;
-  /** forces of its ends with the nodes at rest, local axes */
-  readonly ends: Float64Array;
-  /** forces at its sections from these loads alone, end forces aside */
-  readonly sections: Float64Array;
-}
-
-export const loadsOf = (stick: number, { ends, sections }: LoadedStick): Loads => ({
-  stick,
-  ends,
-  sections: sections(),
-});
 
 /** Solutions are refined while they leave more than this share of the largest force. */
 const REFINED = 1e-8;
@@ -72,23 +57,24 @@ export class Answers {
   }
 
   /** Forces that loads put on the free motions while all nodes are at rest. */
-  pushed(applied: Float64Array, loaded: readonly Loads[]): Float64Array {
+  pushed(applied: Float64Array, loads: SummedLoads): Float64Array {
     const { held } = this.#system.ground;
     const needs = new Float64Array(this.#system.size);
-    for (const l of loaded) this.#matrix.addStick(l.stick, l.ends, 0, needs);
+    for (const stick of loads.sticks)
+      this.#matrix.addStick(stick, loads.figures, int(loads.from, stick) + OWN.ends, needs);
     return needs.map((v, k) => (held[k] ? 0 : at(applied, k) - v));
   }
 
-  /** @param applied forces on the nodes; @param pushed what they and the loads of sticks put on the free motions */
-  of(applied: Float64Array, loaded: readonly Loads[], pushed: Float64Array): Answer {
+  /** @param applied forces on the nodes; @param first motions under them and the loads of sticks; refined where they leave too much */
+  of(applied: Float64Array, loads: SummedLoads, first: Float64Array): Answer {
     const { ground } = this.#system;
     const { matrix, factor } = this.#stability;
-    let best = this.#from(flex(matrix, factor, pushed), applied, loaded);
+    let best = this.#from(first, applied, loads);
     for (let n = 0; n < MOST_REFINEMENTS && best.left > REFINED * this.largest(best.tips); n++) {
       const rest = this.#unbalanced.map((v, k) => (ground.held[k] ? 0 : -v));
       const motions = best.motions.slice();
       addScaled(motions, 1, flex(matrix, factor, rest));
-      const next = this.#from(motions, applied, loaded);
+      const next = this.#from(motions, applied, loads);
       if (!(next.left < best.left)) break;
       best = next;
     }
@@ -98,23 +84,22 @@ export class Answers {
   #needs(
     motions: Float64Array,
     applied: Float64Array,
-    loaded: readonly Loads[],
+    loads: SummedLoads,
     links: Float64Array,
   ): Float64Array {
     const ends = this.#ends.fill(0);
     const unbalanced = this.#unbalanced;
     for (let k = 0; k < unbalanced.length; k++) unbalanced[k] = -at(applied, k);
     this.#matrix.addEnds(motions, ends);
-    for (const l of loaded)
-      for (let k = 0; k < ENDS; k++) ends[ENDS * l.stick + k] = at(ends, ENDS * l.stick + k) + at(l.ends, k);
+    for (const stick of loads.sticks) addOwn(loads, stick, OWN.ends, ends, ENDS * stick);
     this.#matrix.addNeeds(motions, ends, links, unbalanced);
     return unbalanced;
   }
 
-  #from(motions: Float64Array, applied: Float64Array, loaded: readonly Loads[]): Answer {
+  #from(motions: Float64Array, applied: Float64Array, loads: SummedLoads): Answer {
     const { ground } = this.#system;
     const links = this.#matrix.links(motions);
-    const unbalanced = this.#needs(motions, applied, loaded, links);
+    const unbalanced = this.#needs(motions, applied, loads, links);
     let left = 0;
     for (let k = 0; k < unbalanced.length; k++) {
       if (ground.held[k]) continue;
@@ -128,15 +113,15 @@ export class Answers {
         reactions[6 * n + m] = ground.held[k] ? at(unbalanced, k) : -at(ground.springs, k) * at(motions, k);
       }
     });
-    return { motions, farthest: farthestOf(motions), tips: this.#tips(loaded), links, reactions, left };
+    return { motions, farthest: farthestOf(motions), tips: this.#tips(loads), links, reactions, left };
   }
 
-  #tips(loaded: readonly Loads[]): Float64Array {
+  #tips(loads: SummedLoads): Float64Array {
     const tips = new Float64Array(ENDS * this.#matrix.count);
     this.#system.sticks.forEach(({ axes }, n) => {
       tipsOf(this.#ends, ENDS * n, axes.length, tips, ENDS * n);
     });
-    for (const l of loaded) addTips(tips, ENDS * l.stick, l.sections);
+    for (const stick of loads.sticks) addOwn(loads, stick, OWN.tips, tips, ENDS * stick);
     return tips;
   }
 }
@@ -166,11 +151,15 @@ export function tipsOf(
   runOn(out, to, length, out, to + PER_SECTION);
 }
 
-/** tips += what the stick's own loads give at its first and last section. */
-export function addTips(tips: Float64Array, from: number, sections: Float64Array): void {
-  const last = sections.length - PER_SECTION;
-  for (let m = 0; m < PER_SECTION; m++) {
-    tips[from + m] = at(tips, from + m) + at(sections, m);
-    tips[from + PER_SECTION + m] = at(tips, from + PER_SECTION + m) + at(sections, last + m);
-  }
+/** into[to …] += twelve of the figures of a loaded stick. @param what where they begin among its figures */
+export function addOwn(
+  loads: SummedLoads,
+  stick: number,
+  what: number,
+  into: Float64Array,
+  to: number,
+  by = 1,
+): void {
+  const from = int(loads.from, stick) + what;
+  for (let k = 0; k < ENDS; k++) into[to + k] = at(into, to + k) + by * at(loads.figures, from + k);
 }

@@ -9,7 +9,7 @@
  * For each member the force it would have in the present motions says whether its state is right: a push member in
  * action must not pull, one out of action must have a gap.
  */
-import { type CaseLoads, inStrains } from "./case-loads.ts";
+import { inStrains } from "./case-loads.ts";
 import { addScaled, flex, isFree, isIdle, type Stability } from "./mechanism.ts";
 import { at, bump, largest } from "./numbers.ts";
 import { Reduced } from "./reduced.ts";
@@ -56,6 +56,8 @@ export type Outcome = {
   | { readonly kind: "unsettled" }
 );
 
+/** Motions are kept while all of them together take up no more numbers than this. */
+export const MOST_KEPT = 1e6;
 /** Work along a motion below this share of its parts is rounding. */
 const NO_WORK = 1e-7;
 
@@ -65,6 +67,7 @@ export class OneWayMembers {
   readonly #system: System;
   readonly #stability: Stability;
   readonly #columns: (Float64Array | undefined)[];
+  readonly #motions: (Float64Array | undefined)[] = [];
   /** Solves made for columns so far. */
   solves = 0;
 
@@ -86,18 +89,21 @@ export class OneWayMembers {
   /** Strains of all one-way members in the motions `u`. */
   strains(u: Float64Array): Float64Array {
     const out = new Float64Array(this.size);
-    for (const unit of this.units)
-      unit.modes.forEach((b, n) => {
-        out[unit.first + n] = strainOf(b, unit.of, u);
-      });
+    for (const { modes, of, first } of this.units)
+      for (let m = 0; m < modes.length; m++) out[first + m] = strainOf(modes[m] as Float64Array, of, u);
     return out;
   }
 
   /** Length forces that the members would have, by unit. */
-  forces(strains: Float64Array, own?: Float64Array): number[] {
-    return this.units.map((unit, n) =>
-      unit.force.reduce((sum, f, m) => sum + f * at(strains, unit.first + m), own?.[n] ?? 0),
-    );
+  forces(strains: Float64Array, own?: Float64Array): Float64Array {
+    const out = new Float64Array(this.units.length);
+    for (let n = 0; n < out.length; n++) {
+      const { force, first } = this.units[n] as Unit;
+      let sum = own ? at(own, n) : 0;
+      for (let m = 0; m < force.length; m++) sum += (force[m] as number) * at(strains, first + m);
+      out[n] = sum;
+    }
+    return out;
   }
 
   /** B x: forces on all motions from strains x, of the units named. */
@@ -120,12 +126,26 @@ export class OneWayMembers {
   column(strain: number): Float64Array {
     const known = this.#columns[strain];
     if (known) return known;
+    const made = this.strains(this.unitMotion(strain));
+    this.#columns[strain] = made;
+    return made;
+  }
+
+  /** B for one strain: forces on all motions. */
+  unitLoad(strain: number): Float64Array {
     const unit = this.units.findIndex((u) => strain >= u.first && strain < u.first + u.modes.length);
     const x = new Float64Array(this.size);
     x[strain] = 1;
-    const made = this.strains(this.flex(this.load(x, [unit])));
+    return this.load(x, [unit]);
+  }
+
+  /** Motions under the forces of one strain; kept, unless those of all would take up too much room. */
+  unitMotion(strain: number): Float64Array {
+    const known = this.#motions[strain];
+    if (known) return known;
+    const made = this.flex(this.unitLoad(strain));
     this.solves++;
-    this.#columns[strain] = made;
+    if (this.size * made.length <= MOST_KEPT) this.#motions[strain] = made;
     return made;
   }
 
@@ -150,16 +170,22 @@ function lengthForce(system: System, part: number): number[] {
   return link ? [Math.sqrt(link.link.stiffness)] : [];
 }
 
+/** Forces of a loaded stick's ends: with its nodes at rest, and when it has let go and only hangs in its joints. */
+export interface StickEnds {
+  readonly ends: Float64Array;
+  readonly hung: Float64Array;
+}
+
 /** Shares of a member's own loads: length force with its nodes at rest, and the strains c. */
 export function ownLoads(
   members: OneWayMembers,
   system: System,
-  loads: CaseLoads,
+  loadsOf: (stick: number) => StickEnds | undefined,
 ): Pick<Start, "own" | "hang"> {
   const hang = new Float64Array(members.size);
   const own = Float64Array.from(members.units, (unit) => {
     const stick: Stick | undefined = system.sticks[unit.part];
-    const loaded = stick && loads.sticks.get(stick.index);
+    const loaded = stick && loadsOf(stick.index);
     if (!stick || !loaded) return 0;
     const more = loaded.ends.map((v, m) => v - at(loaded.hung, m));
     if (largest(more) > 0)
@@ -225,18 +251,21 @@ function wrongBy(unit: Unit, force: number, isDropped: boolean): number {
 function pick(
   members: OneWayMembers,
   reduced: Reduced,
-  forces: readonly number[],
+  forces: Float64Array,
   nought: number,
   resting: ReadonlySet<number>,
   firstInList: boolean,
 ): number | undefined {
   let worst: number | undefined;
   let most = nought;
-  members.units.forEach((unit, n) => {
-    if (resting.has(n)) return;
-    const by = wrongBy(unit, forces[n] ?? 0, reduced.has(n));
-    if (by > most && !(firstInList && worst !== undefined)) [worst, most] = [n, by];
-  });
+  for (let n = 0; n < forces.length; n++) {
+    if (resting.has(n)) continue;
+    const by = wrongBy(members.units[n] as Unit, at(forces, n), reduced.has(n));
+    if (by > most && !(firstInList && worst !== undefined)) {
+      worst = n;
+      most = by;
+    }
+  }
   return worst;
 }
 
@@ -246,7 +275,7 @@ function firstToClose(
   reduced: Reduced,
   motion: Float64Array,
   sign: number,
-  forces: readonly number[],
+  forces: Float64Array,
   except: number,
 ): number | undefined {
   const rates = members.forces(members.strains(motion));
@@ -269,7 +298,7 @@ function finish(
   reduced: Reduced,
   start: Start,
   mu: Float64Array,
-  forces: readonly number[],
+  forces: Float64Array,
   resting: ReadonlySet<number>,
   tries: number,
 ): Outcome {

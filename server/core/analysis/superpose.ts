@@ -6,18 +6,27 @@
  * Equilibrium of each basic load is verified at every node, stick by stick, and so is that of every member set free; what
  * a combination leaves unbalanced is at most the sum of theirs, and what members that let go still seem to carry.
  */
-import { type CaseLoads, type LoadedStick, readCase } from "./case-loads.ts";
-import { type Combined, failedCombination, type InnerTerm, Sum, sumOf, type Term } from "./combined.ts";
+import { faultsOf, readNodeLoads } from "./case-loads.ts";
+import { type Combined, failedCombination, type LoadTerm, Sum, sumOf, type Term } from "./combined.ts";
 import { ENDS } from "./element-stiffness.ts";
 import type { CaseFault } from "./faults.ts";
-import type { InnerSections } from "./inner-sections.ts";
-import { type Answer, Answers, addTips, loadsOf, tipsOf } from "./linear-answer.ts";
+import { type Answer, Answers, addOwn, tipsOf } from "./linear-answer.ts";
 import { addScaled, describe, drives, type Stability } from "./mechanism.ts";
-import { at, bump } from "./numbers.ts";
-import { type OneWayMembers, type Outcome, ownLoads, type Start, settle } from "./one-way.ts";
+import { at, bump, int } from "./numbers.ts";
+import { once } from "./once.ts";
+import {
+  MOST_KEPT,
+  type OneWayMembers,
+  type Outcome,
+  ownLoads,
+  type Start,
+  type StickEnds,
+  settle,
+} from "./one-way.ts";
 import { StickMatrix } from "./stick-matrix.ts";
 import type { LoadCase } from "./structure.ts";
-import { once, type System } from "./system.ts";
+import type { Stick, System } from "./system.ts";
+import { NO_LOADS, OWN, type SummedLoads } from "./unit-loads.ts";
 
 /** A basic load: what it does with every one-way member in action. */
 interface Basic extends Answer {
@@ -25,10 +34,7 @@ interface Basic extends Answer {
   /** forces that the loads put on the free motions; the largest */
   readonly pushed: Float64Array;
   readonly hardest: number;
-  /** by stick */
-  readonly inner: readonly (InnerSections | undefined)[];
-  /** sections at the ends of a one-way stick that has let go and only hangs in its joints, by stick */
-  readonly hung: ReadonlyMap<number, Float64Array>;
+  readonly loads: SummedLoads;
   readonly own: Float64Array;
   readonly hang: Float64Array;
   /** turns of joints that nothing resists and that it would turn */
@@ -48,10 +54,8 @@ export interface Superposition {
 }
 
 const NOUGHT = 1e-8;
-/** Answers of members set free are kept while all of them together take up no more numbers than this. */
-const MOST_KEPT = 4e6;
 /** With more members out of action than this, what they set free is solved in one. */
-const MANY = 16;
+const MANY = 12;
 
 /** Of a structure that cannot be analysed: every combination fails for the same reasons. */
 export function nothingToCombine(faults: readonly CaseFault[]): Superposition {
@@ -98,6 +102,7 @@ class Combiner {
   readonly #basics = new WeakMap<LoadCase, Basic | readonly CaseFault[]>();
   readonly #free: (Answer | undefined)[] = [];
   readonly #keeps: boolean;
+  readonly #none: SummedLoads;
 
   constructor(system: System, stability: Stability, members: OneWayMembers, tolerance: number) {
     this.#system = system;
@@ -105,7 +110,8 @@ class Combiner {
     this.#members = members;
     this.#answers = new Answers(system, stability, new StickMatrix(system));
     this.#tolerance = tolerance;
-    this.#keeps = members.size * (system.size + ENDS * system.sticks.length) <= MOST_KEPT;
+    this.#none = NO_LOADS(system.sticks.length);
+    this.#keeps = members.size * (system.size + ENDS * system.sticks.length) <= 2 * MOST_KEPT;
   }
 
   basicOf(given: LoadCase): Basic | readonly CaseFault[] {
@@ -115,39 +121,25 @@ class Combiner {
   }
 
   #solve(given: LoadCase): Basic | readonly CaseFault[] {
-    const loads = readCase(this.#system, given);
-    if (Array.isArray(loads)) return loads.map((fault): CaseFault => ({ kind: "input", fault }));
-    const read = loads as CaseLoads;
-    const loaded = [...read.sticks].map(([stick, of]) => loadsOf(stick, of));
-    const pushed = this.#answers.pushed(read.applied, loaded);
-    const answer = this.#answers.of(read.applied, loaded, pushed);
-    const inner = new Array<InnerSections | undefined>(this.#system.sticks.length).fill(undefined);
-    for (const [stick, of] of read.sticks) inner[stick] = of.inner();
+    const system = this.#system;
+    const { faults, fault } = faultsOf(given);
+    const applied = readNodeLoads(system, given, fault);
+    const { made } = system;
+    const loads = made.loads.get(given) ?? made.units.sum(given.elementLoads ?? [], fault);
+    if (faults.length > 0) return faults.map((f): CaseFault => ({ kind: "input", fault: f }));
+    made.loads.set(given, loads);
+    const pushed = this.#answers.pushed(applied, loads);
+    const answer = this.#answers.of(applied, loads, this.#members.flex(pushed));
     const { idle } = this.#stability;
     return {
       ...answer,
       strains: this.#members.strains(answer.motions),
       pushed,
       hardest: this.#answers.largest(pushed),
-      inner,
-      hung: this.#hung(read.sticks),
-      ...ownLoads(this.#members, this.#system, read),
+      loads,
+      ...ownLoads(this.#members, system, (stick) => endsIn(loads, stick)),
       turns: idle.some((u) => drives(pushed, u, 1e-6)),
     };
-  }
-
-  #hung(sticks: CaseLoads["sticks"]): ReadonlyMap<number, Float64Array> {
-    const found = new Map<number, Float64Array>();
-    for (const { part, of } of this.#members.units) {
-      const loaded: LoadedStick | undefined = sticks.get(part);
-      const stick = this.#system.sticks[part];
-      if (!loaded || !stick || of !== stick) continue;
-      const tips = new Float64Array(ENDS);
-      tipsOf(loaded.hung, 0, stick.axes.length, tips, 0);
-      addTips(tips, 0, loaded.sections());
-      found.set(part, tips);
-    }
-    return found;
   }
 
   combine(id: string, parts: readonly Part[]): Combined {
@@ -195,37 +187,35 @@ class Combiner {
   }
 
   /** What members that let go do: each by its strain, or all in one. */
-  #freed({ mu, dropped }: Outcome): readonly Term[] {
+  #freed(outcome: Outcome): readonly Term[] {
+    const { mu, dropped } = outcome;
     const { units } = this.#members;
     if (this.#keeps && dropped.length <= MANY)
       return dropped.flatMap((n) => {
         const unit = units[n];
         return (unit?.modes ?? []).map((_, m) => {
           const strain = (unit?.first ?? 0) + m;
-          return { by: at(mu, strain), answer: this.#freeOf(n, strain) };
+          return { by: at(mu, strain), answer: this.#freeOf(strain) };
         });
       });
-    return dropped.length > 0 ? [{ by: 1, answer: this.#under(mu, dropped) }] : [];
+    return dropped.length > 0 ? [{ by: 1, answer: this.#freedInOne(outcome) }] : [];
   }
 
-  #freeOf(unit: number, strain: number): Answer {
+  #freeOf(strain: number): Answer {
     const known = this.#free[strain];
     if (known) return known;
-    const x = new Float64Array(this.#members.size);
-    x[strain] = 1;
-    const made = this.#under(x, [unit]);
+    const made = this.#answers.of(
+      this.#members.unitLoad(strain),
+      this.#none,
+      this.#members.unitMotion(strain),
+    );
     this.#free[strain] = made;
     return made;
   }
 
-  #under(strains: Float64Array, units: readonly number[]): Answer {
-    const applied = this.#members.load(strains, units);
-    const { held } = this.#system.ground;
-    return this.#answers.of(
-      applied,
-      [],
-      applied.map((v, k) => (held[k] ? 0 : v)),
-    );
+  #freedInOne({ mu, dropped }: Outcome): Answer {
+    const applied = this.#members.load(mu, dropped);
+    return this.#answers.of(applied, this.#none, this.#members.flex(applied));
   }
 
   #state(
@@ -246,8 +236,8 @@ class Combiner {
     if (!(residual <= this.#tolerance))
       return failedCombination(id, [{ kind: "inaccurate", residual, tolerance: this.#tolerance, node: "" }]);
     const status = faults.length > 0 ? "slack" : "sound";
-    const inner = parts.map(({ by, answer }): InnerTerm => ({ by, inner: answer.inner }));
-    return new Sum({ id, status, faults, tips, links, dropped, residual }, system, terms, inner);
+    const loads = parts.map(({ by, answer }): LoadTerm => ({ by, loads: answer.loads }));
+    return new Sum({ id, status, faults, tips, links, dropped, residual }, system, terms, loads);
   }
 
   /**
@@ -273,10 +263,8 @@ class Combiner {
     }
     const from = ENDS * unit.part;
     const hung = new Float64Array(ENDS);
-    for (const { by, answer } of parts) {
-      const own = answer.hung.get(unit.part);
-      if (own) addScaled(hung, by, own);
-    }
+    for (const { by, answer } of parts)
+      if (int(answer.loads.from, unit.part) >= 0) addHung(answer.loads, stick, by, hung);
     const instead = hung.slice();
     stick.localModes().forEach((b, m) => {
       const by = at(mu, unit.first + m);
@@ -286,6 +274,21 @@ class Combiner {
     tips.set(hung, from);
     return this.#answers.largest(off);
   }
+}
+
+/** Ends of a stick under its own loads: held fast, and only hanging; undefined where it has none. */
+function endsIn({ from, figures }: SummedLoads, stick: number): StickEnds | undefined {
+  const row = from[stick] ?? -1;
+  const part = (what: number): Float64Array => figures.subarray(row + what, row + what + ENDS);
+  return row < 0 ? undefined : { ends: part(OWN.ends), hung: part(OWN.hung) };
+}
+
+/** sections += those at the ends of a stick that has let go and only hangs in its joints, by a factor. */
+function addHung(loads: SummedLoads, { index, axes }: Stick, by: number, sections: Float64Array): void {
+  const own = new Float64Array(ENDS);
+  tipsOf(loads.figures, int(loads.from, index) + OWN.hung, axes.length, own, 0);
+  addOwn(loads, index, OWN.tips, own, 0);
+  addScaled(sections, by, own);
 }
 
 /** Work of the loads along a motion that only the dropped members would resist. */

@@ -1,6 +1,5 @@
 /** A structure made ready: every stick and link as a stiffness between the six motions of two nodes. */
 
-import type { LoadedStick } from "./case-loads.ts";
 import { type Flexibility, flexibilityOf } from "./curves.ts";
 import {
   ENDS,
@@ -11,9 +10,11 @@ import {
   toNodes,
 } from "./element-stiffness.ts";
 import { at, bump } from "./numbers.ts";
+import { once } from "./once.ts";
 import { deformations, type Jointed, joinEnds } from "./releases.ts";
 import type { FrameElement, FrameLink, LoadCase, OneWay, Structure } from "./structure.ts";
 import { type Ground, readSupports } from "./supports.ts";
+import { type SummedLoads, UnitLoads } from "./unit-loads.ts";
 import { endsOf } from "./validate.ts";
 import { cross, norm, times, ZERO } from "./vec3.ts";
 
@@ -67,7 +68,8 @@ interface Made {
   readonly sticks: readonly Stick[];
   /** the sticks' part of `gross` */
   readonly gross: Float64Array;
-  readonly loaded: WeakMap<LoadCase, ReadonlyMap<number, LoadedStick>>;
+  readonly units: UnitLoads;
+  readonly loads: WeakMap<LoadCase, SummedLoads>;
 }
 
 function makeSticks(structure: Structure, ground: Ground): Made {
@@ -76,7 +78,7 @@ function makeSticks(structure: Structure, ground: Ground): Made {
   const sticks = structure.elements.flatMap((element, index) =>
     makeStick(structure, ground, element, index, gross, half),
   );
-  return { sticks, gross, loaded: new WeakMap() };
+  return { sticks, gross, units: new UnitLoads(sticks), loads: new WeakMap() };
 }
 
 /** Whether two structures differ in no more than their links and in what their supports hold. */
@@ -228,13 +230,4 @@ export function strainOf(b: Float64Array, part: Part, u: Float64Array): number {
   let sum = 0;
   for (let m = 0; m < 6; m++) sum += at(b, m) * at(u, 6 * part.i + m) + at(b, m + 6) * at(u, 6 * part.j + m);
   return sum;
-}
-
-/** @returns what is made at the first call, and the same at every later one */
-export function once<T>(make: () => T): () => T {
-  let made: { value: T } | undefined;
-  return () => {
-    made ??= { value: make() };
-    return made.value;
-  };
 }

@@ -72,8 +72,12 @@ export function solidOf(timber: Timber): Solid {
   };
 }
 
-/** The part of a polygon inside a half space `normal · p ≤ level` (Sutherland–Hodgman). */
-export function clip(polygon: readonly Vec3[], normal: Vec3, level: number): Vec3[] {
+/** The part of a polygon inside a half space `normal · p ≤ level` (Sutherland–Hodgman); the polygon itself when all is. */
+export function clip(polygon: readonly Vec3[], normal: Vec3, level: number): readonly Vec3[] {
+  let outside = 0;
+  for (const p of polygon) if (dot(normal, p) > level) outside++;
+  if (outside === 0) return polygon;
+  if (outside === polygon.length) return [];
   const kept: Vec3[] = [];
   for (let i = 0; i < polygon.length; i++) {
     const a = polygon[i] as Vec3;
@@ -132,7 +136,7 @@ function contactFrom(a: Solid, b: Solid): Contact | undefined {
   let sum: Vec3 = [0, 0, 0];
   const ends: [number, number] = [0, 0];
   a.faces.forEach((face, index) => {
-    let polygon: Vec3[] = [...face.polygon];
+    let { polygon } = face;
     for (const other of b.faces) {
       polygon = clip(polygon, other.normal, other.level + TOUCH);
       if (polygon.length < 3) return;

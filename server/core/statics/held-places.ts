@@ -34,6 +34,13 @@ interface Hold {
   first: boolean;
 }
 
+const newHold = (): Hold => ({ at: [], whole: false, by: new Set(), first: false });
+
+function hasPlace(places: readonly number[], at: number): boolean {
+  for (const p of places) if (Math.abs(p - at) < 1e-6) return true;
+  return false;
+}
+
 /** By timber id. */
 export type Holds = ReadonlyMap<
   string,
@@ -47,9 +54,14 @@ function isHeld(t: Timber, hold: Hold | undefined, at: number): boolean {
   if (!hold) return false;
   if (hold.whole) return true;
   const near = Math.max(t.width, t.depth);
-  if (hold.at.some((p) => Math.abs(p - at) <= near)) return true;
+  let first = Number.POSITIVE_INFINITY;
+  let last = Number.NEGATIVE_INFINITY;
+  for (const p of hold.at) {
+    if (Math.abs(p - at) <= near) return true;
+    first = Math.min(first, p);
+    last = Math.max(last, p);
+  }
   if (isUpright(t) || isDiagonal(t)) return false;
-  const [first, last] = [Math.min(...hold.at), Math.max(...hold.at)];
   const past = (last - first) * OVERHANG;
   return at >= first - past && at <= last + past;
 }
@@ -67,10 +79,10 @@ export function heldPlaces(
   const holds = new Map<string, Hold>();
   const open: Timber[] = [];
   const add = (t: Timber, at: number, by: Timber | undefined, whole: boolean): void => {
-    const own = holds.get(t.id) ?? { at: [], whole: false, by: new Set(), first: false };
+    const own = holds.get(t.id) ?? newHold();
     if (by) own.by.add(by.id);
     else own.first = true;
-    if (own.whole || (!whole && own.at.some((p) => Math.abs(p - at) < 1e-6))) return;
+    if (own.whole || (!whole && hasPlace(own.at, at))) return;
     own.whole = whole || Math.abs(dot(t.axis, direction)) >= LEANS;
     own.at.push(at);
     holds.set(t.id, own);

@@ -119,6 +119,15 @@ export function bearingLimit(bearing: Bearing, values: DurationValues): BearingL
   };
 }
 
+/** @returns the figure of {@link bearingLimit} alone, psi */
+export function bearingStress(bearing: Bearing, { FcPerp, FcStar }: DurationValues): number {
+  const { angle, length, fromEnd } = bearing;
+  if (angle > 89.5) return FcPerp.value * bearingAreaFactor(length, fromEnd).value;
+  const endGrain = FcStar.value * END_GRAIN.value;
+  const value = hankinson(FcStar.value, FcPerp.value, angle);
+  return isAlongGrain(bearing) || value > endGrain ? endGrain : value;
+}
+
 /** Grouped by the timber whose wood is looked at. */
 export function byTimber(bearings: readonly Bearing[]): Map<string, Bearing[]> {
   return groupBy(bearings, (b) => b.timber.id);

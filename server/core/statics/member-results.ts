@@ -13,7 +13,7 @@ import { alongChord, bentLine, type DeflectionPlan, offChord, type Stretch, sunk
 import { isSolved, PLACES, rowOf } from "./force-table.ts";
 import type { MemberResult, MemberUse } from "./frame-results.ts";
 import type { MemberBasis } from "./member-basis.ts";
-import { bearingLimit } from "./member-bearing.ts";
+import { bearingLimit, bearingStress } from "./member-bearing.ts";
 import type { MemberPlan } from "./member-plan.ts";
 import { TimberStress } from "./member-stresses.ts";
 import { caseNames, ordered, slendernessUse, stressUses } from "./member-uses.ts";
@@ -104,7 +104,7 @@ function press(
     const duration = v.duration.value;
     let limit = own.limits.get(duration);
     if (limit === undefined) {
-      limit = bearingLimit(own.bearing, v).value;
+      limit = bearingStress(own.bearing, v);
       own.limits.set(duration, limit);
     }
     const value = force / own.bearing.area;
@@ -251,9 +251,7 @@ function bearingUses(tally: Tally, names: ReturnType<typeof caseNames>): MemberU
     undefined,
   );
   if (!own) return [];
-  const values = [...tally.plan.values.values()].find(
-    (v) => bearingLimit(own.bearing, v).value === own.limit,
-  );
+  const values = [...tally.plan.values.values()].find((v) => bearingStress(own.bearing, v) === own.limit);
   const limit = values && bearingLimit(own.bearing, values);
   return [
     {

@@ -137,22 +137,19 @@ function prismCut(timber: Timber, prism: Prism, joint: string): Cut | undefined 
       let y1 = Number.NEGATIVE_INFINITY;
       let z0 = y0;
       let z1 = y1;
-      const take = (y: number, z: number): void => {
-        y0 = Math.min(y0, y);
-        y1 = Math.max(y1, y);
-        z0 = Math.min(z0, z);
-        z1 = Math.max(z1, z);
-      };
       for (const [a, b] of lines) {
         if ((a.x - x) * (b.x - x) > 0) continue;
         const run = b.x - a.x;
-        if (Math.abs(run) < CLOSE) {
-          take(a.y, a.z);
-          take(b.y, b.z);
-          continue;
-        }
-        const t = (x - a.x) / run;
-        take(a.y + t * (b.y - a.y), a.z + t * (b.z - a.z));
+        // an edge that lies in the section counts with both its ends
+        const flat = Math.abs(run) < CLOSE;
+        const t = flat ? 0 : (x - a.x) / run;
+        const y = a.y + t * (b.y - a.y);
+        const z = a.z + t * (b.z - a.z);
+        const [otherY, otherZ] = flat ? [b.y, b.z] : [y, z];
+        y0 = Math.min(y0, y, otherY);
+        y1 = Math.max(y1, y, otherY);
+        z0 = Math.min(z0, z, otherZ);
+        z1 = Math.max(z1, z, otherZ);
       }
       return y1 >= y0 ? { y: [y0, y1], z: [z0, z1] } : undefined;
     },

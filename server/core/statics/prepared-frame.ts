@@ -5,9 +5,9 @@
  */
 import { type Prepared, prepare } from "../analysis/analyse.ts";
 import type { Mode } from "../analysis/faults.ts";
+import { once } from "../analysis/once.ts";
 import type { FrameSupport, LoadCase, NodeLoad, Structure } from "../analysis/structure.ts";
 import type { Superposition } from "../analysis/superpose.ts";
-import { once } from "../analysis/system.ts";
 import type { Model, Timber } from "../model/model.ts";
 import { isDiagonal } from "../model/upright.ts";
 import { cross, type Vec3 } from "../model/vec.ts";

@@ -12,9 +12,9 @@
 import equal from "fast-deep-equal/es6/index.js";
 import type { Combined } from "../analysis/combined.ts";
 import type { CaseFault, Mode } from "../analysis/faults.ts";
+import { once } from "../analysis/once.ts";
 import type { LoadCase, NodeLoad } from "../analysis/structure.ts";
 import type { Superposition } from "../analysis/superpose.ts";
-import { once } from "../analysis/system.ts";
 import type { Model } from "../model/model.ts";
 import type { Vec3 } from "../model/vec.ts";
 import { unlessAdrift } from "./adrift.ts";
