@@ -1,0 +1,65 @@
+/**
+ * What is passed over, since nothing there can be worse than what is known, is never worse: each combination looked at alone
+ * and in full gives the same worst of each timber.
+ */
+import { readdirSync, readFileSync } from "node:fs";
+import { describe, expect, test } from "vitest";
+import { buildModel } from "../../../server/core/model/build.ts";
+import { analyseFrame } from "../../../server/core/statics/analyse-frame.ts";
+import { bentLine, offChord } from "../../../server/core/statics/deflections.ts";
+import { forceTable, isSolved, PLACES, rowOf } from "../../../server/core/statics/force-table.ts";
+import { STRESSES, TimberStress } from "../../../server/core/statics/member-stresses.ts";
+import { mostMoment } from "../../../server/core/statics/stick-bounds.ts";
+import { readFrame } from "../../../server/document/read.ts";
+
+const texts = ["samples", "test/frames"].flatMap((folder) =>
+  readdirSync(new URL(`../../../${folder}/`, import.meta.url))
+    .filter((name) => name.endsWith(".frame.yaml") && !name.startsWith("wrong"))
+    .map(
+      (name) => [name, readFileSync(new URL(`../../../${folder}/${name}`, import.meta.url), "utf8")] as const,
+    ),
+);
+
+describe.each(texts)("%s", (_, text) => {
+  const { basis, members, solution } = analyseFrame(buildModel(readFrame(text).frame))!;
+  const cases = solution.cases.filter(isSolved);
+
+  test("the worst stress of each kind is the most of the combinations, each alone", () => {
+    const table = new Float64Array(rowOf(solution.hold.structure.elements.length, 0));
+    for (const plan of basis.plans) {
+      const uses = members.get(plan.timber.id)!.uses;
+      for (const what of STRESSES) {
+        let most = 0;
+        for (const { frameCase, combined } of cases) {
+          const stress = new TimberStress(plan);
+          stress.show(plan.values.get(frameCase.combination.duration.value)!, combined, table, 0);
+          most = Math.max(most, stress.worst(what)?.ratio ?? 0);
+        }
+        const told = uses.find((use) => use.what === what)?.ratio;
+        if (told !== undefined) expect(told, `${plan.timber.id} ${what}`).toBe(most);
+        else expect(most, `${plan.timber.id} ${what}`).toBeLessThan(0.01);
+      }
+    }
+  });
+
+  test("no timber bends further than its largest moments allow", () => {
+    let tightest = 0;
+    for (const { plan, lengths, stretches, x } of basis.bends.values())
+      for (const { combined, ...solved } of cases) {
+        const line = new Float64Array(plan.elements.length * PLACES.length);
+        bentLine(plan.elements, lengths, forceTable({ combined, ...solved })!, line);
+        const moment = mostMoment(combined, plan.elements, lengths);
+        const down = plan.timber.depthDir[2] > 0 ? -1 : 1;
+        const hog = down < 0 ? moment.below : moment.above;
+        for (const { places, chord, bends, tail } of stretches)
+          for (const place of places) {
+            const bent = offChord(line, x, place, chord);
+            const most = (tail ? hog : Math.max(moment.below, moment.above)) * bends;
+            expect(tail ? down * bent : Math.abs(bent)).toBeLessThanOrEqual(most * (1 + 1e-9) + 1e-3);
+            if (!tail && most > 0) tightest = Math.max(tightest, Math.abs(bent) / most);
+          }
+      }
+    // of an evenly loaded span 5/48 ÷ 1/8 of M L²: bounds that hold anything would prove nothing
+    if (basis.bends.size > 0) expect(tightest).toBeGreaterThan(0.6);
+  });
+});
