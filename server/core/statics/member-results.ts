@@ -4,6 +4,7 @@
  *
  * Not checked here: torsion, tension across the grain, and joints (pegs, tenons), which have checks of their own.
  */
+import { groupBy } from "../collect.ts";
 import { totalDeflection } from "../members/deflection.ts";
 import { deflectionShare } from "../members/deflection-limits.ts";
 import type { Factor } from "../sourced.ts";
@@ -19,7 +20,7 @@ import { TimberStress } from "./member-stresses.ts";
 import { caseNames, ordered, slendernessUse, stressUses } from "./member-uses.ts";
 import { type DurationValues, durationValues } from "./member-values.ts";
 import type { SolvedCase } from "./solve-frame.ts";
-import { type MostMoment, mostMoment } from "./stick-bounds.ts";
+import { isBelow, type MostMoment, mostMoment } from "./stick-bounds.ts";
 
 interface BearingWorst {
   readonly bearing: Bearing;
@@ -91,6 +92,15 @@ function valuesOf(tally: Tally, duration: Factor): DurationValues {
   return values;
 }
 
+/** Whether a ratio is worse than what is kept; of equal ones the earlier case counts, in whatever order they come. */
+function beats(
+  kept: { readonly ratio: number; readonly solved: number },
+  ratio: number,
+  index: number,
+): boolean {
+  return ratio > kept.ratio || (ratio === kept.ratio && ratio > 0 && index < kept.solved);
+}
+
 function press(
   tally: Tally,
   v: DurationValues,
@@ -108,7 +118,7 @@ function press(
       own.limits.set(duration, limit);
     }
     const value = force / own.bearing.area;
-    if (value / limit <= own.ratio) continue;
+    if (!beats(own, value / limit, index)) continue;
     own.ratio = value / limit;
     own.value = value;
     own.force = force;
@@ -149,7 +159,7 @@ function raiseDeflection(
 ): void {
   const value = stretch.tail ? Math.max(0, down * inches) : Math.abs(inches);
   const limit = stretch.length / divisor;
-  if (!(value / limit > kept.ratio)) return;
+  if (!beats(kept, value / limit, index)) return;
   kept.ratio = value / limit;
   kept.value = value;
   kept.limit = limit;
@@ -176,8 +186,8 @@ function mayBendFurther(
     // of a tail's dead load also what lifts it counts: what is left without it may sag
     const lasting = always ? share * Math.max(always.below, always.above) * (bends / EI) : 0;
     return !(
-      whole + Math.abs(plan.creep.value - 1) * lasting <= (total.ratio * length) / plan.limits.total &&
-      whole + lasting <= (live.ratio * length) / plan.limits.live
+      isBelow(whole + Math.abs(plan.creep.value - 1) * lasting, (total.ratio * length) / plan.limits.total) &&
+      isBelow(whole + lasting, (live.ratio * length) / plan.limits.live)
     );
   });
 }
@@ -303,13 +313,27 @@ function deflectionUses(tally: Tally, names: ReturnType<typeof caseNames>): Memb
   );
 }
 
+/** The combinations that asked most of a timber before: with them looked at first, most others need no closer look. */
+function leadingCases(
+  shown: readonly Shown[],
+  before: ReadonlyMap<string, MemberResult> | undefined,
+): (timber: string) => readonly Shown[] {
+  const byId = groupBy(before ? shown : [], ({ solved }) => solved.frameCase.id);
+  return (timber) => {
+    const ids = new Set(before?.get(timber)?.uses.map(({ caseId }) => caseId));
+    return [...ids].flatMap((id) => byId.get(id) ?? []);
+  };
+}
+
 /**
  * @param cases every combination solved, of the frame that `basis` is of
+ * @param before results of the frame as it was: they only say where to look first
  * @returns by timber id
  */
 export function memberResults(
   { plans, bearings, bends, onGround }: MemberBasis,
   cases: readonly SolvedCase[],
+  before?: ReadonlyMap<string, MemberResult>,
 ): Map<string, MemberResult> {
   const tallies = plans.map(
     (plan): Tally => ({
@@ -350,14 +374,16 @@ export function memberResults(
       },
     ];
   });
+  const leading = leadingCases(shown, before);
   // one timber after another, each under all combinations: what it is held against is at hand while it is needed
   for (const tally of tallies)
-    for (const { solved, index, reaction, share, comesAndGoes } of shown) {
-      const v = valuesOf(tally, solved.frameCase.combination.duration);
-      tally.stress.show(v, solved.combined, table, index);
-      press(tally, v, solved, reaction, index);
-      if (share !== undefined) bend(tally, v, solved, share, comesAndGoes, table, index);
-    }
+    for (const list of [leading(tally.plan.timber.id), shown])
+      for (const { solved, index, reaction, share, comesAndGoes } of list) {
+        const v = valuesOf(tally, solved.frameCase.combination.duration);
+        tally.stress.show(v, solved.combined, table, index);
+        press(tally, v, solved, reaction, index);
+        if (share !== undefined) bend(tally, v, solved, share, comesAndGoes, table, index);
+      }
   const names = caseNames(cases);
   return new Map(
     tallies.map((tally): [string, MemberResult] => {

@@ -89,6 +89,9 @@ export function raiseMoment(most: MostMoment, bounds: Float64Array): void {
   most.above = Math.max(most.above, at(bounds, MZ_ABOVE));
 }
 
+/** Whether nothing comes near the worst: what may equal it is looked at, and where nothing acts there is nothing to see. */
+export const isBelow = (most: number, worst: number): boolean => most < worst || most === 0;
+
 /** What ratios of stress can be at most somewhere along an element. */
 export interface Most {
   bending: number;

@@ -63,3 +63,11 @@ describe.each(texts)("%s", (_, text) => {
     if (basis.bends.size > 0) expect(tightest).toBeGreaterThan(0.6);
   });
 });
+
+test("where it looks first changes no result", () => {
+  const text = readFileSync(new URL("../../../samples/goat-shed.frame.yaml", import.meta.url), "utf8");
+  const frame = (snow: string) => buildModel(readFrame(text.replace(/ground: \d+/, `ground: ${snow}`)).frame);
+  const own = analyseFrame(frame("40"))!;
+  const after = analyseFrame(frame("40"), analyseFrame(frame("5")))!;
+  expect([...after.members.values()].map((m) => m.uses)).toEqual([...own.members.values()].map((m) => m.uses));
+});
