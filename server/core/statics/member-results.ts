@@ -20,7 +20,6 @@ import { TimberStress } from "./member-stresses.ts";
 import { caseNames, ordered, slendernessUse, stressUses } from "./member-uses.ts";
 import { type DurationValues, durationValues } from "./member-values.ts";
 import type { SolvedCase } from "./solve-frame.ts";
-import { isBelow, type MostMoment, mostMoment } from "./stick-bounds.ts";
 
 interface BearingWorst {
   readonly bearing: Bearing;
@@ -46,7 +45,6 @@ interface DeflectionWorst {
 /** Its bent line, and how far scarfs in its spans sink, in. */
 interface DeadBend {
   readonly line: Float64Array;
-  readonly moment: MostMoment;
   readonly sunk: ReadonlyMap<Stretch, number>;
 }
 
@@ -169,29 +167,6 @@ function raiseDeflection(
   kept.short = short;
 }
 
-/** Whether a timber may bend further than it is known to, from its largest moments alone. */
-function mayBendFurther(
-  { bend: plan, live, total, dead, stress: { moment } }: Tally,
-  EI: number,
-  seats: SolvedCase["seats"],
-  share: number,
-): boolean {
-  if (!plan) return false;
-  const always = dead[seats]?.moment;
-  // which moments let a tail down
-  const hog = plan.plan.timber.depthDir[2] > 0 ? "below" : "above";
-  return plan.stretches.some(({ length, bends, sinks, tail }) => {
-    if (sinks) return true;
-    const whole = (tail ? moment[hog] : Math.max(moment.below, moment.above)) * (bends / EI);
-    // of a tail's dead load also what lifts it counts: what is left without it may sag
-    const lasting = always ? share * Math.max(always.below, always.above) * (bends / EI) : 0;
-    return !(
-      isBelow(whole + Math.abs(plan.creep.value - 1) * lasting, (total.ratio * length) / plan.limits.total) &&
-      isBelow(whole + lasting, (live.ratio * length) / plan.limits.live)
-    );
-  });
-}
-
 /** @param share of dead load in the combination; @param comesAndGoes some of its load does */
 function bend(
   tally: Tally,
@@ -206,7 +181,6 @@ function bend(
   if (!plan) return;
   const { timber, elements } = plan.plan;
   const EI = (v.E.value * timber.width * timber.depth ** 3) / 12;
-  if (!mayBendFurther(tally, EI, seats, share)) return;
   for (const element of elements) combined.writeSections(element, table);
   bentLine(elements, plan.lengths, table, line);
   const permanent = dead[seats];
@@ -244,7 +218,6 @@ function keepDead(tallies: readonly Tally[], cases: readonly SolvedCase[], table
       const { depthDir } = tally.plan.timber;
       tally.dead[solved.seats] ??= {
         line,
-        moment: mostMoment(solved.combined, tally.plan.elements, tally.bend.lengths),
         sunk: new Map(
           tally.bend.stretches
             .filter(({ sinks }) => sinks)

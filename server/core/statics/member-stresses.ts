@@ -18,16 +18,7 @@ import type { MemberPlan } from "./member-plan.ts";
 import type { DurationValues, Limits } from "./member-values.ts";
 import type { NotchedEnd } from "./notched-ends.ts";
 import type { Station } from "./station-table.ts";
-import {
-  BOUNDS,
-  boundStick,
-  isBelow,
-  type MostMoment,
-  mostStress,
-  noMost,
-  raiseMoment,
-  VY as VY_MOST,
-} from "./stick-bounds.ts";
+import { BOUNDS, boundStick, isBelow, mostStress, noMost, VY as VY_MOST } from "./stick-bounds.ts";
 
 /** Kinds of stress check, in the order in which equal ones are named. */
 export const STRESSES = [
@@ -95,8 +86,6 @@ export class TimberStress {
   readonly #most = noMost();
   /** 1 for the elements of the timber that need a closer look */
   readonly #close: Uint8Array;
-  /** Largest moments about z that the last combination can have anywhere. */
-  readonly moment: MostMoment = { below: 0, above: 0 };
 
   constructor(plan: MemberPlan) {
     this.#plan = plan;
@@ -136,8 +125,6 @@ export class TimberStress {
     const { elements, sticks, area } = this.#plan;
     const [bounds, most, ratios] = [this.#bounds, this.#most, this.#ratios];
     let shear = 0;
-    this.moment.below = 0;
-    this.moment.above = 0;
     for (let k = 0; k < elements.length; k++) {
       boundStick(combined, elements[k] as number, at(sticks.length, k), this.#inner, bounds);
       mostStress(bounds, sticks, k, F, area, this.#strongZ, most);
@@ -150,7 +137,6 @@ export class TimberStress {
         isBelow(most.compressionAndBending, at(ratios, COMPRESSION_BENDING));
       this.#close[k] = below ? 0 : 1;
       shear = Math.max(shear, at(bounds, VY_MOST));
-      raiseMoment(this.moment, bounds);
     }
     return shear;
   }
