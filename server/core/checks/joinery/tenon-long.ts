@@ -1,6 +1,6 @@
 import { defineCheck } from "../check.ts";
 import { judgedJoints } from "./judged.ts";
-import { sizePath } from "./size-path.ts";
+import { sizeFound, sizePath } from "./size-path.ts";
 
 interface Data {
   readonly joint: string;
@@ -43,10 +43,7 @@ export const tenonLong = defineCheck<"model", Data>({
       const wood = j.face.thickness - j.sizes.housing.value;
       const pierces = length >= wood - 1e-6;
       yield {
-        ...sizePath(j, "tenon/length", tenon.length),
-        place: j.id,
-        ...(pierces ? { level: "error" as const } : {}),
-        data: {
+        ...sizeFound(j, sizePath(j, "tenon/length", tenon.length), length, room, {
           joint: j.id,
           into: j.into.id,
           length,
@@ -55,11 +52,8 @@ export const tenonLong = defineCheck<"model", Data>({
           pierces,
           housing: j.sizes.housing.value,
           shared: Math.abs(room - (wood - j.sizes.housing.value) / 2) < 1e-6,
-        },
-        value: length,
-        limit: room,
-        unit: "in",
-        severity: length - room,
+        }),
+        ...(pierces ? { level: "error" as const } : {}),
       };
     }
   },

@@ -1,7 +1,7 @@
 import { defineCheck } from "../check.ts";
 import type { Say } from "../say.ts";
 import { judgedJoints } from "./judged.ts";
-import { sizePath } from "./size-path.ts";
+import { sizeFound, sizePath } from "./size-path.ts";
 
 interface Data {
   readonly joint: string;
@@ -37,15 +37,11 @@ export const tenonThin = defineCheck<"model", Data>({
       const thickness = size?.value;
       if (thickness === undefined || thickness >= LEAST - 1e-6) continue;
       const where = sizePath(j, "tenon/thickness", size);
-      yield {
-        ...where,
-        place: j.id,
-        data: { joint: j.id, thickness, path: size?.from === "file" ? where.path : undefined },
-        value: thickness,
-        limit: LEAST,
-        unit: "in",
-        severity: LEAST - thickness,
-      };
+      yield sizeFound(j, where, thickness, LEAST, {
+        joint: j.id,
+        thickness,
+        path: size?.from === "file" ? where.path : undefined,
+      });
     }
   },
   words: (d, say) =>

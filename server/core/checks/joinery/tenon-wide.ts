@@ -3,7 +3,7 @@ import type { Sized } from "../../joinery/joint.ts";
 import { dot, type Vec3 } from "../../model/vec.ts";
 import { defineCheck } from "../check.ts";
 import { judgedJoints } from "./judged.ts";
-import { sizePath } from "./size-path.ts";
+import { sizeFound, sizePath } from "./size-path.ts";
 
 interface Data {
   readonly joint: string;
@@ -42,23 +42,15 @@ export const tenonWide = defineCheck<"model", Data>({
         const side = Math.abs(dot(widthDir, axis)) > Math.abs(dot(depthDir, axis)) ? width : depth;
         if (size.value <= wood + 1e-3) return;
         const where = sizePath(j, `tenon/${what}`, size);
-        yield {
-          ...where,
-          place: j.id,
-          data: {
-            joint: j.id,
-            of: j.of.id,
-            what,
-            size: size.value,
-            wood,
-            side,
-            path: size.from === "file" ? where.path : undefined,
-          },
-          value: size.value,
-          limit: wood,
-          unit: "in" as const,
-          severity: size.value - wood,
-        };
+        yield sizeFound(j, where, size.value, wood, {
+          joint: j.id,
+          of: j.of.id,
+          what,
+          size: size.value,
+          wood,
+          side,
+          path: size.from === "file" ? where.path : undefined,
+        });
       };
       // the height of a half-dovetail follows from its drop
       if (!wedge) yield* judge("width", tenon.width, j.face.grain);

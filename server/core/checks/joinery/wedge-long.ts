@@ -1,6 +1,7 @@
 import { wedgeLength } from "../../joinery/proportions.ts";
 import { defineCheck } from "../check.ts";
 import { judgedJoints } from "./judged.ts";
+import { sizeFound } from "./size-path.ts";
 
 interface Data {
   readonly joint: string;
@@ -44,15 +45,13 @@ export const wedgeLong = defineCheck<"model", Data>({
       const limit = MOST * usual;
       if (length <= limit + 1e-6) continue;
       const path = `${written}/length`;
-      yield {
+      yield sizeFound(joint, { path }, length, limit, {
+        joint: joint.id,
         path,
-        place: joint.id,
-        data: { joint: joint.id, path, length, mortise: wedge.length, usual },
-        value: length,
-        limit,
-        unit: "in",
-        severity: length - limit,
-      };
+        length,
+        mortise: wedge.length,
+        usual,
+      });
     }
   },
   words: (d, say) =>

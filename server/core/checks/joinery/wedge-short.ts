@@ -2,6 +2,7 @@ import { usual, wedgeLength } from "../../joinery/proportions.ts";
 import { defineCheck } from "../check.ts";
 import { fineLength, steps } from "../formula-words.ts";
 import { judgedJoints } from "./judged.ts";
+import { sizeFound } from "./size-path.ts";
 
 interface Data {
   readonly joint: string;
@@ -47,10 +48,7 @@ export const wedgeShort = defineCheck<"model", Data>({
       if (length >= limit - usual(metric, 1 / 32, 1)) continue;
       const path = `${written}/length`;
       yield {
-        path,
-        place: joint.id,
-        ...(inside ? {} : { level: "note" as const }),
-        data: {
+        ...sizeFound(joint, { path }, length, limit, {
           joint: joint.id,
           of: joint.of.id,
           path,
@@ -59,11 +57,8 @@ export const wedgeShort = defineCheck<"model", Data>({
           reserve,
           usual: wedgeLength(mortise, reserve, metric),
           inside,
-        },
-        value: length,
-        limit,
-        unit: "in",
-        severity: limit - length,
+        }),
+        ...(inside ? {} : { level: "note" as const }),
       };
     }
   },
