@@ -1,4 +1,5 @@
 import { defineCheck } from "../check.ts";
+import { replaceFix } from "../replace-fix.ts";
 import { judgedJoints } from "./judged.ts";
 import { sizeFound, sizePath } from "./size-path.ts";
 
@@ -90,19 +91,9 @@ export const tenonLong = defineCheck<"model", Data>({
     const j = model.joints.find((x) => x.id === d.joint);
     const step = say.metric ? 5 / 25.4 : 1 / 2;
     const to = Math.floor(d.room / step + 1e-9) * step;
-    return !j?.entry || to <= 0 || j.sizes.tenon?.length.from !== "file"
-      ? []
-      : [
-          {
-            title: say.text("Shorten the tenon to {length}", { length: say.length(to) }),
-            edits: [
-              {
-                kind: "replace",
-                path: `${j.path}/tenon/length`,
-                text: say.length(to),
-              },
-            ],
-          },
-        ];
+    if (!j?.entry || to <= 0 || j.sizes.tenon?.length.from !== "file") return [];
+    return replaceFix(`${j.path}/tenon/length`, say.length(to), (length) =>
+      say.text("Shorten the tenon to {length}", { length }),
+    );
   },
 });

@@ -1,4 +1,5 @@
 import { defineCheck } from "../check.ts";
+import { replaceFix } from "../replace-fix.ts";
 import type { Say } from "../say.ts";
 import { judgedJoints } from "./judged.ts";
 import { sizeFound, sizePath } from "./size-path.ts";
@@ -56,17 +57,10 @@ export const tenonThin = defineCheck<"model", Data>({
     ),
   worked: (d, say) =>
     say.text("{thickness} < {least}", { thickness: say.length(d.thickness), least: say.length(LEAST) }),
-  fixes: (d, say) => {
-    const text = say.length(better(say));
-    return d.path === undefined
-      ? []
-      : [
-          {
-            title: say.text("Make the tenon {thickness} thick", { thickness: text }),
-            edits: [{ kind: "replace", path: d.path, text }],
-          },
-        ];
-  },
+  fixes: (d, say) =>
+    replaceFix(d.path, say.length(better(say)), (thickness) =>
+      say.text("Make the tenon {thickness} thick", { thickness }),
+    ),
 });
 
 /** The usual thickness, inches. */

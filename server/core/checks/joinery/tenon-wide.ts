@@ -2,6 +2,7 @@ import { endBreadth } from "../../joinery/end-breadth.ts";
 import type { Sized } from "../../joinery/joint.ts";
 import { dot, type Vec3 } from "../../model/vec.ts";
 import { defineCheck } from "../check.ts";
+import { replaceFix } from "../replace-fix.ts";
 import { judgedJoints } from "./judged.ts";
 import { sizeFound, sizePath } from "./size-path.ts";
 
@@ -85,14 +86,9 @@ export const tenonWide = defineCheck<"model", Data>({
   },
   fixes: (d, say) => {
     const step = say.metric ? 5 / 25.4 : 1 / 2;
-    const to = say.length(Math.floor(d.wood / step + 1e-9) * step);
-    return d.path === undefined || d.wood < step || d.what === "thickness"
-      ? []
-      : [
-          {
-            title: say.text("Make the tenon {width} wide", { width: to }),
-            edits: [{ kind: "replace", path: d.path, text: to }],
-          },
-        ];
+    if (d.wood < step || d.what === "thickness") return [];
+    return replaceFix(d.path, say.length(Math.floor(d.wood / step + 1e-9) * step), (width) =>
+      say.text("Make the tenon {width} wide", { width }),
+    );
   },
 });

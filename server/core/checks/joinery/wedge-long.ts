@@ -1,5 +1,6 @@
 import { wedgeLength } from "../../joinery/proportions.ts";
 import { defineCheck } from "../check.ts";
+import { replaceFix } from "../replace-fix.ts";
 import { judgedJoints } from "./judged.ts";
 import { sizeFound } from "./size-path.ts";
 
@@ -70,10 +71,6 @@ export const wedgeLong = defineCheck<"model", Data>({
       usual: say.length(d.usual),
       limit: say.length(MOST * d.usual),
     }),
-  fixes: (d, say) => [
-    {
-      title: say.text("Make the wedge {length} long", { length: say.length(d.usual) }),
-      edits: [{ kind: "replace", path: d.path, text: say.length(d.usual) }],
-    },
-  ],
+  fixes: (d, say) =>
+    replaceFix(d.path, say.length(d.usual), (length) => say.text("Make the wedge {length} long", { length })),
 });

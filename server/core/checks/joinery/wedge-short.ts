@@ -1,6 +1,7 @@
 import { usual, wedgeLength } from "../../joinery/proportions.ts";
 import { defineCheck } from "../check.ts";
 import { fineLength, steps } from "../formula-words.ts";
+import { replaceFix } from "../replace-fix.ts";
 import { judgedJoints } from "./judged.ts";
 import { sizeFound } from "./size-path.ts";
 
@@ -92,10 +93,6 @@ export const wedgeShort = defineCheck<"model", Data>({
       ? say.text("{length} < {mortise}", values)
       : steps(say.text("{length} < {mortise} + {reserve} = {sum}", values));
   },
-  fixes: (d, say) => [
-    {
-      title: say.text("Make the wedge {length} long", { length: say.length(d.usual) }),
-      edits: [{ kind: "replace", path: d.path, text: say.length(d.usual) }],
-    },
-  ],
+  fixes: (d, say) =>
+    replaceFix(d.path, say.length(d.usual), (length) => say.text("Make the wedge {length} long", { length })),
 });
