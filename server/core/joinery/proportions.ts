@@ -4,7 +4,8 @@
  */
 import type { PegSpec } from "../frame/frame.ts";
 import { inches, type Length } from "../quantity/length.ts";
-import type { JointPlace, PegSizes, Sized } from "./joint.ts";
+import type { JointPlace } from "./joint.ts";
+import type { PegSizes, Sized } from "./joint-sizes.ts";
 
 /** A size from the file, else from a rule. */
 export function sized(given: Length | undefined, rule: number): Sized {

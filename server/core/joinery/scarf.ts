@@ -5,7 +5,8 @@ import { along, cross, dot, scale, sub, type Vec2, type Vec3 } from "../model/ve
 import { lengthNote, type Note } from "../note.ts";
 import { because } from "./cut-rows.ts";
 import { rectangle } from "./face.ts";
-import type { JointEnd, JointPlace, LapSizes, Peg, PegSizes, Prism, Sized } from "./joint.ts";
+import type { JointEnd, JointPlace, Peg, Prism } from "./joint.ts";
+import type { LapSizes, PegSizes, Sized } from "./joint-sizes.ts";
 
 const KINDS: ReadonlySet<string> = new Set(SCARF_KINDS);
 

@@ -3,7 +3,7 @@ import { groupBy } from "../collect.ts";
 import type { Frame } from "../frame/frame.ts";
 import { meetAtPeak } from "../frame/roof.ts";
 import { postFeet } from "../joinery/foot/post-foot.ts";
-import type { LapRoom } from "../joinery/joint.ts";
+import type { LapRoom } from "../joinery/joint-sizes.ts";
 import { nearJoints } from "../joinery/near-joints.ts";
 import { inches } from "../quantity/length.ts";
 import { groundPlan } from "./ground.ts";

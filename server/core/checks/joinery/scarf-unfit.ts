@@ -1,4 +1,5 @@
-import type { Joint, Sized } from "../../joinery/joint.ts";
+import type { Joint } from "../../joinery/joint.ts";
+import type { Sized } from "../../joinery/joint-sizes.ts";
 import { leastSplayedLap } from "../../joinery/kinds/stop-splayed-scarf.ts";
 import { downToStep } from "../../joinery/proportions.ts";
 import { isScarf } from "../../joinery/scarf.ts";

@@ -1,4 +1,5 @@
-import type { Joint, Sized } from "../../joinery/joint.ts";
+import type { Joint } from "../../joinery/joint.ts";
+import type { Sized } from "../../joinery/joint-sizes.ts";
 import type { Found } from "../check.ts";
 
 type Where = Pick<Found<unknown>, "path" | "onKey">;

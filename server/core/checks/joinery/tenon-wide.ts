@@ -1,5 +1,5 @@
 import { endBreadth } from "../../joinery/end-breadth.ts";
-import type { Sized } from "../../joinery/joint.ts";
+import type { Sized } from "../../joinery/joint-sizes.ts";
 import { dot, type Vec3 } from "../../model/vec.ts";
 import { defineCheck } from "../check.ts";
 import { replaceFix } from "../replace-fix.ts";

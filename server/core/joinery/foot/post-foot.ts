@@ -10,7 +10,8 @@ import { standOffOf } from "../../model/place-upright.ts";
 import { isUpright } from "../../model/upright.ts";
 import { along, cross, dot, scale, sub, type Vec3 } from "../../model/vec.ts";
 import { inches } from "../../quantity/length.ts";
-import type { Assembly, Peg, Prism, Sized } from "../joint.ts";
+import type { Assembly, Peg, Prism } from "../joint.ts";
+import type { Sized } from "../joint-sizes.ts";
 
 /**
  * In diameters (NDS Tables 12.5.1A, B and D; memory): end distance for tension along the grain of softwood; from bolt to

@@ -6,16 +6,8 @@ import { along, scale, type Vec3 } from "../../model/vec.ts";
 import { inchRow, pegRows } from "../cut-rows.ts";
 import { rectangle } from "../face.ts";
 import { inLine } from "../fit.ts";
-import type {
-  BladeSizes,
-  Joint,
-  JointKind,
-  JointPlace,
-  Peg,
-  PegSizes,
-  Prism,
-  ShapedJoint,
-} from "../joint.ts";
+import type { Joint, JointKind, JointPlace, Peg, Prism, ShapedJoint } from "../joint.ts";
+import type { BladeSizes, PegSizes } from "../joint-sizes.ts";
 import { BORED_TOGETHER, pegSizes, sized, tenonThickness, toStep, usual } from "../proportions.ts";
 import { atMost, block, lapLength, lapPlace, lapSizes, scarfNote, throughWidth } from "../scarf.ts";
 

@@ -11,7 +11,8 @@ import { because, housingRows, inchRow, pegRows, tenonRows } from "../cut-rows.t
 import { leanOf, tenonOutline } from "../end-breadth.ts";
 import { cheekPrism, facePoint, pegThrough, rectangle } from "../face.ts";
 import { aslant } from "../fit.ts";
-import type { CutRow, Joint, JointKind, JointPlace, ShapedJoint, TenonSizes } from "../joint.ts";
+import type { CutRow, Joint, JointKind, JointPlace, ShapedJoint } from "../joint.ts";
+import type { TenonSizes } from "../joint-sizes.ts";
 import {
   downToStep,
   KEEP_BEHIND,

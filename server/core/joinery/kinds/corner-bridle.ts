@@ -8,7 +8,8 @@ import { squareIn } from "../assembly.ts";
 import { because, inchRow, pegRows } from "../cut-rows.ts";
 import { cheekPrism, facePoint, pegThrough, rectangle } from "../face.ts";
 import { endsMeet, squareInSide } from "../fit.ts";
-import type { Joint, JointKind, JointPlace, ShapedJoint, TenonSizes } from "../joint.ts";
+import type { Joint, JointKind, JointPlace, ShapedJoint } from "../joint.ts";
+import type { TenonSizes } from "../joint-sizes.ts";
 import { downToStep, pegDiameter, pegSizes, sized } from "../proportions.ts";
 import { centeredSetIn, cheeks } from "./mortise-and-tenon.ts";
 

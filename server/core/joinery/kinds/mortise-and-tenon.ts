@@ -8,15 +8,8 @@ import { housingRows, pegRows, tenonRows } from "../cut-rows.ts";
 import { halfOnFace, housingEdges, type Lean, leanOf, tenonOutline } from "../end-breadth.ts";
 import { cheekPrism, facePoint, pegThrough, rectangle } from "../face.ts";
 import { endInSide } from "../fit.ts";
-import type {
-  CutRow,
-  Joint,
-  JointKind,
-  JointPlace,
-  ReceivingFace,
-  ShapedJoint,
-  TenonSizes,
-} from "../joint.ts";
+import type { CutRow, Joint, JointKind, JointPlace, ReceivingFace, ShapedJoint } from "../joint.ts";
+import type { TenonSizes } from "../joint-sizes.ts";
 import {
   blindTenonLength,
   KEEP_BEHIND,

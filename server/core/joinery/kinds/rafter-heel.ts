@@ -14,7 +14,8 @@ import { because, inchRow, pegRows, tenonRows } from "../cut-rows.ts";
 import { halfOnFace, type Lean, leanOf } from "../end-breadth.ts";
 import { cheekPrism, facePoint, pegThrough } from "../face.ts";
 import { footOnTie } from "../fit.ts";
-import type { HeelSizes, Joint, JointKind, JointPlace, PegSizes, ShapedJoint, TenonSizes } from "../joint.ts";
+import type { Joint, JointKind, JointPlace, ShapedJoint } from "../joint.ts";
+import type { HeelSizes, PegSizes, TenonSizes } from "../joint-sizes.ts";
 import {
   blindTenonLength,
   downToStep,

@@ -8,7 +8,8 @@
 import { along, cross, scale, type Vec2, type Vec3 } from "../../model/vec.ts";
 import { inchRow, pegRows } from "../cut-rows.ts";
 import { inLine } from "../fit.ts";
-import type { Joint, JointKind, JointPlace, Prism, ShapedJoint, Sized, SplaySizes } from "../joint.ts";
+import type { Joint, JointKind, JointPlace, Prism, ShapedJoint } from "../joint.ts";
+import type { Sized, SplaySizes } from "../joint-sizes.ts";
 import { BORED_TOGETHER, pegSizes, sized, toStep, usual, WEDGE_SLOPE } from "../proportions.ts";
 import {
   atMost,

@@ -10,7 +10,8 @@ import { because, housingRows, inchRow, pegRows, tenonRows } from "../cut-rows.t
 import { wedgeReserve } from "../dovetail-drying.ts";
 import { cheekPrism, facePoint, pegThrough, rectangle } from "../face.ts";
 import { wedgedThrough } from "../fit.ts";
-import type { CutRow, Joint, JointKind, JointPlace, ShapedJoint, TenonSizes } from "../joint.ts";
+import type { CutRow, Joint, JointKind, JointPlace, ShapedJoint } from "../joint.ts";
+import type { TenonSizes } from "../joint-sizes.ts";
 import {
   MORTISE_CLEARANCE,
   pegDiameter,
