@@ -125,3 +125,14 @@ export function pegSizes(
     fromEdge: (0.5 / rows) * tenon.width,
   };
 }
+
+/** The pegs of a tenon that slants: the edge they must not come near is its toe. @param at middle of a row by its setback; in */
+export function pegsFromToe(
+  pegs: PegSizes | undefined,
+  at: (setback: number) => number,
+  toe: number,
+): PegSizes | undefined {
+  if (!pegs) return undefined;
+  const distances = pegs.setbacks.flatMap((s) => pegs.alongWidth.map((a) => Math.abs(at(s) + a - toe)));
+  return { ...pegs, fromEdge: Math.min(...distances) };
+}
