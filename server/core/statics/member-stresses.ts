@@ -17,50 +17,12 @@ import { notchedTensionSide } from "../members/shear.ts";
 import type { MemberPlan } from "./member-plan.ts";
 import type { DurationValues, Limits } from "./member-values.ts";
 import type { NotchedEnd } from "./notched-ends.ts";
-import type { Station } from "./station-table.ts";
-import { BOUNDS, boundStick, isBelow, mostStress, noMost, VY as VY_MOST } from "./stick-bounds.ts";
+import { BOUNDS, boundStick, deepShear, isBelow, mostStress, noMost } from "./stick-bounds.ts";
+import { STRESSES, type Stress, type Worst } from "./worst-stress.ts";
 
-/** Kinds of stress check, in the order in which equal ones are named. */
-export const STRESSES = [
-  "bending",
-  "shear",
-  "notched-shear",
-  "tension",
-  "compression",
-  "tension-and-bending",
-  "compression-and-bending",
-] as const;
-export type Stress = (typeof STRESSES)[number];
 const [BENDING, SHEAR, NOTCHED, TENSION, COMPRESSION, TENSION_BENDING, COMPRESSION_BENDING] = [
   0, 1, 2, 3, 4, 5, 6,
 ] as const;
-
-/** The worst found so far of one kind. */
-export interface Worst {
-  readonly ratio: number;
-  /** psi, or the ratio itself where several stresses act */
-  readonly value: number;
-  readonly limit: number;
-  readonly mixed: boolean;
-  /** index of the case */
-  readonly solved: number;
-  readonly x: number;
-  readonly station: Station | undefined;
-  readonly values: DurationValues;
-  /** joint or support it belongs to, where that is not the station's */
-  readonly place: string | undefined;
-  /** bending about which axis, in which sense, is the greater part */
-  readonly axis: "z" | "y";
-  readonly positive: boolean;
-  /** lb: N where the grain is pulled or pressed along, else V; and the area it acts on, in² */
-  readonly force: number;
-  readonly area: number;
-  /** bending about z and y, psi, of what is left there */
-  readonly sz: number;
-  readonly sy: number;
-  /** the end that carries its shear on less than its section */
-  readonly notch: NotchedEnd | undefined;
-}
 
 /** Stresses below this count as none, psi. */
 const NONE = 0.5;
@@ -136,7 +98,7 @@ export class TimberStress {
         isBelow(most.compression, at(ratios, COMPRESSION)) &&
         isBelow(most.compressionAndBending, at(ratios, COMPRESSION_BENDING));
       this.#close[k] = below ? 0 : 1;
-      shear = Math.max(shear, at(bounds, VY_MOST));
+      shear = Math.max(shear, deepShear(bounds));
     }
     return shear;
   }

@@ -9,7 +9,11 @@ import type { Limits } from "./member-values.ts";
 import type { StickTable } from "./station-table.ts";
 
 /** Most tension and compression, shears, moments about y and z; lb and lb·in, none negative. */
-export const [PULL, PUSH, VY, VZ, MY, MZ, BOUNDS] = [0, 1, 2, 3, 4, 5, 6] as const;
+const [PULL, PUSH, VY, VZ, MY, MZ] = [0, 1, 2, 3, 4, 5] as const;
+export const BOUNDS = 6;
+
+/** Most shear in the plane of the depth, lb. */
+export const deepShear = (bounds: Float64Array): number => at(bounds, VY);
 
 const SECTION = { Vy: 1, Vz: 2, My: 4, Mz: 5 } as const;
 /** Of the length: from place to place. */

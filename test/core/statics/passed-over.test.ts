@@ -7,7 +7,8 @@ import { describe, expect, test } from "vitest";
 import { buildModel } from "../../../server/core/model/build.ts";
 import { analyseFrame } from "../../../server/core/statics/analyse-frame.ts";
 import { isSolved, rowOf } from "../../../server/core/statics/force-table.ts";
-import { STRESSES, TimberStress } from "../../../server/core/statics/member-stresses.ts";
+import { TimberStress } from "../../../server/core/statics/member-stresses.ts";
+import { STRESSES } from "../../../server/core/statics/worst-stress.ts";
 import { readFrame } from "../../../server/document/read.ts";
 
 const texts = ["samples", "test/frames"].flatMap((folder) =>
