@@ -141,23 +141,22 @@ function deadShare({ frameCase: { parts } }: SolvedCase): number | undefined {
 }
 
 /**
- * @param down of a tail, inches downward: one that its span bends up, or that wind lifts, does not sag, and no covering
- * suffers from it (judgment); a span bends either way between its supports
+ * How far a place counts as bent, in. A tail only down: one that its span bends up, or that wind lifts, does not sag, and
+ * no covering suffers from it (judgment). A span bends either way between its supports.
  */
-function raiseDeflection(
+function counted(inches: number, down: number, tail: boolean): number {
+  return tail ? Math.max(0, down * inches) : Math.abs(inches);
+}
+
+function keepBent(
   kept: DeflectionWorst,
-  inches: number,
-  down: number,
-  stretch: Stretch,
-  divisor: number,
+  value: number,
+  limit: number,
   index: number,
   x: number,
   long: number,
   short: number,
 ): void {
-  const value = stretch.tail ? Math.max(0, down * inches) : Math.abs(inches);
-  const limit = stretch.length / divisor;
-  if (!beats(kept, value / limit, index)) return;
   kept.ratio = value / limit;
   kept.value = value;
   kept.limit = limit;
@@ -187,7 +186,9 @@ function bend(
   // the bent line runs along the depth, whichever way that points
   const down = timber.depthDir[2] > 0 ? -1 : 1;
   for (const stretch of plan.stretches) {
-    const { chord, places, sinks } = stretch;
+    const { chord, places, sinks, tail } = stretch;
+    const all = stretch.length / plan.limits.total;
+    const live = stretch.length / plan.limits.live;
     const goesDown = sinks ? sunk(stretch, timber.depthDir, (node) => combined.displacement(node)) : 0;
     const always = permanent?.sunk.get(stretch) ?? 0;
     for (const place of places) {
@@ -198,10 +199,11 @@ function bend(
         : 0;
       const short = whole - long;
       const x = plan.x[place] ?? 0;
-      const sum = totalDeflection(plan.creep.value, long, short);
-      raiseDeflection(tally.total, sum, down, stretch, plan.limits.total, index, x, long, short);
-      if (comesAndGoes && permanent)
-        raiseDeflection(tally.live, short, down, stretch, plan.limits.live, index, x, long, short);
+      const sum = counted(totalDeflection(plan.creep.value, long, short), down, tail);
+      if (beats(tally.total, sum / all, index)) keepBent(tally.total, sum, all, index, x, long, short);
+      if (!comesAndGoes || !permanent) continue;
+      const coming = counted(short, down, tail);
+      if (beats(tally.live, coming / live, index)) keepBent(tally.live, coming, live, index, x, long, short);
     }
   }
 }
