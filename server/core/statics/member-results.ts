@@ -4,6 +4,8 @@
  *
  * Not checked here: torsion, tension across the grain, and joints (pegs, tenons), which have checks of their own.
  */
+
+import { at } from "../analysis/numbers.ts";
 import { groupBy } from "../collect.ts";
 import { totalDeflection } from "../members/deflection.ts";
 import { deflectionShare } from "../members/deflection-limits.ts";
@@ -42,12 +44,6 @@ interface DeflectionWorst {
   short: number;
 }
 
-/** Its bent line, and how far scarfs in its spans sink, in. */
-interface DeadBend {
-  readonly line: Float64Array;
-  readonly sunk: ReadonlyMap<Stretch, number>;
-}
-
 /** All that is kept of one timber while the combinations go by. */
 interface Tally {
   readonly plan: MemberPlan;
@@ -56,9 +52,10 @@ interface Tally {
   readonly bend: DeflectionPlan | undefined;
   readonly live: DeflectionWorst;
   readonly total: DeflectionWorst;
-  /** bent line under the load at hand, and under dead load by each model of the seats; EI times, lb·in³ */
+  /** bent line under the load at hand; EI times, lb·in³ */
   readonly line: Float64Array;
-  readonly dead: Partial<Record<SolvedCase["seats"], DeadBend>>;
+  /** how far dead load bends each place of its stretches, by the model of the seats, in */
+  readonly dead: Partial<Record<SolvedCase["seats"], ReadonlyMap<Stretch, Float64Array>>>;
 }
 
 /** A combination with an answer, made ready for the checks. */
@@ -179,10 +176,11 @@ function bend(
   const { bend: plan, line, dead } = tally;
   if (!plan) return;
   const { timber, elements } = plan.plan;
-  const EI = (v.E.value * timber.width * timber.depth ** 3) / 12;
+  const EI = stiffnessOf(plan.plan, v);
   for (const element of elements) combined.writeSections(element, table);
   bentLine(elements, plan.lengths, table, line);
   const permanent = dead[seats];
+  const creep = plan.creep.value;
   // the bent line runs along the depth, whichever way that points
   const down = timber.depthDir[2] > 0 ? -1 : 1;
   for (const stretch of plan.stretches) {
@@ -190,16 +188,15 @@ function bend(
     const all = stretch.length / plan.limits.total;
     const live = stretch.length / plan.limits.live;
     const goesDown = sinks ? sunk(stretch, timber.depthDir, (node) => combined.displacement(node)) : 0;
-    const always = permanent?.sunk.get(stretch) ?? 0;
-    for (const place of places) {
+    const lasting = permanent?.get(stretch);
+    for (let n = 0; n < places.length; n++) {
+      const place = places[n] as number;
       const part = sinks ? alongChord(plan.x, place, chord) : 0;
       const whole = offChord(line, plan.x, place, chord) / EI + part * goesDown;
-      const long = permanent
-        ? share * (offChord(permanent.line, plan.x, place, chord) / EI + part * always)
-        : 0;
+      const long = lasting ? share * at(lasting, n) : 0;
       const short = whole - long;
-      const x = plan.x[place] ?? 0;
-      const sum = counted(totalDeflection(plan.creep.value, long, short), down, tail);
+      const x = plan.x[place] as number;
+      const sum = counted(totalDeflection(creep, long, short), down, tail);
       if (beats(tally.total, sum / all, index)) keepBent(tally.total, sum, all, index, x, long, short);
       if (!comesAndGoes || !permanent) continue;
       const coming = counted(short, down, tail);
@@ -208,24 +205,33 @@ function bend(
   }
 }
 
+/** EI of a timber on edge, lb·in². */
+const stiffnessOf = ({ timber }: MemberPlan, { E }: DurationValues): number =>
+  (E.value * timber.width * timber.depth ** 3) / 12;
+
 /** Dead load first: what other combinations bend is told from it. */
 function keepDead(tallies: readonly Tally[], cases: readonly SolvedCase[], table: Float64Array): void {
   for (const solved of cases) {
     if (!isPermanent(solved) || !isSolved(solved)) continue;
+    const { seats, combined, frameCase } = solved;
     for (const tally of tallies) {
-      if (!tally.bend) continue;
-      const line = new Float64Array(tally.line.length);
-      for (const element of tally.plan.elements) solved.combined.writeSections(element, table);
-      bentLine(tally.plan.elements, tally.bend.lengths, table, line);
-      const { depthDir } = tally.plan.timber;
-      tally.dead[solved.seats] ??= {
-        line,
-        sunk: new Map(
-          tally.bend.stretches
-            .filter(({ sinks }) => sinks)
-            .map((s) => [s, sunk(s, depthDir, (node) => solved.combined.displacement(node))]),
-        ),
-      };
+      const { plan, bend: bent, line } = tally;
+      if (!bent || tally.dead[seats]) continue;
+      const EI = stiffnessOf(plan, valuesOf(tally, frameCase.combination.duration));
+      for (const element of plan.elements) combined.writeSections(element, table);
+      bentLine(plan.elements, bent.lengths, table, line);
+      tally.dead[seats] = new Map(
+        bent.stretches.map((stretch) => {
+          const { places, chord, sinks } = stretch;
+          const goesDown = sinks
+            ? sunk(stretch, plan.timber.depthDir, (node) => combined.displacement(node))
+            : 0;
+          const off = (place: number): number =>
+            offChord(line, bent.x, place, chord) / EI +
+            (sinks ? alongChord(bent.x, place, chord) * goesDown : 0);
+          return [stretch, Float64Array.from(places, off)];
+        }),
+      );
     }
   }
 }
