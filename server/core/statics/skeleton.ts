@@ -5,6 +5,7 @@
  */
 import { groupBy } from "../collect.ts";
 import type { Joint } from "../joinery/joint.ts";
+import { isSeatKind } from "../joinery/seat.ts";
 import { bearingTimbers, groundedTimbers } from "../model/grounded.ts";
 import type { Meeting, Model, Pier, Timber } from "../model/model.ts";
 import { isDiagonal } from "../model/upright.ts";
@@ -177,7 +178,9 @@ function connect(b: Builder): { readonly joint: Joint | undefined; readonly meet
     if (!stands(joint.meeting)) continue;
     joined.add(joint.meeting);
     const key = `${joint.of.id} ${joint.end}`;
-    if (joint.end === "side" || b.aliases.has(key) || hangsOn(b, joint.into, joint.of)) {
+    // a rafter sits on its plate and does not hang on it, also where it has no tail and its very end sits there
+    const rests = joint.end === "side" || isSeatKind(joint.kind);
+    if (rests || b.aliases.has(key) || hangsOn(b, joint.into, joint.of)) {
       ties.push({ joint, meeting: joint.meeting });
       continue;
     }
