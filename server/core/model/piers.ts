@@ -92,6 +92,21 @@ function onTop(
   return over(near, place, x, y);
 }
 
+/**
+ * The typed top under a lying timber that no anchor holds at a distance: it may lie on the concrete itself, or up to the
+ * usual stand-off over it.
+ */
+function lainOn(
+  entry: PierEntry,
+  underside: number,
+  typed: number | undefined,
+  upright: boolean,
+): number | undefined {
+  if (upright || typed === undefined || entry.anchor?.standOff !== undefined) return undefined;
+  const gap = underside - typed;
+  return gap >= -SAME && gap <= standOffOf(entry) + SAME ? typed : undefined;
+}
+
 function placePier(
   p: Placer,
   plan: GroundPlan,
@@ -116,7 +131,9 @@ function placePier(
   const x = solid && upright ? (solid.low[0] + solid.high[0]) / 2 : xOf(timber?.width ?? diameter);
   const y = solid ? (solid.low[1] + solid.high[1]) / 2 : middle(lines.wall, diameter);
   const typed = p.height(entry.top);
-  const top = solid ? solid.low[2] - standOffOf(entry) : typed;
+  const top = solid
+    ? (lainOn(entry, solid.low[2], typed, upright) ?? solid.low[2] - standOffOf(entry))
+    : typed;
   if (top === undefined) return undefined;
   // under an upright its foot is held against the typed top
   if (solid && !upright && typed !== undefined && Math.abs(typed - top) > SAME)

@@ -152,6 +152,16 @@ describe("piers", () => {
       piers: { bank: `{under: beam, at: [B@5 ft], top: 30 in, ${TUBE}}` },
     });
     expect(problem(low, "derived-differs")).toMatchObject({ what: "pier-top", typed: 30, derived: 39 });
+    // laid on the concrete itself, as sills are; an anchor that says how far off it stands is held to it
+    const laid = (anchor: string) =>
+      build({
+        members: { beam: "{kind: beam, section: 6x8, walls: [B], top: 4 ft}" },
+        piers: { bank: `{under: beam, at: [B@5 ft], top: 40 in, ${TUBE}${anchor}}` },
+      });
+    expect(problemsOf(laid(""))).toEqual([]);
+    expect(laid("").piers.map((p) => p.top[2])).toEqual([40]);
+    const off = laid(", anchor: {kind: embedded-strap, stand-off: 1 in}");
+    expect(problem(off, "derived-differs")).toMatchObject({ typed: 40, derived: 39 });
   });
 
   test("a top that is typed is checked against the post's", () => {
