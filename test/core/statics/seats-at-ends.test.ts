@@ -1,4 +1,5 @@
 /** Rafters whose ends sit on the plate, without a tail: in the second model they slide there like any other. */
+import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { isSeatKind } from "../../../server/core/joinery/seat.ts";
 import { dot, sub } from "../../../server/core/model/vec.ts";
@@ -84,4 +85,15 @@ describe.each(["birds-mouth", "step-lap"])("%s", (kind) => {
     // toward the ridge: against the thrust
     for (const { joint, level } of held) expect(level * Math.sign(joint.of.axis[1])).toBeGreaterThan(20);
   });
+});
+
+test("over a plate scarfed under its foot a rafter sits on one half: it does not splint the scarf", () => {
+  const { model, solution } = checked(readFileSync("test/frames/purlins-on-principals.frame.yaml", "utf8"));
+  const foot = "principal@A2";
+  // it touches both halves, and a seat is cut in both
+  expect(model.joints.filter(({ of, kind }) => of.id === foot && isSeatKind(kind))).toHaveLength(2);
+  const sits = solution.hold.ties.filter(
+    ({ tie: { joint } }) => joint?.of.id === foot && isSeatKind(joint.kind),
+  );
+  expect(sits).toHaveLength(1);
 });
