@@ -17,8 +17,8 @@ Draws an elevation as SVG, at its true proportions, with the forces over it if a
   --layer LAYER      axial, shear, moment or deflected; none when left out
   --case ID          the load combination of the layer, by the number or the id that
                      \`bentwright forces\` shows for it, or worst: each timber under the
-                     one that gives it the most; dead load with balanced snow when left
-                     out
+                     one that gives it the most (no deflected shape has that); dead load
+                     with balanced snow when left out
   -o, --output FILE  where to write it; - (the usual) is standard output
 
 Exit code: 0 drawn, 1 the frame gives nothing to draw, 2 called wrongly or a file

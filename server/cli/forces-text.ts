@@ -9,6 +9,7 @@ import { memberForces } from "../core/statics/member-forces.ts";
 import type { SolvedCase } from "../core/statics/solve-frame.ts";
 import { timbersOf } from "../core/statics/structure.ts";
 import { woodsInUse } from "../core/statics/woods-in-use.ts";
+import { gapWords } from "../language/gap-words.ts";
 import { ratioText, USE_WORDS } from "../language/hover/use-words.ts";
 import { loadTables } from "../language/load-words.ts";
 import { worstUse } from "../language/uses.ts";
@@ -55,16 +56,13 @@ function loads({ model, solution }: FrameResults, say: Say): string[] {
   });
 }
 
-/** What does not act since the file gives none, so that nobody takes its silence for shelter. */
-function absent({ model, solution }: FrameResults, say: Say): string[] {
-  const acts = new Set(solution.loads.all.map(({ kind }) => kind));
+/** What does not act, so that nobody takes its silence for shelter: what must be mended, and wind on a low frame without any. */
+function absent({ solution }: FrameResults, say: Say): string[] {
+  const { all, gaps } = solution.loads;
+  const windless = !all.some(({ kind }) => kind === "W") && !gaps.some(({ what }) => what === "wind");
   return [
-    ...(acts.has("W")
-      ? []
-      : [say.text("No wind acts on this frame: the file gives none, or not all of it.")]),
-    ...(acts.has("S") || !model.frame.roof
-      ? []
-      : [say.text("No snow lies on this roof: the file gives none, or not all of it.")]),
+    ...gapWords(gaps, say),
+    ...(windless ? [say.text("No wind acts on this frame: the file gives none.")] : []),
   ];
 }
 

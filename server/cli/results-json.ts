@@ -336,9 +336,7 @@ function frameOf(frame: FrameResults, say: Say) {
       timbers: timbersOf(elements, solution.hold),
       direction: figures(direction),
     })),
-    gaps: solution.loads.gaps.map((gap) =>
-      gap.what === "weight" ? { load: gap.what, timber: gap.timber } : { load: gap.what },
-    ),
+    gaps: solution.loads.gaps.map(({ what, ...gap }) => ({ load: what, ...gap })),
   };
 }
 

@@ -22,6 +22,7 @@ import {
 import { lostSections } from "./lost.ts";
 import { numberValue } from "./plain.ts";
 import { type Tree, valueAt } from "./tree.ts";
+import { unreadLoads } from "./unread-loads.ts";
 
 /** What is known of the file's writing before its values are read. */
 export interface Writing {
@@ -66,6 +67,8 @@ export function toFrame(
     unread: context.unread,
     lost,
     joinsWhole: joinsWhole(at, names, lost),
+    // last: by now all of the file was read
+    unreadLoads: unreadLoads([...facts, ...context.facts]),
   };
   for (const lines of ["walls", "bents"] as const)
     if (coincide(frame.grid[lines])) lost.add(`/grid/${lines}`);

@@ -6,6 +6,7 @@ import type { Timber } from "../core/model/model.ts";
 import type { Results } from "../core/results.ts";
 import { memberForces } from "../core/statics/member-forces.ts";
 import type { Snapshot } from "./frame-service.ts";
+import { withoutWords } from "./gap-words.ts";
 import { ratioText, USE_WORDS } from "./hover/use-words.ts";
 import { worstUse } from "./uses.ts";
 
@@ -27,11 +28,12 @@ export function codeLenses({ document, evaluation, reading, say }: Snapshot): Co
 function words(sticks: readonly Timber[], results: Results, say: Say): string {
   const count = say.text(sticks.length === 1 ? "1 stick" : "{count} sticks", { count: sticks.length });
   const use = worstUse(sticks, results);
-  return [
-    count,
+  const figures = [
     ...(use ? [`${ratioText(use.ratio, say)} ${say.text(USE_WORDS[use.what])}`] : []),
     ...along(sticks, results, say),
-  ].join(" · ");
+  ];
+  const gaps = results.frame?.solution.loads.gaps ?? [];
+  return [count, ...figures, ...(figures.length > 0 ? withoutWords(gaps, say) : [])].join(" · ");
 }
 
 /** Forces below this say nothing, lb. */

@@ -5,6 +5,7 @@ import { schemaAt } from "../document/schema.ts";
 import { keysOf } from "../document/tree.ts";
 import { CAUTION } from "./caution.ts";
 import type { Snapshot } from "./frame-service.ts";
+import { gapWords } from "./gap-words.ts";
 import { deckHover } from "./hover/deck.ts";
 import { footHover } from "./hover/foot.ts";
 import { jointHover } from "./hover/joint.ts";
@@ -76,7 +77,17 @@ function aboutKey(snapshot: Asked, spot: Spot): Part[] {
   const wood = area === "timber" && keys.length === 2 ? classText(snapshot, name) : undefined;
   const loads = loadHover(snapshot, spot.path).flatMap(engineering);
   const deck = deckHover(decksOf(snapshot, spot.path), snapshot.say).flatMap(engineering);
-  return [...key, ...engineering(wood), ...deck, ...loads, ...cutSizes(snapshot, spot)];
+  const figures = [...deck, ...loads];
+  const without = figures.length > 0 ? engineering(missingAt(snapshot, spot.path)) : [];
+  return [...key, ...engineering(wood), ...without, ...figures, ...cutSizes(snapshot, spot)];
+}
+
+/** What a part of the file lacks or nobody can read of it: a deck is held against all that the roof weighs. */
+function missingAt({ evaluation, say }: Snapshot, path: string): string | undefined {
+  const part = keysOf(path)[0] === "roof" ? "/roof" : path;
+  const gaps = evaluation?.results.frame?.solution.loads.gaps ?? [];
+  const own = gaps.filter(({ lacks }) => lacks.some((key) => key === part || key.startsWith(`${part}/`)));
+  return gapWords(own, say)[0];
 }
 
 /** The decks that a key names: those of the roof, or that of a floor. */

@@ -1,9 +1,10 @@
-/** Behind a section: how far the worst of its sticks is used, and by what. */
+/** Behind a section: how far the worst of its sticks is used, by what, and which loads that leaves out. */
 import { type InlayHint, type MarkupContent, MarkupKind, type Range } from "vscode-languageserver-types";
 import type { Say } from "../core/checks/say.ts";
 import { groupBy } from "../core/collect.ts";
 import { CAUTION } from "./caution.ts";
 import type { Snapshot } from "./frame-service.ts";
+import { withoutWords } from "./gap-words.ts";
 import { timberForces } from "./hover/timber-forces.ts";
 import { ratioText, USE_WORDS } from "./hover/use-words.ts";
 import { type WorstUse, worstUse } from "./uses.ts";
@@ -13,6 +14,7 @@ export function inlayHints(snapshot: Snapshot, range: Range): InlayHint[] {
   const { document, evaluation, reading, say } = snapshot;
   if (!evaluation || !reading) return [];
   const { model, results } = evaluation;
+  const gaps = results.frame?.solution.loads.gaps ?? [];
   const [first, last] = [document.offsetAt(range.start), document.offsetAt(range.end)];
   return [...groupBy(model.timbers, ({ path }) => path)].flatMap(([path, sticks]) => {
     const section = reading.index.fullRange(`${path}/section`);
@@ -22,7 +24,7 @@ export function inlayHints(snapshot: Snapshot, range: Range): InlayHint[] {
     return [
       {
         position: document.positionAt(section.end),
-        label: useText(use, say),
+        label: [useText(use, say), ...withoutWords(gaps, say)].join(", "),
         paddingLeft: true,
         data: { uri: snapshot.uri, path },
       },

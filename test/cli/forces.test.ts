@@ -277,13 +277,41 @@ test("tables for people", () => {
 test("what does not act is said", () => {
   const pavilion = readFileSync("samples/cider-press-pavilion.frame.yaml", "utf8");
   const told = (text: string): RegExpMatchArray | null =>
-    call(["forces", "-"], text).out.match(/^No (wind|snow) .*$/gm);
+    call(["forces", "-"], text).out.match(/^(No wind|Not in these) .*$/gm);
   expect(told(pavilion)).toBeNull();
   expect(told(readFileSync("samples/garden-arch.frame.yaml", "utf8"))).toEqual([
-    "No wind acts on this frame: the file gives none, or not all of it.",
+    "No wind acts on this frame: the file gives none.",
   ]);
+  const lack = "Not in these figures, since the file lacks it or it cannot be read: ";
   expect(told(pavilion.replace(/^ {2}snow: .*$/m, ""))).toEqual([
-    "No snow lies on this roof: the file gives none, or not all of it.",
+    `${lack}snow (mend “ground” under “snow”, “exposure” under “snow” and “thermal” under “snow”).`,
+  ]);
+  expect(told(pavilion.replace("107 mph", "107 mhp"))).toEqual([`${lack}wind (mend “speed” under “wind”).`]);
+  const goats = readFileSync("samples/goat-shed.frame.yaml", "utf8");
+  for (const live of ["live: 20 pfs, ", "live: -20 psf, ", ""])
+    expect(told(goats.replace("live: 20 psf, ", live))).toEqual([
+      `${lack}the load of floor loft (mend “live” under “loft”).`,
+    ]);
+});
+
+test("what does not act is a gap of the JSON, with the keys that bring it", () => {
+  const gapsOf = (text: string): unknown => {
+    const report = JSON.parse(call(["forces", "--format", "json", "-"], text).out);
+    validateForces(report);
+    expect(validateForces.errors).toBeNull();
+    return report.results.frame.gaps;
+  };
+  const pavilion = readFileSync("samples/cider-press-pavilion.frame.yaml", "utf8");
+  const goats = readFileSync("samples/goat-shed.frame.yaml", "utf8");
+  expect(gapsOf(goats)).toEqual([]);
+  expect(gapsOf(pavilion.replace("45 psf", "45 pfs"))).toEqual([
+    { load: "snow", lacks: ["/site/snow/ground"] },
+  ]);
+  expect(gapsOf(goats.replace("live: 20 psf", "live: 20 pfs"))).toEqual([
+    { load: "floor", floor: "loft", lacks: ["/floors/loft/live"] },
+  ]);
+  expect(gapsOf(pavilion.replace("standing-seam,", "standing-seam, weight: 3 pfs,"))).toEqual([
+    { load: "stated", lacks: ["/roof/covering/weight"] },
   ]);
 });
 

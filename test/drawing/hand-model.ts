@@ -146,6 +146,7 @@ export function emptyFrame(given: Partial<Frame> = {}): Frame {
     accepted: [],
     questions: [],
     unread: new Set(),
+    unreadLoads: [],
     joinsWhole: true,
     lost: new Set(),
     ...given,

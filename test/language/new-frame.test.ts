@@ -233,3 +233,46 @@ describe("any answers", () => {
     300_000,
   );
 });
+
+describe("what the findings' own words would mend is taken", () => {
+  const HEAVY: NewFrameAnswers = {
+    units: "inch",
+    roof: "gable",
+    width: "20 ft",
+    length: "24 ft",
+    snow: "70 psf",
+    wind: "120 mph",
+    species: "douglas-fir-larch",
+    frost: "48 in",
+  };
+
+  test("longer screws through a shed's deep rafters", async () => {
+    const text = await written({
+      units: "mm",
+      roof: "shed",
+      width: "4000 mm",
+      length: "6 m",
+      snow: "1.9 kPa",
+      species: "hem-fir",
+    });
+    expect(defects(text)).toEqual([]);
+    // from 254 mm, which end too near the plate's top
+    expect(/fasten: \{kind: screws, .*?length: (\d+)/.exec(text)?.[1]).toBe("280");
+  });
+
+  test("longer screws, and a ridge deep enough for close rafters, under heavy snow", async () => {
+    const text = await written({ ...HEAVY, mill: "26 ft" });
+    expect(defects(text)).toEqual([]);
+    expect(text).toMatch(
+      /overhang: .*fasten: \{kind: screws, count: \d, diameter: 5\/16 in, length: 12 in\}/,
+    );
+  });
+
+  test("with a mill that cuts too short, the one that gets past is named", async () => {
+    const result = await writeInSteps(HEAVY);
+    expect(result).toMatchObject({
+      question: "mill",
+      help: expect.stringMatching(/^With a mill that cuts \d+'/),
+    });
+  });
+});

@@ -102,7 +102,7 @@ describe("the fixes of checks", () => {
 });
 
 describe("size this timber", () => {
-  const SIZED = /^Make tie 6 × (\d+) in: smallest that passes$/;
+  const SIZED = /^Make tie 7 × (\d+) in: smallest that passes$/;
   const WEAK = PAVILION.replace("kind: tie, section: 8x12", "kind: tie, section: 6$0x6");
 
   test("is listed at once and worked out when it is chosen", async () => {
@@ -122,7 +122,7 @@ describe("size this timber", () => {
     const depth = SIZED.exec(resolved.title)?.[1];
     expect(depth, resolved.title).toBeDefined();
     const mended = applied(snapshot, resolved.edit);
-    expect(mended).toBe(PAVILION.replace("kind: tie, section: 8x12", `kind: tie, section: 6x${depth}`));
+    expect(mended).toBe(PAVILION.replace("kind: tie, section: 8x12", `kind: tie, section: 7x${depth}`));
     expect(codes(mended)).not.toContain("timber-overstressed");
     // from then on the list has the result
     const cursor = snapshot.document.positionAt(snapshot.document.getText().indexOf("6x6"));
@@ -134,7 +134,7 @@ describe("size this timber", () => {
     const { snapshot, fixes } = await at(WEAK, PLAIN);
     expect(fixes).toHaveLength(1);
     const depth = SIZED.exec(fixes[0]?.title ?? "")?.[1];
-    expect(applied(snapshot, fixes[0]?.edit)).toContain(`kind: tie, section: 6x${depth},`);
+    expect(applied(snapshot, fixes[0]?.edit)).toContain(`kind: tie, section: 7x${depth},`);
   });
 
   test("says why there is none", async () => {

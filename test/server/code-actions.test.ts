@@ -9,7 +9,7 @@ const WEAK = readFileSync("samples/cider-press-pavilion.frame.yaml", "utf8").rep
   "kind: tie, section: 8x12",
   "kind: tie, section: 6x6",
 );
-const SIZED = /^Make tie 6 × \d+ in: smallest that passes$/;
+const SIZED = /^Make tie 7 × \d+ in: smallest that passes$/;
 const LITERALS = { codeActionLiteralSupport: { codeActionKind: { valueSet: ["quickfix"] } } };
 const EDITOR = {
   workspace: { workspaceEdit: { documentChanges: true } },
@@ -69,7 +69,7 @@ test("a size, worked out when it is chosen", async () => {
   const resolved = await session.request<Action>("codeAction/resolve", fix);
   expect(resolved.title).toMatch(SIZED);
   expect(resolved.edit?.documentChanges).toMatchObject([
-    { textDocument: { uri: URI, version: 1 }, edits: [{ newText: expect.stringMatching(/^6x\d+$/) }] },
+    { textDocument: { uri: URI, version: 1 }, edits: [{ newText: expect.stringMatching(/^7x\d+$/) }] },
   ]);
   expect(session.shown).toEqual([]);
 });
@@ -102,7 +102,7 @@ test("an editor that cannot ask later gets the result, in plain changes", async 
   const session = await opened(WEAK, { textDocument: { codeAction: LITERALS } });
   const [fix] = await ask(session, WEAK, "6x6");
   expect(fix?.title).toMatch(SIZED);
-  expect(fix?.edit?.changes).toMatchObject({ [URI]: [{ newText: expect.stringMatching(/^6x\d+$/) }] });
+  expect(fix?.edit?.changes).toMatchObject({ [URI]: [{ newText: expect.stringMatching(/^7x\d+$/) }] });
 });
 
 test("an editor that knows commands only gets nothing, nor does a document that is not open", async () => {

@@ -62,6 +62,8 @@ export interface Frame {
    * only they could define are not called unknown, and what they lack is not called missing.
    */
   readonly lost: ReadonlySet<Pointer>;
+  /** Keys by which the file says something of a load (snow, wind, weights) and that cannot be read. */
+  readonly unreadLoads: readonly Pointer[];
   /** Every joint and every member is written to its end: what names no joint now is not about to name one. */
   readonly joinsWhole: boolean;
 }

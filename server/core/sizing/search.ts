@@ -49,26 +49,32 @@ function divided<C extends Sized>(line: readonly C[]): C[][] {
 /**
  * Lines come in the order of preference; one behind takes over only with less area.
  * @param judge asked at most `most` times; each may take long, and before each this yields
+ * @param free candidates whose verdict takes no work: asked without a yield, and not counted
  */
 export function* smallestPassing<C extends Sized>(
   lines: readonly (readonly C[])[],
   judge: (candidate: C) => Verdict,
   most: number,
+  free: (candidate: C) => boolean = () => false,
 ): Generator<undefined, SearchOutcome<C>> {
   const pieces = lines.flatMap(divided);
   const said = new Map<C, Verdict>();
   let found: C | undefined;
   let spoiler: C | undefined;
   let whole = true;
+  let worked = 0;
 
   function* ask(candidate: C): Generator<undefined, Verdict | undefined> {
     const known = said.get(candidate);
     if (known) return known;
-    if (said.size >= most) {
-      whole = false;
-      return undefined;
+    if (!free(candidate)) {
+      if (worked >= most) {
+        whole = false;
+        return undefined;
+      }
+      worked++;
+      yield;
     }
-    yield;
     const verdict = judge(candidate);
     said.set(candidate, verdict);
     return verdict;

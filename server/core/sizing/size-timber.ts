@@ -9,7 +9,7 @@ import type { Evaluation } from "../evaluate.ts";
 import { type Candidate, type Line, linesOf, squaresOf } from "./candidates.ts";
 import { entryOf, type SizedEntry } from "./entry.ts";
 import { type SearchOutcome, smallestPassing, type Verdict } from "./search.ts";
-import { isOpen, isOwnSize, type Trial, tryOut } from "./trial.ts";
+import { faultsAround, isOpen, isOwnSize, type Trial, tryOut } from "./trial.ts";
 
 export type Sizing =
   | {
@@ -18,7 +18,7 @@ export type Sizing =
       readonly to: Candidate;
       /** no smaller one of the series passes; false where the search ended early */
       readonly smallest: boolean;
-      /** ids of other checks of this section that stay as they were, because no size mends them */
+      /** ids of other checks of this section, of its sticks or of joints in them, that stay: no size mends them */
       readonly leaves: readonly string[];
     }
   | {
@@ -70,24 +70,21 @@ export function* sizeTimber(
         .map((f) => f.check),
     ),
   ];
-  // first everything that is wrong with the section; else what was asked, and the rest stays
-  const goals = others.length === 0 ? [[]] : [[], others];
+  const around = new Set(faultsAround(evaluation, entry).map(({ key }) => key));
   let last: SearchOutcome<Candidate> | undefined;
   let whole = true;
-  for (const leaves of goals) {
+  for (const goal of goalsOf(others, around, trials)) {
     for (const pass of [squares, lines]) {
       if (pass.length === 0) continue;
       const most = MOST_ANALYSES - trials.size;
-      last = yield* smallestPassing(pass, (c) => verdictOf(trial(c), leaves), most);
+      const done = ({ text }: Candidate): boolean => trials.has(text);
+      last = yield* smallestPassing(pass, (c) => verdictOf(trial(c), goal), most, done);
       whole &&= last.whole;
-      if (last.found)
-        return {
-          kind: "sized",
-          entry,
-          to: last.found,
-          smallest: last.whole,
-          leaves: trial(last.found).own.map((f) => f.check),
-        };
+      if (last.found) {
+        const { own, stays } = trial(last.found);
+        const leaves = [...new Set([...own, ...stays].map(({ check }) => check))];
+        return { kind: "sized", entry, to: last.found, smallest: last.whole, leaves };
+      }
     }
   }
   return none(entry, lines, last, whole, last?.spoiler && trial(last.spoiler));
@@ -98,9 +95,36 @@ export function sizable({ model, results }: Evaluation, finding: Finding): Sized
   return results.complete && finding.accepted === undefined ? entryOf(model, finding) : undefined;
 }
 
-function verdictOf({ checked, own, spoils }: Trial, leaves: readonly string[]): Verdict {
+/** What may stay as it is. */
+interface Goal {
+  /** ids of checks of the section itself */
+  readonly own: readonly string[];
+  /** keys of faults of its sticks and of joints in them */
+  readonly around: ReadonlySet<string>;
+}
+
+/**
+ * First everything that is wrong with the section, its sticks and their joints; then all of it but what no size that was
+ * tried has mended; then what was asked, and the rest stays.
+ * @param trials those made so far, which grow while goals are tried
+ */
+function* goalsOf(
+  others: readonly string[],
+  around: ReadonlySet<string>,
+  trials: ReadonlyMap<string, Trial>,
+): Generator<Goal> {
+  yield { own: [], around: new Set() };
+  const made = [...trials.values()].filter(({ checked }) => checked);
+  const lasting = new Set([...around].filter((key) => made.every((t) => t.stays.some((s) => s.key === key))));
+  if (lasting.size > 0 && lasting.size < around.size) yield { own: [], around: lasting };
+  if (around.size > 0) yield { own: [], around };
+  if (others.length > 0) yield { own: others, around };
+}
+
+function verdictOf({ checked, own, stays, spoils }: Trial, goal: Goal): Verdict {
   if (!checked) return "unknown";
-  if (own.some((f) => !leaves.includes(f.check))) return "weak";
+  if (own.some((f) => !goal.own.includes(f.check))) return "weak";
+  if (stays.some(({ key }) => !goal.around.has(key))) return "weak";
   return spoils.length > 0 ? "spoils" : "passes";
 }
 

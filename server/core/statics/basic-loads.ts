@@ -1,5 +1,5 @@
 /** The basic loads of a frame, each as line loads of its timbers: own weight, roof, snow, roof live load, wind, floors. */
-import type { Frame, Pointer } from "../frame/frame.ts";
+import type { Frame } from "../frame/frame.ts";
 import type { LoadKind } from "../loads/combinations.ts";
 import { type DeadEnd, type RoofDead, roofDead } from "../loads/dead.ts";
 import { type RoofLive, roofLive } from "../loads/roof-live.ts";
@@ -10,11 +10,11 @@ import { leastTimberDensity, timberDensity } from "../wood/timber-weight.ts";
 import { type FrameEnclosure, sideLoads } from "./enclosure.ts";
 import { type FloorPlan, floorLives, floorPlans, floorWeights } from "./floor-loads.ts";
 import { type LineLoad, onLevelArea, onSlopeArea, ownWeight, roofStrips, type Strip } from "./line-loads.ts";
+import { type LoadGap, loadGaps } from "./load-gaps.ts";
 import { holdersOf, type Partial } from "./partial-loads.ts";
 import { partialRoof } from "./partial-roof.ts";
 import { pitchOf, type SlopeSnow, slopeSnow, snowLoads } from "./snow-loads.ts";
 import { windLoads } from "./wind-loads.ts";
-import { needsWind } from "./wind-need.ts";
 
 /** Which of several weights, snows or winds a load is. */
 export type LoadChoice =
@@ -43,11 +43,6 @@ export const isLeastDead = ({ choice }: BasicLoad): boolean => choice !== undefi
 /** All of the snow at rest, on every slope. */
 export const isBalancedSnow = ({ choice }: BasicLoad): boolean =>
   choice !== undefined && "snow" in choice && choice.snow === "balanced";
-
-/** What cannot be loaded, so that nobody takes its silence for zero. */
-export type LoadGap =
-  | { readonly what: "snow" | "wind"; readonly path: Pointer }
-  | { readonly what: "weight"; readonly timber: string; readonly path: Pointer };
 
 /** Roof live load of one timber that carries roof. */
 export interface StripLive {
@@ -125,12 +120,6 @@ function deadLoad(
   };
 }
 
-function weightGaps({ timbers }: Model): LoadGap[] {
-  return timbers
-    .filter((t) => timberDensity(t.class) === undefined)
-    .map((t) => ({ what: "weight", timber: t.id, path: t.path }));
-}
-
 /** Roof live load of each timber that carries roof: the more it carries, the less on each square foot. */
 function roofLivesOf(frame: Frame, strips: readonly Strip[]): StripLive[] {
   const areas = new Map<string, number>();
@@ -152,17 +141,13 @@ function liveLoads(lives: readonly StripLive[]): BasicLoad[] {
 /** @returns every basic load of the frame, and what the site leaves open */
 export function basicLoads(model: Model): BasicLoads {
   const { frame } = model;
-  const gaps = weightGaps(model);
   const strips = roofStrips(model);
   const floors = floorPlans(model);
-  const roofed = (model.roof?.slopes ?? []).length > 0;
   const roof = roofDeadOf(frame);
   const weigh = (end: DeadEnd): BasicLoad => deadLoad(model, roof, strips, floors, end);
   const snow = slopeSnow(model);
   const live = roofLivesOf(frame, strips);
-  if (roofed && !snow) gaps.push({ what: "snow", path: frame.site.snow?.path ?? frame.site.path });
   const wind = windLoads(model, strips);
-  if (!wind && needsWind(model)) gaps.push({ what: "wind", path: frame.site.wind?.path ?? frame.site.path });
   const holders = holdersOf(model);
   return {
     all: [
@@ -174,7 +159,7 @@ export function basicLoads(model: Model): BasicLoads {
       ...partialRoof(model, live, snow, holders),
       ...(wind?.loads ?? []),
     ],
-    gaps,
+    gaps: loadGaps(model, { snow: snow !== undefined, wind: wind !== undefined, floors }),
     snow,
     wind: wind?.wind,
     enclosure: wind?.enclosure,

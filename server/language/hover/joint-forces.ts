@@ -61,7 +61,7 @@ export function jointForceTable(joints: readonly Joint[], frame: FrameResults, s
   const found = jointForceRows(joints, frame, say);
   const unsolved = unsolvedWords(frame, say);
   if (!found) return unsolved;
-  return [table(found.columns, found.rows), ...jointHoldWords(joints, frame, say), ...unsolved];
+  return [...unsolved, table(found.columns, found.rows), ...jointHoldWords(joints, frame, say)];
 }
 
 const BY: Readonly<Record<JointHold["by"], string>> = {

@@ -65,5 +65,5 @@ export function pierForceTable(piers: readonly Pier[], frame: FrameResults, say:
   const unsolved = unsolvedWords(frame, say);
   return rows.length === 0 || !hasForces(frame)
     ? unsolved
-    : [table(columns, rows), soilTable(shown, frame.model.frame.site.soil, say), ...unsolved];
+    : [...unsolved, table(columns, rows), soilTable(shown, frame.model.frame.site.soil, say)];
 }

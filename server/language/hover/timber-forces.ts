@@ -9,10 +9,11 @@ import type { FrameResults } from "../../core/statics/frame-results.ts";
 import { type Brought, broughtTo, roofAreas } from "../../core/statics/load-path.ts";
 import { type ForceKind, type MemberForces, memberForces } from "../../core/statics/member-forces.ts";
 import { type PurlinLift, purlinLifts } from "../../core/statics/purlin-lifts.ts";
+import { gapWords } from "../gap-words.ts";
 import { type WorstUse, worstUse } from "../uses.ts";
 import { limitTable } from "./limit-table.ts";
 import { escapeMarkdown, table } from "./table.ts";
-import { unsolvedWords } from "./unsolved.ts";
+import { unansweredWords } from "./unsolved.ts";
 import { amountText, ratioText, USE_WORDS } from "./use-words.ts";
 
 /** @returns paragraphs; none while nothing is computed of these sticks */
@@ -20,10 +21,11 @@ export function timberForces(sticks: readonly Timber[], results: Results, say: S
   const { frame } = results;
   const use = worstUse(sticks, results);
   return [
-    ...(frame ? loadWords(sticks, frame, say) : []),
+    // what the figures leave out goes before them
+    ...(frame ? [...gapWords(frame.solution.loads.gaps, say), ...loadWords(sticks, frame, say)] : []),
     ...(use ? useWords(use, sticks.length > 1, frame, say) : []),
     ...(frame
-      ? [...forceTable(sticks, frame, say), ...liftWords(sticks, frame, say), ...unsolvedWords(frame, say)]
+      ? [...forceTable(sticks, frame, say), ...liftWords(sticks, frame, say), ...unansweredWords(frame, say)]
       : []),
   ];
 }

@@ -1,6 +1,7 @@
-/** Which load combinations have no answer, so that nobody takes their silence for nothing. */
+/** What the figures of the analysis leave out, so that nobody takes silence for nothing: loads, and combinations. */
 import type { Say } from "../../core/checks/say.ts";
 import type { FrameResults } from "../../core/statics/frame-results.ts";
+import { gapWords } from "../gap-words.ts";
 
 /** Whether at least one combination has forces. */
 export function hasForces({ solution }: FrameResults): boolean {
@@ -8,7 +9,7 @@ export function hasForces({ solution }: FrameResults): boolean {
 }
 
 /** @returns a sentence where combinations lack an answer */
-export function unsolvedWords(frame: FrameResults, say: Say): string[] {
+export function unansweredWords(frame: FrameResults, say: Say): string[] {
   const { failed, cases } = frame.solution;
   if (failed.length === 0) return [];
   if (!hasForces(frame))
@@ -19,4 +20,10 @@ export function unsolvedWords(frame: FrameResults, say: Say): string[] {
       all: cases.length,
     }),
   ];
+}
+
+/** @returns a sentence where the figures lack a load, and one where combinations lack an answer */
+export function unsolvedWords(frame: FrameResults, say: Say): string[] {
+  const gaps = hasForces(frame) ? gapWords(frame.solution.loads.gaps, say) : [];
+  return [...gaps, ...unansweredWords(frame, say)];
 }

@@ -49,7 +49,8 @@ export function remedied(design: Design, finding: Finding, answers: Answers): De
   if (check === "longer-than-mill")
     return withShorterRake(design, (finding.value ?? 0) - (finding.limit ?? 0));
   if (CLASHES.has(check)) return withClearKnee(design, answers);
-  if (check === "timbers-overlap") return withDeeperRidge(design, answers);
+  // a rafter that reaches below the ridge comes onto the king-post's head, in a joint that no one has named
+  if (check === "timbers-overlap" || path === "/members/king-post") return withDeeperRidge(design, answers);
   if (section === "members" && SIZED_CHECKS.has(check) && key === "section")
     return withLargerMember(design, name, check, ratio, answers);
   if (section === "roof") return withStrongerRafters(design, finding, ratio, answers);
@@ -278,6 +279,11 @@ function edited(design: Design, edit: Edit, answers: Answers): Design {
   if (pier && size <= MOST[pier === "depth" ? "pier" : pier === "diameter" ? "tube" : pier] + 1e-6)
     // the file of a design has 25 mm where the design has an inch
     return withPier(design, { [pier]: answers.units === "mm" ? size * (MM / 25) : size });
+  const reach = /^\/roof\/rafters(\/head)?\/fasten\/length$/.exec(path);
+  if (reach && size > 0) {
+    const place = reach[1] ? "head" : "seat";
+    return { ...design, screws: { ...design.screws, [place]: { ...design.screws[place], length: size } } };
+  }
   const screws = /^\/roof\/rafters(\/head)?\/fasten$/.exec(path);
   const found = /count: (\d+).*length: ([^,}]+)/.exec(text);
   const reach = /^\/roof\/rafters(\/head)?\/fasten\/length$/.exec(path);

@@ -374,6 +374,20 @@ describe("frame-racks: what it says of a pavilion", () => {
   });
 });
 
+test("frame-racks: a lean past the frame's own height is no length to tell", () => {
+  // one knee for two walls: the posts of the other turn with the roof
+  const one = PAVILION.replace("between: [post, plate], leg: 36 in", "between: [post@A1, plate], leg: 36 in");
+  expect(one).not.toBe(PAVILION);
+  const racks = findingsOf(one, true)
+    .filter(({ finding }) => finding.check === "frame-racks")
+    .map(({ finding }) => finding.message);
+  expect(racks).toHaveLength(1);
+  expect(racks[0]).toMatch(
+    /^The frame racks along the walls: nothing that counts braces post@A1, post@A2, post@A3, post@B1 and 2 more that way, /,
+  );
+  expect(racks[0]).not.toMatch(/lean|\d'/);
+});
+
 test("frame-racks: braced, but on posts far too slim: the braces are not blamed", () => {
   const slim = SHED.replace("post: {kind: post, section: 8x8", "post: {kind: post, section: 1x1");
   const racks = findingsOf(slim, true)

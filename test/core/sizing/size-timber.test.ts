@@ -59,6 +59,8 @@ interface Broken {
   /** a step of the series */
   readonly step: number;
   readonly square?: true;
+  /** the most that it may take, where it is more than usual */
+  readonly analyses?: number;
 }
 
 const BROKEN: readonly Broken[] = [
@@ -79,8 +81,11 @@ const BROKEN: readonly Broken[] = [
     weak: "6x6",
     check: "timber-overstressed",
     entry: "/members/tie",
-    to: /^6x\d+$/,
+    // with 6 in the walls beside the king-posts' mortises are thinner than their tenons: 6 − 2 × 2 in
+    to: /^7x\d+$/,
     step: 1,
+    // every depth of 6 in has to be refused first
+    analyses: 18,
   },
   {
     name: "posts, which stay square",
@@ -106,7 +111,7 @@ const BROKEN: readonly Broken[] = [
 ];
 
 describe("a section that is too small", () => {
-  test.each(BROKEN)("$name", ({ text, line, weak, check, entry, to, step, square }) => {
+  test.each(BROKEN)("$name", ({ text, line, weak, check, entry, to, step, square, analyses: most }) => {
     const withSection = (section: string): string => {
       const changed = text.replace(line, line.replace(/\d+x\d+$/, section));
       expect(changed.includes(`section: ${section}`)).toBe(true);
@@ -116,7 +121,7 @@ describe("a section that is too small", () => {
     expect(sizing).toMatchObject({ kind: "sized", smallest: true, leaves: [] });
     const found = sizing?.kind === "sized" ? sizing.to.text : "";
     expect(found).toMatch(to);
-    expect(analyses).toBeLessThanOrEqual(12);
+    expect(analyses).toBeLessThanOrEqual(most ?? 12);
     const before = faults(withSection(weak));
     const after = faults(withSection(found));
     expect(after.filter((f) => !before.includes(f))).toEqual([]);
@@ -124,7 +129,41 @@ describe("a section that is too small", () => {
     const [width = 0, depth = 0] = found.split("x").map(Number);
     const smaller = `${square ? width - step : width}x${depth - step}`;
     const short = smaller === weak ? before : faults(withSection(smaller));
-    expect(short.filter((f) => f.includes(` ${entry}/section `) || !before.includes(f))).not.toEqual([]);
+    expect(short.filter((f) => !after.includes(f))).not.toEqual([]);
+  });
+
+  describe("with faults at joints in the timber", () => {
+    const tie = (section: string, pegs = 4): string =>
+      PAVILION.replace("kind: tie, section: 8x12", `kind: tie, section: ${section}`).replace(
+        /(tie-end: .*count: )4/,
+        `$1${pegs}`,
+      );
+
+    test("is made large enough for these too, where that mends them", () => {
+      const before = faults(tie("6x8"));
+      expect(before.map((f) => f.split(" ")[0])).toEqual(
+        expect.arrayContaining(["peg-overloaded", "mortise-wall-thin"]),
+      );
+      const { sizing } = sizeIn(tie("6x8"), "timber-overstressed", "/members/tie");
+      expect(sizing).toMatchObject({ kind: "sized", smallest: true, leaves: [] });
+      const found = sizing?.kind === "sized" ? sizing.to : undefined;
+      expect(faults(tie(found?.text ?? ""))).toEqual([]);
+      // what has less wood leaves something
+      for (const smaller of ["6x9", "7x9", "8x8"]) {
+        const [width = 0, depth = 0] = smaller.split("x").map(Number);
+        expect(width * depth).toBeLessThan(found?.area ?? 0);
+        expect(faults(tie(smaller))).not.toEqual([]);
+      }
+    });
+
+    test("mends of them what a size mends, and names what none does", () => {
+      // one peg of 3/4 in cannot hold a tie of any section
+      const { sizing, analyses } = sizeIn(tie("6x8", 1), "timber-overstressed", "/members/tie");
+      expect(sizing).toMatchObject({ kind: "sized", leaves: ["peg-overloaded"] });
+      expect(analyses).toBeLessThanOrEqual(MOST_ANALYSES);
+      const after = faults(tie(sizing?.kind === "sized" ? sizing.to.text : "", 1));
+      expect(new Set(after.map((f) => f.split(" ")[0]))).toEqual(new Set(["peg-overloaded"]));
+    });
   });
 
   test("is found within the logs, or not at all", () => {

@@ -100,7 +100,7 @@ export const tests: Readonly<Record<string, () => Promise<void>>> = {
     const fixes = await quickFixes(pavilion, pavilion.find(TIE_SECTION));
     const size = fixes.find(({ title }) => title.startsWith("Size this timber"));
     assert.ok(size?.edit && (await vscode.workspace.applyEdit(size.edit)), JSON.stringify(fixes));
-    assert.match(pavilion.document.getText(pavilion.find(TIE_SECTION)), /^6x\d+$/);
+    assert.match(pavilion.document.getText(pavilion.find(TIE_SECTION)), /^7x\d+$/);
     await pavilion.findingsAre((findings) => !findings.some(isOverstressed), "no timber-overstressed");
   },
 

@@ -1,5 +1,6 @@
 import type { CaseFault } from "../../analysis/faults.ts";
 import type { Model, Timber } from "../../model/model.ts";
+import { solidOf } from "../../model/solid.ts";
 import { unsupportedEnds } from "../../model/unsupported.ts";
 import { caseWords } from "../../statics/case-words.ts";
 import type { FrameResults, RackingResult } from "../../statics/frame-results.ts";
@@ -23,8 +24,8 @@ interface Unanswered {
 
 interface Racks {
   readonly kind: "racks";
-  /** braces hold it, but it yields too far: by so many inches */
-  readonly soft: number | undefined;
+  /** braces hold it, but it yields too far: by so many inches, or farther than the frame is high */
+  readonly soft: number | "beyond" | undefined;
   readonly along: "walls" | "bents";
   readonly timbers: readonly string[];
   readonly bents: readonly string[];
@@ -64,6 +65,14 @@ const goes = ({ axis }: Timber, along: Racks["along"]): boolean =>
 /** Whether some brace stands that way at all: without one there is nothing that could be too soft. */
 const braces = (timbers: Iterable<Timber>, along: Racks["along"]): boolean =>
   [...timbers].some((timber) => (timber.kind === "brace" || timber.kind === "strut") && goes(timber, along));
+
+/** A lean past the frame's own height is no length that anybody could measure: what stands that way braces nothing. */
+function softOf({ lean }: RackingResult, { timbers }: Model): number | "beyond" {
+  const solids = timbers.map(solidOf);
+  const height =
+    Math.max(...solids.map(({ high }) => high[2])) - Math.min(...solids.map(({ low }) => low[2]));
+  return lean > height ? "beyond" : lean;
+}
 
 /** What is joined to these posts: a brace aloft, between king posts and a ridge, holds none of them. */
 function joinedTo(posts: readonly Timber[], { joints }: Model): ReadonlySet<Timber> {
@@ -128,7 +137,9 @@ export const frameRacks = defineCheck<"results", Data>({
         data: {
           kind: "racks",
           soft:
-            racking.soft && braces(uprights.length > 0 ? joined : moving, along) ? racking.lean : undefined,
+            racking.soft && braces(uprights.length > 0 ? joined : moving, along)
+              ? softOf(racking, frame.model)
+              : undefined,
           along,
           timbers: (uprights.length > 0 ? uprights : moving).map((t) => t.id),
           bents: [...new Set(uprights.flatMap((t) => t.bents))],
@@ -168,6 +179,13 @@ function racksWords(d: Racks, say: Say): string {
   const named = d.timbers.slice(0, NAMED);
   const rest = d.timbers.length - named.length;
   const timbers = rest > 0 ? `${named.join(", ")} and ${rest} more` : say.list(named);
+  if (d.soft === "beyond")
+    return say.text(
+      d.along === "walls"
+        ? "The frame racks along the walls: nothing that counts braces {timbers} that way, and under two hundredths of the weight on them they fall over. Put braces into more corners that way, pairs of knees along each wall; look whether a weight or an E was mistyped."
+        : "The frame racks across the bents: nothing that counts braces {timbers} that way, and under two hundredths of the weight on them they fall over. Put braces into more corners that way, pairs of knees in each bent; look whether a weight or an E was mistyped.",
+      { timbers },
+    );
   if (d.soft !== undefined)
     return say.text(
       d.along === "walls"
