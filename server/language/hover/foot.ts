@@ -4,14 +4,8 @@ import type { Say } from "../../core/checks/say.ts";
 import { groupBy } from "../../core/collect.ts";
 import { cutWords } from "../../core/joinery/cut-words.ts";
 import { footCuts } from "../../core/joinery/foot/foot-cuts.ts";
-import {
-  FOOT_WAYS,
-  type FootLack,
-  type FootWay,
-  footHold,
-  LIMIT_WORDS,
-  type WayHold,
-} from "../../core/joinery/foot/foot-hold.ts";
+import { type FootLack, type FootWay, footHold, type WayHold } from "../../core/joinery/foot/foot-hold.ts";
+import { LIMIT_WORDS } from "../../core/joinery/foot/limit-words.ts";
 import { footAssembly, type PostFoot } from "../../core/joinery/foot/post-foot.ts";
 import type { CutRow } from "../../core/joinery/joint.ts";
 import type { Factor } from "../../core/sourced.ts";
@@ -45,6 +39,8 @@ function wayWords(way: FootWay, say: Say): string {
       return say.text("pressed down");
     case "uplift":
       return say.text("lifted");
+    case "sideways":
+      return say.text("sideways");
     case "along-bolts":
       return say.text("sideways, along its bolts");
     case "across-bolts":
@@ -77,7 +73,7 @@ export function footHoldRows(
     say.text("limited by"),
     say.text("used"),
   ];
-  const rows = FOOT_WAYS.flatMap((way) => {
+  const rows = normal.asked.flatMap((way) => {
     const use = uses.get(way);
     const hold = use ? use.hold : normal.ways[way];
     if (!use && !hold) return [];
@@ -110,7 +106,7 @@ function holdCells(hold: WayHold | undefined, use: FootUse | undefined, say: Say
 
 /** What the file has to say before more is known, and what no figure here covers. */
 export function footRemarks(foot: PostFoot, say: Say): string[] {
-  const { lacks, ways } = footHold(foot, NORMAL);
+  const { lacks, ways, asked } = footHold(foot, NORMAL);
   const { kind, strap, bolts, screws } = foot.anchor;
   return [
     ...(lacks.length === 0
@@ -134,8 +130,13 @@ export function footRemarks(foot: PostFoot, say: Say): string[] {
           ),
         ]
       : []),
+    ...(ways.sideways
+      ? [say.text("What the file states for sideways is held against the whole push, whichever way it goes.")]
+      : asked.includes("sideways")
+        ? []
+        : [say.text("Sideways by the two ways of its bolts, each alone.")]),
     say.text(
-      "Each way alone. Steel without a grade counts as common mild steel; how the anchor holds in the concrete is for its maker to say.",
+      "Down, up and sideways each alone. Steel without a grade counts as common mild steel; how the anchor holds in the concrete is for its maker to say.",
     ),
   ];
 }

@@ -30,6 +30,7 @@ import { type Factor, given, leastCertain, type Sourced } from "../../sourced.ts
 import { adjustedFor, modulusOf, woodOf } from "../../statics/timber-wood.ts";
 import type { TimberValues } from "../../wood/stated-values.ts";
 import { boltWood } from "./foot-room.ts";
+import type { LimitKind } from "./limit-words.ts";
 import {
   type FootRow,
   type FootStrap,
@@ -41,25 +42,13 @@ import {
   woodLeft,
 } from "./post-foot.ts";
 
-/** Sideways by how its bolts run: along them, or square to them in the plane of the straps. */
-export type FootWay = "down" | "uplift" | "along-bolts" | "across-bolts";
+/**
+ * Sideways by how its bolts run: along them, or square to them in the plane of the straps. A foot whose file states what
+ * holds it sideways, or gives it no steel and bolts to reckon with, has one way for the whole push.
+ */
+export type FootWay = "down" | "uplift" | "sideways" | "along-bolts" | "across-bolts";
 
-export const FOOT_WAYS: readonly FootWay[] = ["down", "uplift", "along-bolts", "across-bolts"];
-
-export type LimitKind =
-  | "stated"
-  | "end-grain"
-  | "bolts"
-  | "screws"
-  | "row-tear-out"
-  | "net-section"
-  | "split"
-  | "strap-yield"
-  | "strap-rupture"
-  | "strap-bending"
-  | "strap-shear"
-  | "strap-column"
-  | "withdrawal";
+const FOOT_WAYS: readonly FootWay[] = ["down", "uplift", "sideways", "along-bolts", "across-bolts"];
 
 export interface FootLimit {
   readonly kind: LimitKind;
@@ -84,6 +73,8 @@ export interface WayHold {
 export type FootLack = "wood" | "strap" | "fasteners" | "kerf-bolts" | "dowel" | "unread";
 
 export interface FootHold {
+  /** the ways in which it is pushed and held: sideways as a whole, or by how its bolts run */
+  readonly asked: readonly FootWay[];
   readonly ways: Readonly<Partial<Record<FootWay, WayHold>>>;
   readonly lacks: readonly FootLack[];
 }
@@ -349,13 +340,18 @@ export function footHold(foot: PostFoot, duration: Factor): FootHold {
   const capacity = anchor.capacity === "unread" ? undefined : anchor.capacity;
   const way = (own: number | undefined, reckoned: () => WayHold | undefined): WayHold | undefined =>
     own === undefined ? reckoned() : least([limit("stated", given(own, capacity?.because))]);
+  const byBolts = held && capacity?.sideways === undefined ? held : undefined;
   const found: Record<FootWay, WayHold | undefined> = {
     down: way(capacity?.down, () => wood && down(foot, wood, duration, held)),
     uplift: way(capacity?.uplift, () => held && least(uplift(held))),
-    "along-bolts": way(capacity?.sideways, () => held && least(alongBolts(held))),
-    "across-bolts": way(capacity?.sideways, () => held && least(acrossBolts(held))),
+    sideways: way(capacity?.sideways, () => undefined),
+    "along-bolts": byBolts && least(alongBolts(byBolts)),
+    "across-bolts": byBolts && least(acrossBolts(byBolts)),
   };
-  const complete = FOOT_WAYS.every((each) => found[each]);
+  const asked = FOOT_WAYS.filter((each) =>
+    each === "sideways" ? !byBolts : each === "down" || each === "uplift" || byBolts,
+  );
+  const complete = asked.every((each) => found[each]);
   const lacks: FootLack[] = complete
     ? []
     : [
@@ -372,26 +368,9 @@ export function footHold(foot: PostFoot, duration: Factor): FootHold {
                   : (["fasteners"] as const)),
             ]),
       ];
-  const ways = Object.fromEntries(FOOT_WAYS.flatMap((each) => (found[each] ? [[each, found[each]]] : [])));
-  return { ways, lacks };
+  const ways = Object.fromEntries(asked.flatMap((each) => (found[each] ? [[each, found[each]]] : [])));
+  return { asked, ways, lacks };
 }
-
-/** A sentence's end: what makes it no more. */
-export const LIMIT_WORDS: Readonly<Record<LimitKind, string>> = {
-  stated: "what the file states",
-  "end-grain": "the end grain on its plate",
-  bolts: "the bolts in the wood",
-  screws: "the screws in the wood",
-  "row-tear-out": "the wood below the bolts, which tears out",
-  "net-section": "the wood beside the bolt holes",
-  split: "the wood, which splits at the bolts",
-  "strap-yield": "the strap, which yields",
-  "strap-rupture": "the strap at its hole",
-  "strap-bending": "the strap, which bends",
-  "strap-shear": "the strap, which shears",
-  "strap-column": "the steel between concrete and post, as a column",
-  withdrawal: "the screws, which draw out of the wood",
-};
 
 /** The highest place that a fastener takes, from the post's end, in. */
 export const topOf = (row: FootRow): number => Math.max(...heightsOf(row));
