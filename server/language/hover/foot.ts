@@ -106,7 +106,7 @@ function holdCells(hold: WayHold | undefined, use: FootUse | undefined, say: Say
 
 /** What the file has to say before more is known, and what no figure here covers. */
 export function footRemarks(foot: PostFoot, say: Say): string[] {
-  const { lacks, ways, asked } = footHold(foot, NORMAL);
+  const { lacks, ways } = footHold(foot, NORMAL);
   const { kind, strap, bolts, screws } = foot.anchor;
   return [
     ...(lacks.length === 0
@@ -132,11 +132,9 @@ export function footRemarks(foot: PostFoot, say: Say): string[] {
       : []),
     ...(ways.sideways
       ? [say.text("What the file states for sideways is held against the whole push, whichever way it goes.")]
-      : asked.includes("sideways")
-        ? []
-        : [say.text("Sideways by the two ways of its bolts, each alone.")]),
+      : []),
     say.text(
-      "Down, up and sideways each alone. Steel without a grade counts as common mild steel; how the anchor holds in the concrete is for its maker to say.",
+      "Each way alone. Steel without a grade counts as common mild steel; how the anchor holds in the concrete is for its maker to say.",
     ),
   ];
 }
