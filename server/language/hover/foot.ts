@@ -5,7 +5,7 @@ import { groupBy } from "../../core/collect.ts";
 import { cutWords } from "../../core/joinery/cut-words.ts";
 import { footCuts } from "../../core/joinery/foot/foot-cuts.ts";
 import { type FootLack, type FootWay, footHold, type WayHold } from "../../core/joinery/foot/foot-hold.ts";
-import { LIMIT_WORDS } from "../../core/joinery/foot/limit-words.ts";
+import { LIMIT_WORDS } from "../../core/joinery/foot/foot-limits.ts";
 import { footAssembly, type PostFoot } from "../../core/joinery/foot/post-foot.ts";
 import type { CutRow } from "../../core/joinery/joint.ts";
 import type { Factor } from "../../core/sourced.ts";

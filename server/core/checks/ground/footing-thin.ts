@@ -1,5 +1,6 @@
 import type { Pier } from "../../model/model.ts";
 import { defineCheck } from "../check.ts";
+import { replaceFix } from "../replace-fix.ts";
 import { castSize, FORM_SLACK, LEAST_THICKNESS } from "./pier-sizes.ts";
 
 interface Data {
@@ -75,13 +76,8 @@ export const footingThin = defineCheck<"model", Data>({
       ? compared
       : `${say.length(d.thickness)} < (${say.length(d.footing)} − ${say.length(d.tube)}) ÷ 2 = ${say.length(d.least)}`;
   },
-  fixes: (d, say) => {
-    const text = say.length(castSize(d.least, say));
-    return [
-      {
-        title: say.text("Cast the footing {thickness} thick", { thickness: text }),
-        edits: [{ kind: "replace", path: d.path, text }],
-      },
-    ];
-  },
+  fixes: (d, say) =>
+    replaceFix(d.path, say.length(castSize(d.least, say)), (thickness) =>
+      say.text("Cast the footing {thickness} thick", { thickness }),
+    ),
 });
