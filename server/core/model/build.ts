@@ -141,7 +141,7 @@ export function buildModel(frame: Frame): Model {
   });
   const timbers = nominal.map(endedOf);
   const plan = groundPlan(frame, p.grid);
-  const piers = placePiers(p, plan).map((pier) =>
+  const piers = placePiers(p, plan, nominal).map((pier) =>
     pier.timber ? { ...pier, timber: endedOf(pier.timber) } : pier,
   );
   const sticks = groupBy(timbers, (t) => t.member);

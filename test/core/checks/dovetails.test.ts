@@ -141,8 +141,8 @@ const scarfed = (kind: string, count: number): string =>
   `${PURLINS.replace("kind: half-lap-scarf", `kind: ${kind}`)}joints:\n  plate-scarf: {kind: ${kind}, of: plate, into: plate, pegs: {count: ${count}, diameter: 3/4 in}}\n`;
 
 test.each([
-  ["half-lap-scarf", 2, "the pegs shear off between its two halves", 4],
-  ["bladed-scarf", 1, "the pegs shear off at the faces of the blade", 2],
+  ["half-lap-scarf", 2, "the pegs shear off between its two halves", 6],
+  ["bladed-scarf", 1, "the pegs shear off at the faces of the blade", 3],
 ] as const)("peg-overloaded: a plate drawn apart at its %s with %i pegs", (kind, few, why, enough) => {
   const pulled = (count: number) =>
     only(scarfed(kind, count), "peg-overloaded").filter(({ path }) => path.includes("plate-scarf"));
