@@ -27,6 +27,10 @@ function call(...args: readonly string[]) {
         return new TextEncoder().encode(SHED.replace("thickness: 2 in", "thickness: 1 in"));
       if (file === "doweled")
         return new TextEncoder().encode(BOLTED(false).replace("embedded-strap", "dowel"));
+      if (file === "stated")
+        return new TextEncoder().encode(
+          BOLTED(false).replace("stand-off:", "capacity: {sideways: 900 lb, because: a sheet}, stand-off:"),
+        );
       if (file === "deep")
         return new TextEncoder().encode(BOLTED(false).replace("let-in: 3/16", "let-in: 5"));
       if (file === "bolted" || file === "bolted-mm")
@@ -167,6 +171,16 @@ describe("the foot of a post on its anchor", () => {
     expect(out).toContain("Not known, for want of: what its dowel holds (`capacity`)");
     expect(out).toContain("Its `strap`, `bolts` and `screws` are not counted: a dowel has none.");
     expect(out).not.toContain("its bolts or screws");
+  });
+  test("a capacity for sideways: one way for the whole push, with what that means", () => {
+    const { out } = call("stated", "post-foot@A1");
+    expect(out).toMatch(/\n *sideways +\S.* 900 lb +what the file states/);
+    expect(out).not.toMatch(/sideways, (along|square to) its bolts/);
+    expect(out).toContain("What the file states for sideways is held against the whole push");
+    expect(call("bolted", "post-foot@A1").out).not.toContain("What the file states for sideways");
+    const value = JSON.parse(call("stated", "post-foot@A1", "--format", "json").out);
+    expect(validate(value), JSON.stringify(validate.errors)).toBe(true);
+    expect(value.holds.map((one: { way: string }) => one.way)).toContain("sideways");
   });
   test("straps let in past the middle: no size below nothing, and far over is said", () => {
     const { out } = call("deep", "post-foot@A1");

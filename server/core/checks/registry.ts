@@ -33,6 +33,7 @@ import { twoReadings } from "./geometry/two-readings.ts";
 import { anchorBoltsCrowded } from "./ground/anchor-bolts-crowded.ts";
 import { anchorUnfit } from "./ground/anchor-unfit.ts";
 import { barsCrowded } from "./ground/bars-crowded.ts";
+import { footingNarrow } from "./ground/footing-narrow.ts";
 import { footingThin } from "./ground/footing-thin.ts";
 import { pierAboveFrost } from "./ground/pier-above-frost.ts";
 import { pierBearing } from "./ground/pier-bearing.ts";
@@ -226,6 +227,7 @@ export const CHECKS: readonly AnyCheck[] = [
   anyCheck(sideCoverShort),
   anyCheck(barsCrowded),
   anyCheck(footingThin),
+  anyCheck(footingNarrow),
   anyCheck(pierAboveFrost),
   anyCheck(pierBearing),
   anyCheck(pierDepthMissing),

@@ -46,7 +46,7 @@ export interface AnchorScrewSpec extends AnchorBoltSpec {
   readonly length: Length | undefined;
 }
 
-/** What a maker's sheet or an engineer says it holds, lb, each way alone. */
+/** What a maker's sheet or an engineer says it holds, lb, each way alone; sideways the whole push. */
 export interface AnchorCapacity {
   readonly path: Pointer;
   readonly down: number | undefined;

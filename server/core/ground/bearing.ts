@@ -1,7 +1,9 @@
 /** What the soil under a pier carries, and how large a pad must be (derived: area × pressure). */
 import type { Pier } from "../model/model.ts";
+import type { Vec2 } from "../model/vec.ts";
 import type { Sourced } from "../sourced.ts";
 import type { PierCase } from "../statics/frame-results.ts";
+import { type PadContact, padPressure } from "./pad-pressure.ts";
 import { baseArea, footingWeight, shaftWeight } from "./pier-concrete.ts";
 import { SOILS, type SoilValues } from "./soil.ts";
 
@@ -42,35 +44,27 @@ export function padFor(load: number, allowed: number): PadSize {
   return { area, square: 12 * Math.sqrt(area), round: 12 * Math.sqrt((4 * area) / Math.PI) };
 }
 
-/**
- * Most pressure under a square pad whose load stands off its middle, psf (derived: a plane of pressure that cannot pull;
- * 1 + 6 e/B while the whole pad presses, e ≤ B/6, then 2 N over three times what is left to the edge).
- * @param load N, lb
- * @param side B, inches
- * @param off e, how far the load stands off the middle, inches
- * @returns Infinity where the load stands over the edge: the pad tips
- */
-export function edgePressure(load: number, side: number, off: number): number {
-  if (load <= 0 || off >= side / 2) return Number.POSITIVE_INFINITY;
-  const even = load / (side / 12) ** 2;
-  return off <= side / 6 ? even * (1 + (6 * off) / side) : (even * 2 * side) / (3 * (side / 2 - off));
-}
-
 export interface BearingUse {
   readonly pier: Pier;
   readonly soil: SoilValues;
   /** of the post under the combination, lb */
   readonly down: number;
-  /** what pushes the top sideways with it, lb; only a pad's base takes the moment of it */
+  /** what pushes the top along x and y with it, and in all, lb; only a pad's base takes the moment of it */
+  readonly force: Vec2;
   readonly push: number;
   readonly caseId: string;
   /** of the pier and its footing in that combination, lb */
   readonly weight: number;
   /** ft² */
   readonly area: number;
-  /** how far the load stands off the middle of a pad, inches; 0 for a tube, which the soil beside it holds upright */
-  readonly off: number;
-  /** psf; Infinity for a pad that tips */
+  /**
+   * How far the load stands off the middle of a pad along x and y, inches; 0 for a tube, which the soil beside it holds
+   * upright. A pad's sides lie along the grid.
+   */
+  readonly off: Vec2;
+  /** where a pad presses; undefined for a tube, and where a pad tips */
+  readonly contact: PadContact | undefined;
+  /** psf, at the edge or corner that presses most; Infinity for a pad that tips */
   readonly pressure: number;
   readonly allowed: Sourced;
   /** pressure ÷ allowed */
@@ -82,20 +76,23 @@ function useUnder(pier: Pier, soil: SoilValues, { caseId, force, dead }: PierCas
   const area = baseArea(pier);
   const weight = (shaftWeight(pier) + footingWeight(pier)) * dead;
   const load = down + weight;
-  const pad = pier.entry.kind === "pad";
-  // a push over a corner presses as much as both of its parts together
-  const push = pad ? Math.abs(x) + Math.abs(y) : 0;
-  const off = load > 0 ? (push * (pier.top[2] - pier.bottom)) / load : 0;
-  const pressure = pad && load > 0 ? edgePressure(load, pier.diameter, off) : Math.max(0, load) / area;
+  const height = pier.top[2] - pier.bottom;
+  const isPad = pier.entry.kind === "pad";
+  const off: Vec2 =
+    isPad && load > 0 ? [(Math.abs(x) * height) / load, (Math.abs(y) * height) / load] : [0, 0];
+  const pad = isPad ? padPressure(load, pier.diameter, off) : undefined;
+  const pressure = isPad && load > 0 ? (pad?.most ?? Number.POSITIVE_INFINITY) : Math.max(0, load) / area;
   return {
     pier,
     soil,
     down,
-    push,
+    force: [x, y],
+    push: Math.hypot(x, y),
     caseId,
     weight,
     area,
     off,
+    contact: pad?.contact,
     pressure,
     allowed: soil.bearing,
     ratio: pressure / soil.bearing.value,

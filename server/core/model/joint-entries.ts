@@ -6,6 +6,7 @@ import { isScarf } from "../joinery/scarf.ts";
 import { isSeatKind } from "../joinery/seat.ts";
 import { type Match, matches } from "./joint-match.ts";
 import type { Meeting, Timber } from "./model.ts";
+import { isUpright } from "./upright.ts";
 
 /** One way to read a meeting. */
 export type Side = Meet;
@@ -56,9 +57,22 @@ export interface Refused {
   readonly unfit: Unfit;
 }
 
-/** The kinds that can be cut where two timbers meet, in the order of the catalogue. */
+/** The upper end of an upright under a timber that does not stand: it carries, and nothing draws it out. */
+function carriesFromBelow({ of, end, into }: Side): boolean {
+  return isUpright(of) && !isUpright(into) && end === (of.axis[2] >= 0 ? "head" : "foot");
+}
+
+/**
+ * @returns the kinds to offer where two timbers meet, in the order of the catalogue: those that can be cut there. A lap
+ * that ties halves the end grain of an upright that carries; it can be cut, and is offered to nobody (common practice).
+ */
 export function kindsThatFit(side: Side): readonly JointKindName[] {
-  return JOINT_KINDS.filter((kind) => comesWithAnEnd(kind, side) && !jointKindOf(kind).unfit(side));
+  return JOINT_KINDS.filter(
+    (kind) =>
+      comesWithAnEnd(kind, side) &&
+      !jointKindOf(kind).unfit(side) &&
+      !(kind === "dovetail-lap" && carriesFromBelow(side)),
+  );
 }
 
 type Candidate = Match & { readonly side: Side; readonly unfit: Unfit | undefined };

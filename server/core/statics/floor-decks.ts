@@ -1,11 +1,10 @@
 /** Boards of a floor between its joists, under what people and goods weigh on it. */
 import { asdCombinations, durationFactor } from "../loads/combinations.ts";
-import { USUAL_THICKNESS } from "../loads/dead.ts";
+import { floorDeck } from "../loads/floor-deck.ts";
 import { deflectionRule, limitsOf } from "../members/deflection-limits.ts";
 import { common, type Interval } from "../model/box.ts";
 import type { Model, Timber } from "../model/model.ts";
 import { dot, type Vec3 } from "../model/vec.ts";
-import { inches } from "../quantity/length.ts";
 import { type DeckStrip, deckStrip, STRIP } from "../roof/deck-strip.ts";
 import { type FloorPlan, floorPlans, floorWeight } from "./floor-loads.ts";
 
@@ -34,12 +33,12 @@ function widest({ row, along, across, gaps }: FloorPlan): number | undefined {
 function stripOf(model: Model, plan: FloorPlan): DeckStrip | undefined {
   const { floor, row } = plan;
   const { deck, live } = floor;
-  // a floor that names neither deck nor weight weighs as usual boards, and is held against its load as such
-  const kind = deck ? deck.kind : floor.dead === undefined ? "boards" : undefined;
+  // a floor on usual boards is held against its load as such
+  const laid = floorDeck(floor);
   const span = widest(plan);
   const edition = model.frame.basis.loads ?? "asce-7-16";
-  if (kind !== "boards" || live === undefined || span === undefined) return undefined;
-  const thickness = deck?.thickness === undefined ? USUAL_THICKNESS.boards : inches(deck.thickness);
+  if (laid?.kind !== "boards" || live === undefined || span === undefined) return undefined;
+  const { thickness } = laid;
   if (!(thickness > 0)) return undefined;
   const combination = asdCombinations(edition, false).find(({ id }) => id === "2")?.text ?? "";
   const plf = (psf: number): number => (psf * STRIP) / 12;

@@ -1,5 +1,5 @@
 /** What the frame sets on the feet of its posts, each way, against what they hold. */
-import { FOOT_WAYS, type FootWay, footHold, type WayHold } from "../joinery/foot/foot-hold.ts";
+import { type FootWay, footHold, type WayHold } from "../joinery/foot/foot-hold.ts";
 import type { PostFoot } from "../joinery/foot/post-foot.ts";
 import { dot, type Vec3 } from "../model/vec.ts";
 import type { Factor } from "../sourced.ts";
@@ -27,7 +27,7 @@ const asksMore = (a: FootUse, b: FootUse): boolean =>
 
 /**
  * @returns for each foot and way the combination that asks most of it, where it asks anything. The file states no lb by
- * load duration, so that a stated capacity holds for all.
+ * load duration, so that a stated capacity holds for all; one for sideways is held against the whole push.
  */
 export function footUses(frame: FrameResults): readonly FootUse[] {
   const feet = new Map(frame.model.feet.map((foot) => [foot.pier.id, foot]));
@@ -47,10 +47,11 @@ export function footUses(frame: FrameResults): readonly FootUse[] {
       const asked: Record<FootWay, number> = {
         down: force[2],
         uplift: -force[2],
+        sideways: Math.hypot(force[0], force[1]),
         "along-bolts": Math.abs(dot(sideways, foot.run)),
         "across-bolts": Math.abs(dot(sideways, foot.across)),
       };
-      for (const way of FOOT_WAYS) {
+      for (const way of hold.asked) {
         if (!(asked[way] >= LEAST)) continue;
         const held = hold.ways[way];
         const most = held?.limits[0].value.value;

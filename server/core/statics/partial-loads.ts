@@ -3,8 +3,10 @@
  * load (4.8), where timbers run on over their supports or past them. Each pattern is a basic load of its own.
  *
  * Snow keeps half of the balanced load where it is less, live loads keep nothing. Patterns: less on every third span, each
- * span in turn, which leaves every two neighbors full at once (7.5.1 case 3) and the ends less or alone (cases 1 and 2);
- * with many spans the outer two alone; live loads on alternate spans too. So their number does not grow with the building.
+ * span in turn. That leaves every two neighbors full at once (7.5.1 case 3), with more than those two full where there are
+ * four spans and more, and one end or both less (case 2). One end alone full (case 1) comes of it for two spans only; from
+ * three on the two ends are full together, the rest less. Live loads on alternate spans too. So their number does not grow
+ * with the building.
  */
 import { common, type Interval } from "../model/box.ts";
 import type { Model, Timber } from "../model/model.ts";

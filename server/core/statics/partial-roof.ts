@@ -11,8 +11,10 @@ import { pitchOf, type SlopeSnow } from "./snow-loads.ts";
 
 /**
  * Up to this share of the snow, roof live load on some spans does nothing that partial snow does not do more of. Where R⁺
- * and R⁻ are what the spans add to an effect and take from it, snow makes s R⁺ − s R⁻/2 of it and live load l R⁺. Over inner
- * supports R⁻ is at most R⁺/2 (the moment in the middle of many equal spans); with tails it may be as large as R⁺ (derived).
+ * and R⁻ are what the spans add to an effect and take from it, snow makes s R⁺ − s R⁻/2 of it and live load l R⁺. For the
+ * moments that decide R⁻ is less than R⁺/2: those over inner supports and in end spans; in the middle of many equal spans it
+ * is half. In the middle of three it is two thirds, but there the end spans bend more. With tails it may be as large as R⁺
+ * (derived).
  */
 const COVERED = { inner: 0.75, tails: 0.5 } as const;
 

@@ -4,13 +4,7 @@ import type { Say } from "../../core/checks/say.ts";
 import { groupBy } from "../../core/collect.ts";
 import { cutWords } from "../../core/joinery/cut-words.ts";
 import { footCuts } from "../../core/joinery/foot/foot-cuts.ts";
-import {
-  FOOT_WAYS,
-  type FootLack,
-  type FootWay,
-  footHold,
-  type WayHold,
-} from "../../core/joinery/foot/foot-hold.ts";
+import { type FootLack, type FootWay, footHold, type WayHold } from "../../core/joinery/foot/foot-hold.ts";
 import { LIMIT_WORDS } from "../../core/joinery/foot/foot-limits.ts";
 import { footAssembly, type PostFoot } from "../../core/joinery/foot/post-foot.ts";
 import type { CutRow } from "../../core/joinery/joint.ts";
@@ -45,6 +39,8 @@ function wayWords(way: FootWay, say: Say): string {
       return say.text("pressed down");
     case "uplift":
       return say.text("lifted");
+    case "sideways":
+      return say.text("sideways");
     case "along-bolts":
       return say.text("sideways, along its bolts");
     case "across-bolts":
@@ -77,7 +73,7 @@ export function footHoldRows(
     say.text("limited by"),
     say.text("used"),
   ];
-  const rows = FOOT_WAYS.flatMap((way) => {
+  const rows = normal.asked.flatMap((way) => {
     const use = uses.get(way);
     const hold = use ? use.hold : normal.ways[way];
     if (!use && !hold) return [];
@@ -133,6 +129,9 @@ export function footRemarks(foot: PostFoot, say: Say): string[] {
             "Pressed down, no more than what is named is judged: the plate or seat under the end grain and what carries it are for the maker to say (`capacity: {down: …, because: …}`).",
           ),
         ]
+      : []),
+    ...(ways.sideways
+      ? [say.text("What the file states for sideways is held against the whole push, whichever way it goes.")]
       : []),
     say.text(
       "Each way alone. Steel without a grade counts as common mild steel; how the anchor holds in the concrete is for its maker to say.",

@@ -70,6 +70,11 @@ findingsFixture(
   }),
 );
 
+const heard = (file: string): readonly string[] =>
+  findingsOf(file)
+    .filter(({ finding }) => finding.check === "headroom-low")
+    .map(({ finding }) => finding.message);
+
 test("headroom-low: one stands on the boards of a floor where there is one below", () => {
   const text = `frame: Deck
 format: 1
@@ -79,17 +84,36 @@ members:
   joist: {kind: joist, section: 4x6, between: [sill@1, sill@3], from: A, to: B, spacing: 24 in, top: deck}
   beam: {kind: beam, section: 6x8, bents: [2], from: A, to: B, top: top}
 `;
-  const low = (file: string): readonly string[] =>
-    findingsOf(file)
-      .filter(({ finding }) => finding.check === "headroom-low")
-      .map(({ finding }) => finding.message);
   // underside at 76 in: enough over the ground at 0, 65 in over boards at 11 in
-  expect(low(text)).toEqual([]);
-  expect(
-    low(`${text}floors: {stage: {on: joist, live: 40 psf, deck: {kind: boards, thickness: 1 in}}}\n`),
-  ).toEqual([
+  // a floor that names a weight alone may lie on anything: one stands on its joists, 66 in under the beam
+  const floor = (more: string): readonly string[] =>
+    heard(`${text}floors: {stage: {on: joist, live: 40 psf${more}}}\n`);
+  expect(heard(text)).toEqual([]);
+  expect(floor(", dead: 5 psf")).toEqual([expect.stringContaining("There is 5'-6\" under beam@2")]);
+  // where it names neither deck nor weight, usual boards of 1 in count, as they do where they are judged for their load
+  expect(floor("")).toEqual([expect.stringContaining("There is 5'-5\" under beam@2")]);
+  expect(floor(", deck: {kind: boards, thickness: 1 in}")).toEqual([
     "There is 5'-5\" under beam@2 above the floor stage, less than 6'-4\": where people walk, set it 11 in higher, or they strike their heads.",
   ]);
+});
+
+test("headroom-low: a beam is looked at over the whole of a floor, however narrow, and over bare ground beside it", () => {
+  // boards 21 in over the ground from 42 to 90 in along a beam of 16 ft, whose underside is at 82 in
+  const strip = (from: string, to: string): string => `frame: Deck
+format: 1
+grid: {walls: {A: 0, B: {at: ${from}, reference: center}, C: {at: ${to}, reference: center}, D: 16 ft}, bents: {1: 0, 2: 54 in, 3: 9 ft}, levels: {deck: 20 in, top: 90 in}}
+members:
+  sill: {kind: sill, section: 8x8, bents: [1, 3], from: B, to: C, top: deck}
+  joist: {kind: joist, section: 4x6, between: [sill@1, sill@3], from: B, to: C, count: 3, top: deck}
+  beam: {kind: beam, section: 6x8, bents: [2], from: A, to: D, top: top}
+floors: {stage: {on: joist, live: 40 psf}}
+`;
+  const said = [expect.stringContaining("There is 5'-1\" under beam@2 above the floor stage")];
+  expect(heard(strip("42 in", "90 in"))).toEqual(said);
+  // 30 in between two quarters of its length
+  expect(heard(strip("56 in", "86 in"))).toEqual(said);
+  // past its end
+  expect(heard(strip("17 ft", "19 ft"))).toEqual([]);
 });
 
 test("headroom-low: the boards over a beam are none that one walks on below it", () => {

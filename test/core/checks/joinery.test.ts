@@ -73,10 +73,33 @@ findingsFixture(
     joints: `
       joints:
         head: {kind: birds-mouth, of: post, into: plate, seat: 3 in}
-      #              ^^^^^^^^^^^ error kind-unfit: head: a bird’s mouth cannot be cut where post@A1 meets plate@A. It is cut for a timber that slopes as a rafter does, and post@A1 stands at 90° to the level. A mortise and tenon of usual sizes is taken there instead, and nothing of the entry is used. Kinds that fit here: mortise and tenon, housed end, dovetail lap and stub tenon. The same holds at head@A2.
+      #              ^^^^^^^^^^^ error kind-unfit: head: a bird’s mouth cannot be cut where post@A1 meets plate@A. It is cut for a timber that slopes as a rafter does, and post@A1 stands upright. A mortise and tenon of usual sizes is taken there instead, and nothing of the entry is used. Kinds that fit here: mortise and tenon, housed end and stub tenon. The same holds at head@A2.
     `,
   }),
 );
+
+test("kind-unfit: a timber that does not slope lies level, and is not said to stand at 0°", () => {
+  const tied = gate({
+    members: `
+      members:
+        post: {kind: post, section: 8x8, at: [A1, A2], from: pier-top, to: plate}
+        plate: {kind: plate, section: 8x8, walls: [A], from: 1, to: 2, top: eave}
+        girt: {kind: girt, section: 6x8, walls: [A], from: 1, to: 2, top: 6 ft}
+    `,
+    joints: `
+      joints:
+        head: {kind: mortise-and-tenon, of: post, into: plate, tenon: {thickness: 2 in, length: 4 in}}
+        girt-end: {kind: birds-mouth, of: girt, into: post, seat: 3 in}
+    `,
+  });
+  const told = findingsOf(tied)
+    .filter(({ finding }) => finding.check === "kind-unfit")
+    .map(({ finding }) => finding.message);
+  expect(told).toHaveLength(1);
+  expect(told[0]).toContain(
+    "It is cut for a timber that slopes as a rafter does, and girt@A1-A2 lies level.",
+  );
+});
 
 findingsFixture(
   "kind-unfit: a bridle needs two ends, where the end of one does meet the other",

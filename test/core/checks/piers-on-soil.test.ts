@@ -4,7 +4,7 @@
  */
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
-import { bearingUse, edgePressure } from "../../../server/core/ground/bearing.ts";
+import { bearingUse } from "../../../server/core/ground/bearing.ts";
 import { depthNeeded, sidewaysUse } from "../../../server/core/ground/sideways.ts";
 import type { Pier } from "../../../server/core/model/model.ts";
 import type { PierCase } from "../../../server/core/statics/frame-results.ts";
@@ -207,24 +207,24 @@ describe("what counts sideways", () => {
   });
 });
 
-describe("a pad whose load stands off its middle (derived: a plane of pressure that cannot pull)", () => {
-  test("in the middle third: N/B² (1 + 6 e/B)", () => {
-    expect(edgePressure(4000, 24, 0)).toBe(1000);
-    expect(edgePressure(4000, 24, 2)).toBeCloseTo(1500, 9);
-    expect(edgePressure(4000, 24, 4)).toBeCloseTo(2000, 9);
-  });
-  test("beyond it the pressure's triangle has its middle under the load: 2 N over 3 (B/2 − e) times B", () => {
-    // 3 × (12 in − 8 in) = 12 in long, 24 in wide: 2 ft², so 2 × 4000/2
-    expect(edgePressure(4000, 24, 8)).toBeCloseTo(4000, 9);
-    expect(edgePressure(4000, 24, 12)).toBe(Number.POSITIVE_INFINITY);
-  });
+describe("a pad whose load stands off its middle (pressures: test/core/ground/pad-pressure.test.ts)", () => {
   test("the push at its top times its height over the load: 100 lb × 24 in ÷ (1000 + 1200) lb", () => {
     const pad = pier({ top: [0, 0, 12], tubeBottom: -12, diameter: 24 }, "pad");
     const use = bearingUse(pad, [load([100, 0, 1000])], "sand")!;
-    expect(use.off).toBeCloseTo(2400 / 2200, 9);
-    expect(use.pressure).toBeCloseTo(550 * (1 + (6 * use.off) / 24), 9);
-    // over a corner both ways press
-    expect(bearingUse(pad, [load([100, 100, 1000])], "sand")!.off).toBeCloseTo(4800 / 2200, 9);
+    expect(use.off).toEqual([expect.closeTo(2400 / 2200, 9), 0]);
+    expect(use.pressure).toBeCloseTo(550 * (1 + (6 * use.off[0]) / 24), 9);
+    // each way by its own part of the push
+    const both = bearingUse(pad, [load([-100, 100, 1000])], "sand")!;
+    expect(both.off).toEqual([expect.closeTo(2400 / 2200, 9), expect.closeTo(2400 / 2200, 9)]);
+    expect(both.push).toBeCloseTo(Math.SQRT2 * 100, 9);
+  });
+  test("1,000 lb on 24 in, 6.0 in and 5.76 in off: 1,442 psf on sand's 2,000", () => {
+    // 12 in high: 500 and 480 lb; the exact figures by a plane fitted over small squares (derived)
+    const pad = pier({ top: [0, 0, 0], tubeBottom: -12, diameter: 24 }, "pad");
+    const use = bearingUse(pad, [load([500, 480, 1000 - 600])], "sand")!;
+    expect(use.pressure).toBeCloseTo(1442, 0);
+    expect(use.ratio).toBeLessThan(1);
+    expect(bearingUse(pad, [load([550, 550, 400])], "sand")!.pressure).toBeCloseTo(1852, 0);
   });
   describe("pads of one entry under posts that bring unlike loads", () => {
     const padded = (width: string): string =>
@@ -241,18 +241,18 @@ describe("a pad whose load stands off its middle (derived: a plane of pressure t
     test("one that stands and presses at its edge says how far off its middle the load is", () => {
       const { message, value } = one(padded("34 in"), "pier-bearing");
       expect(message).toMatch(
-        /^all@A2 presses the soil at its edge with 2,182 psf under .*: 352 lb from post@A2 and 3,197 lb of its own concrete stand 12 7\/16 in off its middle, because 829 lb push at its top, 53 1\/8 in above its base\./,
+        /^all@A2 presses the soil at its edge with 2,143 psf under .*: 352 lb from post@A2 and 3,197 lb of its own concrete stand 1\/8 in off its middle along the walls and 12 1\/4 in along the bents, because 820 lb push at its top, 53 1\/8 in above its base\./,
       );
       expect(message).not.toContain("leaves");
-      // by hand: 2 N over three times what is left to the edge (derived)
-      const [load, off] = [352 + 3197, (829 * 53.125) / (352 + 3197)];
+      // by hand: 2 N over three times what is left to the edge (derived); across it, next to nothing
+      const [load, off] = [352 + 3197, (820 * 53.125) / (352 + 3197)];
       expect(value).toBeCloseTo((2 * load) / (3 * (34 / 12) * ((17 - off) / 12)), -2);
     });
   });
   test("a pad that tips says so, and how wide one would have to be", () => {
     const finding = one(on(`kind: pad, width: 24 in, depth: 34 in, ${STRAP}`), "pier-bearing");
     expect(finding.message).toContain(
-      "all@A1 tips under 0.6 D + 0.6 W (wind toward -x, case A): a push of 526 lb at its top, with 335 lb from post@A1 and 1,260 lb of its own on it, puts the load 13 7/8 in off its middle, and its edge is 12 in away. A pad of 30 in does.",
+      "all@A1 tips under 0.6 D + 0.6 W (wind toward -x, case A): a push of 514 lb at its top, with 335 lb from post@A1 and 1,260 lb of its own on it, puts the load 13 9/16 in off its middle along the walls and 5/16 in along the bents, and its edge is 12 in away. A pad of 30 in does.",
     );
     expect(fixed(on(`kind: pad, width: 24 in, depth: 34 in, ${STRAP}`), "pier-bearing", 0, true)).toContain(
       "width: 30 in",
@@ -310,6 +310,54 @@ describe("pier-pushed-over", () => {
     expect(finding.message).toMatch(/with which the [\d,]+ lb on it hold a pad on “soil: sand”: it slides/);
     expect(finding.fixes()).toEqual([]);
   });
+  test("a pad that the wind lifts is held by nothing, and that is said in words", () => {
+    // 200 lb of concrete, 0.6 of it against 454 lb of lift (statics of the shed)
+    const { message } = one(on(`kind: pad, width: 12 in, depth: 8 in, ${STRAP}`), "pier-pushed-over");
+    expect(message).toMatch(
+      /^post@A1 pushes all@A1 sideways with \d+ lb under 0\.6 D \+ 0\.6 W \(.*\): the wind takes all load off the pad at the same time, and nothing holds it on “soil: sand”\. It slides/,
+    );
+    expect(message).not.toContain("0 lb");
+  });
+});
+
+// IRC R403.1.1 (published): 2 in past the tube at least
+const footed = (size: string, soil?: string): string =>
+  on(`kind: tube, diameter: 18 in, depth: 54 in, lateral: doubled, footing: {${size}}, ${STRAP}`, soil);
+findingsFixture(
+  "footing-narrow: narrower than its tube",
+  under(
+    footed("diameter: 16 in, thickness: 6 in", "gravel"),
+    "  all: ",
+    "#@102-107 error footing-narrow: The footing of all@A1 is 16 in across, narrower than its tube of 18 in, which hangs over it all round. Cast it 22 in across, so that it reaches 2 in past the tube, or leave it out. The same holds at all@A2, all@B1 and all@B2.",
+  ),
+  DEFECTS,
+);
+findingsFixture(
+  "footing-narrow: less than 2 in past it",
+  under(
+    footed("diameter: 20 in, thickness: 6 in", "gravel"),
+    "  all: ",
+    "#@102-107 warning footing-narrow: The footing of all@A1 is 20 in across and reaches 1 in past its tube of 18 in: a tube never stands in the very middle, and hangs over it. The code asks for 2 in. Cast it 22 in across.",
+  ),
+  DEFECTS,
+);
+describe("footing-narrow", () => {
+  test("2 in past the tube are enough, and its fix gives them", () => {
+    expectFindings(footed("diameter: 22 in, thickness: 6 in"), DEFECTS);
+    expect(fixed(footed("diameter: 16 in, thickness: 6 in", "gravel"), "footing-narrow", 0, true)).toContain(
+      "footing: {diameter: 22 in, thickness: 6 in}",
+    );
+    expect(one(footed("diameter: 18 in, thickness: 6 in"), "footing-narrow").message).toContain(
+      "no wider than its tube",
+    );
+  });
+  test("a footing that the soil asks for reaches past the tube, however narrow the one that is there", () => {
+    // a post of 1,543 lb needs 1.8 ft² of clay, a round 18 in across; the tube of 18 in asks for 22 in
+    const weak = footed("diameter: 8 in, thickness: 6 in", "clay");
+    const after = fixed(weak, "pier-bearing", 0, true);
+    expect(Number(/footing: \{diameter: (\d+) in/.exec(after)?.[1])).toBeGreaterThanOrEqual(22);
+    expect(findingsOf(after, true).map(({ finding }) => finding.check)).not.toContain("footing-narrow");
+  });
 });
 
 // IRC R403.1.1 (published): no thinner than it reaches past the tube, 6 in at least
@@ -320,16 +368,29 @@ findingsFixture(
       `kind: tube, diameter: 18 in, depth: 54 in, lateral: doubled, footing: {diameter: 40 in, thickness: 6 in}, ${STRAP}`,
     ),
     "  all: ",
-    "#@120-124 error footing-thin: The footing of all@A1 is 6 in thick and reaches 11 in past its tube: thinner than 11 in it breaks off",
+    "#@120-124 error footing-thin: The footing of all@A1 is 6 in thick and reaches 11 in past its tube: thinner than it reaches, it breaks off at the tube’s edge, and only the tube stands on the soil. Cast it 12 in thick, or narrower. The same holds at all@A2, all@B1 and all@B2.",
   ),
   DEFECTS,
 );
 test("footing-thin: as thick as it reaches is enough, and less than 6 in never is", () => {
-  const footed = (size: string) =>
-    on(`kind: tube, diameter: 18 in, depth: 54 in, lateral: doubled, footing: {${size}}, ${STRAP}`);
   expectFindings(footed("diameter: 40 in, thickness: 11 in"), DEFECTS);
-  expect(one(footed("diameter: 22 in, thickness: 4 in"), "footing-thin").limit).toBe(6);
+  const thin = one(footed("diameter: 22 in, thickness: 4 in"), "footing-thin");
+  expect(thin.limit).toBe(6);
+  expect(thin.message).toMatch(
+    /is 4 in thick, less than the 6 in that the code asks of any footing: .*Cast it 6 in thick\./,
+  );
   expect(fixed(footed("diameter: 40 in, thickness: 6 in"), "footing-thin", 0, true)).toContain(
     "footing: {diameter: 40 in, thickness: 12 in}",
   );
+});
+test("footing-thin in millimetres: 150 mm are what one casts for 6 in, and pass", () => {
+  const kayak = readFileSync("samples/kayak-shelter.frame.yaml", "utf8").replace(
+    "diameter: 400, depth: 1150,",
+    "diameter: 400, depth: 1150, footing: {diameter: 700, thickness: 145},",
+  );
+  const { message } = one(kayak, "footing-thin");
+  expect(message).toMatch(/is 145 mm thick, less than the 150 mm that .* Cast it 150 mm thick\./);
+  const after = fixed(kayak, "footing-thin", 0, true);
+  expect(after).toContain("thickness: 150");
+  expect(findingsOf(after, true).map(({ finding }) => finding.check)).not.toContain("footing-thin");
 });

@@ -95,16 +95,32 @@ describe("post-foot-overloaded", () => {
     ),
     BROKEN,
   );
-  test("a stated capacity decides both ways, and is an error", () => {
-    const found = (lb: number): string[] =>
-      findingsOf(windy(`capacity: {sideways: ${lb} lb, because: the sheet}`), true)
-        .map(({ finding }) => finding)
-        .filter(({ check }) => check === "post-foot-overloaded")
-        .map(({ level, value }) => `${level} ${Math.round(value ?? 0)}`)
-        .sort();
-    expect(found(470)).toEqual(["error 474", "error 514"]);
-    expect(found(500)).toEqual(["error 514"]);
-    expect(found(515)).toEqual([]);
+  const sideways = (lb: number): string => windy(`capacity: {sideways: ${lb} lb, because: the sheet}`);
+  const told = (text: string): string[] =>
+    findingsOf(text, true)
+      .map(({ finding }) => finding)
+      .filter(({ check }) => check === "post-foot-overloaded")
+      .map(({ level, message }) => `${level} ${message}`);
+  test("a stated capacity is held against the whole push, and is an error", () => {
+    // of 514 lb along the wall and up to 60 lb across it: 517 lb, as pier-pushed-over has it of the same post
+    expect(told(sideways(470))).toEqual([
+      expect.stringMatching(
+        /^error post-foot@A1 is pushed sideways with 517 lb under D \+ 0\.6 W \(.*\), more than the 470 lb that the file states for its anchor\./,
+      ),
+    ]);
+    // more than either part, and less than both together
+    expect(told(sideways(515))).toHaveLength(1);
+    expect(told(sideways(518))).toEqual([]);
+  });
+  test("and nothing is said of bolts, where there are none or where the capacity goes before them", () => {
+    const bolted = sideways(400).replace(
+      "capacity:",
+      `${STRAP}, bolts: {count: 2, diameter: 1/2 in}, capacity:`,
+    );
+    for (const text of [sideways(400), bolted]) {
+      expect(told(text)).toHaveLength(1);
+      expect(told(text)[0]).not.toContain("bolts");
+    }
   });
 });
 

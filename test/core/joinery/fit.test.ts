@@ -75,3 +75,20 @@ test("an entry of less right that can be cut holds where the nearer one cannot",
   expect(joint?.entry?.name).toBe("two");
   expect(model.problems.filter((p) => p.kind === "kind-unfit")).toHaveLength(2);
 });
+
+test("no lap that ties is offered for the head of an upright, which carries what it stands under (common practice)", () => {
+  const offered = (of: string, into: string): readonly (readonly string[])[] =>
+    withJoint("half-lap-scarf", of, into)
+      .problems.filter((p) => p.kind === "kind-unfit")
+      .map(({ fits }) => fits);
+  const heads = offered("post", "plate");
+  expect(heads.length).toBeGreaterThan(0);
+  for (const fits of heads) {
+    expect(fits).toContain("mortise-and-tenon");
+    expect(fits).not.toContain("dovetail-lap");
+  }
+  // the end of a tie, which a lap ties
+  const ends = offered("tie", "post");
+  expect(ends.length).toBeGreaterThan(0);
+  for (const fits of ends) expect(fits).toContain("dovetail-lap");
+});

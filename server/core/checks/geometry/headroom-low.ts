@@ -1,9 +1,8 @@
 import type { MemberKind } from "../../frame/frame.ts";
-import { USUAL_THICKNESS } from "../../loads/dead.ts";
+import { floorDeck } from "../../loads/floor-deck.ts";
 import { halfExtent, type Interval } from "../../model/box.ts";
 import type { Model, Timber } from "../../model/model.ts";
 import { along, type Vec3 } from "../../model/vec.ts";
-import { inches } from "../../quantity/length.ts";
 import { defineCheck } from "../check.ts";
 
 interface Data {
@@ -122,34 +121,80 @@ function floorsOf(model: Model): FloorArea[] {
       return [Math.min(...ends), Math.max(...ends)];
     };
     const tops = row.map((t) => t.origin[2] + halfExtent(t, UP));
-    const { kind, thickness } = floor.deck ?? {};
-    const usual = kind === undefined ? 0 : USUAL_THICKNESS[kind];
-    const boards = thickness === undefined ? usual : inches(thickness);
+    const boards = floorDeck(floor)?.thickness ?? 0;
     return [{ name: floor.name, x: spans(0), y: spans(1), top: Math.max(...tops) + boards }];
   });
 }
 
-/** The lowest place of all on which one walks under the timber and has to bend. */
+/** How finely the ground is looked at under a timber, inches; between bents or walls it is straight. */
+const GROUND_STEP = 6;
+
+/** The highest place of all on which one walks under the timber and has to bend. */
 function lowestWay(
   model: Model,
   floors: readonly FloorArea[],
   timber: Timber,
   under: number,
 ): { readonly stand: number; readonly floor: string | undefined } | undefined {
-  const places = [0, 0.25, 0.5, 0.75, 1].map((share) =>
-    along(timber.origin, timber.axis, share * timber.span),
-  );
-  const ways = places.map(([x, y]) => {
-    const [floor] = floors
-      .filter((one) => one.top < under - SLACK && within(one.x, x) && within(one.y, y))
-      .sort((a, b) => b.top - a.top);
-    return { stand: floor?.top ?? model.ground(x, y) ?? 0, floor: floor?.name };
-  });
+  const below = floors
+    .filter(({ top }) => top < under - SLACK)
+    .map((floor) => ({ floor, over: stretchOver(timber, floor) }))
+    .filter(({ over: [from, to] }) => to - from > SLACK)
+    .sort((a, b) => b.floor.top - a.floor.top);
+  const ways = [
+    ...below
+      // another floor may lie over it all along
+      .filter(({ over }, i) => bare(over, below.slice(0, i)).length > 0)
+      .map(({ floor }) => ({ stand: floor.top, floor: floor.name })),
+    ...bare([0, timber.span], below)
+      .flatMap(([from, to]) => placesIn(from, to))
+      .map((at) => {
+        const [x, y] = along(timber.origin, timber.axis, at);
+        return { stand: model.ground(x, y) ?? 0, floor: undefined };
+      }),
+  ];
   return ways
     .filter(({ stand }) => under - stand >= NO_WAY - SLACK && under - stand < LEAST - SLACK)
     .sort((a, b) => b.stand - a.stand)[0];
 }
 
-function within([least, most]: Interval, at: number): boolean {
-  return at > least + SLACK && at < most - SLACK;
+/** From where to where of its length a timber lies over a floor, inches from its origin; empty where it does not. */
+function stretchOver({ origin, axis, span }: Timber, { x, y }: FloorArea): Interval {
+  let [from, to] = [0, span];
+  for (const [start, per, [least, most]] of [
+    [origin[0], axis[0], x],
+    [origin[1], axis[1], y],
+  ] as const) {
+    // one that runs along an edge of the floor lies beside it
+    if (Math.abs(per) < 1e-9) {
+      if (start < least + SLACK || start > most - SLACK) return [0, 0];
+      continue;
+    }
+    const [a, b] = [(least - start) / per, (most - start) / per];
+    from = Math.max(from, Math.min(a, b));
+    to = Math.min(to, Math.max(a, b));
+  }
+  return [from, to];
+}
+
+/** What of a stretch no floor of these lies under. */
+function bare(whole: Interval, floors: readonly { readonly over: Interval }[]): Interval[] {
+  return floors.reduce<Interval[]>(
+    (left, { over }) =>
+      left.flatMap(([from, to]) =>
+        (
+          [
+            [from, Math.min(to, over[0])],
+            [Math.max(from, over[1]), to],
+          ] as const
+        ).filter(([a, b]) => b - a > SLACK),
+      ),
+    [whole],
+  );
+}
+
+/** Places along a stretch, its ends too. */
+function placesIn(from: number, to: number): number[] {
+  const parts = Math.max(1, Math.ceil((to - from) / GROUND_STEP));
+  return Array.from({ length: parts + 1 }, (_, i) => from + ((to - from) * i) / parts);
 }

@@ -1,7 +1,7 @@
 import type { Pier } from "../../model/model.ts";
 import { defineCheck } from "../check.ts";
 import { replaceFix } from "../replace-fix.ts";
-import { pierStep } from "./pier-sizes.ts";
+import { castSize, FORM_SLACK, LEAST_THICKNESS } from "./pier-sizes.ts";
 
 interface Data {
   readonly pier: string;
@@ -12,12 +12,6 @@ interface Data {
   readonly least: number;
   readonly path: string;
 }
-
-/** Least thickness of a spread footing, inches (IRC R403.1.1; published). */
-const LEAST = 6;
-
-/** What a footing is short by and still counts as it is meant, inches: less than a form is true to. */
-const SLACK = 1 / 8;
 
 const projection = ({ footing, diameter }: Pier): number => ((footing?.diameter ?? 0) - diameter) / 2;
 
@@ -44,8 +38,8 @@ export const footingThin = defineCheck<"model", Data>({
     for (const pier of piers) {
       const { footing, entry } = pier;
       if (!footing || entry.kind === "pad") continue;
-      const least = Math.max(LEAST, projection(pier));
-      if (footing.thickness >= least - SLACK) continue;
+      const least = Math.max(LEAST_THICKNESS, projection(pier));
+      if (footing.thickness >= least - FORM_SLACK) continue;
       yield {
         path: `${entry.path}/footing/thickness`,
         place: pier.id,
@@ -66,24 +60,24 @@ export const footingThin = defineCheck<"model", Data>({
   },
   words: (d, say) =>
     say.text(
-      "The footing of {pier} is {thickness} thick and reaches {reach} past its tube: thinner than {least} it breaks off at the tube’s edge, and only the tube stands on the soil. Cast it {least} thick, or narrower.",
+      d.least === LEAST_THICKNESS
+        ? "The footing of {pier} is {thickness} thick, less than the {cast} that the code asks of any footing: so little concrete cracks where the soil is uneven. Cast it {cast} thick."
+        : "The footing of {pier} is {thickness} thick and reaches {reach} past its tube: thinner than it reaches, it breaks off at the tube’s edge, and only the tube stands on the soil. Cast it {cast} thick, or narrower.",
       {
         pier: d.pier,
         thickness: say.length(d.thickness),
         reach: say.length((d.footing - d.tube) / 2),
-        least: say.length(d.least),
+        cast: say.length(castSize(d.least, say)),
       },
     ),
   worked: (d, say) => {
     const compared = `${say.length(d.thickness)} < ${say.length(d.least)}`;
-    return d.least === LEAST
+    return d.least === LEAST_THICKNESS
       ? compared
       : `${say.length(d.thickness)} < (${say.length(d.footing)} − ${say.length(d.tube)}) ÷ 2 = ${say.length(d.least)}`;
   },
-  fixes: (d, say) => {
-    const step = pierStep(say);
-    return replaceFix(d.path, say.length(step * Math.ceil(d.least / step - 1e-6)), (thickness) =>
+  fixes: (d, say) =>
+    replaceFix(d.path, say.length(castSize(d.least, say)), (thickness) =>
       say.text("Cast the footing {thickness} thick", { thickness }),
-    );
-  },
+    ),
 });

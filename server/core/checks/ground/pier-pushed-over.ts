@@ -83,6 +83,14 @@ function remedyWords(d: Data, say: Say): string {
 }
 
 function padWords(d: Data, use: PadUse, say: Say): string {
+  // told in whole pounds: what is less is nothing
+  if (use.holds < 0.5)
+    return say.text(
+      d.cases.some(({ caseId, wind }) => caseId === use.caseId && wind)
+        ? "{post} pushes {pier} sideways with {push} under {combination}: the wind takes all load off the pad at the same time, and nothing holds it on “soil: {soil}”. It slides, and the frame spreads. Dig in a tube instead of the pad, or tie the feet to each other."
+        : "{post} pushes {pier} sideways with {push} under {combination}: no load presses the pad on the soil at the same time, and nothing holds it on “soil: {soil}”. It slides, and the frame spreads. Dig in a tube instead of the pad, or tie the feet to each other.",
+      shared(d, say),
+    );
   return say.text(
     "{post} pushes {pier} sideways with {push} under {combination}, more than the {held} with which the {load} on it hold a pad on “soil: {soil}”: it slides, and the frame spreads. Dig in a tube instead of the pad, or tie the feet to each other.",
     {
@@ -194,7 +202,7 @@ export const pierPushedOver = defineCheck<"results", Data>({
       what: "A post pushes its pier sideways with more than the soil beside it holds; beyond the doubled value of the soil it is an error. The concrete of the shaft itself is not checked in bending.",
       why: "Knees under snow push the feet apart, wind pushes them over; a pier that gives way leans, and the frame spreads or racks.",
       formula:
-        "push ≤ S_1 b d² ÷ (2.34 (d + 1.09 h)), with S_1 a third of the depth times the soil’s lateral bearing, b the tube’s width, d its depth with a footing that bars tie on, h the height of its top above the lowest ground; a pad: push ≤ friction × (dead load + pad), in clay its adhesion",
+        "A tube: push ≤ S_1 b d² ÷ (2.34 (d + 1.09 h)). S_1 is a third of the depth times the soil’s lateral bearing, b the tube’s width, d its depth with a footing that bars tie on, h the height of its top above the lowest ground. A pad: push ≤ friction × (dead load + pad), in clay its adhesion.",
       remedy:
         "Dig deeper or take a wider tube. Where half an inch of movement at the ground does no harm, “lateral: doubled” takes the doubled value for combinations with wind; what pushes all winter goes by the single one.",
     },

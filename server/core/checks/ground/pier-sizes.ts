@@ -30,6 +30,19 @@ export function nextSize(
   return undefined;
 }
 
+/** Least thickness of a spread footing, and how far it reaches past the tube at least, inches (IRC R403.1.1; published). */
+export const LEAST_THICKNESS = 6;
+export const LEAST_PROJECTION = 2;
+
+/** What a footing is short by and still counts as it is meant, inches: less than a form is true to. */
+export const FORM_SLACK = 1 / 8;
+
+/** @returns the size of the series that counts as this many inches at least: 150 mm for 6 in, 12 in for 11 in */
+export function castSize(least: number, say: Say): number {
+  const step = pierStep(say);
+  return step * Math.ceil((least - FORM_SLACK) / step);
+}
+
 /** @param size inches; undefined = none does */
 const pierFix = (
   { entry }: Pier,

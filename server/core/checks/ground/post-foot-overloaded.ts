@@ -19,6 +19,8 @@ function askedWords({ way, force }: FootUse, say: Say): string {
       return say.text("is pressed down with {force}", values);
     case "uplift":
       return say.text("is lifted with {force}", values);
+    case "sideways":
+      return say.text("is pushed sideways with {force}", values);
     case "along-bolts":
       return say.text("is pushed sideways along its bolts with {force}", values);
     case "across-bolts":
@@ -37,10 +39,10 @@ export const postFootOverloaded = defineCheck<"results", Data>({
       status: "memory",
     },
     explanation: {
-      what: "The end grain is pressed harder on its plate than it bears, or on its straps than they carry as columns over the stand-off; a post over a plate in a kerf without “plate” hangs on its bolts; or wind pushes the foot sideways with more than its bolts, the wood round them or its straps hold. Uplift is a matter of “A pier that the wind lifts”. Sideways is judged where the file gives straps and bolts, or a capacity; an error where it is the end grain or a stated capacity.",
+      what: "The end grain is pressed harder on its plate than it bears, or on its straps than they carry as columns over the stand-off; a post over a plate in a kerf without “plate” hangs on its bolts; or the foot is pushed sideways with more than its bolts, the wood round them or its straps hold. Uplift is a matter of “A pier that the wind lifts”. Sideways is judged where the file gives straps and bolts, or a capacity, which is held against the whole push; an error where it is the end grain or a stated capacity.",
       why: "The foot slides off its pier, or the straps bend until the post stands askew.",
       formula:
-        "down ≤ F_c* × area; without a plate ≤ F_cr A ÷ 1.67 of straps on both faces (K 1.2 over the stand-off), of a plate in a kerf also ≤ n Z∥; square to the bolts ≤ n Z⊥ with its factors, ≤ V_r′, and the moments of all bolts about the concrete, the lowest filled first, ≤ M of the straps on edge; along the bolts ≤ M of a flat strap ÷ stand-off + M ÷ (stand-off + height of the lowest bolt), one strap or a plate in a kerf the latter alone, screws no more than their thread holds; each way alone; what is safe in balance is a lower bound",
+        "Down: ≤ F_c* × area. Without a plate also ≤ F_cr A ÷ 1.67 of straps on both faces (K 1.2 over the stand-off), and of a plate in a kerf ≤ n Z∥. Square to the bolts: ≤ n Z⊥ with its factors, ≤ V_r′, and ≤ what the moments of all bolts about the concrete hold, the lowest filled first, until the straps on edge have M. Along the bolts: ≤ M of a flat strap ÷ stand-off + M ÷ (stand-off + height of the lowest bolt). One strap or a plate in a kerf has the latter alone, screws no more than their thread holds. What is safe in balance is a lower bound. Each way alone. Where the file states a capacity for sideways: √(push along² + push square²) ≤ capacity.",
       remedy:
         "Take thicker steel or a smaller stand-off, or say what the maker’s sheet allows: “capacity: {sideways: …, because: …}”.",
     },

@@ -20,8 +20,7 @@ const WHY: Readonly<Record<UnfitWhy, string>> = {
   "of-not-level": "It is the joint of a level timber, and {of} rises at {angle}.",
   "into-not-level": "It needs a level timber to receive it, and {into} rises at {angle}.",
   "no-common-height": "Its two timbers lie at one height, and these have no height in common.",
-  "of-not-sloping":
-    "It is cut for a timber that slopes as a rafter does, and {of} stands at {angle} to the level.",
+  "of-not-sloping": "It is cut for a timber that slopes as a rafter does, and {of} rises at {angle}.",
   alongside: "Its two timbers cross each other in plan, and these run the same way.",
   across: "Its two timbers stand in one plumb plane, and {of} comes to {into} from the side.",
   "upper-end": "It takes the thrust of a rafter’s foot, and here is the upper end of {of}.",
@@ -31,6 +30,18 @@ const WHY: Readonly<Record<UnfitWhy, string>> = {
   under:
     "Its wedge holds a timber that goes through or hangs, and {of} stands under {into} and is pressed against it.",
 };
+
+/** A timber that slopes less than this lies level, degrees: less than is told of an angle. */
+const FLAT = 0.5;
+
+/** Of what must slope: the angle tells nothing where there is none. */
+function whyWords({ of, into, unfit: { why, angle = 0 } }: Data, say: Say): string {
+  const values = { of, into, angle: say.angle(angle) };
+  if (why !== "of-not-sloping" || (angle >= FLAT && angle <= 90 - FLAT)) return say.text(WHY[why], values);
+  return angle < FLAT
+    ? say.text("It is cut for a timber that slopes as a rafter does, and {of} lies level.", values)
+    : say.text("It is cut for a timber that slopes as a rafter does, and {of} stands upright.", values);
+}
 
 const titleOf = (kind: JointKindName, say: Say): string => say.text(jointKindOf(kind).title).toLowerCase();
 
@@ -63,11 +74,7 @@ export const kindUnfit = defineCheck<"model", Data>({
       kind: titleOf(d.joint, say),
       of: d.of,
       into: d.into,
-      why: say.text(WHY[d.unfit.why], {
-        of: d.of,
-        into: d.into,
-        angle: say.angle(d.unfit.angle ?? 0),
-      }),
+      why: whyWords(d, say),
       instead: d.instead
         ? say.text("A {kind} of usual sizes is taken there instead, and nothing of the entry is used.", {
             kind: titleOf(d.instead, say),

@@ -107,7 +107,7 @@ export const deckOverloaded = defineCheck<"results", Data>({
       what: "The boards or purlins of the roof, or the boards of a floor, are stressed, or bend, more than their wood allows between their supports, or panels of the roof carry more than their rating, under snow, live load or a person.",
       why: "Span tables of decks hold for usual loads. Under heavy snow a deck that they allow sags or breaks first of all.",
       formula:
-        "boards (a strip 12 in wide) and purlins on a simple span, loads square to the slope: f_b = M/S ≤ F_b × adjustment factors; f_v = 3V/(2bd) ≤ F_v × factors, V with what running on over a support adds beside it (w L/8, 5/8 w L in all, less what lies within their depth of the support); deflection as of rafters, of a floor L/360 under live load and L/240 under all; wood of what carries them, No.2; panels: load ≤ that of their rating × (its widest spacing ÷ spacing)²",
+        "Boards (a strip 12 in wide) and purlins are simple spans, with loads square to the slope and the wood of what carries them, No.2. Bending: f_b = M/S ≤ F_b × adjustment factors. Shear: f_v = 3V/(2bd) ≤ F_v × factors. V has with it what running on over a support adds beside it: w L/8, so 5/8 w L in all, less what lies within their depth of the support. Deflection: as of rafters; of a floor L/360 under live load and L/240 under all. Panels: load ≤ that of their rating × (its widest spacing ÷ spacing)².",
       remedy: "Take the deck thicker, or set the rafters, purlins or joists closer.",
     },
   },

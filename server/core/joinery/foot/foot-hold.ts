@@ -19,10 +19,13 @@ import { fastenersOf, moistureOf, screwOf, woodPulled } from "./foot-fasteners.t
 import { type FootLimit, type Held, limit } from "./foot-limits.ts";
 import { type FootStrap, heightsOf, holeOf, isInKerf, type PostFoot, woodLeft } from "./post-foot.ts";
 
-/** Sideways by how its bolts run: along them, or square to them in the plane of the straps. */
-export type FootWay = "down" | "uplift" | "along-bolts" | "across-bolts";
+/**
+ * Sideways by how its bolts run: along them, or square to them in the plane of the straps. A foot whose file states what
+ * holds it sideways, or gives it no steel and bolts to reckon with, has one way for the whole push.
+ */
+export type FootWay = "down" | "uplift" | "sideways" | "along-bolts" | "across-bolts";
 
-export const FOOT_WAYS: readonly FootWay[] = ["down", "uplift", "along-bolts", "across-bolts"];
+const FOOT_WAYS: readonly FootWay[] = ["down", "uplift", "sideways", "along-bolts", "across-bolts"];
 
 export interface WayHold {
   /** the least first */
@@ -35,6 +38,8 @@ export interface WayHold {
 export type FootLack = "wood" | "strap" | "fasteners" | "kerf-bolts" | "dowel" | "unread";
 
 export interface FootHold {
+  /** the ways in which it is pushed and held: sideways as a whole, or by how its bolts run */
+  readonly asked: readonly FootWay[];
   readonly ways: Readonly<Partial<Record<FootWay, WayHold>>>;
   readonly lacks: readonly FootLack[];
 }
@@ -190,13 +195,18 @@ export function footHold(foot: PostFoot, duration: Factor): FootHold {
   const capacity = anchor.capacity === "unread" ? undefined : anchor.capacity;
   const way = (own: number | undefined, reckoned: () => WayHold | undefined): WayHold | undefined =>
     own === undefined ? reckoned() : least([limit("stated", given(own, capacity?.because))]);
+  const byBolts = held && capacity?.sideways === undefined ? held : undefined;
   const found: Record<FootWay, WayHold | undefined> = {
     down: way(capacity?.down, () => wood && down(foot, wood, duration, held)),
     uplift: way(capacity?.uplift, () => held && least(uplift(held))),
-    "along-bolts": way(capacity?.sideways, () => held && least(alongBolts(held))),
-    "across-bolts": way(capacity?.sideways, () => held && least(acrossBolts(held))),
+    sideways: way(capacity?.sideways, () => undefined),
+    "along-bolts": byBolts && least(alongBolts(byBolts)),
+    "across-bolts": byBolts && least(acrossBolts(byBolts)),
   };
-  const complete = FOOT_WAYS.every((each) => found[each]);
+  const asked = FOOT_WAYS.filter((each) =>
+    each === "sideways" ? !byBolts : each === "down" || each === "uplift" || byBolts,
+  );
+  const complete = asked.every((each) => found[each]);
   const lacks: FootLack[] = complete
     ? []
     : [
@@ -213,6 +223,6 @@ export function footHold(foot: PostFoot, duration: Factor): FootHold {
                   : (["fasteners"] as const)),
             ]),
       ];
-  const ways = Object.fromEntries(FOOT_WAYS.flatMap((each) => (found[each] ? [[each, found[each]]] : [])));
-  return { ways, lacks };
+  const ways = Object.fromEntries(asked.flatMap((each) => (found[each] ? [[each, found[each]]] : [])));
+  return { asked, ways, lacks };
 }
