@@ -67,7 +67,22 @@ function noted(note: Note | undefined, say: Say) {
   };
 }
 
-const factorOf = (f: Factor, say: Say) => ({ symbol: f.symbol, ...sourcedOf(f), ...noted(f.note, say) });
+const plainFactor = (f: Factor, say: Say) => ({ symbol: f.symbol, ...sourcedOf(f), ...noted(f.note, say) });
+
+/** With what it is worked from, where that is no factor of the product. */
+const factorOf = (f: Factor, say: Say) => ({
+  ...plainFactor(f, say),
+  ...(f.from
+    ? {
+        from: {
+          symbol: f.from.symbol,
+          reference: sourcedOf(f.from.reference),
+          factors: f.from.factors.map((own) => plainFactor(own, say)),
+          value: figure(f.from.value),
+        },
+      }
+    : {}),
+});
 
 function combinationOf(solved: SolvedCase, say: Say) {
   const { frameCase, seats, combined, bracesNominal } = solved;
