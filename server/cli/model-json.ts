@@ -5,7 +5,7 @@ import { frameCaseWords } from "../core/statics/case-words.ts";
 import { endForces, isSolved } from "../core/statics/force-table.ts";
 import type { FrameSolution, SolvedCase } from "../core/statics/solve-frame.ts";
 import type { FrameStructure } from "../core/statics/structure.ts";
-import { figure, figures } from "./results-json.ts";
+import { figure, figures } from "./figures-json.ts";
 
 const UNITS = { length: "in", force: "lb", moment: "lb-in", stress: "psi", angle: "rad" } as const;
 
