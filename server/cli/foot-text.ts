@@ -3,13 +3,10 @@ import type { Say } from "../core/checks/say.ts";
 import { footCuts } from "../core/joinery/foot/foot-cuts.ts";
 import type { PostFoot } from "../core/joinery/foot/post-foot.ts";
 import { footUses } from "../core/statics/foot-uses.ts";
-import { CAUTION } from "../language/caution.ts";
 import type { Snapshot } from "../language/frame-service.ts";
 import { FOOT_TITLE, footGoesIn, footHoldRows, footRemarks } from "../language/hover/foot.ts";
-import { unsolvedWords } from "../language/hover/unsolved.ts";
 import { footFindings } from "./joint-findings.ts";
-import { cuts } from "./joint-text.ts";
-import { findingWords } from "./report-text.ts";
+import { cuts, sizedTimber, withEnd } from "./joint-text.ts";
 import { textTable } from "./text-table.ts";
 
 export function footText(foot: PostFoot, snapshot: Snapshot): string {
@@ -26,24 +23,10 @@ export function footText(foot: PostFoot, snapshot: Snapshot): string {
     footGoesIn(foot, say),
     `${say.text("What holds it")}\n${textTable([columns, ...holds])}`,
     ...footRemarks(foot, say),
-    ...(frame
-      ? unsolvedWords(frame, say)
-      : [say.text("Its forces are not known: the frame cannot be analysed yet.")]),
-    found.length === 0
-      ? say.text("No finding at this joint.")
-      : [say.text("Findings"), ...found.map((one) => `  ${findingWords(one)}`)].join("\n"),
-    CAUTION,
   ];
-  return `${parts.join("\n\n")}\n`;
+  return withEnd(parts, found, snapshot);
 }
 
 function placeWords({ post, pier }: PostFoot, say: Say): string {
-  return say.text("Foot of {of} on {into}.", {
-    of: say.text("{id} ({width} × {depth})", {
-      id: post.id,
-      width: say.length(post.width),
-      depth: say.length(post.depth),
-    }),
-    into: pier.id,
-  });
+  return say.text("Foot of {of} on {into}.", { of: sizedTimber(post, say), into: pier.id });
 }

@@ -6,7 +6,7 @@ import type { CutRow, Joint, JointEnd } from "../core/joinery/joint.ts";
 import { jointKindOf } from "../core/joinery/kinds/index.ts";
 import type { Timber } from "../core/model/model.ts";
 import { CAUTION } from "../language/caution.ts";
-import type { Snapshot } from "../language/frame-service.ts";
+import type { LocatedFinding, Snapshot } from "../language/frame-service.ts";
 import { jointForceRows, jointHoldWords } from "../language/hover/joint-forces.ts";
 import { unsolvedWords } from "../language/hover/unsolved.ts";
 import { findingsAt } from "./joint-findings.ts";
@@ -36,6 +36,19 @@ export function jointText(joint: Joint, snapshot: Snapshot): string {
     ...loose.flatMap((on) => cuts(say.text(LOOSE[on] ?? on), rows, on, say)),
     ...(forces ? [`${say.text("Forces")}\n${textTable([forces.columns, ...forces.rows])}`] : []),
     ...(forces && frame ? jointHoldWords([joint], frame, say) : []),
+  ];
+  return withEnd(parts, found, snapshot);
+}
+
+/** The parts with what every such text ends with: whether the frame has forces, the findings there, the caution. */
+export function withEnd(
+  parts: readonly string[],
+  found: readonly LocatedFinding[],
+  { say, evaluation }: Snapshot,
+): string {
+  const frame = evaluation?.results.frame;
+  const all = [
+    ...parts,
     ...(frame
       ? unsolvedWords(frame, say)
       : [say.text("Its forces are not known: the frame cannot be analysed yet.")]),
@@ -44,17 +57,18 @@ export function jointText(joint: Joint, snapshot: Snapshot): string {
       : [say.text("Findings"), ...found.map((one) => `  ${findingWords(one)}`)].join("\n"),
     CAUTION,
   ];
-  return `${parts.join("\n\n")}\n`;
+  return `${all.join("\n\n")}\n`;
 }
 
+/** A timber by its id and section. */
+export const sizedTimber = ({ id, width, depth }: Timber, say: Say): string =>
+  say.text("{id} ({width} × {depth})", { id, width: say.length(width), depth: say.length(depth) });
+
 function placeWords(joint: Joint, say: Say): string {
-  const sized = (timber: Timber): string =>
-    say.text("{id} ({width} × {depth})", {
-      id: timber.id,
-      width: say.length(timber.width),
-      depth: say.length(timber.depth),
-    });
-  const between = say.text(ENDS[joint.end], { of: sized(joint.of), into: sized(joint.into) });
+  const between = say.text(ENDS[joint.end], {
+    of: sizedTimber(joint.of, say),
+    into: sizedTimber(joint.into, say),
+  });
   if (!joint.assumed) return `${between}.`;
   const assumed = joint.standsFor
     ? say.text("Assumed: the kind that {entry} names cannot be cut here.", { entry: joint.standsFor.name })

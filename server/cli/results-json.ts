@@ -8,7 +8,7 @@ import type { DeflectionShare } from "../core/members/deflection-limits.ts";
 import type { RafterUse } from "../core/members/rafter.ts";
 import type { Model } from "../core/model/model.ts";
 import type { Results } from "../core/results.ts";
-import type { DeckResult } from "../core/roof/deck-strip.ts";
+import type { DeckResult, DeckUse } from "../core/roof/deck-strip.ts";
 import { type RafterResult, rafterShare } from "../core/roof/rafter-results.ts";
 import { appliedTotal, bearingReactions, reactionTotal } from "../core/statics/balance.ts";
 import { frameCaseWords } from "../core/statics/case-words.ts";
@@ -77,7 +77,12 @@ const shareOf = ({ use, divisor, length, note }: DeflectionShare, say: Say) => (
   ...noted(note, say),
 });
 
-function memberUse(use: MemberUse, say: Say) {
+/** One check of a timber, a rafter or a deck. @param told under which combination, and what only its kind has */
+function useOf<T extends { readonly combination: string; readonly words: string }>(
+  use: MemberUse | RafterUse | DeckUse,
+  told: T,
+  say: Say,
+) {
   return {
     check: use.what,
     unit: use.unit,
@@ -85,16 +90,25 @@ function memberUse(use: MemberUse, say: Say) {
     ...finite("limit", use.limit),
     ...finite("ratio", use.ratio),
     passes: use.ratio <= 1,
-    combination: use.caseId,
-    words: use.combination,
-    at: figure(use.at),
-    ...(use.place === undefined ? {} : { place: use.place }),
-    ...(use.area ? { area: { ...sourcedOf(use.area), unit: "in2", ...noted(use.area.note, say) } } : {}),
-    ...(use.share ? { share: shareOf(use.share, say) } : {}),
+    ...told,
     ...(use.reference ? { reference: sourcedOf(use.reference) } : {}),
     factors: use.factors.map((f) => factorOf(f, say)),
   };
 }
+
+const memberUse = (use: MemberUse, say: Say) =>
+  useOf(
+    use,
+    {
+      combination: use.caseId,
+      words: use.combination,
+      at: figure(use.at),
+      ...(use.place === undefined ? {} : { place: use.place }),
+      ...(use.area ? { area: { ...sourcedOf(use.area), unit: "in2", ...noted(use.area.note, say) } } : {}),
+      ...(use.share ? { share: shareOf(use.share, say) } : {}),
+    },
+    say,
+  );
 
 function woodOf({ wood }: Pick<MemberResult, "wood">) {
   return {
@@ -140,26 +154,19 @@ function membersOf(frame: FrameResults, say: Say) {
 
 function rafterOf(result: RafterResult, say: Say) {
   const { slope, check } = result;
-  const shared = (use: RafterUse) => {
+  const told = (use: RafterUse) => {
+    const { combination: id } = use;
     const share = rafterShare(result, use);
-    return share ? { share: shareOf(share, say) } : {};
+    return {
+      combination: id,
+      words: check.combinations.find((c) => c.id === id)?.combination.text ?? id,
+      ...(share ? { share: shareOf(share, say) } : {}),
+    };
   };
   return {
     wall: slope.wall,
     rafters: slope.rafters.map(({ id }) => id),
-    uses: check.worst.map((use) => ({
-      check: use.what,
-      unit: use.unit,
-      ...finite("value", use.value),
-      ...finite("limit", use.limit),
-      ...finite("ratio", use.ratio),
-      passes: use.ratio <= 1,
-      combination: use.combination,
-      words: check.combinations.find((c) => c.id === use.combination)?.combination.text ?? use.combination,
-      ...shared(use),
-      ...(use.reference ? { reference: sourcedOf(use.reference) } : {}),
-      factors: use.factors.map((f) => factorOf(f, say)),
-    })),
+    uses: check.worst.map((use) => useOf(use, told(use), say)),
   };
 }
 
@@ -188,18 +195,7 @@ function deckOf(deck: DeckResult, say: Say) {
     ...made,
     breadth: figure(deck.breadth),
     wood: woodOf(deck),
-    uses: deck.uses.map((use) => ({
-      check: use.what,
-      unit: use.unit,
-      ...finite("value", use.value),
-      ...finite("limit", use.limit),
-      ...finite("ratio", use.ratio),
-      passes: use.ratio <= 1,
-      combination: use.load,
-      words: use.combination,
-      ...(use.reference ? { reference: sourcedOf(use.reference) } : {}),
-      factors: use.factors.map((f) => factorOf(f, say)),
-    })),
+    uses: deck.uses.map((use) => useOf(use, { combination: use.load, words: use.combination }, say)),
   };
 }
 

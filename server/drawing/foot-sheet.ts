@@ -1,21 +1,10 @@
 /** The drawing of a post's foot on its anchor: onto the straps, along them, and the post's end from below. */
 import type { Say } from "../core/checks/say.ts";
 import { heightsOf, type PostFoot } from "../core/joinery/foot/post-foot.ts";
-import { type Box, type Drawing, type DrawingElement, sound, union, type Vertex } from "./drawing.ts";
+import type { Drawing, DrawingElement, Vertex } from "./drawing.ts";
 import { levelLanes, type Stretch, uprightLanes } from "./joint-lanes.ts";
 import { moved } from "./moved.ts";
-import { paperScale } from "./paper.ts";
-import {
-  boxOfAll,
-  captioned,
-  EMPTY,
-  fitted,
-  grownText,
-  inLines,
-  sheetHead,
-  texts,
-  withMargin,
-} from "./sheet-text.ts";
+import { boxOfAll, captioned, grownText, jointSheet, sizesIn } from "./sheet-text.ts";
 
 /** Post shown above the steel and pier below the end, in shares of the post. */
 const ABOVE = 0.6;
@@ -240,44 +229,10 @@ function sheetAt(foot: PostFoot, size: number, say: Say): Drawing {
     edge += box.right - box.left + gap;
     return { id: view.id, elements: all.map((element) => moved(element, dx, 0)) };
   });
-  const drawn: Box = union(views.map(({ elements }) => boxOfAll(elements))) ?? EMPTY;
-  const width = Math.max(drawn.right - drawn.left, 34.4 * size);
-  const left = (drawn.left + drawn.right - width) / 2;
-  const title = fitted(footTitle(foot, say), 1.1 * size, width);
+  const title = footTitle(foot, say);
   const between = say.text("Foot of {of} on {into}.", { of: foot.post.id, into: foot.pier.id });
-  const head = sheetHead(title, fitted(between, size, width), left, drawn.top, size);
-  const unit = say.metric ? say.text("Sizes in mm.") : say.text("Sizes in inches.");
-  const words = [`${unit} ${say.text("Dashed: hidden.")}`, ...fastenerWords(foot, say)];
-  const foots = texts(
-    words.flatMap((one) => inLines(one, size, width)),
-    left,
-    drawn.bottom - 0.3 * size,
-    size,
-  );
-  const viewBox = withMargin(
-    boxOfAll([...head, ...foots, ...views.flatMap(({ elements }) => elements)]),
-    left,
-    width,
-    size,
-  );
-  return {
-    title: footTitle(foot, say),
-    classes: ["joint-sheet"],
-    viewBox,
-    elements: sound([
-      ...head,
-      ...views.map(
-        ({ id, elements }): DrawingElement => ({
-          type: "group",
-          classes: ["joint-view", `view-${id}`],
-          children: elements,
-        }),
-      ),
-      ...foots,
-    ]),
-    textSize: size,
-    scale: paperScale(viewBox.right - viewBox.left, viewBox.top - viewBox.bottom, say.metric).ratio,
-  };
+  const words = [sizesIn(say), ...fastenerWords(foot, say)];
+  return jointSheet({ title, below: between, words, views }, size, say);
 }
 
 /**

@@ -8,25 +8,14 @@ import { cutWords } from "../core/joinery/cut-words.ts";
 import type { Joint } from "../core/joinery/joint.ts";
 import { jointKindOf } from "../core/joinery/kinds/index.ts";
 import { dot } from "../core/model/vec.ts";
-import { type Box, type Drawing, type DrawingElement, sound, union } from "./drawing.ts";
+import { type Box, type Drawing, type DrawingElement, sound } from "./drawing.ts";
 import { type JointView, jointEyes } from "./joint-eyes.ts";
 import { levelLanes, uprightLanes } from "./joint-lanes.ts";
 import { type Measure, measuresOf } from "./joint-measures.ts";
 import { type JointParts, jointParts, solidsInPlace } from "./joint-parts.ts";
 import { drawJointView, type JointEdges, jointEdges, showsAlone } from "./joint-view.ts";
 import { moved } from "./moved.ts";
-import { paperScale } from "./paper.ts";
-import {
-  boxOfAll,
-  captioned,
-  EMPTY,
-  fitted,
-  grownText,
-  inLines,
-  sheetHead,
-  texts,
-  withMargin,
-} from "./sheet-text.ts";
+import { boxOfAll, captioned, grownText, jointSheet, sizesIn } from "./sheet-text.ts";
 
 /** Most cut sizes listed where a joint has no solids to measure on. */
 const MOST_ROWS = 8;
@@ -141,10 +130,9 @@ function screwWords({ sizes: { screws } }: Joint, say: Say): string[] {
 
 /** What the lines and marks of the drawing mean, and what its numbers count. */
 function legend(joint: Joint, say: Say): string[] {
-  const unit = say.metric ? say.text("Sizes in mm.") : say.text("Sizes in inches.");
   const reference = joint.face.reference === 0 ? "" : ` ${say.text("Triangle: reference face.")}`;
   const held = [...pegWords(joint, say), ...screwWords(joint, say)];
-  return [`${unit} ${say.text("Dashed: hidden.")}${reference}`, ...held];
+  return [`${sizesIn(say)}${reference}`, ...held];
 }
 
 /** The cut sizes in words, for a joint that has no solids to measure on. */
@@ -175,35 +163,14 @@ function sheetAt(
   size: number,
   say: Say,
 ): Drawing {
-  const views = laidOut(joint, parts, edges, measures, size, say);
-  const drawn = union(views.map(({ box }) => box)) ?? EMPTY;
-  const width = Math.max(drawn.right - drawn.left, 34.4 * size);
-  const left = (drawn.left + drawn.right - width) / 2;
-  const title = fitted(jointTitle(joint, say), 1.1 * size, width);
-  const between = fitted(say.text("{of} into {into}", { of: joint.of.id, into: joint.into.id }), size, width);
-  const head = sheetHead(title, between, left, drawn.top, size);
-  const words = [...rowsOf(joint, say), ...legend(joint, say)].flatMap((line) => inLines(line, size, width));
-  const foot = texts(words, left, drawn.bottom - 0.3 * size, size);
-  const shown = boxOfAll([...head, ...foot, ...views.flatMap(({ elements }) => elements)]);
-  const viewBox = withMargin(shown, left, width, size);
-  return {
-    title: jointTitle(joint, say),
-    classes: ["joint-sheet"],
-    viewBox,
-    elements: sound([
-      ...head,
-      ...views.map(
-        ({ view, elements }): DrawingElement => ({
-          type: "group",
-          classes: ["joint-view", `view-${view.id}`],
-          children: elements,
-        }),
-      ),
-      ...foot,
-    ]),
-    textSize: size,
-    scale: paperScale(viewBox.right - viewBox.left, viewBox.top - viewBox.bottom, say.metric).ratio,
-  };
+  const title = jointTitle(joint, say);
+  const below = say.text("{of} into {into}", { of: joint.of.id, into: joint.into.id });
+  const words = [...rowsOf(joint, say), ...legend(joint, say)];
+  const views = laidOut(joint, parts, edges, measures, size, say).map(({ view, elements }) => ({
+    id: view.id,
+    elements,
+  }));
+  return jointSheet({ title, below, words, views }, size, say);
 }
 
 /**

@@ -130,6 +130,27 @@ describe("the file", () => {
     expect(defects(text)).toEqual([]);
   });
 
+  // the high plate lies little above the low one, so that the tie crosses where the feet of its knees would come
+  test.each([
+    { pitch: "1:12", width: "8 ft", length: "16 ft", bays: "2" },
+    { pitch: "1:12", width: "14 ft", length: "20 ft", bays: "2", eave: "8 ft", species: "eastern-spruce" },
+    { pitch: "1:12", width: "16 ft", length: "16 ft", bays: "2", eave: "10 ft", snow: "50 psf" },
+    // deep rafters want longer screws
+    { pitch: "2:12", width: "12 ft", length: "20 ft", bays: "2", snow: "50 psf", wind: "115 mph" },
+  ])("of a flat shed is made: $pitch, $width wide", async (answers) => {
+    const text = await written({ roof: "shed", mill: "26 ft, 20 in", ...answers });
+    expect(defects(text)).toEqual([]);
+  });
+
+  test("of a flat shed has the feet of its high knees clear of the tie: 8 ft at 1:12", async () => {
+    const text = await written({ roof: "shed", pitch: "1:12", width: "8 ft", length: "16 ft", bays: "2" });
+    const leg = Number(/high-knee:.*leg: (\d+) in/.exec(text)?.[1]);
+    const depth = Number(/high-plate:.*section: \d+x(\d+)/.exec(text)?.[1]);
+    // the tie's top lies 20 in below the low plate's, the high plate 8 in above it; 1 1/4 in of drop, 8/10 in of slope, a wall
+    expect(depth + leg).toBeLessThanOrEqual(20 + 8 - 2.05 - 0.5);
+    expect(leg).toBeGreaterThanOrEqual(15);
+  });
+
   test("cannot be made for a mill that is too short: which answer, why, and what would do", async () => {
     const answers = { length: "24 ft", bays: "2", mill: "16 ft" };
     const refused = await writeInSteps(answers);

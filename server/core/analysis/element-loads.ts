@@ -64,7 +64,13 @@ export function readLoad(
   if (from > to) return { kind: "load-outside", detail: `${from} to ${to}` };
   if (from === to) return undefined;
   const seen = (v: Vec3) => (load.per === "projection" ? times(v, squareTo(v, load, axes)) : v);
-  into.spreads.push({ from: clamp(from), to: clamp(to), start: local(seen(start)), end: local(seen(end)) });
+  const first = local(seen(start));
+  into.spreads.push({
+    from: clamp(from),
+    to: clamp(to),
+    start: first,
+    end: end === start ? first : local(seen(end)),
+  });
   return undefined;
 }
 

@@ -97,10 +97,14 @@ export class UnitLoads {
   }
 }
 
+/** Places that are kept of one stick: drifts of snow end elsewhere with every load that is typed, for hours on one frame. */
+const MOST_PLACES = 64;
+
 function placeIn(places: Place[] | undefined, from: number, to: number): Place {
   const known = places?.find((p) => p.from === from && p.to === to);
   if (known) return known;
   const made: Place = { from, to, units: [] };
+  if (places && places.length >= MOST_PLACES) places.length = 0;
   places?.push(made);
   return made;
 }

@@ -11,6 +11,7 @@ export const cross = (a: Vec3, b: Vec3): Vec3 => [
   a[0] * b[1] - a[1] * b[0],
 ];
 export const norm = (a: Vec3): number => Math.hypot(a[0], a[1], a[2]);
-export const isFinite3 = (a: Vec3): boolean => a.every(Number.isFinite);
+export const isFinite3 = (a: Vec3): boolean =>
+  Number.isFinite(a[0]) && Number.isFinite(a[1]) && Number.isFinite(a[2]);
 /** The three numbers at `at` of a longer list. */
 export const three = (a: ArrayLike<number>, at = 0): Vec3 => [a[at] ?? 0, a[at + 1] ?? 0, a[at + 2] ?? 0];

@@ -58,10 +58,3 @@ export function steelBearing(ultimate: number, rolled: "hot" | "cold"): Sourced 
     source: `${rolled === "hot" ? "1.5 F_u, hot rolled" : "1.375 F_u, cold formed"} steel, NDS Appendix I`,
   };
 }
-
-/** F_e of concrete of 2,500 psi and more. */
-export const CONCRETE_BEARING: Sourced = {
-  value: 7500,
-  status: "published",
-  source: "NDS Table 12E: concrete of 2,500 psi or more",
-};

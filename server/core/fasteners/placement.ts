@@ -89,11 +89,6 @@ export function boltDistances(places: BoltPlaces): {
   };
 }
 
-/** Rows of bolts may spread 5 in across the grain at most, so that a drying timber does not split (NDS 12.5.1.3). */
-export function boltSpread(across: number): Requirement {
-  return requirement("row spread", across, 5, { ...KNOWN, source: "NDS 12.5.1.3" }, "most");
-}
-
 function distance(what: string, have: number, full: number, least: number, source: string): BoltDistance {
   const base = requirement(what, have, least, { ...KNOWN, source });
   return { ...base, full, factor: base.ok ? Math.min(1, have / full) : 0 };

@@ -82,20 +82,6 @@ export function tenonNetTension(
   return { value: net * Ft, status: "derived", source: "F_t′ on the net section, NDS 3.1.2" };
 }
 
-/**
- * Cheeks of a mortise sheared out along their own grain by a force toward the timber’s free end: two planes in each
- * cheek, half the strength on each (NDS E.3, cheeks as the rows’ thickness).
- * @param end peg center to the free end of the mortised timber, in; @param cheeks in, both; @param Fv F_v′, psi
- */
-export function cheekBlockShear(end: number, cheeks: readonly [number, number], Fv: number): Sourced {
-  const thickness = Math.max(0, cheeks[0]) + Math.max(0, cheeks[1]);
-  return {
-    value: Math.max(0, end) * thickness * Fv,
-    status: "memory",
-    source: "row tear-out F_v′ t s of both cheeks, NDS E.3",
-  };
-}
-
 export interface CheekSplit {
   /** d_e, in: loaded edge to the farthest row of pegs */
   readonly effective: number;

@@ -1,6 +1,7 @@
 /** Lines of a cut sheet that several kinds share. */
 import { lengthNote, type Note } from "../note.ts";
-import type { CutRow, DovetailSizes, Joint, PegSizes, Sized, TenonSizes } from "./joint.ts";
+import type { CutRow, Joint } from "./joint.ts";
+import type { DovetailSizes, PegSizes, Sized, TenonSizes } from "./joint-sizes.ts";
 
 /** How a size came about, in one line. */
 export function because(size: Sized, rule: Note): Note {

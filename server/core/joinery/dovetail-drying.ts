@@ -4,7 +4,8 @@ import type { Timber } from "../model/model.ts";
 import { shrinkageTo } from "../wood/moisture.ts";
 import { findSpecies } from "../wood/species.ts";
 import { inchRow } from "./cut-rows.ts";
-import type { CutRow, DovetailSizes, Joint, JointSizes } from "./joint.ts";
+import type { CutRow, Joint } from "./joint.ts";
+import type { DovetailSizes, JointSizes } from "./joint-sizes.ts";
 
 /** Moisture in service under a roof in the open, percent (Wood Handbook chapter 13, about 12 in most of the U.S.; memory). */
 const IN_SERVICE = 12;

@@ -3,6 +3,7 @@ import { halfExtent } from "../model/box.ts";
 import type { Timber } from "../model/model.ts";
 import { along, cross, dot, scale, sub, unit, type Vec2, type Vec3 } from "../model/vec.ts";
 import type { JointEnd, Peg, Prism, ReceivingFace } from "./joint.ts";
+import type { PegSizes } from "./joint-sizes.ts";
 
 /** The way the joined timber goes in: along its grain at an end, toward the other's middle where it crosses. */
 function approach(of: Timber, end: JointEnd, into: Timber, point: Vec3): Vec3 {
@@ -76,11 +77,24 @@ export function facePoint(face: ReceivingFace, inward: number, grain: number, ac
   return along(along(along(face.origin, face.inward, inward), face.grain, grain), face.across, across);
 }
 
-/** A peg across the whole receiving timber at a point of its face. */
-export function pegThrough(face: ReceivingFace, inward: number, grain: number, diameter: number): Peg {
-  return {
-    from: facePoint(face, inward, grain, face.edges[0]),
-    to: facePoint(face, inward, grain, face.edges[1]),
-    diameter,
-  };
+/** Pegs across the whole receiving timber. @param at where along the grain the middle of a row lies, by its setback; in */
+export function pegsThrough(
+  face: ReceivingFace,
+  pegs: PegSizes | undefined,
+  at: (setback: number) => number,
+): Peg[] {
+  if (!pegs) return [];
+  const { setbacks, alongWidth, count, diameter } = pegs;
+  return setbacks
+    .flatMap((setback) =>
+      alongWidth.map((offset) => {
+        const grain = at(setback) + offset;
+        return {
+          from: facePoint(face, setback, grain, face.edges[0]),
+          to: facePoint(face, setback, grain, face.edges[1]),
+          diameter: diameter.value,
+        };
+      }),
+    )
+    .slice(0, count);
 }

@@ -9,7 +9,8 @@ import { pegGravity } from "../fasteners/pegs/strength.ts";
 import type { Frame } from "../frame/frame.ts";
 import type { Factor } from "../sourced.ts";
 import { adjustedFor, woodOf } from "../statics/timber-wood.ts";
-import type { Joint, PegSizes } from "./joint.ts";
+import type { Joint } from "./joint.ts";
+import type { PegSizes } from "./joint-sizes.ts";
 import { pegSpecies } from "./peg-species.ts";
 import { isScarf } from "./scarf.ts";
 

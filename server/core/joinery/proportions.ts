@@ -4,7 +4,8 @@
  */
 import type { PegSpec } from "../frame/frame.ts";
 import { inches, type Length } from "../quantity/length.ts";
-import type { JointPlace, PegSizes, Sized } from "./joint.ts";
+import type { JointPlace } from "./joint.ts";
+import type { PegSizes, Sized } from "./joint-sizes.ts";
 
 /** A size from the file, else from a rule. */
 export function sized(given: Length | undefined, rule: number): Sized {
@@ -123,4 +124,15 @@ export function pegSizes(
     alongWidth: Array.from({ length: rows }, (_, i) => ((i + 0.5) / rows - 0.5) * tenon.width),
     fromEdge: (0.5 / rows) * tenon.width,
   };
+}
+
+/** The pegs of a tenon that slants: the edge they must not come near is its toe. @param at middle of a row by its setback; in */
+export function pegsFromToe(
+  pegs: PegSizes | undefined,
+  at: (setback: number) => number,
+  toe: number,
+): PegSizes | undefined {
+  if (!pegs) return undefined;
+  const distances = pegs.setbacks.flatMap((s) => pegs.alongWidth.map((a) => Math.abs(at(s) + a - toe)));
+  return { ...pegs, fromEdge: Math.min(...distances) };
 }

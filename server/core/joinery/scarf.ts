@@ -5,7 +5,9 @@ import { along, cross, dot, scale, sub, type Vec2, type Vec3 } from "../model/ve
 import { lengthNote, type Note } from "../note.ts";
 import { because } from "./cut-rows.ts";
 import { rectangle } from "./face.ts";
-import type { JointEnd, JointPlace, LapSizes, Peg, PegSizes, Prism, Sized } from "./joint.ts";
+import type { JointEnd, JointPlace, Peg, Prism, ShapedJoint } from "./joint.ts";
+import type { LapSizes, PegSizes, Sized } from "./joint-sizes.ts";
+import { BORED_TOGETHER, pegSizes, usual } from "./proportions.ts";
 
 const KINDS: ReadonlySet<string> = new Set(SCARF_KINDS);
 
@@ -55,6 +57,35 @@ export function lapSizes(length: Sized, depth: number, { room }: JointPlace): La
 export function scarfNote(size: Sized, rule: Note): Note {
   if (size.asked === undefined) return because(size, rule);
   return lengthNote("as much as can be cut of {length}", size.asked);
+}
+
+/** Four pegs or as the file says. @param field which they are spread over, in; @param columns rows along the grain */
+export function scarfPegs(
+  place: JointPlace,
+  field: { readonly length: number; readonly width: number },
+  columns?: number,
+): PegSizes | undefined {
+  const { spec, metric } = place;
+  return pegSizes(
+    place,
+    spec?.pegs,
+    { count: 4, diameter: usual(metric, 0.75, 19), draw: BORED_TOGETHER },
+    { ...field, housing: 0 },
+    columns,
+  );
+}
+
+/** Where the full sections of both lengths end. @param half from the middle of the lap, in */
+export function scarfEnds(
+  middle: Vec3,
+  out: Vec3,
+  half: number,
+): Pick<ShapedJoint, "extension" | "shoulder" | "receivingEnd"> {
+  return {
+    extension: 0,
+    shoulder: { point: along(middle, out, half), normal: out },
+    receivingEnd: { point: along(middle, out, -half), normal: scale(out, -1) },
+  };
 }
 
 type Range = readonly [number, number];

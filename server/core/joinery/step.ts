@@ -10,7 +10,7 @@
  * plumb: sole = h − d / tan θ, step = d, notch of the bearing square to the rafter = (h tan θ − d) cos θ;
  * square: d = h sin θ cos θ, sole = h cos θ, step = h sin θ, no notch: the rafter bears on its whole depth.
  */
-import type { StepSizes } from "./joint.ts";
+import type { StepSizes } from "./joint-sizes.ts";
 import { downToStep, usual } from "./proportions.ts";
 
 export interface StepInput {

@@ -2,7 +2,8 @@
 
 import type { Frame } from "../frame/frame.ts";
 import type { Factor } from "../sourced.ts";
-import type { Joint, PairSizes, PegSizes, TenonSizes } from "./joint.ts";
+import type { Joint } from "./joint.ts";
+import type { PairSizes, PegSizes, TenonSizes } from "./joint-sizes.ts";
 import { lapPegs } from "./lap-tension.ts";
 import { pegTension } from "./peg-tension.ts";
 

@@ -2,7 +2,8 @@
 import { SCREW_SLACK } from "../fasteners/screw-room.ts";
 import type { Factor } from "../sourced.ts";
 import { screwDistances } from "./brace-screw-room.ts";
-import type { Joint, ScrewSizes } from "./joint.ts";
+import type { Joint } from "./joint.ts";
+import type { ScrewSizes } from "./joint-sizes.ts";
 import { placesOfScrews, SCREW_LENGTHS, WOOD_BEHIND } from "./kinds/screwed-brace.ts";
 import { type ScrewForce, screwHold, screwUse } from "./screw-hold.ts";
 

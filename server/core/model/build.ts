@@ -3,7 +3,7 @@ import { groupBy } from "../collect.ts";
 import type { Frame } from "../frame/frame.ts";
 import { meetAtPeak } from "../frame/roof.ts";
 import { postFeet } from "../joinery/foot/post-foot.ts";
-import type { LapRoom } from "../joinery/joint.ts";
+import type { LapRoom } from "../joinery/joint-sizes.ts";
 import { nearJoints } from "../joinery/near-joints.ts";
 import { inches } from "../quantity/length.ts";
 import { groundPlan } from "./ground.ts";
@@ -14,17 +14,11 @@ import { findDoubles, findMeetings } from "./meetings.ts";
 import type { Meeting, Model, RoofModel, Timber } from "./model.ts";
 import { namesOf } from "./names.ts";
 import { placePiers } from "./piers.ts";
-import {
-  DEFAULT_HEAD_HOUSING,
-  deckAlong,
-  headRun,
-  onlyRidge,
-  peakRun,
-  placeRoofRafters,
-} from "./place-roof.ts";
+import { placeRoofRafters } from "./place-roof.ts";
 import { Placer } from "./placer.ts";
 import { seatJoints, shapeJoint } from "./resolve-joints.ts";
 import { topsideAt } from "./roof-planes.ts";
+import { DEFAULT_HEAD_HOUSING, deckAlong, headRun, onlyRidge, peakRun } from "./roof-reach.ts";
 import { seatsAlong } from "./seats-along.ts";
 import { contact, type Solid, solidOf } from "./solid.ts";
 import { type Shaped, trueEnds } from "./true-ends.ts";
@@ -147,7 +141,7 @@ export function buildModel(frame: Frame): Model {
   });
   const timbers = nominal.map(endedOf);
   const plan = groundPlan(frame, p.grid);
-  const piers = placePiers(p, plan).map((pier) =>
+  const piers = placePiers(p, plan, nominal).map((pier) =>
     pier.timber ? { ...pier, timber: endedOf(pier.timber) } : pier,
   );
   const sticks = groupBy(timbers, (t) => t.member);

@@ -1,5 +1,6 @@
 /** How much of the two lengths there is for the lap of each scarf, once the joints at their far ends are known. */
-import type { Joint, LapRoom } from "../joinery/joint.ts";
+import type { Joint } from "../joinery/joint.ts";
+import type { LapRoom } from "../joinery/joint-sizes.ts";
 import { isScarf, lapPlace } from "../joinery/scarf.ts";
 import type { Timber } from "./model.ts";
 import { solidOf } from "./solid.ts";

@@ -5,7 +5,8 @@
 import { groupBy } from "../collect.ts";
 import type { Frame, JointEntry, JointSpec, MemberKind, Pointer } from "../frame/frame.ts";
 import { receivingFace } from "../joinery/face.ts";
-import type { Joint, JointEnd, JointPlace, LapRoom } from "../joinery/joint.ts";
+import type { Joint, JointEnd, JointPlace } from "../joinery/joint.ts";
+import type { LapRoom } from "../joinery/joint-sizes.ts";
 import { jointKindOf } from "../joinery/kinds/index.ts";
 import { scribeAllowance } from "../joinery/scribe.ts";
 import {

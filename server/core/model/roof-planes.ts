@@ -2,7 +2,7 @@
  * The planes of a roof. The plane rises from the plate: the plumb cut of the seat lies on the eave plate's outside face
  * (on a shed's high plate: on its inside face), the level seat reaches inward from there.
  */
-import { type Frame, isWhole, type Member } from "../frame/frame.ts";
+import { type Frame, isWhole, type Member, type Pointer } from "../frame/frame.ts";
 import { defaultStepLap, stepOf } from "../joinery/step.ts";
 import { inches } from "../quantity/length.ts";
 import { spanAcross } from "./grid.ts";
@@ -218,7 +218,7 @@ export function roofPlanes(p: Placer): RoofPlanes | undefined {
  * What the file must still give for the planes to be placed, in words for the message. Empty where another finding
  * says it already: a required key that is missing, or an entry that cannot be read.
  */
-export function roofLacks(p: Placer): readonly string[] {
+function roofLacks(p: Placer): readonly string[] {
   const roof = p.frame.roof;
   if (!roof) return ["roof"];
   const walls = roofWalls(p);
@@ -227,6 +227,13 @@ export function roofLacks(p: Placer): readonly string[] {
   return [walls.eave, walls.far].flatMap((wall) =>
     bearers(p, wall).length > 0 ? [] : [`a plate on wall ${wall}`],
   );
+}
+
+/** Says what the roof's planes lack, unless something else says it; nothing is placed. */
+export function withoutPlanes(p: Placer, path: Pointer, name: string): [] {
+  const needs = roofLacks(p);
+  if (needs.length > 0) p.missing(path, name, needs);
+  return [];
 }
 
 /**

@@ -10,13 +10,17 @@ import { farthestOf } from "../analysis/linear-answer.ts";
 import { unit, type Vec3 } from "../model/vec.ts";
 import type { Hold, Skeleton } from "./skeleton.ts";
 
-/** Motions past this share of the frame's height are not small (common practice, no source). */
+/** Motions past this share of the frame's size are not small (common practice, no source). */
 const FARTHEST = 1 / 10;
+/** What lies low over its piers, a beam on them or a deck, is as large as this share of its longest timber (likewise). */
+const LYING = 1 / 4;
 
-/** Height of the frame over its lowest bearing, inches. */
-function heightOf({ nodes, bearings }: Skeleton): number {
+/** Height of the frame over its lowest bearing, or what counts as its size where it lies rather than stands, inches. */
+function sizeOf({ nodes, bearings, piecesOf }: Skeleton): number {
   const base = Math.min(...bearings.map(({ node }) => nodes[node]?.[2] ?? 0));
-  return Math.max(...nodes.map((n) => n[2])) - base;
+  const height = Math.max(...nodes.map((n) => n[2])) - base;
+  const longest = Math.max(0, ...[...piecesOf.values()].map(([piece]) => piece?.timber.span ?? 0));
+  return Math.max(height, LYING * longest);
 }
 
 /** How the frame moves, the farthest node by 1, with the sticks that go along with it. */
@@ -53,13 +57,14 @@ function modeOf(combined: Combined, { nodes, owners, pieces }: Skeleton, farthes
   };
 }
 
-/** @returns the combination, or in its place a failed one that says what moves, where the frame goes adrift under it */
-export function unlessAdrift(combined: Combined, skeleton: Skeleton): Combined {
-  if (combined.status === "failed") return combined;
-  const most = FARTHEST * heightOf(skeleton);
-  if (combined.farthest <= most) return combined;
-  const farthest = farthestOf(combined.motions());
-  if (farthest <= most) return combined;
-  const modes = [modeOf(combined, skeleton, farthest)];
-  return failedCombination(combined.id, [{ kind: "mechanism", modes, dropped: combined.dropped }]);
+/** @returns gives the combination, or in its place a failed one that says what moves, where the frame goes adrift under it */
+export function unlessAdrift(skeleton: Skeleton): (combined: Combined) => Combined {
+  const most = FARTHEST * sizeOf(skeleton);
+  return (combined) => {
+    if (combined.status === "failed" || combined.farthest <= most) return combined;
+    const farthest = farthestOf(combined.motions());
+    if (farthest <= most) return combined;
+    const modes = [modeOf(combined, skeleton, farthest)];
+    return failedCombination(combined.id, [{ kind: "mechanism", modes, dropped: combined.dropped }]);
+  };
 }

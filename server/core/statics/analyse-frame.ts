@@ -97,7 +97,7 @@ export function analyseFrame(model: Model, previous?: FrameResults): FrameResult
     shapes,
     solution,
     basis,
-    members: sameForces ? kept.members : memberResults(basis, solution.cases),
+    members: sameForces ? kept.members : memberResults(basis, solution.cases, previous?.members),
     unchecked: basis.unchecked,
     joints: kept?.joints ?? jointForces(solution.cases),
     piers: pierReactions(model, solution.cases),

@@ -25,7 +25,7 @@ export type LoadChoice =
   | { readonly toward: WindDirection; readonly figure: string };
 
 export interface BasicLoad {
-  /** `D`, `D/least`, `S/balanced`, `S/balanced/walls-2`, `S/unbalanced-leeward/A`, `Lr`, `W/+y/A`, `L/loft` */
+  /** `D`, `D/least`, `S/balanced`, `S/balanced/walls-2`, `S/balanced/slope-A-1`, `S/unbalanced-leeward/A`, `Lr`, `W/+y/A`, `L/loft` */
   readonly id: string;
   readonly kind: LoadKind;
   /** acts straight down only: the second rafter model holds for it */

@@ -3,7 +3,7 @@ import type { Say } from "../checks/say.ts";
 import type { LoadKind } from "../loads/combinations.ts";
 import type { BasicLoad } from "./basic-loads.ts";
 import type { FrameCase } from "./combine.ts";
-import type { LaneName } from "./partial-loads.ts";
+import type { LaneWay } from "./partial-loads.ts";
 import type { FrameSolution } from "./solve-frame.ts";
 
 const SNOW = {
@@ -12,9 +12,8 @@ const SNOW = {
   "eave-ice": "ice at the eave",
 } as const;
 
-const ALONG: Readonly<Record<LaneName, string>> = {
+const ALONG: Readonly<Record<Exclude<LaneWay["along"], "slope">, string>> = {
   walls: "along the walls",
-  slope: "up the slope",
   joists: "along the joists",
   "across-joists": "across the joists",
 };
@@ -34,13 +33,18 @@ const FIGURES: Readonly<Record<string, string>> = {
   "suction-inside": "suction inside",
 };
 
+const wayWords = (way: LaneWay, say: Say): string =>
+  way.along === "slope"
+    ? say.text("up the slope at wall {wall}", { wall: way.wall })
+    : say.text(ALONG[way.along]);
+
 function partialWords({ kind, partial }: BasicLoad, say: Say): string | undefined {
   if (!partial) return undefined;
   const values = {
     load: say.text(WHOLE[kind] ?? kind),
     less: say.list(partial.less.map(String)),
     spans: String(partial.spans),
-    along: say.text(ALONG[partial.along]),
+    along: wayWords(partial, say),
   };
   return partial.share > 0
     ? say.text("{load}, half of it on span {less} of {spans} {along}", values)

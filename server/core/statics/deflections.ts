@@ -77,8 +77,6 @@ export interface Stretch {
   /** length of which the limit is a share: the span, or twice a tail, in */
   readonly length: number;
   readonly tail: boolean;
-  /** EI times how far it can bend under a moment of one everywhere, in² */
-  readonly bends: number;
   /** the second place of the chord is a scarf, which sinks */
   readonly sinks?: ScarfedLength;
 }
@@ -131,38 +129,13 @@ function nearest(x: readonly number[], at: number): number {
   return best;
 }
 
-/**
- * EI times the farthest that places can lie off a chord while no moment is larger than one: inside ∫|m| of a unit load
- * there, outside the turn at the nearer support run on, and what the rest bends besides.
- */
-function bendsAtMost(
-  x: readonly number[],
-  places: readonly number[],
-  chord: readonly [number, number],
-): number {
-  const [a, b] = [x[chord[0]] ?? 0, x[chord[1]] ?? 0].sort((p, q) => p - q) as [number, number];
-  return places.reduce((most, place) => {
-    const p = x[place] ?? 0;
-    const out = Math.max(a - p, p - b);
-    return Math.max(most, out > 0 ? (out * (b - a + out)) / 2 : ((p - a) * (b - p)) / 2);
-  }, 0);
-}
-
 function stretchesOf(plan: MemberPlan, x: readonly number[], scarfed: readonly ScarfedLength[]): Stretch[] {
-  return chordsOf(plan, x, scarfed).map((s) => ({ ...s, bends: bendsAtMost(x, s.places, s.chord) }));
-}
-
-function chordsOf(
-  plan: MemberPlan,
-  x: readonly number[],
-  scarfed: readonly ScarfedLength[],
-): Omit<Stretch, "bends">[] {
   const { timber, lengths } = plan;
   const supports = lengths.supports.map((s) => s.at);
   const holds = supports.map((at) => nearest(x, at));
   const inside = (from: number, to: number): number[] =>
     x.flatMap((v, i) => (v > from + 1e-6 && v < to - 1e-6 ? [i] : []));
-  const stretches: Omit<Stretch, "bends">[] = [];
+  const stretches: Stretch[] = [];
   for (let i = 1; i < supports.length; i++) {
     const [a = 0, b = 0] = [supports[i - 1], supports[i]];
     const chord = [holds[i - 1] ?? 0, holds[i] ?? 0] as const;

@@ -12,7 +12,7 @@
  * their length grows by √(ΣP ÷ ΣP of the swaying ones), P from the analysis: the story buckles as a whole, so each swaying
  * upright must be good for that much more than its own load (derived; of equal uprights that have the same share each).
  * Nothing at all holds that way: 2.4 × the whole.
- * Lying timbers: 1.0 × between what holds them up. Sideways (NDS 3.3.3, 3.7.1) between their supports and the timbers that
+ * Lying timbers: 1.0 × between what holds them up, or the pairs of rafters that a ridge lies between (held-by-pairs.ts). Sideways (NDS 3.3.3, 3.7.1) between their supports and the timbers that
  * run sideways and are themselves held, at least by the heads of uprights elsewhere: how these sway is their own check. A
  * knee in the timber's own plane holds nothing sideways. The same for the bending of uprights. Braces: 1.0 × length.
  */
@@ -21,6 +21,7 @@ import type { Model, Timber } from "../model/model.ts";
 import { isDiagonal, isUpright } from "../model/upright.ts";
 import { dot, type Vec3 } from "../model/vec.ts";
 import { deckCarriers } from "../roof/deck-carriers.ts";
+import { heldByPairs } from "./held-by-pairs.ts";
 import { type Holds, heldPlaces, isHeldBesides, LEANS } from "./held-places.ts";
 import { type Contact, contactsOf, type Ground, type Support, supportsOf } from "./member-supports.ts";
 import type { TimberCuts } from "./net-section.ts";
@@ -223,17 +224,20 @@ function uprightGap(timber: Timber, held: readonly number[]): number {
   ).length;
 }
 
-function upAndDownGap(timber: Timber, supports: readonly Support[]): BucklingLength {
-  const [first, last] = [supports[0], supports.at(-1)];
-  if (!first || !last || first === last) return one(timber.span, FREE, "unheld");
-  return longer(
-    between(
-      supports.map((s) => s.at),
-      1,
-      "held",
-    ),
-    one(Math.max(first.at, timber.span - last.at), FREE, "free-end"),
-  );
+/**
+ * @param pairs where pairs of rafters hold it: a ridge that nothing else carries. One that is carried takes its share of the
+ * roof while their seats slide, and holds them
+ */
+function upAndDownGap(
+  timber: Timber,
+  supports: readonly Support[],
+  pairs: readonly number[],
+): BucklingLength {
+  const carried = supports.map((s) => s.at);
+  const places = carried.length > 1 ? carried : [...carried, ...pairs].sort((a, b) => a - b);
+  const [first, last] = [places[0], places.at(-1)];
+  if (first === undefined || last === undefined || first === last) return one(timber.span, FREE, "unheld");
+  return longer(between(places, 1, "held"), one(Math.max(first, timber.span - last), FREE, "free-end"));
 }
 
 /**
@@ -293,10 +297,11 @@ export function bucklingLengths(
       const supports = supportsOf(t, own, grounds);
       const decked = onDeck.has(t);
       const gap = sidewaysGap(t, sideways, supports);
+      const pairs = heldByPairs(t, (o) => contacts.get(o.id) ?? [], alongX(t.widthDir) ? heldX : heldY);
       return [
         t.id,
         {
-          depth: upAndDownGap(t, supports),
+          depth: upAndDownGap(t, supports, pairs),
           width: decked ? one(0, 1, "deck") : gap,
           unbraced: gap.length,
           decked,

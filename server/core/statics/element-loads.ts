@@ -7,6 +7,7 @@ import type { FrameStructure } from "./structure.ts";
 type ElementLoad = PointLoad | SpreadLoad;
 
 function forceAt(load: LineLoad, s: number): Vec3 {
+  if (load.startForce === load.endForce) return load.startForce;
   const t = load.to > load.from ? (s - load.from) / (load.to - load.from) : 0;
   return add(scale(load.startForce, 1 - t), scale(load.endForce, t));
 }
@@ -39,14 +40,11 @@ function elementLoads(frame: FrameStructure, load: LineLoad, factor: number): El
     const a = Math.max(load.from, piece.from);
     const b = Math.min(load.to, piece.to);
     if (b - a < 1e-9) continue;
-    loads.push({
-      kind: "spread",
-      element,
-      from: a - piece.from,
-      to: b - piece.from,
-      start: scale(forceAt(load, a), factor),
-      end: scale(forceAt(load, b), factor),
-    });
+    const near = forceAt(load, a);
+    const far = forceAt(load, b);
+    const start = scale(near, factor);
+    const end = far === near ? start : scale(far, factor);
+    loads.push({ kind: "spread", element, from: a - piece.from, to: b - piece.from, start, end });
   }
   return loads;
 }

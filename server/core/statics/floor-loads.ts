@@ -334,8 +334,8 @@ function lanesOf(plan: FloorPlan, holders: Holders): Lane[] {
     under.filter((t) => !ids.has(t.id) && isLevel(t) && Math.abs(dot(t.axis, across)) > 0.98),
   );
   return [
-    laneOf("joists", along, row, holders),
-    laneOf("across-joists", across, [...girders], holders),
+    laneOf({ along: "joists" }, along, row, holders),
+    laneOf({ along: "across-joists" }, across, [...girders], holders),
   ].filter((lane) => lane !== undefined);
 }
 

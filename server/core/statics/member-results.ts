@@ -4,6 +4,9 @@
  *
  * Not checked here: torsion, tension across the grain, and joints (pegs, tenons), which have checks of their own.
  */
+
+import { at } from "../analysis/numbers.ts";
+import { groupBy } from "../collect.ts";
 import { totalDeflection } from "../members/deflection.ts";
 import { deflectionShare } from "../members/deflection-limits.ts";
 import type { Factor } from "../sourced.ts";
@@ -19,7 +22,6 @@ import { TimberStress } from "./member-stresses.ts";
 import { caseNames, ordered, slendernessUse, stressUses } from "./member-uses.ts";
 import { type DurationValues, durationValues } from "./member-values.ts";
 import type { SolvedCase } from "./solve-frame.ts";
-import { type MostMoment, mostMoment } from "./stick-bounds.ts";
 
 interface BearingWorst {
   readonly bearing: Bearing;
@@ -42,13 +44,6 @@ interface DeflectionWorst {
   short: number;
 }
 
-/** Its bent line, and how far scarfs in its spans sink, in. */
-interface DeadBend {
-  readonly line: Float64Array;
-  readonly moment: MostMoment;
-  readonly sunk: ReadonlyMap<Stretch, number>;
-}
-
 /** All that is kept of one timber while the combinations go by. */
 interface Tally {
   readonly plan: MemberPlan;
@@ -57,9 +52,10 @@ interface Tally {
   readonly bend: DeflectionPlan | undefined;
   readonly live: DeflectionWorst;
   readonly total: DeflectionWorst;
-  /** bent line under the load at hand, and under dead load by each model of the seats; EI times, lb·in³ */
+  /** bent line under the load at hand; EI times, lb·in³ */
   readonly line: Float64Array;
-  readonly dead: Partial<Record<SolvedCase["seats"], DeadBend>>;
+  /** how far dead load bends each place of its stretches, by the model of the seats, in */
+  readonly dead: Partial<Record<SolvedCase["seats"], ReadonlyMap<Stretch, Float64Array>>>;
 }
 
 /** A combination with an answer, made ready for the checks. */
@@ -91,6 +87,15 @@ function valuesOf(tally: Tally, duration: Factor): DurationValues {
   return values;
 }
 
+/** Whether a ratio is worse than what is kept; of equal ones the earlier case counts, in whatever order they come. */
+function beats(
+  kept: { readonly ratio: number; readonly solved: number },
+  ratio: number,
+  index: number,
+): boolean {
+  return ratio > kept.ratio || (ratio === kept.ratio && ratio > 0 && index < kept.solved);
+}
+
 function press(
   tally: Tally,
   v: DurationValues,
@@ -108,7 +113,7 @@ function press(
       own.limits.set(duration, limit);
     }
     const value = force / own.bearing.area;
-    if (value / limit <= own.ratio) continue;
+    if (!beats(own, value / limit, index)) continue;
     own.ratio = value / limit;
     own.value = value;
     own.force = force;
@@ -133,23 +138,22 @@ function deadShare({ frameCase: { parts } }: SolvedCase): number | undefined {
 }
 
 /**
- * @param down of a tail, inches downward: one that its span bends up, or that wind lifts, does not sag, and no covering
- * suffers from it (judgment); a span bends either way between its supports
+ * How far a place counts as bent, in. A tail only down: one that its span bends up, or that wind lifts, does not sag, and
+ * no covering suffers from it (judgment). A span bends either way between its supports.
  */
-function raiseDeflection(
+function counted(inches: number, down: number, tail: boolean): number {
+  return tail ? Math.max(0, down * inches) : Math.abs(inches);
+}
+
+function keepBent(
   kept: DeflectionWorst,
-  inches: number,
-  down: number,
-  stretch: Stretch,
-  divisor: number,
+  value: number,
+  limit: number,
   index: number,
   x: number,
   long: number,
   short: number,
 ): void {
-  const value = stretch.tail ? Math.max(0, down * inches) : Math.abs(inches);
-  const limit = stretch.length / divisor;
-  if (!(value / limit > kept.ratio)) return;
   kept.ratio = value / limit;
   kept.value = value;
   kept.limit = limit;
@@ -157,29 +161,6 @@ function raiseDeflection(
   kept.x = x;
   kept.long = long;
   kept.short = short;
-}
-
-/** Whether a timber may bend further than it is known to, from its largest moments alone. */
-function mayBendFurther(
-  { bend: plan, live, total, dead, stress: { moment } }: Tally,
-  EI: number,
-  seats: SolvedCase["seats"],
-  share: number,
-): boolean {
-  if (!plan) return false;
-  const always = dead[seats]?.moment;
-  // which moments let a tail down
-  const hog = plan.plan.timber.depthDir[2] > 0 ? "below" : "above";
-  return plan.stretches.some(({ length, bends, sinks, tail }) => {
-    if (sinks) return true;
-    const whole = (tail ? moment[hog] : Math.max(moment.below, moment.above)) * (bends / EI);
-    // of a tail's dead load also what lifts it counts: what is left without it may sag
-    const lasting = always ? share * Math.max(always.below, always.above) * (bends / EI) : 0;
-    return !(
-      whole + Math.abs(plan.creep.value - 1) * lasting <= (total.ratio * length) / plan.limits.total &&
-      whole + lasting <= (live.ratio * length) / plan.limits.live
-    );
-  });
 }
 
 /** @param share of dead load in the combination; @param comesAndGoes some of its load does */
@@ -195,52 +176,62 @@ function bend(
   const { bend: plan, line, dead } = tally;
   if (!plan) return;
   const { timber, elements } = plan.plan;
-  const EI = (v.E.value * timber.width * timber.depth ** 3) / 12;
-  if (!mayBendFurther(tally, EI, seats, share)) return;
+  const EI = stiffnessOf(plan.plan, v);
   for (const element of elements) combined.writeSections(element, table);
   bentLine(elements, plan.lengths, table, line);
   const permanent = dead[seats];
+  const creep = plan.creep.value;
   // the bent line runs along the depth, whichever way that points
   const down = timber.depthDir[2] > 0 ? -1 : 1;
   for (const stretch of plan.stretches) {
-    const { chord, places, sinks } = stretch;
+    const { chord, places, sinks, tail } = stretch;
+    const all = stretch.length / plan.limits.total;
+    const live = stretch.length / plan.limits.live;
     const goesDown = sinks ? sunk(stretch, timber.depthDir, (node) => combined.displacement(node)) : 0;
-    const always = permanent?.sunk.get(stretch) ?? 0;
-    for (const place of places) {
+    const lasting = permanent?.get(stretch);
+    for (let n = 0; n < places.length; n++) {
+      const place = places[n] as number;
       const part = sinks ? alongChord(plan.x, place, chord) : 0;
       const whole = offChord(line, plan.x, place, chord) / EI + part * goesDown;
-      const long = permanent
-        ? share * (offChord(permanent.line, plan.x, place, chord) / EI + part * always)
-        : 0;
+      const long = lasting ? share * at(lasting, n) : 0;
       const short = whole - long;
-      const x = plan.x[place] ?? 0;
-      const sum = totalDeflection(plan.creep.value, long, short);
-      raiseDeflection(tally.total, sum, down, stretch, plan.limits.total, index, x, long, short);
-      if (comesAndGoes && permanent)
-        raiseDeflection(tally.live, short, down, stretch, plan.limits.live, index, x, long, short);
+      const x = plan.x[place] as number;
+      const sum = counted(totalDeflection(creep, long, short), down, tail);
+      if (beats(tally.total, sum / all, index)) keepBent(tally.total, sum, all, index, x, long, short);
+      if (!comesAndGoes || !permanent) continue;
+      const coming = counted(short, down, tail);
+      if (beats(tally.live, coming / live, index)) keepBent(tally.live, coming, live, index, x, long, short);
     }
   }
 }
+
+/** EI of a timber on edge, lb·in². */
+const stiffnessOf = ({ timber }: MemberPlan, { E }: DurationValues): number =>
+  (E.value * timber.width * timber.depth ** 3) / 12;
 
 /** Dead load first: what other combinations bend is told from it. */
 function keepDead(tallies: readonly Tally[], cases: readonly SolvedCase[], table: Float64Array): void {
   for (const solved of cases) {
     if (!isPermanent(solved) || !isSolved(solved)) continue;
+    const { seats, combined, frameCase } = solved;
     for (const tally of tallies) {
-      if (!tally.bend) continue;
-      const line = new Float64Array(tally.line.length);
-      for (const element of tally.plan.elements) solved.combined.writeSections(element, table);
-      bentLine(tally.plan.elements, tally.bend.lengths, table, line);
-      const { depthDir } = tally.plan.timber;
-      tally.dead[solved.seats] ??= {
-        line,
-        moment: mostMoment(solved.combined, tally.plan.elements, tally.bend.lengths),
-        sunk: new Map(
-          tally.bend.stretches
-            .filter(({ sinks }) => sinks)
-            .map((s) => [s, sunk(s, depthDir, (node) => solved.combined.displacement(node))]),
-        ),
-      };
+      const { plan, bend: bent, line } = tally;
+      if (!bent || tally.dead[seats]) continue;
+      const EI = stiffnessOf(plan, valuesOf(tally, frameCase.combination.duration));
+      for (const element of plan.elements) combined.writeSections(element, table);
+      bentLine(plan.elements, bent.lengths, table, line);
+      tally.dead[seats] = new Map(
+        bent.stretches.map((stretch) => {
+          const { places, chord, sinks } = stretch;
+          const goesDown = sinks
+            ? sunk(stretch, plan.timber.depthDir, (node) => combined.displacement(node))
+            : 0;
+          const off = (place: number): number =>
+            offChord(line, bent.x, place, chord) / EI +
+            (sinks ? alongChord(bent.x, place, chord) * goesDown : 0);
+          return [stretch, Float64Array.from(places, off)];
+        }),
+      );
     }
   }
 }
@@ -303,13 +294,27 @@ function deflectionUses(tally: Tally, names: ReturnType<typeof caseNames>): Memb
   );
 }
 
+/** The combinations that asked most of a timber before: with them looked at first, most others need no closer look. */
+function leadingCases(
+  shown: readonly Shown[],
+  before: ReadonlyMap<string, MemberResult> | undefined,
+): (timber: string) => readonly Shown[] {
+  const byId = groupBy(before ? shown : [], ({ solved }) => solved.frameCase.id);
+  return (timber) => {
+    const ids = new Set(before?.get(timber)?.uses.map(({ caseId }) => caseId));
+    return [...ids].flatMap((id) => byId.get(id) ?? []);
+  };
+}
+
 /**
  * @param cases every combination solved, of the frame that `basis` is of
+ * @param before results of the frame as it was: they only say where to look first
  * @returns by timber id
  */
 export function memberResults(
   { plans, bearings, bends, onGround }: MemberBasis,
   cases: readonly SolvedCase[],
+  before?: ReadonlyMap<string, MemberResult>,
 ): Map<string, MemberResult> {
   const tallies = plans.map(
     (plan): Tally => ({
@@ -350,14 +355,16 @@ export function memberResults(
       },
     ];
   });
+  const leading = leadingCases(shown, before);
   // one timber after another, each under all combinations: what it is held against is at hand while it is needed
   for (const tally of tallies)
-    for (const { solved, index, reaction, share, comesAndGoes } of shown) {
-      const v = valuesOf(tally, solved.frameCase.combination.duration);
-      tally.stress.show(v, solved.combined, table, index);
-      press(tally, v, solved, reaction, index);
-      if (share !== undefined) bend(tally, v, solved, share, comesAndGoes, table, index);
-    }
+    for (const list of [leading(tally.plan.timber.id), shown])
+      for (const { solved, index, reaction, share, comesAndGoes } of list) {
+        const v = valuesOf(tally, solved.frameCase.combination.duration);
+        tally.stress.show(v, solved.combined, table, index);
+        press(tally, v, solved, reaction, index);
+        if (share !== undefined) bend(tally, v, solved, share, comesAndGoes, table, index);
+      }
   const names = caseNames(cases);
   return new Map(
     tallies.map((tally): [string, MemberResult] => {

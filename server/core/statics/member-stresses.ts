@@ -17,58 +17,12 @@ import { notchedTensionSide } from "../members/shear.ts";
 import type { MemberPlan } from "./member-plan.ts";
 import type { DurationValues, Limits } from "./member-values.ts";
 import type { NotchedEnd } from "./notched-ends.ts";
-import type { Station } from "./station-table.ts";
-import {
-  BOUNDS,
-  boundStick,
-  type MostMoment,
-  mostStress,
-  noMost,
-  raiseMoment,
-  VY as VY_MOST,
-} from "./stick-bounds.ts";
+import { BOUNDS, boundStick, deepShear, isBelow, mostStress, noMost } from "./stick-bounds.ts";
+import { STRESSES, type Stress, type Worst } from "./worst-stress.ts";
 
-/** Kinds of stress check, in the order in which equal ones are named. */
-export const STRESSES = [
-  "bending",
-  "shear",
-  "notched-shear",
-  "tension",
-  "compression",
-  "tension-and-bending",
-  "compression-and-bending",
-] as const;
-export type Stress = (typeof STRESSES)[number];
 const [BENDING, SHEAR, NOTCHED, TENSION, COMPRESSION, TENSION_BENDING, COMPRESSION_BENDING] = [
   0, 1, 2, 3, 4, 5, 6,
 ] as const;
-
-/** The worst found so far of one kind. */
-export interface Worst {
-  readonly ratio: number;
-  /** psi, or the ratio itself where several stresses act */
-  readonly value: number;
-  readonly limit: number;
-  readonly mixed: boolean;
-  /** index of the case */
-  readonly solved: number;
-  readonly x: number;
-  readonly station: Station | undefined;
-  readonly values: DurationValues;
-  /** joint or support it belongs to, where that is not the station's */
-  readonly place: string | undefined;
-  /** bending about which axis, in which sense, is the greater part */
-  readonly axis: "z" | "y";
-  readonly positive: boolean;
-  /** lb: N where the grain is pulled or pressed along, else V; and the area it acts on, in² */
-  readonly force: number;
-  readonly area: number;
-  /** bending about z and y, psi, of what is left there */
-  readonly sz: number;
-  readonly sy: number;
-  /** the end that carries its shear on less than its section */
-  readonly notch: NotchedEnd | undefined;
-}
 
 /** Stresses below this count as none, psi. */
 const NONE = 0.5;
@@ -94,8 +48,6 @@ export class TimberStress {
   readonly #most = noMost();
   /** 1 for the elements of the timber that need a closer look */
   readonly #close: Uint8Array;
-  /** Largest moments about z that the last combination can have anywhere. */
-  readonly moment: MostMoment = { below: 0, above: 0 };
 
   constructor(plan: MemberPlan) {
     this.#plan = plan;
@@ -117,7 +69,7 @@ export class TimberStress {
     const { elements } = this.#plan;
     const shear = this.#look(v.limits, combined);
     const spots = this.#plan.shearSpots.some(
-      ({ counts, area }) => !((1.5 * counts * shear) / area <= at(this.#ratios, SHEAR) * v.limits.Fv),
+      ({ counts, area }) => !isBelow((1.5 * counts * shear) / area / v.limits.Fv, at(this.#ratios, SHEAR)),
     );
     let close = spots;
     for (let k = 0; k < elements.length; k++) {
@@ -135,23 +87,26 @@ export class TimberStress {
     const { elements, sticks, area } = this.#plan;
     const [bounds, most, ratios] = [this.#bounds, this.#most, this.#ratios];
     let shear = 0;
-    this.moment.below = 0;
-    this.moment.above = 0;
     for (let k = 0; k < elements.length; k++) {
       boundStick(combined, elements[k] as number, at(sticks.length, k), this.#inner, bounds);
       mostStress(bounds, sticks, k, F, area, this.#strongZ, most);
       const below =
-        most.bending <= at(ratios, BENDING) &&
-        most.shear <= at(ratios, SHEAR) &&
-        most.tension <= at(ratios, TENSION) &&
-        most.tensionAndBending <= at(ratios, TENSION_BENDING) &&
-        most.compression <= at(ratios, COMPRESSION) &&
-        most.compressionAndBending <= at(ratios, COMPRESSION_BENDING);
+        isBelow(most.bending, at(ratios, BENDING)) &&
+        isBelow(most.shear, at(ratios, SHEAR)) &&
+        isBelow(most.tension, at(ratios, TENSION)) &&
+        isBelow(most.tensionAndBending, at(ratios, TENSION_BENDING)) &&
+        isBelow(most.compression, at(ratios, COMPRESSION)) &&
+        isBelow(most.compressionAndBending, at(ratios, COMPRESSION_BENDING));
       this.#close[k] = below ? 0 : 1;
-      shear = Math.max(shear, at(bounds, VY_MOST));
-      raiseMoment(this.moment, bounds);
+      shear = Math.max(shear, deepShear(bounds));
     }
     return shear;
+  }
+
+  /** Whether a ratio is worse than what is known; of equal ones the earlier case counts, in whatever order they come. */
+  #beats(kind: number, ratio: number, solved: number): boolean {
+    const most = at(this.#ratios, kind);
+    return ratio > most || (ratio === most && ratio > 0 && solved < (this.#worst[kind]?.solved ?? 0));
   }
 
   #places(v: DurationValues, table: Float64Array, solved: number): void {
@@ -194,7 +149,7 @@ export class TimberStress {
       const y = int(t.shear, i) * Vy;
       const V = Math.sqrt(y * y + Vz * Vz);
       const fv = V > 0 && A > 0 ? (1.5 * V) / A : 0;
-      if (fv > at(this.#ratios, SHEAR) * F.Fv)
+      if (this.#beats(SHEAR, fv / F.Fv, solved))
         this.#keep(SHEAR, fv / F.Fv, fv, F.Fv, v, i, at(t.x, i), solved, V, A);
       const j = int(t.next, i);
       // where shear crosses nought between two places
@@ -235,7 +190,6 @@ export class TimberStress {
   /** What acts, on what is left at station i. */
   #judge(v: DurationValues, F: Limits, i: number, solved: number): void {
     const t = this.#plan.table;
-    const ratios = this.#ratios;
     const x = at(this.#acts, X);
     const N = at(this.#acts, AXIAL);
     const My = at(this.#acts, ABOUT_Y);
@@ -243,7 +197,10 @@ export class TimberStress {
     const A = at(t.A, i);
     if (A <= 0) {
       // nothing is left here: whatever acts is too much
-      if (Math.abs(N) + Math.abs(My) + Math.abs(Mz) > 1 && Number.isFinite(at(ratios, BENDING)))
+      if (
+        Math.abs(N) + Math.abs(My) + Math.abs(Mz) > 1 &&
+        this.#beats(BENDING, Number.POSITIVE_INFINITY, solved)
+      )
         this.#keep(BENDING, Number.POSITIVE_INFINITY, 0, 0, v, i, x, solved, 0, 0);
       return;
     }
@@ -261,7 +218,7 @@ export class TimberStress {
     if (f1 + f2 > NONE) {
       // 3.9-3 without axial force
       const both = lateral < 1 ? f1 / F1 + f2 / (F2 * (1 - lateral * lateral)) : Number.POSITIVE_INFINITY;
-      if (both > at(ratios, BENDING)) {
+      if (this.#beats(BENDING, both, solved)) {
         const firstLeads = f1 * F2 >= f2 * F1;
         const alone = firstLeads ? f1 / F1 : f2 / F2;
         if (both > alone * (1 + SIDE_SHARE))
@@ -286,10 +243,10 @@ export class TimberStress {
     if (N > 0) {
       const ft = N / at(t.At, i);
       if (!(ft > NONE)) return;
-      if (ft > at(ratios, TENSION) * F.Ft)
+      if (this.#beats(TENSION, ft / F.Ft, solved))
         this.#keep(TENSION, ft / F.Ft, ft, F.Ft, v, i, x, solved, N, at(t.At, i));
       const most = Math.max(ft / F.Ft + f1 / F.Fb1 + f2 / F.Fb2, (f1 - ft) / F1 + f2 / F2);
-      if (most > at(ratios, TENSION_BENDING))
+      if (this.#beats(TENSION_BENDING, most, solved))
         this.#keepBent(TENSION_BENDING, most, most, 1, true, v, i, x, solved, sz, sy, F);
       return;
     }
@@ -299,7 +256,7 @@ export class TimberStress {
     const net = -N / A;
     const local = net / F.FcStar;
     const axial = Math.max(whole, local);
-    if (axial > at(ratios, COMPRESSION)) {
+    if (this.#beats(COMPRESSION, axial, solved)) {
       if (whole >= local) this.#keep(COMPRESSION, whole, fc, F.Fc, v, i, x, solved, -N, this.#plan.area);
       else this.#keep(COMPRESSION, local, net, F.FcStar, v, i, x, solved, -N, A);
     }
@@ -309,7 +266,7 @@ export class TimberStress {
       left1 > 0 && left2 > 0 && lateral < 1
         ? axial * axial + f1 / (F1 * left1) + f2 / (F2 * left2)
         : Number.POSITIVE_INFINITY;
-    if (ratio > at(ratios, COMPRESSION_BENDING))
+    if (this.#beats(COMPRESSION_BENDING, ratio, solved))
       this.#keepBent(COMPRESSION_BENDING, ratio, ratio, 1, true, v, i, x, solved, sz, sy, F);
   }
 
@@ -321,7 +278,7 @@ export class TimberStress {
       for (let k = 0; k < spot.index.length; k++)
         V += (spot.share[k] as number) * at(table, spot.index[k] as number);
       const fv = (1.5 * Math.abs(V)) / spot.area;
-      if (fv > at(this.#ratios, SHEAR) * Fv)
+      if (this.#beats(SHEAR, fv / Fv, solved))
         this.#keep(SHEAR, fv / Fv, fv, Fv, v, undefined, spot.x, solved, Math.abs(V), spot.area, spot.place);
     }
   }
@@ -333,7 +290,7 @@ export class TimberStress {
       const pressed = end.down * at(tips, end.index);
       const V = pressed > 0 ? Math.max(0, pressed - end.housed) : -pressed;
       const ratio = V / notchedTensionSide(Fv, end.breadth, timber.depth, end.left);
-      if (ratio > at(this.#ratios, NOTCHED))
+      if (this.#beats(NOTCHED, ratio, solved))
         this.#keep(
           NOTCHED,
           ratio,

@@ -5,10 +5,11 @@ import type { Factor } from "../sourced.ts";
 import type { BucklingLength } from "./effective-length.ts";
 import type { MemberUse } from "./frame-results.ts";
 import type { MemberPlan } from "./member-plan.ts";
-import { STRESSES, type Stress, type TimberStress, type Worst } from "./member-stresses.ts";
+import type { TimberStress } from "./member-stresses.ts";
 import { slendernessOf } from "./member-values.ts";
 import type { SolvedCase } from "./solve-frame.ts";
 import { stressTerms } from "./stress-terms.ts";
+import { STRESSES, type Stress, type Worst } from "./worst-stress.ts";
 
 export type CaseNames = (solved: number) => { readonly caseId: string; readonly combination: string };
 

@@ -13,11 +13,14 @@ import type { BasicLoad } from "./basic-loads.ts";
 import type { LineLoad } from "./line-loads.ts";
 import { type Contact, contactsOf, type Ground, supportsOf } from "./member-supports.ts";
 
-export type LaneName = "walls" | "slope" | "joists" | "across-joists";
+/** Which way spans follow each other; each slope has spans of its own and is named by the wall at its eave. */
+export type LaneWay =
+  | { readonly along: "walls" | "joists" | "across-joists" }
+  | { readonly along: "slope"; readonly wall: string };
 
-/** A way along which spans follow each other; the first and the last reach to the edge. */
+/** A row of spans one behind the other; the first and the last reach to the edge. */
 export interface Lane {
-  readonly name: LaneName;
+  readonly way: LaneWay;
   /** level direction in which places are counted from the datum, inches */
   readonly dir: Vec3;
   /** places between one span and the next, in order */
@@ -27,15 +30,14 @@ export interface Lane {
 }
 
 /** Which of the spans of a lane carry less, counted from 1. */
-export interface Partial {
+export type Partial = LaneWay & {
   /** id of the load that lies everywhere */
   readonly of: string;
-  readonly along: LaneName;
   readonly spans: number;
   readonly less: readonly number[];
   /** what is left there: 0.5 or 0 */
   readonly share: number;
-}
+};
 
 /** A line load, and what its timber carries from and to in a lane that it lies across. */
 export interface Portion {
@@ -88,7 +90,7 @@ function breaksOf(
 
 /** @returns the spans of some timbers along a direction; undefined where all of them are simple beams */
 export function laneOf(
-  name: LaneName,
+  way: LaneWay,
   dir: Vec3,
   timbers: readonly Timber[],
   holders: Holders,
@@ -96,7 +98,7 @@ export function laneOf(
   const all = timbers.flatMap((t) => breaksOf(t, dir, holders)).sort((a, b) => a.at - b.at);
   const breaks: number[] = [];
   for (const { at } of all) if (breaks.length === 0 || at - (breaks.at(-1) ?? at) > NEAR) breaks.push(at);
-  return breaks.length > 0 ? { name, dir, breaks, tails: all.some((b) => b.tail) } : undefined;
+  return breaks.length > 0 ? { way, dir, breaks, tails: all.some((b) => b.tail) } : undefined;
 }
 
 /** Spans with less load, counted from 0, for so many spans. */
@@ -157,14 +159,16 @@ export function partialLoads(
   share: number,
 ): BasicLoad[] {
   const count = lane.breaks.length + 1;
+  const { way } = lane;
+  const name = way.along === "slope" ? `slope-${way.wall}` : way.along;
   return patterns(count, share).map((less) => {
     const shares = Array.from({ length: count }, (_, i) => (less.includes(i) ? share : 1));
     const numbers = less.map((i) => i + 1);
     return {
-      id: `${whole.id}/${lane.name}-${numbers.join("-")}`,
+      id: `${whole.id}/${name}-${numbers.join("-")}`,
       kind: whole.kind,
       vertical: true,
-      partial: { of: whole.id, along: lane.name, spans: count, less: numbers, share },
+      partial: { of: whole.id, ...way, spans: count, less: numbers, share },
       loads: portions.flatMap((p) => shared(p, lane, shares)),
     };
   });

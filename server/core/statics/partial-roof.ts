@@ -43,13 +43,13 @@ function roofLanes(
   const takes = (t: Timber): boolean =>
     carry.has(t.id) || (holders.contacts.get(t.id) ?? []).some(({ other }) => carry.has(other.id));
   const lengthwise = model.timbers.filter((t) => Math.abs(t.axis[0]) > 0.98 && takes(t));
-  const walls = laneOf("walls", [1, 0, 0], lengthwise, holders);
+  const walls = laneOf({ along: "walls" }, [1, 0, 0], lengthwise, holders);
   const up = (model.roof?.slopes ?? []).flatMap((slope) => {
     if (model.frame.roof?.kind === "gable" && unbalancedPitch(pitchOf(model.frame, slope))) return [];
     const rafters = strips
       .filter((s) => s.slope === slope && s.timber.kind !== "purlin")
       .map((s) => s.timber);
-    const lane = laneOf("slope", inward(slope), rafters, holders);
+    const lane = laneOf({ along: "slope", wall: slope.wall }, inward(slope), rafters, holders);
     return lane ? [{ lane, slope }] : [];
   });
   return walls ? [{ lane: walls }, ...up] : up;

@@ -5,6 +5,7 @@
  */
 import { groupBy } from "../collect.ts";
 import type { Joint } from "../joinery/joint.ts";
+import { isSeatKind } from "../joinery/seat.ts";
 import { bearingTimbers, groundedTimbers } from "../model/grounded.ts";
 import type { Meeting, Model, Pier, Timber } from "../model/model.ts";
 import { isDiagonal } from "../model/upright.ts";
@@ -96,6 +97,8 @@ function aliasOf(joint: Joint): Alias {
 class Builder {
   readonly stations = new Map<string, number[]>();
   readonly aliases = new Map<string, Alias>();
+  /** what the very end of a rafter sits on, where it has no tail */
+  readonly seats = new Map<string, Timber>();
   /** what stands on nothing, or in the place of another, carries nothing; it has a finding of its own */
   readonly grounded: ReadonlySet<string>;
   readonly nodes: Vec3[] = [];
@@ -177,7 +180,10 @@ function connect(b: Builder): { readonly joint: Joint | undefined; readonly meet
     if (!stands(joint.meeting)) continue;
     joined.add(joint.meeting);
     const key = `${joint.of.id} ${joint.end}`;
-    if (joint.end === "side" || b.aliases.has(key) || hangsOn(b, joint.into, joint.of)) {
+    // a rafter sits on its plate and does not hang on it, also where it has no tail and its very end sits there
+    const sits = joint.end !== "side" && isSeatKind(joint.kind);
+    if (sits && !b.seats.has(key)) b.seats.set(key, joint.into);
+    if (sits || joint.end === "side" || b.aliases.has(key) || hangsOn(b, joint.into, joint.of)) {
       ties.push({ joint, meeting: joint.meeting });
       continue;
     }
@@ -198,26 +204,27 @@ function connect(b: Builder): { readonly joint: Joint | undefined; readonly meet
 }
 
 /**
- * Whether a contact lies so near the end by which a timber hangs that the two would clamp it between them: within its depth,
- * on a timber that itself hangs on what the end hangs on, or carries it. The end's joint alone counts then, as between a
- * rafter that hangs on the ridge and the king-post under it.
+ * Whether a contact lies so near the end by which a timber hangs or sits that the two would clamp it between them: within
+ * its depth, on a timber that itself hangs on what the end hangs or sits on, or carries it. The end's joint alone counts
+ * then, as between a rafter that hangs on the ridge and the king-post under it, or over a plate scarfed under its foot.
  */
 function clampsEnd(b: Builder, { a, b: other, point }: Meeting): boolean {
   return endClamped(b, a, other, point) || endClamped(b, other, a, point);
 }
 
 function endClamped(b: Builder, timber: Timber, other: Timber, point: Vec3): boolean {
-  const near = (t: Timber, end: "foot" | "head", within: number): Alias | undefined => {
+  const near = (t: Timber, end: "foot" | "head", within: number): Timber | undefined => {
     const tip = end === "head" ? t.span : 0;
-    return Math.abs(axial(t, point) - tip) <= within ? b.aliases.get(`${t.id} ${end}`) : undefined;
+    const key = `${t.id} ${end}`;
+    return Math.abs(axial(t, point) - tip) <= within
+      ? (b.aliases.get(key)?.into ?? b.seats.get(key))
+      : undefined;
   };
   const reach = timber.depth + other.depth;
   return ENDS.some((end) => {
-    const into = near(timber, end, timber.depth)?.into;
+    const into = near(timber, end, timber.depth);
     if (!into || into === other) return false;
-    return ENDS.some(
-      (tip) => near(other, tip, reach)?.into === into || near(into, tip, reach)?.into === other,
-    );
+    return ENDS.some((tip) => near(other, tip, reach) === into || near(into, tip, reach) === other);
   });
 }
 

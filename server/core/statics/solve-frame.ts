@@ -78,6 +78,7 @@ function holdAnswers(prepared: PreparedFrame, loads: readonly BasicLoad[]): (fra
   const { hold } = prepared;
   const own = once(() => hold.superpose(loads));
   const nominal = once(() => prepared.nominal().superpose(loads));
+  const still = unlessAdrift(hold.frame.skeleton);
   return (frameCase) => {
     const factors = factorsOf(loads, frameCase);
     const first = own().combine(frameCase.id, factors);
@@ -88,7 +89,7 @@ function holdAnswers(prepared: PreparedFrame, loads: readonly BasicLoad[]): (fra
     return {
       seats: "hold",
       frame,
-      combined: unlessAdrift(combined, hold.frame.skeleton),
+      combined: still(combined),
       bracesNominal: idle,
       load: loadOf(frame),
     };
@@ -108,6 +109,7 @@ function slideAnswers(
   const { frame } = made;
   const vertical = loads.filter((l) => l.vertical);
   const own = once(() => made.superpose(vertical, [back]));
+  const still = unlessAdrift(frame.skeleton);
   return (frameCase) => {
     const factors = factorsOf(vertical, frameCase);
     const first = own().combine(frameCase.id, [...factors, 0]);
@@ -117,7 +119,7 @@ function slideAnswers(
     return {
       seats: "slide",
       frame,
-      combined: unlessAdrift(combined, frame.skeleton),
+      combined: still(combined),
       bracesNominal: false,
       load: loadOf(frame, putBack ? () => back.nodeLoads.map((n) => scaled(n, held)) : undefined),
     };

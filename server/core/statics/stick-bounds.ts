@@ -4,16 +4,16 @@
  */
 import type { Combined } from "../analysis/combined.ts";
 import { at } from "../analysis/numbers.ts";
-import { PER_SECTION } from "../analysis/sections.ts";
 import { PLACES, tipOf } from "./force-table.ts";
 import type { Limits } from "./member-values.ts";
 import type { StickTable } from "./station-table.ts";
 
-/**
- * Most tension and compression, shears, moments about y and z; the last once more, negative and positive ones apart. lb and
- * lb·in, none negative.
- */
-export const [PULL, PUSH, VY, VZ, MY, MZ, MZ_BELOW, MZ_ABOVE, BOUNDS] = [0, 1, 2, 3, 4, 5, 6, 7, 8] as const;
+/** Most tension and compression, shears, moments about y and z; lb and lb·in, none negative. */
+const [PULL, PUSH, VY, VZ, MY, MZ] = [0, 1, 2, 3, 4, 5] as const;
+export const BOUNDS = 6;
+
+/** Most shear in the plane of the depth, lb. */
+export const deepShear = (bounds: Float64Array): number => at(bounds, VY);
 
 const SECTION = { Vy: 1, Vz: 2, My: 4, Mz: 5 } as const;
 /** Of the length: from place to place. */
@@ -55,39 +55,14 @@ export function boundStick(
     Math.max(Math.abs(at(tips, i + SECTION.My)), Math.abs(at(tips, j + SECTION.My))) +
     at(inner, SECTION.My) +
     (Math.abs(z2 - z1) * STEP + 2 * moreZ) * between;
-  const m1 = at(tips, i + SECTION.Mz);
-  const m2 = at(tips, j + SECTION.Mz);
-  const moreM = at(inner, SECTION.Mz) + (Math.abs(y2 - y1) * STEP + 2 * moreY) * between;
-  out[MZ_BELOW] = Math.max(0, moreM - Math.min(m1, m2));
-  out[MZ_ABOVE] = Math.max(0, moreM + Math.max(m1, m2));
-  out[MZ] = Math.max(at(out, MZ_BELOW), at(out, MZ_ABOVE));
+  out[MZ] =
+    Math.max(Math.abs(at(tips, i + SECTION.Mz)), Math.abs(at(tips, j + SECTION.Mz))) +
+    at(inner, SECTION.Mz) +
+    (Math.abs(y2 - y1) * STEP + 2 * moreY) * between;
 }
 
-/** Largest moments about z that there can be anywhere along elements, negative and positive ones; lb·in, none negative. */
-export interface MostMoment {
-  below: number;
-  above: number;
-}
-
-export function mostMoment(
-  combined: Combined,
-  elements: readonly number[],
-  lengths: readonly number[],
-): MostMoment {
-  const inner = new Float64Array(PER_SECTION);
-  const bounds = new Float64Array(BOUNDS);
-  const most = { below: 0, above: 0 };
-  elements.forEach((element, k) => {
-    boundStick(combined, element, lengths[k] ?? 0, inner, bounds);
-    raiseMoment(most, bounds);
-  });
-  return most;
-}
-
-export function raiseMoment(most: MostMoment, bounds: Float64Array): void {
-  most.below = Math.max(most.below, at(bounds, MZ_BELOW));
-  most.above = Math.max(most.above, at(bounds, MZ_ABOVE));
-}
+/** Whether nothing comes near the worst: what may equal it is looked at, and where nothing acts there is nothing to see. */
+export const isBelow = (most: number, worst: number): boolean => most < worst || most === 0;
 
 /** What ratios of stress can be at most somewhere along an element. */
 export interface Most {

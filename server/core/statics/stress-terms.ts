@@ -1,8 +1,8 @@
 /** What the worst stress of a timber was reckoned from: the numbers of its formula, for whoever shows them. */
 import type { Adjusted } from "../members/adjust.ts";
 import type { MemberPlan } from "./member-plan.ts";
-import type { Worst } from "./member-stresses.ts";
 import type { BendingValues } from "./member-values.ts";
+import type { Worst } from "./worst-stress.ts";
 
 /** Bending about one axis. */
 export interface Bent {

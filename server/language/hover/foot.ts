@@ -9,9 +9,9 @@ import {
   type FootLack,
   type FootWay,
   footHold,
-  LIMIT_WORDS,
   type WayHold,
 } from "../../core/joinery/foot/foot-hold.ts";
+import { LIMIT_WORDS } from "../../core/joinery/foot/foot-limits.ts";
 import { footAssembly, type PostFoot } from "../../core/joinery/foot/post-foot.ts";
 import type { CutRow } from "../../core/joinery/joint.ts";
 import type { Factor } from "../../core/sourced.ts";

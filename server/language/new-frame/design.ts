@@ -123,6 +123,27 @@ export function longestLeg(answers: Answers, brace: Brace): number {
   }
 }
 
+/** The shortest of knees that have only the room above a tie, inches. Common practice, no source. */
+const LEAST_HIGH_LEG = 15;
+/** Over the tie's joint in a post, for its drop and slope and a wall of wood, and under it, for a wall; inches. */
+const CLEAR = { above: 3, below: 1 } as const;
+
+/**
+ * Leg of the knees under a shed's high plate: that of the low ones, unless its foot would come into the tie's joint. The tie
+ * is level, and on a flat roof the high plate lies little above the low one: there the foot goes below the tie where the
+ * bay allows a leg of that length, else above it.
+ * @returns inches
+ */
+export function highKneeLeg(answers: Answers, { depths, legs, braces }: Design): number {
+  const rise = (answers.width * answers.pitch.rise) / 12;
+  // down from the underside of the high plate
+  const tieTop = TIE_DROP + rise - depths["high-plate"];
+  const above = Math.floor(tieTop - CLEAR.above);
+  const below = Math.ceil(tieTop + depths.tie + braces.knee[1] * Math.SQRT2 + CLEAR.below);
+  if (legs.knee <= above || legs.knee >= below) return legs.knee;
+  return below <= longestLeg(answers, "knee") ? below : Math.max(LEAST_HIGH_LEG, above);
+}
+
 /** The first proposal: what an ordinary frame of these answers has. */
 export function firstDesign(answers: Answers): Design {
   const { units, width, roof } = answers;

@@ -9,6 +9,7 @@ import {
   type Brace,
   type Design,
   footingThickness,
+  highKneeLeg,
   type JointName,
   type Lying,
   type Sides,
@@ -31,7 +32,8 @@ interface Pen {
   readonly section: (sides: Sides) => string;
   readonly post: string;
   readonly lying: (name: Lying) => string;
-  readonly brace: (name: Brace) => string;
+  /** @param leg inches; that of the design unless told */
+  readonly brace: (name: Brace, leg?: number) => string;
   readonly pegs: (name: JointName) => string;
 }
 
@@ -71,7 +73,8 @@ function penOf(answers: Answers, design: Design, say: Say): Pen {
     section,
     post: section([gauge, gauge]),
     lying: (name) => section([name === "ridge" ? ridgeWidth : gauge, depths[name]]),
-    brace: (name) => `section: ${section(braces[name])}, leg: ${length(usual(answers, legs[name]))}`,
+    brace: (name, leg = legs[name]) =>
+      `section: ${section(braces[name])}, leg: ${length(usual(answers, leg))}`,
     pegs: (name) => `pegs: {count: ${pegs[name].count}, diameter: ${length(pegs[name].diameter)}}`,
   };
 }
@@ -244,7 +247,7 @@ function shedMembers({ answers, design, length, post, lying, brace }: Pen): stri
     `  high-plate: {kind: plate, section: ${lying("high-plate")}, walls: [B], ${along}, top: high, ${over}}`,
     `  tie:        {kind: tie, section: ${lying("tie")}, bents: [${bents(answers).join(", ")}], from: A, to: B, top: tie-top}`,
     `  low-knee:   {kind: brace, between: [low-post, low-plate], ${brace("knee")}}`,
-    `  high-knee:  {kind: brace, between: [high-post, high-plate], ${brace("knee")}}`,
+    `  high-knee:  {kind: brace, between: [high-post, high-plate], ${brace("knee", highKneeLeg(answers, design))}}`,
     `  low-tie-knee:  {kind: brace, between: [low-post, tie], ${brace("tie-knee")}}`,
     `  high-tie-knee: {kind: brace, between: [high-post, tie], ${brace("tie-knee")}}`,
   ];

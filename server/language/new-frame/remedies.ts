@@ -280,6 +280,11 @@ function edited(design: Design, edit: Edit, answers: Answers): Design {
     return withPier(design, { [pier]: answers.units === "mm" ? size * (MM / 25) : size });
   const screws = /^\/roof\/rafters(\/head)?\/fasten$/.exec(path);
   const found = /count: (\d+).*length: ([^,}]+)/.exec(text);
+  const reach = /^\/roof\/rafters(\/head)?\/fasten\/length$/.exec(path);
+  if (reach) {
+    const end = reach[1] ? "head" : "seat";
+    return { ...design, screws: { ...design.screws, [end]: { ...design.screws[end], length: size } } };
+  }
   if (screws && found) {
     const sized = { count: Number(found[1]), length: lengthOf(found[2] ?? "", answers) };
     return { ...design, screws: { ...design.screws, [screws[1] ? "head" : "seat"]: sized } };

@@ -46,6 +46,19 @@ test("dovetail-draws-out: more flare shortens the way, and a quarter of an inch 
   expect(flared("3/4 in")[0]?.value).toBeCloseTo(0.2928, 9);
 });
 
+test("dovetail-draws-out: in a metric frame 6 mm are not spoken of, 10 mm are (common practice, no source)", () => {
+  const sample = readFileSync("samples/kayak-shelter.frame.yaml", "utf8");
+  const flared = sample.replace("depth: 100, flare: 10}", "depth: 100, flare: 15}");
+  expect(flared).not.toBe(sample);
+  const note = only(flared, "dovetail-draws-out").find(({ path }) => path === "/joints/girt-drop")!;
+  // the tail as wide at its tip as the girt, 125 mm; hemlock: 6.8 % × (1 − 12/30) (memory) of it × 60 ÷ (2 × 15)
+  expect(note.value! * 25.4).toBeCloseTo(0.0408 * 125 * 2, 6);
+  expect(note.limit! * 25.4).toBeCloseTo(6, 9);
+  // 0.0408 × 125 × 60 ÷ (2 × 23) = 6.7 mm, no more than 1/32 in past it
+  const more = sample.replace("depth: 100, flare: 10}", "depth: 100, flare: 23}");
+  expect(only(more, "dovetail-draws-out").map(({ path }) => path)).not.toContain("/joints/girt-drop");
+});
+
 test("dovetail-draws-out: a lap's peg holds until its flanks do", () => {
   const [note] = only(joists("kind: dovetail-lap"), "dovetail-draws-out");
   expect(note?.message).toContain("Its peg holds it until then");
@@ -128,8 +141,8 @@ const scarfed = (kind: string, count: number): string =>
   `${PURLINS.replace("kind: half-lap-scarf", `kind: ${kind}`)}joints:\n  plate-scarf: {kind: ${kind}, of: plate, into: plate, pegs: {count: ${count}, diameter: 3/4 in}}\n`;
 
 test.each([
-  ["half-lap-scarf", 2, "the pegs shear off between its two halves", 4],
-  ["bladed-scarf", 1, "the pegs shear off at the faces of the blade", 2],
+  ["half-lap-scarf", 2, "the pegs shear off between its two halves", 6],
+  ["bladed-scarf", 1, "the pegs shear off at the faces of the blade", 3],
 ] as const)("peg-overloaded: a plate drawn apart at its %s with %i pegs", (kind, few, why, enough) => {
   const pulled = (count: number) =>
     only(scarfed(kind, count), "peg-overloaded").filter(({ path }) => path.includes("plate-scarf"));

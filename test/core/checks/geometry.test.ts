@@ -314,7 +314,7 @@ findingsFixture(
           diameter: 14 in
           depth: 40 in
           top: 6 in
-      #        ^^^^ error derived-differs: The pier’s top is typed as 6 in, but the post above starts from 8 in
+      #        ^^^^ error derived-differs: The pier’s top is typed as 6 in, but what it carries wants it at 8 in
           anchor: {kind: embedded-strap}
     `,
   }),

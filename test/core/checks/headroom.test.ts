@@ -39,6 +39,18 @@ findingsFixture(
     PEOPLED,
   ),
 );
+// ASCE 7 Table 1.5-1: only category i is of low hazard to people, barns and sheds
+test.each([
+  ["i", "note"],
+  ["iii", "warning"],
+  ["iv", "warning"],
+] as const)("headroom-low: with risk category %s it is a %s", (category, level) => {
+  const head = PEOPLED.head.replace("risk-category: ii", `risk-category: ${category}`);
+  const found = findingsOf(low("6 ft 6 in", "", { head })).filter(
+    ({ finding }) => finding.check === "headroom-low",
+  );
+  expect(found.map(({ finding }) => finding.level)).toEqual([level]);
+});
 findingsFixture(
   "headroom-low: the ground may rise under it",
   low(
@@ -78,4 +90,21 @@ members:
   ).toEqual([
     "There is 5'-5\" under beam@2 above the floor stage, less than 6'-4\": where people walk, set it 11 in higher, or they strike their heads.",
   ]);
+});
+
+test("headroom-low: the boards over a beam are none that one walks on below it", () => {
+  const text = `frame: Deck
+format: 1
+grid: {walls: {A: 0, B: 2 ft, C: 8 ft, D: 10 ft}, bents: {1: 0, 2: 54 in, 3: 9 ft}, levels: {deck: 6 ft 2 in, under: 68 in}}
+members:
+  sill: {kind: sill, section: 8x8, bents: [1, 3], from: A, to: D, top: deck}
+  joist: {kind: joist, section: 4x6, between: [sill@1, sill@3], from: A, to: D, spacing: 24 in, top: deck}
+  beam: {kind: beam, section: 6x4, bents: [2], from: B, to: C, top: under}
+floors: {loft: {on: joist, live: 40 psf, deck: {kind: boards, thickness: 1 in}}}
+`;
+  const found = findingsOf(text).filter(({ finding }) => finding.check === "headroom-low");
+  // underside at 68 − 4 = 64 in, the boards' top 11 in higher
+  expect(found.map(({ finding }) => finding.path)).toContain("/members/beam/top");
+  const beam = found.find(({ finding }) => finding.path === "/members/beam/top")!.finding;
+  expect(beam.message).toContain("There is 5'-4\" under beam@2 above the ground");
 });

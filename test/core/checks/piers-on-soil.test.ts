@@ -148,6 +148,27 @@ describe("capacity as ground.yaml has it", () => {
     const tube = pier({ top: [0, 0, 12], tubeBottom: -36, diameter: 12 });
     expect(sidewaysUse(tube, [load([0, 50, 0])], "sand")!.holds).toBeCloseTo(1350 / (2.34 * 4.09), 6);
   });
+
+  test("by hand, 15 ft deep: bearing grows down to 12 ft only (IBC 1807.3.2.1, memory), 150 × 12/3 × 1 × 15 ÷ 2.34 lb", () => {
+    const tube = pier({ top: [0, 0, 0], tubeBottom: -180, diameter: 12 });
+    expect(sidewaysUse(tube, [load([0, 50, 0])], "sand")!.holds).toBeCloseTo((600 * 15) / 2.34, 6);
+  });
+
+  test("wind past the doubled value goes before a push past the single one that uses more of it (IBC 1806.3.4, memory)", () => {
+    const single = 1350 / (2.34 * 4.09);
+    const entry = { kind: "tube", lateral: "doubled", path: "/piers/p" } as Pier["entry"];
+    const tube = pier({ top: [0, 0, 12], tubeBottom: -36, diameter: 12, entry });
+    // 1.5 of 1 and 2.1 of 2: only the second is beyond twice the tabled value
+    const both = [
+      load([1.5 * single, 0, 100], { caseId: "snow" }),
+      load([2.1 * single, 0, 100], { caseId: "wind", wind: true }),
+    ];
+    for (const order of [both, both.toReversed()]) {
+      const use = sidewaysUse(tube, order, "sand")!;
+      expect(use.caseId).toBe("wind");
+      expect(use.ratio).toBeCloseTo(1.05, 9);
+    }
+  });
 });
 
 describe("what counts sideways", () => {

@@ -97,6 +97,17 @@ describe("what lifts a purlin [derived]", () => {
     expect(lifted(mended)).toEqual([]);
   });
 
+  // 7 in of purlin over 2 in: of the lengths on sale only 8 in reaches the principal and stays inside 9 in (plane geometry)
+  test("over a principal of 2 in a third screw of 8 in, not two of 10 in that would come out below", () => {
+    const shallow = bay()
+      .replace("section: 7x9", "section: 7x2")
+      .replace("section: 4x6", "section: 4x7")
+      .replace("spacing: 30 in", "spacing: 48 in")
+      .replace("115 mph", "170 mph");
+    const mended = fixed(shallow, "purlin-lifted", 0, true);
+    expect(mended).toContain("fasten: {kind: screws, count: 3, diameter: 5/16 in, length: 8 in}}");
+  });
+
   test("more dead load than wind lifts: no finding", () => {
     expect(lifted(bay().replace("thickness: 1 in", "thickness: 4 in").replace("115 mph", "70 mph"))).toEqual(
       [],

@@ -22,6 +22,18 @@ test("scarf-unfit: at 17 ft it fits, and the same from the other end", () => {
   expect(only(spliced("6 in", "bladed-scarf"))[0]?.message).toContain("plate@A.1 ends 6 in from its middle");
 });
 
+test("scarf-unfit: a blade too thick becomes a quarter of the width (common practice, no source)", () => {
+  const text = scarfed("9 ft", "bladed-scarf", ", blade: {thickness: 4 1/2 in}");
+  expect(fixed(text, "scarf-unfit")).toContain("blade: {thickness: 2 in}");
+});
+
+test("scarf-unfit: a splayed scarf wants room for its undercut past the lap too (plane geometry)", () => {
+  // lap of 36 in whose middle lies 12 in from the end, butts undercut by 1/2 in (common practice, no source): 18 + 1/2 − 12
+  expect(only(spliced("17 ft", "stop-splayed-scarf"))[0]?.message).toContain(
+    "it runs out 6 1/2 in past that end and cannot be cut. Move the splice 6 1/2 in away from that end",
+  );
+});
+
 test("scarf-unfit: a lap that the file gives is what is wrong, and it is shortened to what fits", () => {
   const text = scarfed("15 ft", "half-lap-scarf", ", lap: 8 ft");
   const [found, ...others] = only(text);

@@ -3,7 +3,6 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { type Dovetail, dovetailFit, dovetailPull } from "../../../server/core/fasteners/dovetail.ts";
 import {
-  cheekBlockShear,
   cheekSplit,
   groupTearOut,
   relish,
@@ -39,11 +38,6 @@ describe("wood torn out round pegs", () => {
   test("a tenon with more holes than wood carries nothing (derived, NDS 3.1.2)", () => {
     expect(tenonNetTension(8, 2, 1, 2, 400).value).toBe(4800);
     expect(tenonNetTension(2, 2, 1, 3, 400).value).toBe(0);
-  });
-  test("cheeks toward a free end: both walls count, in any order (memory, NDS E.3)", () => {
-    expect(cheekBlockShear(4, [2, 3], 100).value).toBe(2000);
-    expect(cheekBlockShear(4, [3, 2], 100).value).toBe(2000);
-    expect(cheekBlockShear(-4, [3, 2], 100).value).toBe(0);
   });
   test("cheeks pulled across the grain: 2/3 F_v b d_e, and (d_e/d)² of it near an end (memory, NDS 3.4.3.3)", () => {
     const far = cheekSplit(3, 0, 8, [2, 4], 125, 100);

@@ -10,11 +10,7 @@ import {
   wetLateral,
   wetWithdrawal,
 } from "../../../server/core/fasteners/connection-factors.ts";
-import {
-  CONCRETE_BEARING,
-  dowelBearing,
-  steelBearing,
-} from "../../../server/core/fasteners/dowel-bearing.ts";
+import { dowelBearing, steelBearing } from "../../../server/core/fasteners/dowel-bearing.ts";
 import { LAG_SIZES, lagLateral, lagSize, lagThread } from "../../../server/core/fasteners/lag-screw.ts";
 import {
   headPullThrough,
@@ -22,7 +18,7 @@ import {
   nailWithdrawal,
   toeNailReach,
 } from "../../../server/core/fasteners/nail.ts";
-import { boltDistances, boltSpread } from "../../../server/core/fasteners/placement.ts";
+import { boltDistances } from "../../../server/core/fasteners/placement.ts";
 import { structuralScrew } from "../../../server/core/fasteners/structural-screw.ts";
 import { WOOD_SCREWS, woodScrewLateral, woodScrewRoot } from "../../../server/core/fasteners/wood-screw.ts";
 import { doubleShear, reductionTerm, singleShear } from "../../../server/core/fasteners/yield.ts";
@@ -134,11 +130,10 @@ describe("dowel bearing (published, NDS 12.3.3)", () => {
     expect(dowelBearing(0, 0.5, 0).value).toBe(0);
     expect(dowelBearing(0.5, Number.NaN, 0).value).toBe(0);
   });
-  test("steel and concrete", () => {
+  test("steel", () => {
     expect(steelBearing(58000, "hot").value).toBe(87000);
     // Fe 61,850 psi of the printed lag table is sheet of 45,000 psi
     expect(steelBearing(45000, "cold").value).toBeCloseTo(61875, 6);
-    expect(CONCRETE_BEARING.value).toBe(7500);
   });
 });
 
@@ -322,8 +317,5 @@ describe("places of bolts (memory, NDS 12.5.1)", () => {
         .distances[0]!;
     expect([edge(6).need, edge(7).need]).toEqual([1.125, 1.5]);
     expect([edge(6).ok, edge(7).ok]).toEqual([true, false]);
-  });
-  test("a row spread of more than 5 in splits a drying timber", () => {
-    expect([boltSpread(5).ok, boltSpread(5.1).ok]).toEqual([true, false]);
   });
 });

@@ -10,6 +10,8 @@ import { lapPegs } from "../../../server/core/joinery/lap-tension.ts";
 import { pegTension } from "../../../server/core/joinery/peg-tension.ts";
 import { buildModel } from "../../../server/core/model/build.ts";
 import type { Factor } from "../../../server/core/sourced.ts";
+import type { JointPull } from "../../../server/core/statics/joint-pulls.ts";
+import { wedgeRelish } from "../../../server/core/statics/wedge-thrusts.ts";
 import { readFrame } from "../../../server/document/read.ts";
 import { ROOFED } from "../../roofed-shed.ts";
 import { gate, spliced } from "../checks/gate.ts";
@@ -64,6 +66,23 @@ describe("drying of a dovetail", () => {
   });
 });
 
+test("a wedge's relish counts no farther than 8 × the half of it that each plane stands for, as NDS 3.4.3 counts (memory)", () => {
+  const [joint] = jointsOf(
+    ROOFED.replace(
+      /^ {2}tie-end: .*$/m,
+      "  tie-end: {kind: wedged-half-dovetail, of: tie, into: post, drop: 1 in}",
+    ),
+    "wedged-half-dovetail",
+  ).joints;
+  const relish = wedgeRelish({ joint: joint!, most: 1000, duration: SNOW } as unknown as JointPull)!;
+  // post's end at 94 in, tie-top at 84: above it 1 in of drop, and at the middle half of 7 1/4 in ÷ 10
+  expect(relish.length).toBeCloseTo(94 - 84 - 1 - 7.25 / 20, 9);
+  expect(relish.counted).toBeCloseTo((8 * 2) / 2, 9);
+  // edge at 1 in 7 1/4 over friction of 0.3 and level friction, on two planes of 8 by 7 1/4 in (derived)
+  const thrust = 1000 / (Math.tan(Math.atan(1 / 7.25) + Math.atan(0.3)) + 0.3);
+  expect(relish.stress).toBeCloseTo(thrust / (2 * 8 * 7.25), 6);
+});
+
 describe("a housed dovetail pulled out of a plate (derived; NDS as remembered)", () => {
   test("green, far from the end of the plate: every limit, and the flanks govern", () => {
     const [joint] = jointsOf(
@@ -91,6 +110,26 @@ describe("a housed dovetail pulled out of a plate (derived; NDS as remembered)",
     const reach = 1 / 2 + 3 - 0.4392;
     close(hold?.limits["socket-split"], (2 / 3) * 125 * 1.15 * 3 * reach * (reach / 8) ** 2);
     expect(hold?.governs).toBe("socket-split");
+  });
+  test("near the end of the plate its socket shears off over what lies between its tip and that end (derived)", () => {
+    const [joint] = jointsOf(
+      joists("kind: housed-dovetail", "from: 6 in, to: 8 ft 6 in, count: 3"),
+      "housed-dovetail",
+    ).joints;
+    const { limits, terms } = dovetailTension(joint!, SNOW)!;
+    // the plate runs 12 in past the posts: 18 in from the joist's middle, whose tail is 4 in wide at its tip
+    expect(terms.end.counted).toBeCloseTo(18 - 4 / 2, 9);
+    close(limits["socket-end"], 2 * (1 / 6) * 125 * 1.15 * 16 * (3 - 0.4392 + 3));
+  });
+  test("half an inch of wood behind a long tail is sheared with it, none is where it comes through (common practice, no source)", () => {
+    const [joint] = jointsOf(joists("kind: housed-dovetail", undefined, "dry"), "housed-dovetail").joints;
+    const breadth = (L: number): number => {
+      const dovetail = { ...joint!.sizes.dovetail!, length: { value: L, from: "file" as const } };
+      return dovetailTension({ ...joint!, sizes: { ...joint!.sizes, dovetail } }, SNOW)!.terms.end.breadth;
+    };
+    // plate of 8 in, housing of 1/2 in, tail 3 in deep
+    expect(breadth(7)).toBeCloseTo(7 + 3, 9);
+    expect(breadth(7.5)).toBeCloseTo(7.5, 9);
   });
   test("dry it bears on its whole length; with a flare that drying takes it holds nothing", () => {
     const [dry] = jointsOf(joists("kind: housed-dovetail", undefined, "dry"), "housed-dovetail").joints;

@@ -126,6 +126,26 @@ describe("bolts through straps on both faces", () => {
     // eastern white pine No.1, posts and timbers: 725 psi in the table used here × 1.6 × 0.91
     expect(first?.value.value).toBeCloseTo(64 * (first?.each?.reference.value ?? 0) * 1.6 * 0.91, 6);
   });
+  test("down on a plate beside straps let in: 64 in² less two notches of 1/4 by 2 1/2 in (plane geometry)", () => {
+    const letIn = STRAP.replace("2 1/2 in}", "2 1/2 in, let-in: 1/4 in}");
+    const on = footWith(`kind: embedded-strap, stand-off: 1 in, plate: 8 in, ${letIn}, ${BOLTS}`);
+    const grain = footHold(on, wind).ways.down?.limits.find(({ kind }) => kind === "end-grain");
+    expect(grain?.times).toBeCloseTo(64 - 2 * (1 / 4) * 2.5, 9);
+  });
+  test("straps of 3/8 in are hot rolled: mode III_s with 58,000 × 2.4 ÷ 1.6 = 87,000 psi (NDS Appendix I)", () => {
+    const thick = footWith(
+      `kind: embedded-strap, stand-off: 1 in, ${STRAP.replace("3/16", "3/8")}, ${BOLTS}`,
+    );
+    const [first] = footHold(thick, wind).ways.uplift?.limits ?? [];
+    // NDS Table 12.3.1A: 2 k_3 D l_s F_em ÷ ((2 + R_e) 3.2); F_em = 11,200 × 0.36, to 50 psi
+    const [D, side, Fem, Fyb] = [0.5, 3 / 8, 4050, 45_000];
+    const ratio = Fem / 87_000;
+    const k =
+      -1 + Math.sqrt((2 * (1 + ratio)) / ratio + (2 * Fyb * (2 + ratio) * D ** 2) / (3 * Fem * side ** 2));
+    const third = (2 * k * D * side * Fem) / ((2 + ratio) * 3.2);
+    const fourth = ((2 * D ** 2) / 3.2) * Math.sqrt((2 * Fem * Fyb) / (3 * (1 + ratio)));
+    expect(first?.each?.reference.value).toBeCloseTo(Math.min(third, fourth), 6);
+  });
 });
 
 test("a knife plate: steel in the middle bears first, 1/2 × 3/16 in × 61,875 psi ÷ 4 = 1,450 lb each; the kerf is sawn through", () => {

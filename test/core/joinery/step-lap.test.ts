@@ -9,6 +9,7 @@ import { buildModel } from "../../../server/core/model/build.ts";
 import { dot } from "../../../server/core/model/vec.ts";
 import { woodThrough } from "../../../server/core/roof/fastener-room.ts";
 import { bearingSurfaces } from "../../../server/core/statics/end-surfaces.ts";
+import { isSolved } from "../../../server/core/statics/force-table.ts";
 import { stepThrusts } from "../../../server/core/statics/step-thrusts.ts";
 import { readFrame } from "../../../server/document/read.ts";
 import { createFrameService } from "../../../server/language/frame-service.ts";
@@ -255,7 +256,17 @@ describe("forces", () => {
       expect(caseId).not.toBe("");
       const [, step] = bearingSurfaces(j);
       expectNear(Math.hypot(step!.toward[0], step!.toward[1]), COS, "share");
-      expect(thrust).toBeGreaterThan(0);
+      // what the seat's springs put on the plate, level out of it and straight down: (H cos + V sin) of it along the rafter
+      const along = frame.solution.cases
+        .filter((solved) => solved.frameCase.id === caseId && isSolved(solved))
+        .map(({ combined, frame: { ties } }) => {
+          const { tie, springs } = ties.find((one) => one.tie.joint?.id === j.id)!;
+          const [, y, z] = springs.map((s) => combined.links[s] ?? Number.NaN);
+          const sign = tie.meeting.a.id === j.of.id ? -1 : 1;
+          const outward = j.into.id === "plate@A" ? -1 : 1;
+          return sign * (outward * y! * COS - z! * SIN);
+        });
+      expectNear(thrust / (Math.max(...along) * COS), 1, "level");
     }
   });
   test("with a ridge that carries, seats also slide: both models treat it as a seat", () => {

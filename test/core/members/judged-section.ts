@@ -2,10 +2,11 @@
 import type { Combined } from "../../../server/core/analysis/combined.ts";
 import { sectionRow } from "../../../server/core/analysis/sections.ts";
 import type { MemberPlan } from "../../../server/core/statics/member-plan.ts";
-import { STRESSES, type Stress, TimberStress } from "../../../server/core/statics/member-stresses.ts";
+import { TimberStress } from "../../../server/core/statics/member-stresses.ts";
 import type { DurationValues, Limits } from "../../../server/core/statics/member-values.ts";
 import { type StationTable, stickTable } from "../../../server/core/statics/station-table.ts";
 import type { FrameStructure } from "../../../server/core/statics/structure.ts";
+import { STRESSES, type Stress } from "../../../server/core/statics/worst-stress.ts";
 
 export interface JudgedSection {
   /** in; whole, deeper than wide */

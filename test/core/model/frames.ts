@@ -2,7 +2,8 @@
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { expect } from "vitest";
-import type { Joint, JointSizes } from "../../../server/core/joinery/joint.ts";
+import type { Joint } from "../../../server/core/joinery/joint.ts";
+import type { JointSizes } from "../../../server/core/joinery/joint-sizes.ts";
 import { buildModel } from "../../../server/core/model/build.ts";
 import type { Model, Timber } from "../../../server/core/model/model.ts";
 import type { ModelProblem } from "../../../server/core/model/problems.ts";

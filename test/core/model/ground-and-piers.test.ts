@@ -118,6 +118,52 @@ describe("piers", () => {
     expect(none.piers).toEqual([]);
   });
 
+  test("what an entry leaves open is said, not left out: nothing to carry, no height, a timber elsewhere", () => {
+    const beam = { beam: "{kind: beam, section: 6x8, walls: [B], top: 4 ft}" };
+    const of = (pier: string) => build({ members: beam, piers: { bank: `{${pier}, ${TUBE}}` } });
+    expect(problem(of("at: [B@5 ft]"), "placement-missing")).toMatchObject({
+      path: "/piers/bank",
+      member: "bank@B@5-ft",
+      needs: ["under", "top"],
+    });
+    expect(problem(of("under: beam, at: [A2]"), "placement-missing")).toMatchObject({
+      member: "bank@A2",
+      needs: ["beam here"],
+    });
+    // under several timbers each place has one of them
+    const both = build({
+      members: { ...beam, ...POST },
+      piers: { bank: `{under: [beam, post], at: [A1, B@5 ft], ${TUBE}}` },
+    });
+    expect(problemsOf(both)).toEqual([]);
+    expect(both.piers.filter((p) => p.timber).map((p) => p.timber?.id)).toEqual(["beam@B", "post@A1"]);
+  });
+
+  test("without `under` it carries what lies on its top; a pad under the eave carries nothing", () => {
+    // underside 40, 1 in of stand-off
+    const model = build({
+      members: { beam: "{kind: beam, section: 6x8, walls: [B], top: 4 ft}" },
+      piers: { bank: `{at: [B@5 ft], top: 39 in, ${TUBE}}`, step: `{at: [B@8 ft], top: 4 in, ${TUBE}}` },
+    });
+    expect(problemsOf(model)).toEqual([]);
+    expect(model.piers.map((p) => p.timber?.id)).toEqual(["beam@B", undefined]);
+    const low = build({
+      members: { beam: "{kind: beam, section: 6x8, walls: [B], top: 4 ft}" },
+      piers: { bank: `{under: beam, at: [B@5 ft], top: 30 in, ${TUBE}}` },
+    });
+    expect(problem(low, "derived-differs")).toMatchObject({ what: "pier-top", typed: 30, derived: 39 });
+    // laid on the concrete itself, as sills are; an anchor that says how far off it stands is held to it
+    const laid = (anchor: string) =>
+      build({
+        members: { beam: "{kind: beam, section: 6x8, walls: [B], top: 4 ft}" },
+        piers: { bank: `{under: beam, at: [B@5 ft], top: 40 in, ${TUBE}${anchor}}` },
+      });
+    expect(problemsOf(laid(""))).toEqual([]);
+    expect(laid("").piers.map((p) => p.top[2])).toEqual([40]);
+    const off = laid(", anchor: {kind: embedded-strap, stand-off: 1 in}");
+    expect(problem(off, "derived-differs")).toMatchObject({ typed: 40, derived: 39 });
+  });
+
   test("a top that is typed is checked against the post's", () => {
     const agree = build({ members: POST, piers: { all: `{under: post, ${TUBE}, top: base}` } });
     expect(problemsOf(agree)).toEqual([]);

@@ -156,13 +156,13 @@ describe("a section that is too small", () => {
 
   test("mends what was asked where another finding of the section stays at any size, and says so", () => {
     // purlins of a wood so soft across the grain that their rafters crush them, however large they are
-    const soft = PURLINS.replace(
-      "kind: purlin, section: 5x7",
-      "kind: purlin, section: 3x4, timber: soft",
-    ).replace(
-      "timber:\n",
-      'timber:\n  soft: {species: douglas-fir-larch, grade: no-1, seasoning: green, surface: rough, values: {Fc-perp: 2 psi}, because: "for a test"}\n',
-    );
+    const soft = PURLINS.replace("kind: purlin, section: 5x7", "kind: purlin, section: 3x4, timber: soft")
+      // purlins that carry weigh more than principals of 8x10 bear, whose seats may slide
+      .replace("kind: rafter, section: 8x10", "kind: rafter, section: 8x11")
+      .replace(
+        "timber:\n",
+        'timber:\n  soft: {species: douglas-fir-larch, grade: no-1, seasoning: green, surface: rough, values: {Fc-perp: 2 psi}, because: "for a test"}\n',
+      );
     expect(sizeIn(soft, "bearing-crushed", "/members/purlin").sizing).toMatchObject({
       kind: "none",
       because: "too-weak",

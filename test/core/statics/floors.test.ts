@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import { buildModel } from "../../../server/core/model/build.ts";
 import { type BasicLoad, basicLoads } from "../../../server/core/statics/basic-loads.ts";
 import { type FloorPlan, floorPlans } from "../../../server/core/statics/floor-loads.ts";
+import { type Laid, type Region, shareOut } from "../../../server/core/statics/floor-shares.ts";
 import { totalOf } from "../../../server/core/statics/line-loads.ts";
 import { readFrame } from "../../../server/document/read.ts";
 import { SHED } from "../../shed.ts";
@@ -144,6 +145,34 @@ describe("a loft from edge to edge [derived]", () => {
     ]);
     expect(live(text)).toBeCloseTo((40 * 9 * 76) / 12, 6);
     expect(loaded(text).down("L/far")).toBeCloseTo((20 * 9 * 76) / 12, 6);
+  });
+
+  test("two inches lower it is another floor: neither takes from the other, and nothing is told (common practice, no source)", () => {
+    const far = SECOND.replace("from: 2 ft", "from: 3 ft").replace(
+      "to: 8 ft, count: 4}",
+      "to: 7 ft, count: 3, top: 6 ft 10 in}",
+    );
+    const text = floorsOf(SHED, [JOIST, far], FLOORS);
+    const plans = floorPlans(buildModel(readFrame(text).frame));
+    expect(plans.flatMap(({ gaps }) => gaps).filter(({ what }) => what === "twice")).toEqual([]);
+    expect(live(text)).toBeCloseTo((40 * 9 * 76) / 12, 6);
+  });
+
+  test("what two floors cover twice is told from one square foot on (common practice, no source)", () => {
+    const row = (regions: readonly Region[]): Laid => ({
+      along: [1, 0, 0],
+      across: [0, 1, 0],
+      top: 100,
+      regions,
+      patches: [],
+    });
+    const told = (side: number): number[] => {
+      const whole = row([{ u: [0, 120], v: [0, 120] }]);
+      const within = row([{ u: [40, 40 + side], v: [40, 52] }]);
+      return shareOut([whole, within]).twice.map(({ area }) => area);
+    };
+    expect(told(11.9)).toEqual([]);
+    expect(told(12.1)).toEqual([expect.closeTo(12 * 12.1, 6)]);
   });
 
   test("ties themselves, one bay apart, carry boards that lie across them", () => {

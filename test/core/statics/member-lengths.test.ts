@@ -8,13 +8,16 @@ import { analyseFrame } from "../../../server/core/statics/analyse-frame.ts";
 import {
   bucklingLengths,
   type LeaningShare,
+  type Story,
   type TimberLengths,
   uprightLength,
 } from "../../../server/core/statics/effective-length.ts";
 import { forceTable, rowOf } from "../../../server/core/statics/force-table.ts";
+import { leaningShare } from "../../../server/core/statics/leaning-share.ts";
 import { groundsOf } from "../../../server/core/statics/member-supports.ts";
 import { timberCuts } from "../../../server/core/statics/net-section.ts";
 import { skeletonOf } from "../../../server/core/statics/skeleton.ts";
+import type { SolvedCase } from "../../../server/core/statics/solve-frame.ts";
 import { readFrame } from "../../../server/document/read.ts";
 import { SHED, SHED_IN_SNOW } from "../../shed.ts";
 import { sample } from "../model/frames.ts";
@@ -177,6 +180,25 @@ describe("a frame in which some posts lean [derived]", () => {
     expect(after).toBeCloseTo(factorIn(analyseFrame(heavier)), 9);
     expect(after).not.toBeCloseTo(factorIn(before), 3);
   });
+});
+
+test("an upright that leaves its load to a strut halfway down counts with its head: ΣP by equilibrium [derived]", () => {
+  // axial forces at the lower and the upper end of each upright, lb: 100 from above, 60 of it gone by the foot
+  const tips = new Float64Array(4 * 6);
+  for (const [at, axial] of [-40, -100, -50, -50].entries()) tips[6 * at] = axial;
+  const solved = {
+    combined: { status: "solved", tips },
+    frame: {
+      elementsOf: new Map([
+        ["leans", [0]],
+        ["sways", [1]],
+      ]),
+    },
+  } as unknown as SolvedCase;
+  const share = leaningShare({ uprights: ["leans", "sways"], swaying: ["sways"] } as unknown as Story, [
+    solved,
+  ]);
+  expect(share).toBeCloseTo((100 + 50) / 50, 9);
 });
 
 describe("sideways, a timber is held only by what runs sideways and is held itself [derived]", () => {

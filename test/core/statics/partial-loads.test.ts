@@ -85,6 +85,21 @@ describe("spans along the walls", () => {
     }
   });
 
+  test("four bays: snow full on the outer spans alone too, which live load has by every other span [memory, 7.5.1 case 1]", () => {
+    const { all } = loaded(dry(roofed(5)));
+    expect(less(all, "S")).toEqual(["1 4", "2", "3", "2 3"]);
+    expect(less(all, "Lr")).toEqual(["1 3", "2 4", "1 4", "2", "3"]);
+    // three bays: the middle one alone is less in turn anyway
+    expect(less(loaded(dry(roofed(4))).all, "S")).toEqual(["1", "2", "3"]);
+  });
+
+  test("a bay of 3 ft between longer ones is a span of its own [published, 7.5.1]", () => {
+    const narrow = roofed(4).replace("3: 18 ft, 4: 27 ft}", "3: 12 ft, 4: 21 ft}");
+    const { all } = loaded(narrow);
+    expect(partial(all, "S").map(({ partial: p }) => p!.spans)).toEqual([3, 3, 3]);
+    expect(less(all, "S")).toEqual(["1", "2", "3"]);
+  });
+
   test("a plate run out by two feet is a cantilever, a span of its own; by eight inches it is not", () => {
     expect(partial(loaded(roofed(2, "24 in")).all, "S")[0]?.partial?.spans).toBe(3);
     expect(loaded(roofed(2, "8 in")).all.filter((l) => l.partial)).toEqual([]);

@@ -1,5 +1,9 @@
 /** Deflection of spans with a scarf in them: a hinged beam over three posts, by hand (statics, derived). */
 import { describe, expect, test } from "vitest";
+import { buildModel } from "../../../server/core/model/build.ts";
+import { analyseFrame } from "../../../server/core/statics/analyse-frame.ts";
+import { scarfedLengths } from "../../../server/core/statics/scarfed-spans.ts";
+import { readFrame } from "../../../server/document/read.ts";
 import { SHED } from "../../shed.ts";
 import { checked, use } from "./members.ts";
 
@@ -70,6 +74,18 @@ test("a scarf over a post leaves the spans as they are", () => {
   );
   expect(lengths.length).toBeGreaterThan(0);
   for (const length of lengths) expect(length).toBeLessThan(110);
+});
+
+test("a scarf whose hinge stands on a post, or less than its depth beside it, sinks with nothing (statics)", () => {
+  const lengthsAt = (at: number): number => {
+    const model = buildModel(readFrame(wall(`, splice: {at: ${at} in, kind: half-lap-scarf}`)).frame);
+    const { solution, basis } = analyseFrame(model)!;
+    return scarfedLengths(model, solution.hold, basis.plans).size;
+  };
+  // the lap is 32 in long and hinges at its far end: 16 in past its middle; the post's middle is at 108 in, plates are 8 in deep
+  expect([92, 96, 99].map(lengthsAt)).toEqual([0, 0, 0]);
+  // both lengths of both plates
+  expect(lengthsAt(101)).toBe(4);
 });
 
 test.each(["half-lap-scarf", "bladed-scarf", "stop-splayed-scarf"])(

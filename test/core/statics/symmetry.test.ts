@@ -1,7 +1,7 @@
 /** A frame that looks the same from either side carries mirrored loads by mirrored forces, whatever its size. */
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { endForces, forceTable } from "../../../server/core/statics/force-table.ts";
+import { endForces } from "../../../server/core/statics/force-table.ts";
 import type { FrameSolution, SolvedCase } from "../../../server/core/statics/solve-frame.ts";
 import { checked } from "./members.ts";
 import { type Shed, sheds, shedText } from "./random-shed.ts";
@@ -41,11 +41,9 @@ function mirrored({ hold }: FrameSolution, side: Side, middle: number) {
   return { other, stick };
 }
 
-type Table = NonNullable<ReturnType<typeof forceTable>>;
-
 /** Forces of a stick's end that do not depend on how its axes are laid: along, across, twist, bending. */
-function plain(table: Table, element: number, end: "i" | "j"): number[] {
-  const [n = 0, vy = 0, vz = 0, t = 0, my = 0, mz = 0] = endForces(table, element, end);
+function plain(tips: Float64Array, element: number, end: "i" | "j"): number[] {
+  const [n = 0, vy = 0, vz = 0, t = 0, my = 0, mz = 0] = endForces(tips, element, end);
   return [end === "i" ? -n : n, Math.hypot(vy, vz), Math.abs(t), Math.hypot(my, mz)];
 }
 
@@ -79,7 +77,7 @@ function expectMirrored(shed: Shed, side: Side): void {
       const got = flip(inMirror.get(other[node]!) ?? [], side);
       near(got.slice(0, 3), force.slice(0, 3), most, () => `${id} reaction of ${node}`);
     }
-    const [own, images] = [forceTable(solved)!, forceTable(image!)!];
+    const [own, images] = [combined.tips, image!.combined.tips];
     frame.structure.elements.forEach((e, n) => {
       const turned = frame.structure.elements[stick[n]!]!.i !== other[e.i];
       for (const end of ["i", "j"] as const) {

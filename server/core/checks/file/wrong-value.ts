@@ -1,4 +1,5 @@
 import { defineCheck } from "../check.ts";
+import { replaceFix } from "../replace-fix.ts";
 import type { SourceFact } from "../source-facts.ts";
 import { factsOf } from "./facts.ts";
 
@@ -38,12 +39,5 @@ export const wrongValue = defineCheck<"source", Fact>({
                 }),
         }),
   fixes: (d, say) =>
-    d.nearest === undefined
-      ? []
-      : [
-          {
-            title: say.text("Change to “{nearest}”", { nearest: d.nearest }),
-            edits: [{ kind: "replace", path: d.path, text: d.nearest }],
-          },
-        ],
+    replaceFix(d.path, d.nearest, (nearest) => say.text("Change to “{nearest}”", { nearest })),
 });

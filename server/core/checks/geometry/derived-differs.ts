@@ -40,7 +40,7 @@ export const derivedDiffers = defineCheck<"model", Data>({
           },
         )
       : say.text(
-          "The pier’s top is typed as {typed}, but the post above starts from {derived}. Correct one, or leave the top out.",
+          "The pier’s top is typed as {typed}, but what it carries wants it at {derived}. Correct one, or leave the top out.",
           {
             typed: say.length(d.typed),
             derived: say.length(d.derived),

@@ -1,6 +1,5 @@
-import { topOf } from "../../joinery/foot/foot-hold.ts";
 import { footDistances } from "../../joinery/foot/foot-room.ts";
-import type { FootRow, PostFoot } from "../../joinery/foot/post-foot.ts";
+import { type FootRow, type PostFoot, topOf } from "../../joinery/foot/post-foot.ts";
 import { defineCheck } from "../check.ts";
 import type { Say } from "../say.ts";
 

@@ -3,7 +3,7 @@ import type { Pier } from "../../model/model.ts";
 import { defineCheck } from "../check.ts";
 import { fineLength, steps } from "../formula-words.ts";
 import type { Say } from "../say.ts";
-import { nextSize, WIDEST_FOOTING, WIDEST_TUBE } from "./pier-sizes.ts";
+import { nextSize, padFix, tubeFix, WIDEST_FOOTING, WIDEST_TUBE } from "./pier-sizes.ts";
 
 interface Data {
   readonly pier: Pier;
@@ -116,17 +116,7 @@ export const barsCrowded = defineCheck<"model", Data>({
   },
   fixes: (d, say) => {
     const width = widthThatHolds(d, say);
-    if (width === undefined) return [];
-    const text = say.length(width);
-    const pad = d.pier.entry.kind === "pad";
-    return [
-      {
-        title: pad
-          ? say.text("Make the pad {side} wide", { side: text })
-          : say.text("Take a tube of {tube}", { tube: text }),
-        edits: [{ kind: "replace", path: `${d.pier.entry.path}/${pad ? "width" : "diameter"}`, text }],
-      },
-    ];
+    return d.pier.entry.kind === "pad" ? padFix(d.pier, width, say) : tubeFix(d.pier, width, say);
   },
 });
 

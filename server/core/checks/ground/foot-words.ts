@@ -1,5 +1,6 @@
 /** What the checks of a post's foot share: where they point, the formula, and what helps. */
-import { type FootWay, LIMIT_WORDS, type WayHold } from "../../joinery/foot/foot-hold.ts";
+import type { FootWay, WayHold } from "../../joinery/foot/foot-hold.ts";
+import { LIMIT_WORDS } from "../../joinery/foot/foot-limits.ts";
 import type { PostFoot } from "../../joinery/foot/post-foot.ts";
 import { square, times } from "../formula-words.ts";
 import type { Say } from "../say.ts";

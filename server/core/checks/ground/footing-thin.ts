@@ -1,5 +1,6 @@
 import type { Pier } from "../../model/model.ts";
 import { defineCheck } from "../check.ts";
+import { replaceFix } from "../replace-fix.ts";
 import { pierStep } from "./pier-sizes.ts";
 
 interface Data {
@@ -81,12 +82,8 @@ export const footingThin = defineCheck<"model", Data>({
   },
   fixes: (d, say) => {
     const step = pierStep(say);
-    const text = say.length(step * Math.ceil(d.least / step - 1e-6));
-    return [
-      {
-        title: say.text("Cast the footing {thickness} thick", { thickness: text }),
-        edits: [{ kind: "replace", path: d.path, text }],
-      },
-    ];
+    return replaceFix(d.path, say.length(step * Math.ceil(d.least / step - 1e-6)), (thickness) =>
+      say.text("Cast the footing {thickness} thick", { thickness }),
+    );
   },
 });

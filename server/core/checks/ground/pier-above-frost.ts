@@ -1,13 +1,14 @@
 import { leastFootingDepth } from "../../ground/frost.ts";
+import type { Pier } from "../../model/model.ts";
 import { inches } from "../../quantity/length.ts";
 import { defineCheck } from "../check.ts";
+import { depthFix } from "./pier-sizes.ts";
 
 interface Data {
-  readonly pier: string;
+  readonly pier: Pier;
   readonly depth: number;
   readonly frost: number;
   readonly least: number;
-  readonly path: string;
   /** what the file gives as depth of the tube, inches */
   readonly tube: number;
 }
@@ -40,11 +41,10 @@ export const pierAboveFrost = defineCheck<"model", Data>({
     for (const pier of model.piers) {
       const depth = pier.groundLow - pier.bottom;
       if (depth >= least - 1e-6) continue;
-      const path = `${pier.entry.path}/depth`;
       yield {
-        path,
+        path: `${pier.entry.path}/depth`,
         place: pier.id,
-        data: { pier: pier.id, depth, frost, least, path, tube: pier.groundLow - pier.tubeBottom },
+        data: { pier, depth, frost, least, tube: pier.groundLow - pier.tubeBottom },
         value: depth,
         limit: least,
         unit: "in",
@@ -57,7 +57,7 @@ export const pierAboveFrost = defineCheck<"model", Data>({
   },
   words: (d, say) =>
     say.text("{pier} ends {depth} below the lowest ground beside it. {why} Go {more} deeper.", {
-      pier: d.pier,
+      pier: d.pier.id,
       depth: say.length(d.depth),
       why:
         d.least > d.frost
@@ -78,15 +78,7 @@ export const pierAboveFrost = defineCheck<"model", Data>({
       usual: say.length(leastFootingDepth(0)),
       least: say.length(d.least),
     }),
-  fixes: (d, say) => {
-    const depth = say.length(enough(d.tube + d.least - d.depth, say.metric));
-    return [
-      {
-        title: say.text("Make the pier {depth} deep", { depth }),
-        edits: [{ kind: "replace", path: d.path, text: depth }],
-      },
-    ];
-  },
+  fixes: (d, say) => depthFix(d.pier, enough(d.tube + d.least - d.depth, say.metric), say),
 });
 
 /** The next whole inch, or centimetre. */

@@ -1,20 +1,17 @@
 import { type BearingUse, bearingUse, padFor, soilBearing } from "../../ground/bearing.ts";
 import type { Pier } from "../../model/model.ts";
 import { caseWords } from "../../statics/case-words.ts";
-import type { PierCase } from "../../statics/frame-results.ts";
-import type { FrameSolution } from "../../statics/solve-frame.ts";
 import { areaWords } from "../amount-words.ts";
 import { defineCheck, type Fix } from "../check.ts";
 import { fineLength, steps } from "../formula-words.ts";
 import type { Say } from "../say.ts";
-import { nextSize, pierStep, WIDEST_FOOTING } from "./pier-sizes.ts";
+import { type OnSoil, onSoil } from "./on-soil.ts";
+import { nextSize, padFix, pierStep, WIDEST_FOOTING } from "./pier-sizes.ts";
 
-interface Data {
+interface Data extends Pick<OnSoil, "soil" | "solution"> {
   readonly use: BearingUse;
   /** every pier of the entry: a size that is proposed stands at all of them */
-  readonly alike: readonly { readonly pier: Pier; readonly cases: readonly PierCase[] }[];
-  readonly soil: NonNullable<Parameters<typeof bearingUse>[2]>;
-  readonly solution: FrameSolution;
+  readonly alike: readonly OnSoil[];
 }
 
 interface Footing {
@@ -110,10 +107,8 @@ export const pierBearing = defineCheck<"results", Data>({
   input: "results",
   ofTheWhole: true,
   *find({ frame }) {
-    if (!frame) return;
-    const { soil } = frame.model.frame.site;
-    if (soil === undefined) return;
-    for (const { pier, cases } of frame.piers) {
+    const piers = onSoil(frame);
+    for (const { pier, cases, soil, solution } of piers) {
       const use = bearingUse(pier, cases, soil);
       if (!use || use.ratio <= 1 + 1e-9) continue;
       const key = isPad(pier) ? "width" : pier.footing ? "footing/diameter" : "diameter";
@@ -122,9 +117,9 @@ export const pierBearing = defineCheck<"results", Data>({
         place: pier.id,
         data: {
           use,
-          alike: frame.piers.filter((each) => each.pier.entry.path === pier.entry.path),
+          alike: piers.filter((each) => each.pier.entry.path === pier.entry.path),
           soil,
-          solution: frame.solution,
+          solution,
         },
         ...(tips(use)
           ? { value: use.off, limit: pier.diameter / 2, unit: "in" as const }
@@ -197,17 +192,7 @@ export const pierBearing = defineCheck<"results", Data>({
   },
   fixes: (d, say): Fix[] => {
     const { entry, footing: before } = d.use.pier;
-    if (isPad(d.use.pier)) {
-      const side = padSide(d, say);
-      if (side === undefined) return [];
-      const text = say.length(side);
-      return [
-        {
-          title: say.text("Make the pad {side} wide", { side: text }),
-          edits: [{ kind: "replace", path: `${entry.path}/width`, text }],
-        },
-      ];
-    }
+    if (isPad(d.use.pier)) return padFix(d.use.pier, padSide(d, say), say);
     const footing = footingFor(d, say);
     if (!footing) return [];
     const [diameter, thickness] = [say.length(footing.diameter), say.length(footing.thickness)];

@@ -9,7 +9,7 @@ import { defineCheck, type Fix, type Found } from "../check.ts";
 import { lacksWeight } from "../loads/lacks-weight.ts";
 import type { Say } from "../say.ts";
 import { footPath, heldWords, limitFormula, limitRemedy } from "./foot-words.ts";
-import { DEEPEST_PIER, nextSize, WIDEST_TUBE } from "./pier-sizes.ts";
+import { DEEPEST_PIER, depthFix, nextSize, tubeFix, WIDEST_TUBE } from "./pier-sizes.ts";
 
 /** The pier is too light, or the post is not tied to it, or its anchor holds less than pulls. */
 type Data = Lifted &
@@ -183,25 +183,6 @@ export const pierLifted = defineCheck<"results", Data>({
         : say.text("{up} > {none}", { up: say.force(d.up.most), none: say.force(0) }),
   fixes: (d, say): Fix[] => {
     if (d.kind !== "light" || d.pier.entry.kind === "pad") return [];
-    const { path } = d.pier.entry;
-    const [wider, deeper] = [widerTube(d, say), deeperTube(d, say)];
-    return [
-      ...(wider === undefined
-        ? []
-        : [
-            {
-              title: say.text("Take a tube of {tube}", { tube: say.length(wider) }),
-              edits: [{ kind: "replace" as const, path: `${path}/diameter`, text: say.length(wider) }],
-            },
-          ]),
-      ...(deeper === undefined
-        ? []
-        : [
-            {
-              title: say.text("Make the pier {depth} deep", { depth: say.length(deeper) }),
-              edits: [{ kind: "replace" as const, path: `${path}/depth`, text: say.length(deeper) }],
-            },
-          ]),
-    ];
+    return [...tubeFix(d.pier, widerTube(d, say), say), ...depthFix(d.pier, deeperTube(d, say), say)];
   },
 });

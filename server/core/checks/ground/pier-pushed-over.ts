@@ -10,18 +10,15 @@ import {
 } from "../../ground/sideways.ts";
 import type { Pier } from "../../model/model.ts";
 import { caseWords } from "../../statics/case-words.ts";
-import type { PierCase } from "../../statics/frame-results.ts";
-import type { FrameSolution } from "../../statics/solve-frame.ts";
 import { defineCheck, type Fix } from "../check.ts";
 import { perDepth, steps } from "../formula-words.ts";
+import { replaceFix } from "../replace-fix.ts";
 import type { Say } from "../say.ts";
-import { DEEPEST_PIER, nextSize, WIDEST_TUBE } from "./pier-sizes.ts";
+import { type OnSoil, onSoil } from "./on-soil.ts";
+import { DEEPEST_PIER, depthFix, nextSize, tubeFix, WIDEST_TUBE } from "./pier-sizes.ts";
 
-interface Data {
+interface Data extends Omit<OnSoil, "pier"> {
   readonly use: SidewaysUse;
-  readonly cases: readonly PierCase[];
-  readonly soil: NonNullable<Parameters<typeof sidewaysUse>[2]>;
-  readonly solution: FrameSolution;
 }
 
 /** A push below this is none, lb. */
@@ -205,10 +202,7 @@ export const pierPushedOver = defineCheck<"results", Data>({
   input: "results",
   ofTheWhole: true,
   *find({ frame }) {
-    if (!frame) return;
-    const { soil } = frame.model.frame.site;
-    if (soil === undefined) return;
-    for (const { pier, cases } of frame.piers) {
+    for (const { pier, cases, soil, solution } of onSoil(frame)) {
       const use = sidewaysUse(pier, cases, soil);
       if (!use || use.push < NOTHING || use.ratio <= 1 + 1e-9) continue;
       const key = use.kind === "pad" ? "width" : "depth";
@@ -216,7 +210,7 @@ export const pierPushedOver = defineCheck<"results", Data>({
         path: `${pier.entry.path}/${key}`,
         place: pier.id,
         level: isUnsafe(use) ? "error" : "warning",
-        data: { use, cases, soil, solution: frame.solution },
+        data: { use, cases, soil, solution },
         value: use.push,
         limit: use.holds,
         unit: "lb",
@@ -229,26 +223,16 @@ export const pierPushedOver = defineCheck<"results", Data>({
   worked: ({ use }, say) => (use.kind === "pad" ? padWorked(use, say) : poleWorked(use, say)),
   fixes: (d, say): Fix[] => {
     if (d.use.kind === "pad") return [];
-    const { path } = d.use.pier.entry;
+    const { pier } = d.use;
     const [deeper, wider] = [deeperPier(d, say), widerTube(d, say)];
-    const sized = (key: string, title: (size: string) => string, size: number | undefined): Fix[] => {
-      if (size === undefined) return [];
-      const text = say.length(size);
-      return [{ title: title(text), edits: [{ kind: "replace", path: `${path}/${key}`, text }] }];
-    };
     return [
-      ...sized("depth", (depth) => say.text("Make the pier {depth} deep", { depth }), deeper),
-      ...sized("diameter", (tube) => say.text("Take a tube of {tube}", { tube }), wider),
+      ...depthFix(pier, deeper, say),
+      ...tubeFix(pier, wider, say),
       ...(deeper === undefined && wider === undefined ? together(d, say) : []),
       ...(mayDouble(d)
-        ? [
-            {
-              title: say.text(
-                "Take the doubled value: half an inch of movement at the ground does no harm here",
-              ),
-              edits: [{ kind: "replace" as const, path: `${path}/lateral`, text: "doubled" }],
-            },
-          ]
+        ? replaceFix(`${pier.entry.path}/lateral`, "doubled", () =>
+            say.text("Take the doubled value: half an inch of movement at the ground does no harm here"),
+          )
         : []),
     ];
   },

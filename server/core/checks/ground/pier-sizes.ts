@@ -1,4 +1,7 @@
 /** Sizes that piers are made in, from which fixes take the smallest that does. Common practice, no source. */
+import type { Pier } from "../../model/model.ts";
+import type { Fix } from "../check.ts";
+import { replaceFix } from "../replace-fix.ts";
 import type { Say } from "../say.ts";
 
 /** No pier of a small frame is dug deeper, inches. */
@@ -26,3 +29,21 @@ export function nextSize(
     if (does(size)) return size;
   return undefined;
 }
+
+/** @param size inches; undefined = none does */
+const pierFix = (
+  { entry }: Pier,
+  key: string,
+  size: number | undefined,
+  say: Say,
+  title: (text: string) => string,
+): Fix[] => replaceFix(`${entry.path}/${key}`, size === undefined ? undefined : say.length(size), title);
+
+export const tubeFix = (pier: Pier, tube: number | undefined, say: Say): Fix[] =>
+  pierFix(pier, "diameter", tube, say, (text) => say.text("Take a tube of {tube}", { tube: text }));
+
+export const depthFix = (pier: Pier, depth: number | undefined, say: Say): Fix[] =>
+  pierFix(pier, "depth", depth, say, (text) => say.text("Make the pier {depth} deep", { depth: text }));
+
+export const padFix = (pier: Pier, side: number | undefined, say: Say): Fix[] =>
+  pierFix(pier, "width", side, say, (text) => say.text("Make the pad {side} wide", { side: text }));

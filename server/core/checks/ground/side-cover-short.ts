@@ -1,12 +1,12 @@
 import { faceCover, LEAST_SIDE_COVER, tubeFor, USUAL_SIDE_COVER } from "../../ground/cover.ts";
+import type { Pier } from "../../model/model.ts";
 import { defineCheck } from "../check.ts";
+import { tubeFix } from "./pier-sizes.ts";
 
 interface Data {
-  readonly pier: string;
-  readonly tube: number;
+  readonly pier: Pier;
   readonly timber: number;
   readonly cover: number;
-  readonly path: string;
 }
 
 export const sideCoverShort = defineCheck<"model", Data>({
@@ -35,12 +35,11 @@ export const sideCoverShort = defineCheck<"model", Data>({
       const broad = upright ? Math.max(timber.width, timber.depth) : timber.width;
       const cover = faceCover(pier.diameter, broad);
       if (cover >= USUAL_SIDE_COVER - 1e-6) continue;
-      const path = `${entry.path}/diameter`;
       yield {
-        path,
+        path: `${entry.path}/diameter`,
         place: pier.id,
         ...(cover < LEAST_SIDE_COVER - 1e-6 ? { level: "error" as const } : {}),
-        data: { pier: pier.id, tube: pier.diameter, timber: broad, cover, path },
+        data: { pier, timber: broad, cover },
         value: cover,
         limit: USUAL_SIDE_COVER,
         unit: "in",
@@ -52,8 +51,8 @@ export const sideCoverShort = defineCheck<"model", Data>({
     say.text(
       "{pier} is {tube} across, which leaves {cover} of concrete beside the straps of a timber {timber} wide, less than {wanted}: the concrete breaks out under uplift. Take {better} or more.",
       {
-        pier: d.pier,
-        tube: say.length(d.tube),
+        pier: d.pier.id,
+        tube: say.length(d.pier.diameter),
         cover: say.length(Math.max(0, d.cover)),
         timber: say.length(d.timber),
         wanted: say.length(USUAL_SIDE_COVER),
@@ -62,18 +61,10 @@ export const sideCoverShort = defineCheck<"model", Data>({
     ),
   worked: (d, say) =>
     say.text("{tube} ÷ 2 − {timber} ÷ 2 = {cover} < {wanted}", {
-      tube: say.length(d.tube),
+      tube: say.length(d.pier.diameter),
       timber: say.length(d.timber),
       cover: say.length(d.cover),
       wanted: say.length(USUAL_SIDE_COVER),
     }),
-  fixes: (d, say) => {
-    const tube = say.length(tubeFor(d.timber, say.metric));
-    return [
-      {
-        title: say.text("Take a tube of {tube}", { tube }),
-        edits: [{ kind: "replace", path: d.path, text: tube }],
-      },
-    ];
-  },
+  fixes: (d, say) => tubeFix(d.pier, tubeFor(d.timber, say.metric), say),
 });

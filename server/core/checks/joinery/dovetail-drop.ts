@@ -2,7 +2,7 @@ import { endBreadth } from "../../joinery/end-breadth.ts";
 import { usual } from "../../joinery/proportions.ts";
 import { defineCheck } from "../check.ts";
 import { judgedJoints } from "./judged.ts";
-import { sizePath } from "./size-path.ts";
+import { sizeFound, sizePath } from "./size-path.ts";
 
 interface Data {
   readonly joint: string;
@@ -54,14 +54,15 @@ export const dovetailDrop = defineCheck<"model", Data>({
             : "deep";
       const limit = shallow ? least : depth * (wrong === "deep" ? USUAL : MOST);
       yield {
-        ...sizePath(j, "drop", drop),
-        place: j.id,
+        ...sizeFound(j, sizePath(j, "drop", drop), d, limit, {
+          joint: j.id,
+          of: j.of.id,
+          drop: d,
+          depth,
+          limit,
+          wrong,
+        }),
         ...(wrong === "half" || wrong === "nothing-left" ? { level: "error" as const } : {}),
-        data: { joint: j.id, of: j.of.id, drop: d, depth, limit, wrong },
-        value: d,
-        limit,
-        unit: "in",
-        severity: Math.abs(d - limit),
       };
     }
   },

@@ -1,7 +1,7 @@
 import { halfExtent } from "../../model/box.ts";
 import { defineCheck } from "../check.ts";
 import { judgedJoints } from "./judged.ts";
-import { sizePath } from "./size-path.ts";
+import { sizeFound, sizePath } from "./size-path.ts";
 
 interface Data {
   readonly joint: string;
@@ -72,26 +72,29 @@ export const dovetailUnfit = defineCheck<"model", Data>({
       ];
       for (const w of wrong) {
         if (!w) continue;
-        const level = w.what === "neck" && neck > 1e-6 ? "warning" : "error";
-        yield {
-          ...sizePath(j, `dovetail/${w.key}`, w.of),
-          apart: w.what,
-          place: j.id,
+        const { key, of, what, stick, size, wood: wide } = w;
+        const level = what === "neck" && neck > 1e-6 ? "warning" : "error";
+        const data: Data = {
+          joint: j.id,
+          stick,
+          what,
+          size,
+          wood: wide,
+          housing: housing.value,
+          flare: flare.value,
           level,
-          data: {
-            joint: j.id,
-            stick: w.stick,
-            what: w.what,
-            size: w.size,
-            wood: w.wood,
-            housing: housing.value,
-            flare: flare.value,
-            level,
-          },
-          value: w.size,
-          limit: w.what === "neck" ? w.wood * NECK : w.wood,
-          unit: "in",
-          severity: Math.abs(w.size - w.wood),
+        };
+        yield {
+          ...sizeFound(
+            j,
+            sizePath(j, `dovetail/${key}`, of),
+            size,
+            what === "neck" ? wide * NECK : wide,
+            data,
+          ),
+          apart: what,
+          level,
+          severity: Math.abs(size - wide),
         };
       }
     }

@@ -1,7 +1,7 @@
 import { drawboreRange } from "../../fasteners/pegs/drawbore.ts";
 import { defineCheck } from "../check.ts";
 import { judgedJoints } from "./judged.ts";
-import { sizePath } from "./size-path.ts";
+import { sizeFound, sizePath } from "./size-path.ts";
 
 interface Data {
   readonly joint: string;
@@ -42,14 +42,14 @@ export const drawboreOutOfRange = defineCheck<"model", Data>({
       const blocked = draw >= peg / 2 - 1e-6;
       const limit = blocked ? peg / 2 : most;
       yield {
-        ...sizePath(j, "pegs/draw", pegs.draw),
-        place: j.id,
+        ...sizeFound(j, sizePath(j, "pegs/draw", pegs.draw), draw, limit, {
+          joint: j.id,
+          draw,
+          peg,
+          limit,
+          blocked,
+        }),
         ...(blocked ? { level: "error" as const } : {}),
-        data: { joint: j.id, draw, peg, limit, blocked },
-        value: draw,
-        limit,
-        unit: "in",
-        severity: draw - limit,
       };
     }
   },

@@ -1,6 +1,6 @@
 import { defineCheck } from "../check.ts";
 import { judgedJoints } from "./judged.ts";
-import { sizePath } from "./size-path.ts";
+import { sizeFound, sizePath } from "./size-path.ts";
 
 interface Data {
   readonly joint: string;
@@ -51,14 +51,13 @@ export const pegSize = defineCheck<"model", Data>({
       if (!wrong) continue;
       const limit = { tenon: thickness, thick: THICKEST, thin: THINNEST }[wrong];
       yield {
-        ...sizePath(j, "pegs/diameter", pegs.diameter),
-        place: j.id,
+        ...sizeFound(j, sizePath(j, "pegs/diameter", pegs.diameter), peg, limit, {
+          joint: j.id,
+          peg,
+          limit,
+          wrong,
+        }),
         ...(wrong === "tenon" ? { level: "error" as const } : {}),
-        data: { joint: j.id, peg, limit, wrong },
-        value: peg,
-        limit,
-        unit: "in",
-        severity: Math.abs(peg - limit),
       };
     }
   },

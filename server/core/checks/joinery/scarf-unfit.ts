@@ -1,10 +1,12 @@
-import type { Joint, Sized } from "../../joinery/joint.ts";
+import type { Joint } from "../../joinery/joint.ts";
+import type { Sized } from "../../joinery/joint-sizes.ts";
 import { leastSplayedLap } from "../../joinery/kinds/stop-splayed-scarf.ts";
 import { downToStep } from "../../joinery/proportions.ts";
 import { isScarf } from "../../joinery/scarf.ts";
-import { defineCheck, type Found } from "../check.ts";
+import { defineCheck } from "../check.ts";
+import { replaceFix } from "../replace-fix.ts";
 import { judgedJoints } from "./judged.ts";
-import { sizePath } from "./size-path.ts";
+import { sizeFound, sizePath } from "./size-path.ts";
 
 interface Data {
   readonly what: "end" | "wide" | "thick" | "blades" | "butts" | "none" | "short";
@@ -135,27 +137,20 @@ export const scarfUnfit = defineCheck<"model", Data>({
         const written = sizePath(joint, key, size);
         const splice = model.frame.members.find((m) => m.path === joint.of.path)?.splice;
         // a lap by the rule is right by itself: its place is wrong
-        const where: Pick<Found<Data>, "path" | "onKey"> = size.from === "default" && splice
-          ? { path: `${splice.path}/at` }
-          : written;
+        const where = size.from === "default" && splice ? { path: `${splice.path}/at` } : written;
+        const data: Data = {
+          joint: joint.id,
+          stick: joint.of.id,
+          depth: joint.of.depth,
+          near: 0,
+          past: 0,
+          ...wrong,
+          path: size.from === "file" ? written.path : undefined,
+        };
         yield {
-          ...where,
+          ...sizeFound(joint, where, wrong.size, wrong.limit, data),
           apart: wrong.what,
-          place: joint.id,
           ...(level ? { level } : {}),
-          data: {
-            joint: joint.id,
-            stick: joint.of.id,
-            depth: joint.of.depth,
-            near: 0,
-            past: 0,
-            ...wrong,
-            path: size.from === "file" ? written.path : undefined,
-          },
-          value: wrong.size,
-          limit: wrong.limit,
-          unit: "in",
-          severity: Math.abs(wrong.size - wrong.limit),
         };
       }
     }
@@ -246,22 +241,17 @@ export const scarfUnfit = defineCheck<"model", Data>({
         return say.text("{size} < 2 × {depth} = {limit}", values);
     }
   },
-  fixes: (d, say) => {
-    const { path, fits } = d;
-    if (path === undefined || fits === undefined) return [];
-    const to = say.length(downToStep(fits, say.metric));
-    return [
-      {
-        title:
-          d.what === "butts"
-            ? say.text("Make the butts {size} deep", { size: to })
-            : d.what === "wide" || d.what === "thick"
-              ? say.text("Make the blades {size} thick", { size: to })
-              : d.what === "blades"
-                ? say.text("Make the blades {size} long", { size: to })
-                : say.text("Make the lap {size} long", { size: to }),
-        edits: [{ kind: "replace", path, text: to }],
-      },
-    ];
-  },
+  fixes: (d, say) =>
+    replaceFix(
+      d.path,
+      d.fits === undefined ? undefined : say.length(downToStep(d.fits, say.metric)),
+      (size) =>
+        d.what === "butts"
+          ? say.text("Make the butts {size} deep", { size })
+          : d.what === "wide" || d.what === "thick"
+            ? say.text("Make the blades {size} thick", { size })
+            : d.what === "blades"
+              ? say.text("Make the blades {size} long", { size })
+              : say.text("Make the lap {size} long", { size }),
+    ),
 });

@@ -1,6 +1,7 @@
 import { SCREW_SLACK } from "../../fasteners/screw-room.ts";
 import { SCREW_LENGTHS, WOOD_BEHIND } from "../../joinery/kinds/screwed-brace.ts";
 import { defineCheck } from "../check.ts";
+import { replaceFix } from "../replace-fix.ts";
 import type { Say } from "../say.ts";
 import { type ScrewSet, screwSets } from "./screw-sets.ts";
 
@@ -73,12 +74,8 @@ export const screwComesOut = defineCheck<"model", ScrewSet>({
   fixes: (set, say) => {
     const better = fitting(set, say);
     if (better === undefined || set.written === undefined || !set.gives.length) return [];
-    const text = say.length(better);
-    return [
-      {
-        title: say.text("Take screws of {length}", { length: text }),
-        edits: [{ kind: "replace", path: `${set.written}/length`, text }],
-      },
-    ];
+    return replaceFix(`${set.written}/length`, say.length(better), (length) =>
+      say.text("Take screws of {length}", { length }),
+    );
   },
 });

@@ -2,6 +2,7 @@ import { lagPenetration } from "../../fasteners/lag-screw.ts";
 import { penetration } from "../../fasteners/lateral.ts";
 import { SCREW_LENGTHS, WOOD_BEHIND } from "../../joinery/kinds/screwed-brace.ts";
 import { defineCheck } from "../check.ts";
+import { replaceFix } from "../replace-fix.ts";
 import type { Say } from "../say.ts";
 import { type ScrewSet, screwSets } from "./screw-sets.ts";
 
@@ -93,12 +94,8 @@ export const screwsShort = defineCheck<"model", Data>({
   fixes: (d, say) => {
     const better = longer(d, say);
     if (better === undefined || d.written === undefined || !d.gives.length) return [];
-    const text = say.length(better);
-    return [
-      {
-        title: say.text("Take screws of {length}", { length: text }),
-        edits: [{ kind: "replace", path: `${d.written}/length`, text }],
-      },
-    ];
+    return replaceFix(`${d.written}/length`, say.length(better), (length) =>
+      say.text("Take screws of {length}", { length }),
+    );
   },
 });

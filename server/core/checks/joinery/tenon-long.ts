@@ -1,6 +1,7 @@
 import { defineCheck } from "../check.ts";
+import { replaceFix } from "../replace-fix.ts";
 import { judgedJoints } from "./judged.ts";
-import { sizePath } from "./size-path.ts";
+import { sizeFound, sizePath } from "./size-path.ts";
 
 interface Data {
   readonly joint: string;
@@ -43,10 +44,7 @@ export const tenonLong = defineCheck<"model", Data>({
       const wood = j.face.thickness - j.sizes.housing.value;
       const pierces = length >= wood - 1e-6;
       yield {
-        ...sizePath(j, "tenon/length", tenon.length),
-        place: j.id,
-        ...(pierces ? { level: "error" as const } : {}),
-        data: {
+        ...sizeFound(j, sizePath(j, "tenon/length", tenon.length), length, room, {
           joint: j.id,
           into: j.into.id,
           length,
@@ -55,11 +53,8 @@ export const tenonLong = defineCheck<"model", Data>({
           pierces,
           housing: j.sizes.housing.value,
           shared: Math.abs(room - (wood - j.sizes.housing.value) / 2) < 1e-6,
-        },
-        value: length,
-        limit: room,
-        unit: "in",
-        severity: length - room,
+        }),
+        ...(pierces ? { level: "error" as const } : {}),
       };
     }
   },
@@ -96,19 +91,9 @@ export const tenonLong = defineCheck<"model", Data>({
     const j = model.joints.find((x) => x.id === d.joint);
     const step = say.metric ? 5 / 25.4 : 1 / 2;
     const to = Math.floor(d.room / step + 1e-9) * step;
-    return !j?.entry || to <= 0 || j.sizes.tenon?.length.from !== "file"
-      ? []
-      : [
-          {
-            title: say.text("Shorten the tenon to {length}", { length: say.length(to) }),
-            edits: [
-              {
-                kind: "replace",
-                path: `${j.path}/tenon/length`,
-                text: say.length(to),
-              },
-            ],
-          },
-        ];
+    if (!j?.entry || to <= 0 || j.sizes.tenon?.length.from !== "file") return [];
+    return replaceFix(`${j.path}/tenon/length`, say.length(to), (length) =>
+      say.text("Shorten the tenon to {length}", { length }),
+    );
   },
 });

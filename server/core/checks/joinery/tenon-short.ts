@@ -1,7 +1,7 @@
 import { usual } from "../../joinery/proportions.ts";
 import { defineCheck } from "../check.ts";
 import { judgedJoints } from "./judged.ts";
-import { sizePath } from "./size-path.ts";
+import { sizeFound, sizePath } from "./size-path.ts";
 
 interface Data {
   readonly joint: string;
@@ -33,15 +33,11 @@ export const tenonShort = defineCheck<"model", Data>({
     for (const j of judgedJoints(model)) {
       const { tenon } = j.sizes;
       if (!tenon || tenon.length.value >= least - 1e-6) continue;
-      yield {
-        ...sizePath(j, "tenon/length", tenon.length),
-        place: j.id,
-        data: { joint: j.id, length: tenon.length.value, least },
-        value: tenon.length.value,
-        limit: least,
-        unit: "in",
-        severity: least - tenon.length.value,
-      };
+      yield sizeFound(j, sizePath(j, "tenon/length", tenon.length), tenon.length.value, least, {
+        joint: j.id,
+        length: tenon.length.value,
+        least,
+      });
     }
   },
   words: (d, say) =>

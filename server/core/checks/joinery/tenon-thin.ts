@@ -1,7 +1,8 @@
 import { defineCheck } from "../check.ts";
+import { replaceFix } from "../replace-fix.ts";
 import type { Say } from "../say.ts";
 import { judgedJoints } from "./judged.ts";
-import { sizePath } from "./size-path.ts";
+import { sizeFound, sizePath } from "./size-path.ts";
 
 interface Data {
   readonly joint: string;
@@ -37,15 +38,11 @@ export const tenonThin = defineCheck<"model", Data>({
       const thickness = size?.value;
       if (thickness === undefined || thickness >= LEAST - 1e-6) continue;
       const where = sizePath(j, "tenon/thickness", size);
-      yield {
-        ...where,
-        place: j.id,
-        data: { joint: j.id, thickness, path: size?.from === "file" ? where.path : undefined },
-        value: thickness,
-        limit: LEAST,
-        unit: "in",
-        severity: LEAST - thickness,
-      };
+      yield sizeFound(j, where, thickness, LEAST, {
+        joint: j.id,
+        thickness,
+        path: size?.from === "file" ? where.path : undefined,
+      });
     }
   },
   words: (d, say) =>
@@ -60,17 +57,10 @@ export const tenonThin = defineCheck<"model", Data>({
     ),
   worked: (d, say) =>
     say.text("{thickness} < {least}", { thickness: say.length(d.thickness), least: say.length(LEAST) }),
-  fixes: (d, say) => {
-    const text = say.length(better(say));
-    return d.path === undefined
-      ? []
-      : [
-          {
-            title: say.text("Make the tenon {thickness} thick", { thickness: text }),
-            edits: [{ kind: "replace", path: d.path, text }],
-          },
-        ];
-  },
+  fixes: (d, say) =>
+    replaceFix(d.path, say.length(better(say)), (thickness) =>
+      say.text("Make the tenon {thickness} thick", { thickness }),
+    ),
 });
 
 /** The usual thickness, inches. */

@@ -1,9 +1,10 @@
 import { endBreadth } from "../../joinery/end-breadth.ts";
-import type { Sized } from "../../joinery/joint.ts";
+import type { Sized } from "../../joinery/joint-sizes.ts";
 import { dot, type Vec3 } from "../../model/vec.ts";
 import { defineCheck } from "../check.ts";
+import { replaceFix } from "../replace-fix.ts";
 import { judgedJoints } from "./judged.ts";
-import { sizePath } from "./size-path.ts";
+import { sizeFound, sizePath } from "./size-path.ts";
 
 interface Data {
   readonly joint: string;
@@ -42,23 +43,15 @@ export const tenonWide = defineCheck<"model", Data>({
         const side = Math.abs(dot(widthDir, axis)) > Math.abs(dot(depthDir, axis)) ? width : depth;
         if (size.value <= wood + 1e-3) return;
         const where = sizePath(j, `tenon/${what}`, size);
-        yield {
-          ...where,
-          place: j.id,
-          data: {
-            joint: j.id,
-            of: j.of.id,
-            what,
-            size: size.value,
-            wood,
-            side,
-            path: size.from === "file" ? where.path : undefined,
-          },
-          value: size.value,
-          limit: wood,
-          unit: "in" as const,
-          severity: size.value - wood,
-        };
+        yield sizeFound(j, where, size.value, wood, {
+          joint: j.id,
+          of: j.of.id,
+          what,
+          size: size.value,
+          wood,
+          side,
+          path: size.from === "file" ? where.path : undefined,
+        });
       };
       // the height of a half-dovetail follows from its drop
       if (!wedge) yield* judge("width", tenon.width, j.face.grain);
@@ -93,14 +86,9 @@ export const tenonWide = defineCheck<"model", Data>({
   },
   fixes: (d, say) => {
     const step = say.metric ? 5 / 25.4 : 1 / 2;
-    const to = say.length(Math.floor(d.wood / step + 1e-9) * step);
-    return d.path === undefined || d.wood < step || d.what === "thickness"
-      ? []
-      : [
-          {
-            title: say.text("Make the tenon {width} wide", { width: to }),
-            edits: [{ kind: "replace", path: d.path, text: to }],
-          },
-        ];
+    if (d.wood < step || d.what === "thickness") return [];
+    return replaceFix(d.path, say.length(Math.floor(d.wood / step + 1e-9) * step), (width) =>
+      say.text("Make the tenon {width} wide", { width }),
+    );
   },
 });

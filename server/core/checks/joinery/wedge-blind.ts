@@ -1,6 +1,7 @@
 import { MORTISE_CLEARANCE } from "../../joinery/proportions.ts";
 import { inches } from "../../quantity/length.ts";
 import { defineCheck } from "../check.ts";
+import { replaceFix } from "../replace-fix.ts";
 import { judgedJoints } from "./judged.ts";
 import { sizePath } from "./size-path.ts";
 
@@ -68,12 +69,8 @@ export const wedgeBlind = defineCheck<"model", Data>({
       room: say.length(MORTISE_CLEARANCE),
       wood: say.length(d.wood),
     }),
-  fixes: (d, say) => [
-    {
-      title: say.text("Make the tenon {length} long, so that it goes through", {
-        length: say.length(d.through),
-      }),
-      edits: [{ kind: "replace", path: d.path, text: say.length(d.through) }],
-    },
-  ],
+  fixes: (d, say) =>
+    replaceFix(d.path, say.length(d.through), (length) =>
+      say.text("Make the tenon {length} long, so that it goes through", { length }),
+    ),
 });

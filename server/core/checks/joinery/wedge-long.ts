@@ -1,21 +1,11 @@
-import { wedgeLength } from "../../joinery/proportions.ts";
 import { defineCheck } from "../check.ts";
-import { judgedJoints } from "./judged.ts";
-
-interface Data {
-  readonly joint: string;
-  readonly path: string;
-  readonly length: number;
-  /** in */
-  readonly mortise: number;
-  /** what the rule takes where the file gives no length, in */
-  readonly usual: number;
-}
+import { sizeFound } from "./size-path.ts";
+import { type WrittenWedge, wedgeFix, writtenWedges } from "./wedge-lengths.ts";
 
 /** Wedges that were meant are shorter than so many of what the rule takes. */
 const MOST = 2;
 
-export const wedgeLong = defineCheck<"model", Data>({
+export const wedgeLong = defineCheck<"model", WrittenWedge>({
   meta: {
     id: "wedge-long",
     title: "A wedge far longer than its mortise and what drying asks for",
@@ -34,32 +24,17 @@ export const wedgeLong = defineCheck<"model", Data>({
   },
   input: "model",
   *find(model) {
-    const metric = model.frame.units === "mm";
-    for (const joint of judgedJoints(model)) {
-      const { wedge } = joint.sizes;
-      const written = joint.entry?.wedge?.path;
-      if (wedge?.whole.from !== "file" || written === undefined) continue;
-      const length = wedge.whole.value;
-      const usual = wedgeLength(wedge.length, wedge.reserve, metric);
+    for (const wedge of writtenWedges(model)) {
+      const { joint, path, length, usual } = wedge;
       const limit = MOST * usual;
-      if (length <= limit + 1e-6) continue;
-      const path = `${written}/length`;
-      yield {
-        path,
-        place: joint.id,
-        data: { joint: joint.id, path, length, mortise: wedge.length, usual },
-        value: length,
-        limit,
-        unit: "in",
-        severity: length - limit,
-      };
+      if (length > limit + 1e-6) yield sizeFound(joint, { path }, length, limit, wedge);
     }
   },
   words: (d, say) =>
     say.text(
       "The wedge at {joint} is {length} long, and its mortise is {mortise} deep: {usual} is all that is ever driven in, the rest stands out of the post. Look whether the number or its unit is mistyped.",
       {
-        joint: d.joint,
+        joint: d.joint.id,
         length: say.length(d.length),
         mortise: say.length(d.mortise),
         usual: say.length(d.usual),
@@ -71,10 +46,5 @@ export const wedgeLong = defineCheck<"model", Data>({
       usual: say.length(d.usual),
       limit: say.length(MOST * d.usual),
     }),
-  fixes: (d, say) => [
-    {
-      title: say.text("Make the wedge {length} long", { length: say.length(d.usual) }),
-      edits: [{ kind: "replace", path: d.path, text: say.length(d.usual) }],
-    },
-  ],
+  fixes: wedgeFix,
 });

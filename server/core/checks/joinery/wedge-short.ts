@@ -1,18 +1,10 @@
-import { usual, wedgeLength } from "../../joinery/proportions.ts";
+import { usual } from "../../joinery/proportions.ts";
 import { defineCheck } from "../check.ts";
 import { fineLength, steps } from "../formula-words.ts";
-import { judgedJoints } from "./judged.ts";
+import { sizeFound } from "./size-path.ts";
+import { type WrittenWedge, wedgeFix, writtenWedges } from "./wedge-lengths.ts";
 
-interface Data {
-  readonly joint: string;
-  readonly of: string;
-  readonly path: string;
-  readonly length: number;
-  /** in: the mortise, and what the wedge is driven on as the timber dries */
-  readonly mortise: number;
-  readonly reserve: number;
-  /** the shortest that serves, as it is marked out */
-  readonly usual: number;
+interface Data extends WrittenWedge {
   readonly inside: boolean;
 }
 
@@ -36,41 +28,21 @@ export const wedgeShort = defineCheck<"model", Data>({
   input: "model",
   *find(model) {
     const metric = model.frame.units === "mm";
-    for (const joint of judgedJoints(model)) {
-      const { wedge } = joint.sizes;
-      const written = joint.entry?.wedge?.path;
-      if (wedge?.whole.from !== "file" || written === undefined) continue;
-      const { length: mortise, reserve } = wedge;
-      const length = wedge.whole.value;
+    for (const wedge of writtenWedges(model)) {
+      const { joint, path, length, mortise, reserve } = wedge;
       const inside = length < mortise - 1 / 32;
       const limit = inside ? mortise : mortise + reserve;
       if (length >= limit - usual(metric, 1 / 32, 1)) continue;
-      const path = `${written}/length`;
       yield {
-        path,
-        place: joint.id,
+        ...sizeFound(joint, { path }, length, limit, { ...wedge, inside }),
         ...(inside ? {} : { level: "note" as const }),
-        data: {
-          joint: joint.id,
-          of: joint.of.id,
-          path,
-          length,
-          mortise,
-          reserve,
-          usual: wedgeLength(mortise, reserve, metric),
-          inside,
-        },
-        value: length,
-        limit,
-        unit: "in",
-        severity: limit - length,
       };
     }
   },
   words: (d, say) => {
     const values = {
-      joint: d.joint,
-      of: d.of,
+      joint: d.joint.id,
+      of: d.joint.of.id,
       length: say.length(d.length),
       mortise: say.length(d.mortise),
       reserve: say.length(d.reserve),
@@ -97,10 +69,5 @@ export const wedgeShort = defineCheck<"model", Data>({
       ? say.text("{length} < {mortise}", values)
       : steps(say.text("{length} < {mortise} + {reserve} = {sum}", values));
   },
-  fixes: (d, say) => [
-    {
-      title: say.text("Make the wedge {length} long", { length: say.length(d.usual) }),
-      edits: [{ kind: "replace", path: d.path, text: say.length(d.usual) }],
-    },
-  ],
+  fixes: wedgeFix,
 });

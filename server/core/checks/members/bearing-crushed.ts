@@ -1,19 +1,15 @@
 import type { Model } from "../../model/model.ts";
 import type { Bearing } from "../../statics/bearing-force.ts";
 import { caseWords } from "../../statics/case-words.ts";
-import type { FrameResults, MemberUse } from "../../statics/frame-results.ts";
+import type { MemberUse } from "../../statics/frame-results.ts";
 import { amountWords, noteWords } from "../amount-words.ts";
 import { defineCheck, type Found } from "../check.ts";
 import { seatKey, sizePath } from "../joinery/size-path.ts";
 import type { Say } from "../say.ts";
 import { bearingFormula } from "./bearing-formula.ts";
-import { loadRelated } from "./load-related.ts";
 import { sectionPath } from "./member-path.ts";
-import { byEndGrain, type Exceeded, limitWords, overPercent, placeWords, worstOver } from "./use-words.ts";
-
-interface Data extends Exceeded {
-  readonly solution: FrameResults["solution"];
-}
+import { type OverLimit, overLimit } from "./over-limit.ts";
+import { byEndGrain, type Exceeded, limitWords, overPercent, placeWords } from "./use-words.ts";
 
 /** Past this the crushing is no longer a matter of a dent (common practice). */
 const DENT = 1.5;
@@ -26,7 +22,7 @@ const MOST_NOTCH = 1 / 4;
 const MOST_LAPPED = 1 / 2;
 
 /** Where to change it: the size of the joint that makes the bearing larger, else the joint; without one the section. */
-function pathOf(model: Model, { result, use }: Exceeded): Pick<Found<Data>, "path" | "onKey"> {
+function pathOf(model: Model, { result, use }: Exceeded): Pick<Found<OverLimit>, "path" | "onKey"> {
   const { joint, growth } = use.bearing ?? {};
   if (!joint) return { path: sectionPath(model, result.timber) };
   if (!growth) return { path: joint.path, onKey: true };
@@ -76,7 +72,7 @@ function helpWords({ use }: Exceeded, say: Say): string {
     : say.text("A housing {length} deep would carry it.", { length });
 }
 
-export const bearingCrushed = defineCheck<"results", Data>({
+export const bearingCrushed = defineCheck<"results", OverLimit>({
   meta: {
     id: "bearing-crushed",
     title: "Wood crushed across its grain",
@@ -97,28 +93,12 @@ export const bearingCrushed = defineCheck<"results", Data>({
   },
   input: "results",
   ofTheWhole: true,
-  *find({ frame, model }) {
-    if (!frame) return;
-    const related = loadRelated(frame);
-    for (const result of frame.members.values()) {
-      const use = worstOver(result, (what) => what === "bearing");
-      if (!use) continue;
-      yield {
-        ...pathOf(model, { result, use }),
-        ...(use.ratio > DENT ? { level: "error" as const } : {}),
-        place: result.timber.id,
-        data: { result, use, solution: frame.solution },
-        value: use.value,
-        limit: use.limit,
-        unit: "psi",
-        severity: use.ratio,
-        // only the worst of a path is told: the others need not be traced
-        get related() {
-          return related(result.timber, use);
-        },
-      };
-    }
-  },
+  find: ({ frame, model }) =>
+    overLimit(
+      frame,
+      (what) => what === "bearing",
+      (one) => ({ ...pathOf(model, one), ...(one.use.ratio > DENT ? { level: "error" as const } : {}) }),
+    ),
   words: (d, say) =>
     say.text(
       "{stick} is pressed with {value} {place}, more than the {limit} its wood takes there ({ratio}), under {combination}. Allowed: {made}. It bears on {area} ({note}) and needs {need}. {help}",

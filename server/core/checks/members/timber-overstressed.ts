@@ -1,23 +1,10 @@
 import { caseWords } from "../../statics/case-words.ts";
-import type { FrameResults, MemberUse } from "../../statics/frame-results.ts";
 import { defineCheck } from "../check.ts";
 import type { Say } from "../say.ts";
-import { loadRelated } from "./load-related.ts";
 import { sectionPath, spokenFor } from "./member-path.ts";
+import { type OverLimit, overLimit } from "./over-limit.ts";
 import { stressFormula } from "./stress-formula.ts";
-import {
-  amount,
-  type Exceeded,
-  limitWords,
-  overPercent,
-  placeWords,
-  STRENGTH,
-  worstOver,
-} from "./use-words.ts";
-
-interface Data extends Exceeded {
-  readonly solution: FrameResults["solution"];
-}
+import { amount, type Exceeded, limitWords, overPercent, placeWords, STRENGTH } from "./use-words.ts";
 
 /** A larger section weighs more itself. */
 const HEAVIER = 1.01;
@@ -40,7 +27,7 @@ function sizeFor({ result, use }: Exceeded): number | undefined {
     : Math.ceil(size * HEAVIER * grow * 2) / 2;
 }
 
-function helpWords(d: Data, say: Say): string {
+function helpWords(d: OverLimit, say: Say): string {
   const { what, bends } = d.use;
   if (what === "notched-shear")
     return say.text(
@@ -65,7 +52,7 @@ function helpWords(d: Data, say: Say): string {
   return say.text("Take a larger section or a better grade, or cut less away there.");
 }
 
-export const timberOverstressed = defineCheck<"results", Data>({
+export const timberOverstressed = defineCheck<"results", OverLimit>({
   meta: {
     id: "timber-overstressed",
     title: "A timber that breaks under its load",
@@ -86,26 +73,13 @@ export const timberOverstressed = defineCheck<"results", Data>({
   },
   input: "results",
   ofTheWhole: true,
-  *find(results) {
-    const { frame } = results;
-    if (!frame) return;
-    const related = loadRelated(frame);
-    for (const result of frame.members.values()) {
-      const use = worstOver(result, (what) => STRENGTH[what] !== undefined);
-      if (!use || spokenFor(results, result.timber, "strength")) continue;
-      yield {
-        path: sectionPath(results.model, result.timber),
-        place: result.timber.id,
-        data: { result, use, solution: frame.solution },
-        ...numbers(use),
-        severity: use.ratio,
-        // only the worst of a path is told: the others need not be traced
-        get related() {
-          return related(result.timber, use);
-        },
-      };
-    }
-  },
+  find: (results) =>
+    overLimit(
+      results.frame,
+      (what) => STRENGTH[what] !== undefined,
+      ({ result: { timber } }) =>
+        spokenFor(results, timber, "strength") ? undefined : { path: sectionPath(results.model, timber) },
+    ),
   words(d, say) {
     const { use, result } = d;
     const facts = {
@@ -137,13 +111,3 @@ export const timberOverstressed = defineCheck<"results", Data>({
   },
   worked: (d, say) => stressFormula(d.use, say),
 });
-
-/** Where nothing is left of the section, or it buckles, no number tells how far it is over. */
-function numbers({
-  value,
-  limit,
-  unit,
-  ratio,
-}: MemberUse): Partial<Pick<MemberUse, "value" | "limit" | "unit">> {
-  return Number.isFinite(ratio) ? { value, limit, unit } : {};
-}

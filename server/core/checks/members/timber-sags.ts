@@ -1,17 +1,13 @@
 import { totalDeflection } from "../../members/deflection.ts";
 import { caseWords } from "../../statics/case-words.ts";
-import type { FrameResults, MemberUse } from "../../statics/frame-results.ts";
+import type { MemberUse } from "../../statics/frame-results.ts";
 import { amountWords, noteWords } from "../amount-words.ts";
 import { defineCheck } from "../check.ts";
 import { creepSum, fineLength } from "../formula-words.ts";
 import type { Say } from "../say.ts";
-import { loadRelated } from "./load-related.ts";
 import { sectionPath, spokenFor } from "./member-path.ts";
-import { type Exceeded, fromFoot, worstOver } from "./use-words.ts";
-
-interface Data extends Exceeded {
-  readonly solution: FrameResults["solution"];
-}
+import { type OverLimit, overLimit } from "./over-limit.ts";
+import { fromFoot } from "./use-words.ts";
 
 /** `, 1/240 of 12' (carries a floor)` */
 function shareWords({ share }: MemberUse, say: Say): string {
@@ -23,7 +19,7 @@ function shareWords({ share }: MemberUse, say: Say): string {
   });
 }
 
-export const timberSags = defineCheck<"results", Data>({
+export const timberSags = defineCheck<"results", OverLimit>({
   meta: {
     id: "timber-sags",
     title: "A timber that sags too far",
@@ -43,28 +39,13 @@ export const timberSags = defineCheck<"results", Data>({
   },
   input: "results",
   ofTheWhole: true,
-  *find(results) {
-    const { frame } = results;
-    if (!frame) return;
-    const related = loadRelated(frame);
-    for (const result of frame.members.values()) {
-      const use = worstOver(result, (what) => what === "live-deflection" || what === "total-deflection");
-      if (!use || spokenFor(results, result.timber, "sag")) continue;
-      yield {
-        path: sectionPath(results.model, result.timber),
-        place: result.timber.id,
-        data: { result, use, solution: frame.solution },
-        value: use.value,
-        limit: use.limit,
-        unit: "in",
-        severity: use.ratio,
-        // only the worst of a path is told: the others need not be traced
-        get related() {
-          return related(result.timber, use);
-        },
-      };
-    }
-  },
+  find: (results) =>
+    overLimit(
+      results.frame,
+      (what) => what === "live-deflection" || what === "total-deflection",
+      ({ result: { timber } }) =>
+        spokenFor(results, timber, "sag") ? undefined : { path: sectionPath(results.model, timber) },
+    ),
   words: (d, say) =>
     say.text(
       "{stick} ({section}) sags {value} {where}, more than the {limit} allowed for {what}{share}, under {combination}. A depth of about {depth} would hold it; so would a support in its span.",

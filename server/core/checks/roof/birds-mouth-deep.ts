@@ -1,6 +1,7 @@
 import type { Joint } from "../../joinery/joint.ts";
 import { defineCheck } from "../check.ts";
 import { seatKey, sizePath } from "../joinery/size-path.ts";
+import { replaceFix } from "../replace-fix.ts";
 import type { Say } from "../say.ts";
 
 interface Data {
@@ -158,15 +159,8 @@ export const birdsMouthDeep = defineCheck<"model", Data>({
           left: say.length(d.left),
           least: say.length(d.depth * LEAST_LEFT),
         }),
-  fixes: (d, say) => {
-    const text = say.length(shorter(d.longest, say.metric));
-    return d.path === undefined
-      ? []
-      : [
-          {
-            title: say.text("Seat {length}", { length: text }),
-            edits: [{ kind: "replace", path: d.path, text }],
-          },
-        ];
-  },
+  fixes: (d, say) =>
+    replaceFix(d.path, say.length(shorter(d.longest, say.metric)), (length) =>
+      say.text("Seat {length}", { length }),
+    ),
 });

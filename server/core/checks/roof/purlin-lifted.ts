@@ -1,15 +1,14 @@
 import { mostScrewsOver } from "../../roof/fastener-room.ts";
 import { crossingName } from "../../roof/purlin-crossings.ts";
-import { upliftHold } from "../../roof/seat-fasteners.ts";
+import { type UpliftHold, upliftHold } from "../../roof/seat-fasteners.ts";
 import { type SizedFasteners, screwsFor } from "../../roof/sized-fasteners.ts";
-import { caseWords } from "../../statics/case-words.ts";
 import type { FrameResults } from "../../statics/frame-results.ts";
 import { type PurlinLift, purlinLifts } from "../../statics/purlin-lifts.ts";
 import { defineCheck } from "../check.ts";
 import { lacksWeight } from "../loads/lacks-weight.ts";
-import { overPercent } from "../members/use-words.ts";
 import type { Say } from "../say.ts";
 import { fastenFix, screwsWords, upliftFormula } from "./fasten-words.ts";
+import { liftedFound, liftedWords, pullWords } from "./lifted.ts";
 
 interface Data {
   readonly lift: PurlinLift;
@@ -29,14 +28,12 @@ function screws({ lift }: Data, say: Say): SizedFasteners | undefined {
 }
 
 /** How what is there is counted: two sentences' middles, for screws and for nails. */
-function countedWords(lift: PurlinLift, say: Say): string {
-  const { hold, lower, wood } = lift;
-  if (!hold) return "";
-  const values = { held: say.length(Math.max(0, hold.held)), wood: say.length(wood), lower: lower.id };
-  if (hold.held <= 0) return say.text("they end in the purlin, {wood} deep", values);
-  if (hold.fasteners.kind === "screws")
+function countedWords(lower: string, { fasteners, held, toeNailed, wood }: UpliftHold, say: Say): string {
+  const values = { held: say.length(Math.max(0, held)), wood: say.length(wood), lower };
+  if (held <= 0) return say.text("they end in the purlin, {wood} deep", values);
+  if (fasteners.kind === "screws")
     return say.text("with {held} of thread in {lower} below {wood} of purlin", values);
-  return hold.toeNailed
+  return toeNailed
     ? say.text("driven on the slant, with {held} in {lower}", values)
     : say.text("with {held} in {lower} below {wood} of purlin", values);
 }
@@ -69,59 +66,23 @@ export const purlinLifted = defineCheck<"results", Data>({
       const { fastening, hold, pull } = lift;
       if (fastening.written === "unread") continue;
       if (hold && hold.uplift.value >= pull.most) continue;
-      yield {
-        path: fastening.path,
-        onKey: true,
-        place: crossingName(lift),
-        data: { lift, solution: frame.solution },
-        value: pull.most,
-        limit: hold?.uplift.value ?? 0,
-        unit: "lb",
-        // equal pulls at mirrored places differ in the last digits
-        severity: Math.round(pull.most),
-      };
+      yield liftedFound(lift, crossingName(lift), { lift, solution: frame.solution });
     }
   },
   words: (d, say) => {
-    const { upper, lower, pull, hold, fastening } = d.lift;
-    const values = {
-      purlin: upper.id,
-      lower: lower.id,
-      force: say.force(pull.most),
-      combination: caseWords(d.solution, pull.caseId, say),
-      help:
-        screwsWords(screws(d, say), say) ??
+    const { lift } = d;
+    const { upper, lower } = lift;
+    return liftedWords(
+      lift,
+      say.text("{purlin} is lifted off {lower} with {force} under {combination}", {
+        purlin: upper.id,
+        lower: lower.id,
+        ...pullWords(lift, d.solution, say),
+      }),
+      (hold) => countedWords(lower.id, hold, say),
+      screwsWords(screws(d, say), say) ??
         say.text("Strap each purlin to what carries it with steel rated for it."),
-    };
-    if (!hold)
-      return fastening.written === undefined
-        ? say.text(
-            "{purlin} is lifted off {lower} with {force} under {combination}, and nothing is named that holds it down. {help}",
-            values,
-          )
-        : say.text(
-            "{purlin} is lifted off {lower} with {force} under {combination}; what holds it is named without a diameter and a length, and counts for nothing. {help}",
-            values,
-          );
-    const { fasteners, uplift } = hold;
-    const how = {
-      ...values,
-      count: fasteners.count,
-      diameter: say.length(fasteners.diameter),
-      counted: countedWords(d.lift, say),
-    };
-    if (uplift.value <= 0)
-      return say.text(
-        fasteners.kind === "screws"
-          ? "{purlin} is lifted off {lower} with {force} under {combination}, and its screws hold nothing: {count} of {diameter}, {counted}. {help}"
-          : "{purlin} is lifted off {lower} with {force} under {combination}, and its nails hold nothing: {count} of {diameter}, {counted}. {help}",
-        how,
-      );
-    return say.text(
-      fasteners.kind === "screws"
-        ? "{purlin} is lifted off {lower} with {force} under {combination}, more than the {limit} that its screws hold ({ratio}): {count} of {diameter}, {counted}. {help}"
-        : "{purlin} is lifted off {lower} with {force} under {combination}, more than the {limit} that its nails hold ({ratio}): {count} of {diameter}, {counted}. {help}",
-      { ...how, limit: say.force(uplift.value), ratio: overPercent(pull.most / uplift.value, say) },
+      say,
     );
   },
   worked: ({ lift: { pull, hold } }, say) => upliftFormula(pull.most, hold, say),

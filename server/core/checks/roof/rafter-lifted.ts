@@ -1,24 +1,19 @@
 import type { Joint } from "../../joinery/joint.ts";
 import { hasRoom } from "../../roof/fastener-room.ts";
-import { type Fastening, fastenings, isRafterSeat } from "../../roof/fastening.ts";
+import { fastenings, isRafterSeat } from "../../roof/fastening.ts";
 import { seatHold, type UpliftHold } from "../../roof/seat-fasteners.ts";
 import { type SizedFasteners, screwsFor, sizedFasteners } from "../../roof/sized-fasteners.ts";
-import { caseWords } from "../../statics/case-words.ts";
-import type { FrameResults, Pull } from "../../statics/frame-results.ts";
+import type { FrameResults } from "../../statics/frame-results.ts";
 import { seatPull } from "../../statics/joint-holds.ts";
 import { defineCheck } from "../check.ts";
 import { lacksWeight } from "../loads/lacks-weight.ts";
-import { overPercent } from "../members/use-words.ts";
 import type { Say } from "../say.ts";
 import { fastenFix, screwsWords, upliftFormula } from "./fasten-words.ts";
+import { type Lifted, liftedFound, liftedWords, pullWords } from "./lifted.ts";
 
-interface Data {
+interface Data extends Lifted {
   readonly joint: Joint;
-  readonly pull: Pull;
   readonly solution: FrameResults["solution"];
-  readonly fastening: Fastening;
-  /** undefined = the file names none, or gives no size for them */
-  readonly hold: UpliftHold | undefined;
 }
 
 /** Uplift below this is none, lb: less than a foot of rafter weighs. */
@@ -29,12 +24,6 @@ const screws = ({ joint, pull }: Data, say: Say): SizedFasteners | undefined =>
     (each) => hasRoom(each, joint) && (seatHold(joint, each, pull.duration)?.uplift.value ?? 0) >= pull.most,
     say.metric,
   );
-
-function helpWords(d: Data, say: Say): string {
-  return (
-    screwsWords(screws(d, say), say) ?? say.text("Strap each rafter to the plate with steel rated for it.")
-  );
-}
 
 /** How what is there is counted. */
 function countedWords({ fasteners, held, toeNailed, wood }: UpliftHold, say: Say): string {
@@ -77,67 +66,26 @@ export const rafterLifted = defineCheck<"results", Data>({
       const pull = isRafterSeat(joint) ? seatPull(frame, joint) : undefined;
       if (!pull || pull.most < NOTHING) continue;
       const fastening = fasteningOf(joint);
-      const { written, path } = fastening;
-      if (written === "unread") continue;
-      const sized = sizedFasteners(written);
+      if (fastening.written === "unread") continue;
+      const sized = sizedFasteners(fastening.written);
       const hold = sized && seatHold(joint, sized, pull.duration);
       // wood without values has a finding of its own
       if (sized && (!hold || hold.uplift.value >= pull.most)) continue;
-      yield {
-        path,
-        onKey: true,
-        place: joint.id,
-        data: { joint, pull, solution: frame.solution, fastening, hold },
-        value: pull.most,
-        limit: hold?.uplift.value ?? 0,
-        unit: "lb",
-        // equal pulls at mirrored places differ in the last digits
-        severity: Math.round(pull.most),
-      };
+      const data: Data = { joint, pull, solution: frame.solution, fastening, hold };
+      yield liftedFound(data, joint.id, data);
     }
   },
-  words: (d, say) => {
-    const values = {
-      joint: d.joint.id,
-      force: say.force(d.pull.most),
-      combination: caseWords(d.solution, d.pull.caseId, say),
-      help: helpWords(d, say),
-    };
-    if (!d.hold)
-      return d.fastening.written === undefined
-        ? say.text(
-            "{joint} is lifted with {force} under {combination}, and nothing is named that holds it down. {help}",
-            values,
-          )
-        : say.text(
-            "{joint} is lifted with {force} under {combination}; what holds it is named without a diameter and a length, and counts for nothing. {help}",
-            values,
-          );
-    const { fasteners, uplift } = d.hold;
-    const how = {
-      ...values,
-      count: fasteners.count,
-      diameter: say.length(fasteners.diameter),
-      counted: countedWords(d.hold, say),
-    };
-    if (uplift.value <= 0)
-      return say.text(
-        fasteners.kind === "screws"
-          ? "{joint} is lifted with {force} under {combination}, and its screws hold nothing: {count} of {diameter}, {counted}. {help}"
-          : "{joint} is lifted with {force} under {combination}, and its nails hold nothing: {count} of {diameter}, {counted}. {help}",
-        how,
-      );
-    return say.text(
-      fasteners.kind === "screws"
-        ? "{joint} is lifted with {force} under {combination}, more than the {limit} that its screws hold ({ratio}): {count} of {diameter}, {counted}. {help}"
-        : "{joint} is lifted with {force} under {combination}, more than the {limit} that its nails hold ({ratio}): {count} of {diameter}, {counted}. {help}",
-      {
-        ...how,
-        limit: say.force(uplift.value),
-        ratio: overPercent(d.pull.most / uplift.value, say),
-      },
-    );
-  },
+  words: (d, say) =>
+    liftedWords(
+      d,
+      say.text("{joint} is lifted with {force} under {combination}", {
+        joint: d.joint.id,
+        ...pullWords(d, d.solution, say),
+      }),
+      (hold) => countedWords(hold, say),
+      screwsWords(screws(d, say), say) ?? say.text("Strap each rafter to the plate with steel rated for it."),
+      say,
+    ),
   worked: ({ pull, hold }, say) => upliftFormula(pull.most, hold, say),
   fixes: (d, say) => fastenFix(screws(d, say), say, d.fastening),
 });

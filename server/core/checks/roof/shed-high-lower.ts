@@ -1,4 +1,5 @@
 import { defineCheck } from "../check.ts";
+import { replaceFix } from "../replace-fix.ts";
 
 interface Data {
   readonly high: string;
@@ -40,10 +41,6 @@ export const shedHighLower = defineCheck<"model", Data>({
       "The roof names wall {high} as its high one, and the plate of wall {higher} is {by} higher: the rafters would rest on nothing. Write “high: {higher}”, or raise the plate of wall {high}.",
       { high: d.high, higher: d.higher, by: say.length(d.by) },
     ),
-  fixes: (d, say) => [
-    {
-      title: say.text("Name wall {wall} the high one", { wall: d.higher }),
-      edits: [{ kind: "replace", path: d.path, text: d.higher }],
-    },
-  ],
+  fixes: (d, say) =>
+    replaceFix(d.path, d.higher, (wall) => say.text("Name wall {wall} the high one", { wall })),
 });

@@ -4,6 +4,7 @@ import { formatSection } from "../../quantity/quantity.ts";
 import { LEAST_OVER } from "../../shop/layout/ends.ts";
 import { type MeasuredEntry, measuredSizes } from "../../shop/layout/measured.ts";
 import { defineCheck } from "../check.ts";
+import { replaceFix } from "../replace-fix.ts";
 import { atWords, measuredWays } from "./measured-sticks.ts";
 
 interface Data {
@@ -93,12 +94,7 @@ export const stickUndersize = defineCheck<"model", Data>({
       perfect: say.length(d.perfect),
     }),
   fixes: (d, say) =>
-    d.section === undefined
-      ? []
-      : [
-          {
-            title: say.text("Section {section}, which all its measured sticks have", { section: d.section }),
-            edits: [{ kind: "replace", path: `${d.entry}/section`, text: d.section }],
-          },
-        ],
+    replaceFix(`${d.entry}/section`, d.section, (section) =>
+      say.text("Section {section}, which all its measured sticks have", { section }),
+    ),
 });

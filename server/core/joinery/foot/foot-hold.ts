@@ -2,19 +2,8 @@
  * What a post's foot holds on its anchor, each way alone: end grain on the plate, bolts or screws through the steel, the
  * wood round them, and the steel itself. Concrete that breaks out round cast-in or drilled steel is none of it.
  */
-import { boltLateral } from "../../fasteners/bolt.ts";
+import { adjust, wetWithdrawal } from "../../fasteners/connection-factors.ts";
 import {
-  adjust,
-  type FastenerMoisture,
-  groupAction,
-  wetLateral,
-  wetWithdrawal,
-} from "../../fasteners/connection-factors.ts";
-import { dowelBearing, steelBearing } from "../../fasteners/dowel-bearing.ts";
-import { boltDistances } from "../../fasteners/placement.ts";
-import {
-  gradeOf,
-  STEEL_MODULUS,
   strapColumn,
   strapEdgeMoment,
   strapFlatMoment,
@@ -22,56 +11,18 @@ import {
   strapShear,
   strapYield,
 } from "../../fasteners/strap-steel.ts";
-import { type StructuralScrewValue, structuralScrew } from "../../fasteners/structural-screw.ts";
-import { cheekSplit, rowTearOut, tenonNetTension } from "../../fasteners/tear-out.ts";
-import { doubleShear, reductionTerm } from "../../fasteners/yield.ts";
-import type { Adjusted } from "../../members/adjust.ts";
-import { type Factor, given, leastCertain, type Sourced } from "../../sourced.ts";
-import { adjustedFor, modulusOf, woodOf } from "../../statics/timber-wood.ts";
+import { cheekSplit } from "../../fasteners/tear-out.ts";
+import { type Factor, given, type Sourced } from "../../sourced.ts";
+import { adjustedFor, woodOf } from "../../statics/timber-wood.ts";
 import type { TimberValues } from "../../wood/stated-values.ts";
-import { boltWood } from "./foot-room.ts";
-import {
-  type FootRow,
-  type FootStrap,
-  heightsOf,
-  holeOf,
-  isInKerf,
-  type PostFoot,
-  screwRoom,
-  woodLeft,
-} from "./post-foot.ts";
+import { fastenersOf, moistureOf, screwOf, woodPulled } from "./foot-fasteners.ts";
+import { type FootLimit, type Held, limit } from "./foot-limits.ts";
+import { type FootStrap, heightsOf, holeOf, isInKerf, type PostFoot, woodLeft } from "./post-foot.ts";
 
 /** Sideways by how its bolts run: along them, or square to them in the plane of the straps. */
 export type FootWay = "down" | "uplift" | "along-bolts" | "across-bolts";
 
 export const FOOT_WAYS: readonly FootWay[] = ["down", "uplift", "along-bolts", "across-bolts"];
-
-export type LimitKind =
-  | "stated"
-  | "end-grain"
-  | "bolts"
-  | "screws"
-  | "row-tear-out"
-  | "net-section"
-  | "split"
-  | "strap-yield"
-  | "strap-rupture"
-  | "strap-bending"
-  | "strap-shear"
-  | "strap-column"
-  | "withdrawal";
-
-export interface FootLimit {
-  readonly kind: LimitKind;
-  /** lb */
-  readonly value: Sourced;
-  /** bolts and screws: of one, with its factors; end grain: F_c* in psi */
-  readonly each?: Adjusted;
-  /** bolts and screws: how many; end grain: in² */
-  readonly times?: number;
-  /** bolts and screws that hold nothing: no wood is left, they stand too near something, or reach too little wood */
-  readonly none?: "wood" | "place" | "reach";
-}
 
 export interface WayHold {
   /** the least first */
@@ -88,21 +39,10 @@ export interface FootHold {
   readonly lacks: readonly FootLack[];
 }
 
-/** What the limits of one foot are reckoned from. */
-interface Held {
-  readonly foot: PostFoot;
-  readonly row: FootRow;
-  readonly strap: FootStrap;
-  readonly wood: TimberValues;
-  readonly duration: Factor;
-}
-
 const least = (limits: readonly FootLimit[], whole = true): WayHold | undefined => {
   const [first, ...rest] = [...limits].sort((a, b) => a.value.value - b.value.value);
   return first && { limits: [first, ...rest], whole };
 };
-
-const limit = (kind: LimitKind, value: Sourced): FootLimit => ({ kind, value });
 
 /** End grain of the post on the plate or on the straps’ seat, F_c* on what is left of it (NDS 3.10.1). */
 function endGrainOf(foot: PostFoot, wood: TimberValues, duration: Factor): FootLimit {
@@ -144,105 +84,6 @@ function down(
     return held && least([fastenersOf(held, "down"), column(held.strap)]);
   const seat = onStraps && strap.place === "both-faces" ? [column(strap)] : [];
   return least([endGrainOf(foot, wood, duration), ...seat], false);
-}
-
-/** A screw of the row, as deep as its own wood goes. @param angle degrees, load to grain */
-function screwOf({ foot, row, strap, wood }: Held, angle: number): StructuralScrewValue {
-  return structuralScrew({
-    diameter: row.diameter,
-    length: row.length ?? 0,
-    main: { kind: "wood", G: wood.values.G.value, angle },
-    mainThickness: screwRoom(foot),
-    side: sideOf(strap),
-  });
-}
-
-const sideOf = ({ thickness }: FootStrap) => {
-  const bearing = steelBearing(gradeOf(thickness).ultimate, thickness < 0.25 - 1e-9 ? "cold" : "hot");
-  return { kind: "plate", thickness, bearing } as const;
-};
-
-/** Z of one bolt or screw, lb, before any factor. @param angle degrees, load to grain */
-function reference(held: Held, angle: number): Sourced {
-  const { row, strap, wood } = held;
-  if (row.kind === "screws") return screwOf(held, angle).Z;
-  const G = wood.values.G.value;
-  const side = sideOf(strap);
-  const thickness = woodLeft(held.foot);
-  if (strap.place !== "in-kerf")
-    return boltLateral({
-      diameter: row.diameter,
-      main: { kind: "wood", G, angle },
-      mainThickness: thickness,
-      side,
-      ...(strap.sides === 2 ? { farSide: strap.thickness } : {}),
-    }).reference;
-  // a plate between two cheeks of wood: steel in the middle (NDS 12.3.1, double shear)
-  const cheek = dowelBearing(G, row.diameter, angle);
-  const { governs } = doubleShear({
-    diameter: row.diameter,
-    main: { length: strap.thickness, bearing: side.bearing.value },
-    side: { length: thickness / 2, bearing: cheek.value },
-    bendingYield: BOLT_YIELD,
-    reduction: reductionTerm(row.diameter, row.diameter, angle),
-  });
-  return {
-    value: governs.Z,
-    status: leastCertain(["memory", cheek.status]),
-    source: `NDS 12.3.1, mode ${governs.mode}`,
-  };
-}
-
-/** F_yb of low carbon bolts, psi (NDS Table I1; memory). */
-const BOLT_YIELD = 45_000;
-
-/** How many fasteners pass the force on: each bolt once, the screws of each strap. */
-const countOf = ({ row, strap }: Held): number =>
-  row.kind === "bolts" ? row.count : row.count * (strap.place === "both-faces" ? 2 : 1);
-
-const LOADS = { down: "along-compression", uplift: "along-tension", "across-bolts": "across" } as const;
-
-const moistureOf = ({ foot }: Held): FastenerMoisture => ({
-  placed: foot.post.class?.seasoning ?? "green",
-  service: "dry",
-});
-
-function fastenersOf(held: Held, way: keyof typeof LOADS): FootLimit {
-  const { foot, row, strap, duration } = held;
-  const along = way !== "across-bolts";
-  const { factor } = boltDistances(boltWood(foot, row, LOADS[way]));
-  const group = groupAction({
-    count: along ? row.count : 1,
-    spacing: row.spacing.value,
-    diameter: row.diameter,
-    main: modulusOf(foot.post) * woodLeft(foot) * foot.breadth,
-    side: STEEL_MODULUS * strap.sides * strap.thickness * strap.width,
-    sideIs: "steel",
-  });
-  const unplaced = reference(held, along ? 0 : 90);
-  // they stand in one row along the grain
-  const each = adjust(unplaced, [duration, wetLateral(moistureOf(held), row.diameter, 1), group, factor]);
-  const times = countOf(held);
-  const none = !(woodLeft(foot) > 0) ? "wood" : !(unplaced.value > 0) ? "reach" : "place";
-  return {
-    kind: row.kind,
-    value: { value: each.value * times, status: each.status, source: each.reference.source },
-    each,
-    times,
-    ...(each.value > 0 ? {} : { none }),
-  };
-}
-
-/** Wood torn out below the bolts, and what is left beside their holes (NDS 3.1.2 and appendix E). */
-function woodPulled(held: Held): FootLimit[] {
-  const { foot, row, wood, duration } = held;
-  if (row.kind === "screws") return [];
-  const { Fv, Ft } = adjustedFor(foot.post, wood, duration);
-  const thickness = woodLeft(foot);
-  return [
-    limit("row-tear-out", rowTearOut(row.up.value, row.spacing.value, row.count, thickness, Fv.value)),
-    limit("net-section", tenonNetTension(foot.breadth, thickness, holeOf(row.diameter), 1, Ft.value)),
-  ];
 }
 
 const all = (sides: number, each: Sourced): Sourced => ({ ...each, value: sides * each.value });
@@ -375,23 +216,3 @@ export function footHold(foot: PostFoot, duration: Factor): FootHold {
   const ways = Object.fromEntries(FOOT_WAYS.flatMap((each) => (found[each] ? [[each, found[each]]] : [])));
   return { ways, lacks };
 }
-
-/** A sentence's end: what makes it no more. */
-export const LIMIT_WORDS: Readonly<Record<LimitKind, string>> = {
-  stated: "what the file states",
-  "end-grain": "the end grain on its plate",
-  bolts: "the bolts in the wood",
-  screws: "the screws in the wood",
-  "row-tear-out": "the wood below the bolts, which tears out",
-  "net-section": "the wood beside the bolt holes",
-  split: "the wood, which splits at the bolts",
-  "strap-yield": "the strap, which yields",
-  "strap-rupture": "the strap at its hole",
-  "strap-bending": "the strap, which bends",
-  "strap-shear": "the strap, which shears",
-  "strap-column": "the steel between concrete and post, as a column",
-  withdrawal: "the screws, which draw out of the wood",
-};
-
-/** The highest place that a fastener takes, from the post's end, in. */
-export const topOf = (row: FootRow): number => Math.max(...heightsOf(row));

@@ -10,7 +10,8 @@ import { standOffOf } from "../../model/place-upright.ts";
 import { isUpright } from "../../model/upright.ts";
 import { along, cross, dot, scale, sub, type Vec3 } from "../../model/vec.ts";
 import { inches } from "../../quantity/length.ts";
-import type { Assembly, Peg, Prism, Sized } from "../joint.ts";
+import type { Assembly, Peg, Prism } from "../joint.ts";
+import type { Sized } from "../joint-sizes.ts";
 
 /**
  * In diameters (NDS Tables 12.5.1A, B and D; memory): end distance for tension along the grain of softwood; from bolt to
@@ -91,6 +92,9 @@ export interface PostFoot {
 export const heightsOf = ({ count, up, spacing }: FootRow): readonly number[] =>
   Array.from({ length: count }, (_, i) => up.value + i * spacing.value);
 
+/** The highest place that a fastener takes, from the post's end, in. */
+export const topOf = (row: FootRow): number => Math.max(...heightsOf(row));
+
 /** The post is set down on the anchor, whatever its straps. */
 export const footAssembly = ({ up }: PostFoot): Assembly => ({ direction: scale(up, -1) });
 
@@ -131,7 +135,7 @@ function rowOf(anchor: AnchorSpec): FootRow | undefined {
 
 /** Highest fastener and its room above, or the usual reach where that is more. */
 function usualHeight(row: FootRow | undefined): number {
-  const top = row ? Math.max(...heightsOf(row)) + 2 * row.diameter : 0;
+  const top = row ? topOf(row) + 2 * row.diameter : 0;
   return Math.max(USUAL_REACH, top);
 }
 

@@ -8,7 +8,8 @@ import { defaultSeat } from "../../model/roof-planes.ts";
 import { along, dot, sub, type Vec3 } from "../../model/vec.ts";
 import { because, inchRow } from "../cut-rows.ts";
 import { seatedOn } from "../fit.ts";
-import type { Joint, JointKind, JointPlace, Prism, SeatSizes, ShapedJoint } from "../joint.ts";
+import type { Joint, JointKind, JointPlace, Prism, ShapedJoint } from "../joint.ts";
+import type { SeatSizes } from "../joint-sizes.ts";
 import { sized } from "../proportions.ts";
 import { rise } from "../seat.ts";
 

@@ -6,18 +6,20 @@ import { along, scale, type Vec3 } from "../../model/vec.ts";
 import { inchRow, pegRows } from "../cut-rows.ts";
 import { rectangle } from "../face.ts";
 import { inLine } from "../fit.ts";
-import type {
-  BladeSizes,
-  Joint,
-  JointKind,
-  JointPlace,
-  Peg,
-  PegSizes,
-  Prism,
-  ShapedJoint,
-} from "../joint.ts";
-import { BORED_TOGETHER, pegSizes, sized, tenonThickness, toStep, usual } from "../proportions.ts";
-import { atMost, block, lapLength, lapPlace, lapSizes, scarfNote, throughWidth } from "../scarf.ts";
+import type { Joint, JointKind, JointPlace, Peg, Prism, ShapedJoint } from "../joint.ts";
+import type { BladeSizes, PegSizes } from "../joint-sizes.ts";
+import { sized, tenonThickness, toStep } from "../proportions.ts";
+import {
+  atMost,
+  block,
+  lapLength,
+  lapPlace,
+  lapSizes,
+  scarfEnds,
+  scarfNote,
+  scarfPegs,
+  throughWidth,
+} from "../scarf.ts";
 
 /** Lap, blades included: three times the depth (common practice, no source: two and a half to four). */
 const LAP_IN_DEPTHS = 3;
@@ -81,12 +83,7 @@ function shape(place: JointPlace): ShapedJoint {
     solid(u, [-W, -t], w),
     solid(u, [t, W], w),
   ];
-  const base = pegSizes(
-    place,
-    spec?.pegs,
-    { count: 4, diameter: usual(metric, 0.75, 19), draw: BORED_TOGETHER },
-    { length: b, width: H, housing: 0 },
-  );
+  const base = scarfPegs(place, { length: b, width: H });
   const pegs = base && { ...base, setbacks: [b / 2] };
   return {
     sizes: {
@@ -103,9 +100,7 @@ function shape(place: JointPlace): ShapedJoint {
       notches: [lap([-half + b, half], below), solid(root, [-t, t], below), ...cheeks(tip, above)],
       pegs: pegs ? bladePegs(place, middle, out, half, b, pegs) : [],
     },
-    extension: 0,
-    shoulder: { point: along(middle, out, half), normal: out },
-    receivingEnd: { point: along(middle, out, -half), normal: scale(out, -1) },
+    ...scarfEnds(middle, out, half),
   };
 }
 

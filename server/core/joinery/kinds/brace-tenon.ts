@@ -9,14 +9,16 @@ import { lengthNote } from "../../note.ts";
 import { squareIn } from "../assembly.ts";
 import { because, housingRows, inchRow, pegRows, tenonRows } from "../cut-rows.ts";
 import { leanOf, tenonOutline } from "../end-breadth.ts";
-import { cheekPrism, facePoint, pegThrough, rectangle } from "../face.ts";
+import { cheekPrism, facePoint, pegsThrough, rectangle } from "../face.ts";
 import { aslant } from "../fit.ts";
-import type { CutRow, Joint, JointKind, JointPlace, ShapedJoint, TenonSizes } from "../joint.ts";
+import type { CutRow, Joint, JointKind, JointPlace, ShapedJoint } from "../joint.ts";
+import type { TenonSizes } from "../joint-sizes.ts";
 import {
   downToStep,
   KEEP_BEHIND,
   MORTISE_CLEARANCE,
   pegSizes,
+  pegsFromToe,
   sized,
   usual,
   usualSetIn,
@@ -85,12 +87,7 @@ function shape(place: JointPlace): ShapedJoint {
     { length: length.value, width: width.value, housing: h },
   );
   const pegAlong = (s: number): number => (toeAt + heelAt + rate * (s - h)) / 2;
-  const pegs = rows && {
-    ...rows,
-    fromEdge: Math.min(
-      ...rows.setbacks.flatMap((s) => rows.alongWidth.map((a) => Math.abs(pegAlong(s) + a - toeAt))),
-    ),
-  };
+  const pegs = pegsFromToe(rows, pegAlong, toeAt);
   return {
     sizes: { housing, tenon, ...(pegs ? { pegs } : {}) },
     solids: {
@@ -109,11 +106,7 @@ function shape(place: JointPlace): ShapedJoint {
           : [],
       wedges: [],
       notches: [],
-      pegs: pegs
-        ? pegs.setbacks.flatMap((s) =>
-            pegs.alongWidth.map((a) => pegThrough(face, s, pegAlong(s) + a, pegs.diameter.value)),
-          )
-        : [],
+      pegs: pegsThrough(face, pegs, pegAlong),
     },
     extension: length.value * lean.sine,
     shoulder: { point: facePoint(face, h, middle, 0), normal: face.inward },

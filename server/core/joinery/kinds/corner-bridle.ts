@@ -6,9 +6,10 @@
 import { halfExtent } from "../../model/box.ts";
 import { squareIn } from "../assembly.ts";
 import { because, inchRow, pegRows } from "../cut-rows.ts";
-import { cheekPrism, facePoint, pegThrough, rectangle } from "../face.ts";
+import { cheekPrism, facePoint, pegsThrough, rectangle } from "../face.ts";
 import { endsMeet, squareInSide } from "../fit.ts";
-import type { Joint, JointKind, JointPlace, ShapedJoint, TenonSizes } from "../joint.ts";
+import type { Joint, JointKind, JointPlace, ShapedJoint } from "../joint.ts";
+import type { TenonSizes } from "../joint-sizes.ts";
 import { downToStep, pegDiameter, pegSizes, sized } from "../proportions.ts";
 import { centeredSetIn, cheeks } from "./mortise-and-tenon.ts";
 
@@ -56,11 +57,7 @@ function shape(place: JointPlace): ShapedJoint {
       housings: [],
       wedges: [],
       notches: [],
-      pegs: pegs
-        ? pegs.setbacks.flatMap((s) =>
-            pegs.alongWidth.map((a) => pegThrough(face, s, a, pegs.diameter.value)),
-          )
-        : [],
+      pegs: pegsThrough(face, pegs, () => 0),
     },
     extension: long,
     shoulder: { point: facePoint(face, 0, 0, 0), normal: face.inward },

@@ -9,7 +9,8 @@ import { because, inchRow, pegRows, socketWidthRows } from "../cut-rows.ts";
 import { dryingRows } from "../dovetail-drying.ts";
 import { cheekPrism, facePoint } from "../face.ts";
 import { endInSide } from "../fit.ts";
-import type { DovetailSizes, Joint, JointKind, JointPlace, ReceivingFace, ShapedJoint } from "../joint.ts";
+import type { Joint, JointKind, JointPlace, ReceivingFace, ShapedJoint } from "../joint.ts";
+import type { DovetailSizes } from "../joint-sizes.ts";
 import { BORED_TOGETHER, pegSizes, sized, toStep, usual } from "../proportions.ts";
 
 /** Flare of each side: one in six of the length, but the neck keeps three fifths of the width (common practice, no source). */

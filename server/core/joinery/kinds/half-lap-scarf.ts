@@ -1,11 +1,20 @@
 /** Half-lap scarf: two timbers end to end, each halved over the length of the lap. */
-import { along, scale } from "../../model/vec.ts";
+import { scale } from "../../model/vec.ts";
 import { inchRow, pegRows } from "../cut-rows.ts";
 import { rectangle } from "../face.ts";
 import { inLine } from "../fit.ts";
 import type { Joint, JointKind, JointPlace, Prism, ShapedJoint } from "../joint.ts";
-import { BORED_TOGETHER, pegSizes, sized, toStep, usual } from "../proportions.ts";
-import { lapLength, lapPlace, lapSizes, pegsDown, scarfNote, throughWidth } from "../scarf.ts";
+import { sized, toStep } from "../proportions.ts";
+import {
+  lapLength,
+  lapPlace,
+  lapSizes,
+  pegsDown,
+  scarfEnds,
+  scarfNote,
+  scarfPegs,
+  throughWidth,
+} from "../scarf.ts";
 
 /** Lap: four times the depth (common practice, no source). */
 const LAP_IN_DEPTHS = 4;
@@ -17,13 +26,7 @@ function shape(place: JointPlace): ShapedJoint {
   const half = length.value / 2;
   const lap = (lower: boolean): Prism =>
     throughWidth(of, nominal, out, rectangle([-half, half], lower ? [-of.depth / 2, 0] : [0, of.depth / 2]));
-  const pegs = pegSizes(
-    place,
-    spec?.pegs,
-    { count: 4, diameter: usual(metric, 0.75, 19), draw: BORED_TOGETHER },
-    { length: length.value, width: of.width, housing: 0 },
-    2,
-  );
+  const pegs = scarfPegs(place, { length: length.value, width: of.width }, 2);
   return {
     sizes: {
       housing: { value: 0, from: "default" },
@@ -38,9 +41,7 @@ function shape(place: JointPlace): ShapedJoint {
       notches: [lap(true)],
       pegs: pegs ? pegsDown(of, nominal, pegs, half) : [],
     },
-    extension: 0,
-    shoulder: { point: along(nominal, out, half), normal: out },
-    receivingEnd: { point: along(nominal, out, -half), normal: scale(out, -1) },
+    ...scarfEnds(nominal, out, half),
   };
 }
 

@@ -6,23 +6,17 @@ import { inches } from "../../quantity/length.ts";
 import { squareIn } from "../assembly.ts";
 import { housingRows, pegRows, tenonRows } from "../cut-rows.ts";
 import { halfOnFace, housingEdges, type Lean, leanOf, tenonOutline } from "../end-breadth.ts";
-import { cheekPrism, facePoint, pegThrough, rectangle } from "../face.ts";
+import { cheekPrism, facePoint, pegsThrough, rectangle } from "../face.ts";
 import { endInSide } from "../fit.ts";
-import type {
-  CutRow,
-  Joint,
-  JointKind,
-  JointPlace,
-  ReceivingFace,
-  ShapedJoint,
-  TenonSizes,
-} from "../joint.ts";
+import type { CutRow, Joint, JointKind, JointPlace, ReceivingFace, ShapedJoint } from "../joint.ts";
+import type { TenonSizes } from "../joint-sizes.ts";
 import {
   blindTenonLength,
   KEEP_BEHIND,
   MORTISE_CLEARANCE,
   pegDiameter,
   pegSizes,
+  pegsFromToe,
   sized,
   tenonThickness,
   usualSetIn,
@@ -137,12 +131,7 @@ export function tenonShape(place: JointPlace, usualLength?: number): ShapedJoint
   // halfway between the square toe and the other edge, which follows the grain
   const pegAlong = (setback: number): number => along + (lean.rate * (setback - h)) / 2;
   const toeAt = lean.toe > 0 ? v[1] : v[0];
-  const pegs = rows && {
-    ...rows,
-    fromEdge: Math.min(
-      ...rows.setbacks.flatMap((s) => rows.alongWidth.map((a) => Math.abs(pegAlong(s) + a - toeAt))),
-    ),
-  };
+  const pegs = pegsFromToe(rows, pegAlong, toeAt);
   return {
     sizes: { housing, tenon, ...(pegs ? { pegs } : {}) },
     solids: {
@@ -152,11 +141,7 @@ export function tenonShape(place: JointPlace, usualLength?: number): ShapedJoint
         h > 0 ? [cheekPrism(face, rectangle([0, h], housingEdges(lean, half, h)), -ownHalf, ownHalf)] : [],
       wedges: [],
       notches: [],
-      pegs: pegs
-        ? pegs.setbacks.flatMap((s) =>
-            pegs.alongWidth.map((a) => pegThrough(face, s, pegAlong(s) + a, pegs.diameter.value)),
-          )
-        : [],
+      pegs: pegsThrough(face, pegs, pegAlong),
     },
     extension: tenon.length.value * lean.sine,
     shoulder: { point: facePoint(face, h, lean.rate * h, 0), normal: face.inward },

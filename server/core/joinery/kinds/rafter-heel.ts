@@ -12,9 +12,10 @@ import { lengthNote } from "../../note.ts";
 import { squareIn } from "../assembly.ts";
 import { because, inchRow, pegRows, tenonRows } from "../cut-rows.ts";
 import { halfOnFace, type Lean, leanOf } from "../end-breadth.ts";
-import { cheekPrism, facePoint, pegThrough } from "../face.ts";
+import { cheekPrism, facePoint, pegsThrough } from "../face.ts";
 import { footOnTie } from "../fit.ts";
-import type { HeelSizes, Joint, JointKind, JointPlace, PegSizes, ShapedJoint, TenonSizes } from "../joint.ts";
+import type { Joint, JointKind, JointPlace, ShapedJoint } from "../joint.ts";
+import type { HeelSizes, TenonSizes } from "../joint-sizes.ts";
 import {
   blindTenonLength,
   downToStep,
@@ -22,6 +23,7 @@ import {
   MORTISE_CLEARANCE,
   pegDiameter,
   pegSizes,
+  pegsFromToe,
   sized,
   tenonThickness,
   usual,
@@ -122,13 +124,7 @@ function pegsOf(place: JointPlace, { lean, step, bottom }: Foot, tenon: TenonSiz
   // halfway between the square front and the back edge, which follows the grain
   const at = (setback: number): number =>
     lean.toe * (bottom - tenon.width.value / 2 + (Math.abs(lean.rate) * setback) / 2);
-  const pegs: PegSizes | undefined = rows && {
-    ...rows,
-    fromEdge: Math.min(
-      ...rows.setbacks.flatMap((s) => rows.alongWidth.map((a) => Math.abs(at(s) + a - lean.toe * bottom))),
-    ),
-  };
-  return { pegs, at };
+  return { pegs: pegsFromToe(rows, at, lean.toe * bottom), at };
 }
 
 function shape(place: JointPlace): ShapedJoint {
@@ -159,11 +155,7 @@ function shape(place: JointPlace): ShapedJoint {
       housings: [stepped],
       wedges: [],
       notches: [],
-      pegs: pegs
-        ? pegs.setbacks.flatMap((s) =>
-            pegs.alongWidth.map((a) => pegThrough(face, s, at(s) + a, pegs.diameter.value)),
-          )
-        : [],
+      pegs: pegsThrough(face, pegs, at),
     },
     extension: tenon.length.value * lean.sine,
     shoulder: { point: facePoint(face, 0, 0, 0), normal: face.inward },

@@ -21,13 +21,12 @@ import type {
   JointEnd,
   JointKind,
   JointPlace,
-  PairSizes,
   Peg,
-  PegSizes,
   Prism,
   ReceivingFace,
   ShapedJoint,
 } from "../joint.ts";
+import type { PairSizes, PegSizes } from "../joint-sizes.ts";
 import { BORED_TOGETHER, pegDiameter, pegSizes, toStep } from "../proportions.ts";
 
 /** Level direction in which a rafter's end points, and its slope there, radians. */

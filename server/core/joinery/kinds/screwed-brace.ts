@@ -10,7 +10,8 @@ import { squareIn } from "../assembly.ts";
 import { because, housingRows, inchRow } from "../cut-rows.ts";
 import { cheekPrism, facePoint, rectangle } from "../face.ts";
 import { aslant } from "../fit.ts";
-import type { CutRow, Joint, JointKind, JointPlace, Peg, ScrewSizes, ShapedJoint } from "../joint.ts";
+import type { CutRow, Joint, JointKind, JointPlace, Peg, ShapedJoint } from "../joint.ts";
+import type { ScrewSizes } from "../joint-sizes.ts";
 import { sized, usual } from "../proportions.ts";
 import { braceRows } from "./brace-tenon.ts";
 

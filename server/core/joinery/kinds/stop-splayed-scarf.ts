@@ -5,11 +5,12 @@
  *
  * In the plane of the depth, u out past the joined timber's end and z up, both from the middle of the lap.
  */
-import { along, cross, scale, type Vec2, type Vec3 } from "../../model/vec.ts";
+import { cross, scale, type Vec2, type Vec3 } from "../../model/vec.ts";
 import { inchRow, pegRows } from "../cut-rows.ts";
 import { inLine } from "../fit.ts";
-import type { Joint, JointKind, JointPlace, Prism, ShapedJoint, Sized, SplaySizes } from "../joint.ts";
-import { BORED_TOGETHER, pegSizes, sized, toStep, usual, WEDGE_SLOPE } from "../proportions.ts";
+import type { Joint, JointKind, JointPlace, Prism, ShapedJoint } from "../joint.ts";
+import type { Sized, SplaySizes } from "../joint-sizes.ts";
+import { sized, toStep, usual, WEDGE_SLOPE } from "../proportions.ts";
 import {
   atMost,
   lapLength,
@@ -17,7 +18,9 @@ import {
   lapSizes,
   pegsDown,
   SHORTEST,
+  scarfEnds,
   scarfNote,
+  scarfPegs,
   throughWidth,
 } from "../scarf.ts";
 
@@ -111,7 +114,7 @@ function foldingWedges({ of }: JointPlace, middle: Vec3, out: Vec3, splay: Splay
 }
 
 function shape(place: JointPlace): ShapedJoint {
-  const { of, end, into, metric, spec } = place;
+  const { of, end, into } = place;
   const { middle, out } = lapPlace(of, end, into);
   const splay = splaySizes(place);
   const length = splayedLap(place, splay);
@@ -119,13 +122,7 @@ function shape(place: JointPlace): ShapedJoint {
   const far = half + splay.undercut;
   const cut = outlines(half, of.depth / 2, splay);
   const solid = (outline: Vec2[]): Prism => throughWidth(of, middle, out, outline);
-  const pegs = pegSizes(
-    place,
-    spec?.pegs,
-    { count: 4, diameter: usual(metric, 0.75, 19), draw: BORED_TOGETHER },
-    { length: length.value, width: of.width, housing: 0 },
-    2,
-  );
+  const pegs = scarfPegs(place, { length: length.value, width: of.width }, 2);
   return {
     sizes: {
       housing: { value: 0, from: "default" },
@@ -141,9 +138,7 @@ function shape(place: JointPlace): ShapedJoint {
       notches: [solid(cut.below), { ...solid(cut.tip), endCut: true }],
       pegs: pegs ? pegsDown(of, middle, pegs, half) : [],
     },
-    extension: 0,
-    shoulder: { point: along(middle, out, far), normal: out },
-    receivingEnd: { point: along(middle, out, -far), normal: scale(out, -1) },
+    ...scarfEnds(middle, out, far),
   };
 }
 

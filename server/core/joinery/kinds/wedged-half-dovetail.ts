@@ -8,9 +8,10 @@ import { halfExtent } from "../../model/box.ts";
 import { scale, type Vec2 } from "../../model/vec.ts";
 import { because, housingRows, inchRow, pegRows, tenonRows } from "../cut-rows.ts";
 import { wedgeReserve } from "../dovetail-drying.ts";
-import { cheekPrism, facePoint, pegThrough, rectangle } from "../face.ts";
+import { cheekPrism, facePoint, pegsThrough, rectangle } from "../face.ts";
 import { wedgedThrough } from "../fit.ts";
-import type { CutRow, Joint, JointKind, JointPlace, ShapedJoint, TenonSizes } from "../joint.ts";
+import type { CutRow, Joint, JointKind, JointPlace, ShapedJoint } from "../joint.ts";
+import type { TenonSizes } from "../joint-sizes.ts";
 import {
   MORTISE_CLEARANCE,
   pegDiameter,
@@ -138,13 +139,7 @@ function shape(place: JointPlace): ShapedJoint {
           : [],
       wedges: [wedge],
       notches: [],
-      pegs: pegs
-        ? pegs.setbacks
-            .flatMap((s) =>
-              pegs.alongWidth.map((a) => pegThrough(face, s, up * (half + mid) + a, pegs.diameter.value)),
-            )
-            .slice(0, pegs.count)
-        : [],
+      pegs: pegsThrough(face, pegs, () => up * (half + mid)),
     },
     extension: length.value,
     shoulder: { point: facePoint(face, h, 0, 0), normal: face.inward },
