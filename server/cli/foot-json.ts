@@ -8,11 +8,11 @@ import { CAUTION } from "../language/caution.ts";
 import type { Snapshot } from "../language/frame-service.ts";
 import { FOOT_TITLE } from "../language/hover/foot.ts";
 import { VERSION } from "../version.ts";
+import { figure } from "./figures-json.ts";
 import { footFindings } from "./joint-findings.ts";
 import { JOINT, timberOf } from "./joint-json.ts";
 import { jsonText } from "./json-text.ts";
 import { entryOf } from "./report-json.ts";
-import { figure } from "./results-json.ts";
 
 export function footJson(file: string, foot: PostFoot, snapshot: Snapshot): string {
   const { say, evaluation } = snapshot;

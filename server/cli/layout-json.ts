@@ -6,7 +6,7 @@ import type { EndMarks, TenonMarks } from "../core/shop/layout/ends.ts";
 import type { JointMarks, PegHole, ScrewMark, StickCut, StickLayout } from "../core/shop/layout/layout.ts";
 import { toMark } from "../core/shop/layout/rounded.ts";
 import { footWords, referenceWords } from "../language/face-words.ts";
-import { figure } from "./results-json.ts";
+import { figure } from "./figures-json.ts";
 
 const MM_PER_INCH = 25.4;
 

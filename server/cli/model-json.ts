@@ -5,7 +5,7 @@ import { frameCaseWords } from "../core/statics/case-words.ts";
 import { endForces, isSolved } from "../core/statics/force-table.ts";
 import type { FrameSolution, SolvedCase } from "../core/statics/solve-frame.ts";
 import type { FrameStructure } from "../core/statics/structure.ts";
-import { figure, figures } from "./results-json.ts";
+import { figure, figures } from "./figures-json.ts";
 
 const UNITS = { length: "in", force: "lb", moment: "lb-in", stress: "psi", angle: "rad" } as const;
 
@@ -16,7 +16,7 @@ const CONVENTIONS = [
   "releaseI and releaseJ name local turns that are free at that end; endSpringI and endSpringJ are springs between node and end along local motions, lb/in or lb-in/rad.",
   "An element with axialOnly carries force along its length only; loads across it go to its two ends by the lever rule.",
   "oneWay push: the element takes no tension. Those named in `dropped` of a combination have let go: leave them out and give their loads to their ends: those across them by the lever rule, those along them half to each. Where bracesBothWays is true no element is one-way.",
-  "A link is a spring between two points along a fixed direction, rigid offsets leading from its nodes to the points; its points lie on one line along the direction.",
+  "A link is a spring between two points along a fixed direction, a vector of length 1, rigid offsets leading from its nodes to the points; its points lie on one line along the direction.",
   "Supports hold the motions named in fixed, global axes. Turns of a node that nothing resists are idle: hold them by any soft spring.",
   "seats hold: rafters are held on the plates all ways. seats slide: they slide level but bear, and the ridge is held sideways; what that hold carries is put back as loads on the plates' nodes.",
   "Spread loads run from one distance to another from end i of the element, force per length of the element in global axes, straight in between.",

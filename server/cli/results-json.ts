@@ -7,11 +7,9 @@ import { pierHold } from "../core/ground/uplift.ts";
 import type { DeflectionShare } from "../core/members/deflection-limits.ts";
 import type { RafterUse } from "../core/members/rafter.ts";
 import type { Model } from "../core/model/model.ts";
-import type { Note } from "../core/note.ts";
 import type { Results } from "../core/results.ts";
 import type { DeckResult, DeckUse } from "../core/roof/deck-strip.ts";
 import { type RafterResult, rafterShare } from "../core/roof/rafter-results.ts";
-import type { Factor, Sourced } from "../core/sourced.ts";
 import { appliedTotal, bearingReactions, reactionTotal } from "../core/statics/balance.ts";
 import { frameCaseWords } from "../core/statics/case-words.ts";
 import type { FrameResults, MemberResult, MemberUse, PierReaction } from "../core/statics/frame-results.ts";
@@ -25,19 +23,13 @@ import type { SolvedCase } from "../core/statics/solve-frame.ts";
 import { timbersOf } from "../core/statics/structure.ts";
 import { woodsInUse } from "../core/statics/woods-in-use.ts";
 import { hasForces } from "../language/hover/unsolved.ts";
+import { factorOf, figure, figures, noted, sourcedOf } from "./figures-json.ts";
 
 /** Units of every number without a name of its own. */
 const UNITS = { length: "in", area: "ft2", force: "lb", moment: "lb-in", stress: "psi" } as const;
 
 const AXES =
   "x runs along the walls from the first bent, y across the bents from the first wall, z up. Reactions act on the frame, loads too: applied and reaction of a combination cancel.";
-
-/** Ten figures: rounding shows nowhere, and the text stays short. Never minus nought. */
-export function figure(value: number): number {
-  return Number(value.toPrecision(10)) + 0;
-}
-
-export const figures = (values: readonly number[]): number[] => values.map(figure);
 
 /** What does not fit into JSON is left out. */
 const finite = <K extends string>(key: K, value: number): Partial<Record<K, number>> =>
@@ -51,23 +43,6 @@ interface Most {
 /** A largest value with its combination; 0 has none. */
 const most = ({ most: value, caseId }: Most) =>
   value > 0 ? { value: figure(value), combination: caseId } : { value: 0 };
-
-const sourcedOf = ({ value, status, source }: Sourced) => ({ value: figure(value), status, source });
-
-/** What a note says in the units of the file, and its amounts in those of the report. */
-function noted(note: Note | undefined, say: Say) {
-  if (note === undefined) return {};
-  if (typeof note === "string") return { note: say.text(note) };
-  const amounts = Object.entries(note.parts).flatMap(([name, part]) =>
-    "words" in part ? [] : [[name, { value: figure(part.value), unit: part.unit }] as const],
-  );
-  return {
-    note: noteWords(note, say),
-    ...(amounts.length > 0 ? { amounts: Object.fromEntries(amounts) } : {}),
-  };
-}
-
-const factorOf = (f: Factor, say: Say) => ({ symbol: f.symbol, ...sourcedOf(f), ...noted(f.note, say) });
 
 function combinationOf(solved: SolvedCase, say: Say) {
   const { frameCase, seats, combined, bracesNominal } = solved;

@@ -24,6 +24,17 @@ export interface Factor extends Sourced {
   readonly symbol: string;
   /** what it stands for here, where the symbol alone does not say it */
   readonly note?: Note;
+  /** another value that it is worked from, which is no factor of the product itself: E_min′ of a stability factor */
+  readonly from?: Made;
+}
+
+/** A reference value and the factors on it. */
+export interface Made {
+  /** of the reference value, as the standard prints it */
+  readonly symbol: string;
+  readonly reference: Sourced;
+  readonly factors: readonly Factor[];
+  readonly value: number;
 }
 
 /** Best first. A result is known no better than the worst of what it is made from. */

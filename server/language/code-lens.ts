@@ -4,7 +4,7 @@ import type { Say } from "../core/checks/say.ts";
 import { groupBy } from "../core/collect.ts";
 import type { Timber } from "../core/model/model.ts";
 import type { Results } from "../core/results.ts";
-import { memberForces } from "../core/statics/member-forces.ts";
+import { type ForceKind, memberForces } from "../core/statics/member-forces.ts";
 import type { Snapshot } from "./frame-service.ts";
 import { withoutWords } from "./gap-words.ts";
 import { ratioText, USE_WORDS } from "./hover/use-words.ts";
@@ -39,12 +39,14 @@ function words(sticks: readonly Timber[], results: Results, say: Say): string {
 /** Forces below this say nothing, lb. */
 const SMALL = 1;
 
+const alongLength = (kind: ForceKind): boolean => kind === "tension" || kind === "compression";
+
 /** The larger of what presses and what pulls a stick along its length. */
 function along(sticks: readonly Timber[], { frame }: Results, say: Say): string[] {
   if (!frame) return [];
   let [pressed, pulled] = [0, 0];
   for (const { id } of sticks) {
-    const forces = memberForces(frame.solution.cases, id);
+    const forces = memberForces(frame.solution.cases, id, alongLength);
     pressed = Math.max(pressed, forces?.compression.value ?? 0);
     pulled = Math.max(pulled, forces?.tension.value ?? 0);
   }

@@ -21,7 +21,7 @@ import type { Factor } from "../sourced.ts";
 import type { NoValues } from "../wood/design-values.ts";
 import { type TimberValues, timberValues } from "../wood/stated-values.ts";
 import type { DesignValueKey } from "../wood/types.ts";
-import { type Adjusted, type AdjustedValues, adjustValues, withFactor } from "./adjust.ts";
+import { type Adjusted, type AdjustedValues, adjustValues } from "./adjust.ts";
 import { type BeamLoads, beam, loadsForShear, spanDeflection } from "./beam.ts";
 import { bendingStress, lateralStability } from "./bending.ts";
 import { creepFactor, type DeflectionLimits, totalDeflection } from "./deflection.ts";
@@ -29,6 +29,7 @@ import { repetitiveFactor } from "./factors.ts";
 import { loadCases, onSlope, type PlanLoad, type RafterLoadCase } from "./rafter-loads.ts";
 import { momentOfInertia, sectionModulus } from "./section.ts";
 import { type EndNotch, endNotch, shearStress } from "./shear.ts";
+import { withLateralStability } from "./stability.ts";
 import {
   type CheckKind,
   deflectionUse,
@@ -218,7 +219,7 @@ function stresses(input: RafterInput, values: AdjustedValues, loads: BeamLoads):
   const whole = beam(loads);
   const stable = (length: number, deep: number, loading: "uniform" | "cantilever-uniform") => {
     const L = lateralStability(values.Fb.value, values["E-min"].value, width, deep, length, loading);
-    return withFactor(values.Fb, L.allowed ? L.factor : { ...L.factor, value: 0, note: "R_B over 50" });
+    return withLateralStability(values.Fb, L, values["E-min"]);
   };
   const bent = (what: CheckKind, moment: number, deep: number, allowed: Adjusted): Utilisation =>
     stressUse(what, bendingStress(moment, width, deep), allowed, {

@@ -6,12 +6,13 @@
  * what runs on is judged there: `innerShear`.
  */
 import type { DesignValues } from "../wood/types.ts";
-import { type Adjusted, adjustValues, type Conditions, withFactor } from "./adjust.ts";
+import { adjustValues, type Conditions } from "./adjust.ts";
 import { type BeamLoads, beam, loadsForShear, spanDeflection, uniform } from "./beam.ts";
 import { bendingStress, lateralStability } from "./bending.ts";
 import { creepFactor, type DeflectionLimits, totalDeflection } from "./deflection.ts";
 import { momentOfInertia, sectionModulus } from "./section.ts";
 import { shearStress } from "./shear.ts";
+import { withLateralStability } from "./stability.ts";
 import { deflectionUse, longestPassing, stressUse, type Utilisation, worst } from "./utilisation.ts";
 
 export interface SimpleSpanInput {
@@ -75,7 +76,11 @@ export function checkSimpleSpan(input: SimpleSpanInput): SimpleSpanCheck {
     points: [],
   });
   const all = under(deadPlf + livePlf, input.patch);
-  const bending = withStability(adjusted.Fb, adjusted["E-min"].value, breadth, depth, unbraced);
+  const bending = withLateralStability(
+    adjusted.Fb,
+    lateralStability(adjusted.Fb.value, adjusted["E-min"].value, breadth, depth, unbraced, "uniform"),
+    adjusted["E-min"],
+  );
   const { moment } = beam(all).sagging;
   const inner = input.runsOn ? innerShear(deadPlf + livePlf, span, input.patch) : 0;
   const shear = beam(loadsForShear(all, depth)).shear + inner;
@@ -119,21 +124,4 @@ const FURTHEST = 1200;
 /** @returns in, the longest span that passes every check, at most 100 ft; undefined where even 1 ft fails */
 export function longestSpan(input: Omit<SimpleSpanInput, "span">): number | undefined {
   return longestPassing((span) => checkSimpleSpan({ ...input, span }).governing.ratio, 12, FURTHEST);
-}
-
-/**
- * F_b′ with C_L. Where the beam is too slender (R_B over 50) nothing is allowed.
- */
-function withStability(
-  Fb: Adjusted,
-  Emin: number,
-  breadth: number,
-  depth: number,
-  unbraced: number,
-): Adjusted {
-  const stability = lateralStability(Fb.value, Emin, breadth, depth, unbraced, "uniform");
-  return withFactor(
-    Fb,
-    stability.allowed ? stability.factor : { ...stability.factor, value: 0, note: "R_B over 50" },
-  );
 }

@@ -1,13 +1,9 @@
 /** Adjusted design values of a timber in its frame, by load duration: with the stability factors of its lengths. */
-import { type Adjusted, type AdjustedValues, adjustValues, withFactor } from "../members/adjust.ts";
-import { type LateralStability, lateralStability } from "../members/bending.ts";
-import {
-  type ColumnStability,
-  columnSlenderness,
-  columnStability,
-  eulerStress,
-} from "../members/compression.ts";
+import { type Adjusted, type AdjustedValues, adjustValues } from "../members/adjust.ts";
+import { lateralStability } from "../members/bending.ts";
+import { columnSlenderness, columnStability, eulerStress } from "../members/compression.ts";
 import { repetitiveFactor } from "../members/factors.ts";
+import { withColumnStability, withLateralStability } from "../members/stability.ts";
 import type { Interval } from "../model/box.ts";
 import { common } from "../model/box.ts";
 import type { Model, Timber } from "../model/model.ts";
@@ -142,12 +138,6 @@ export function repetitiveOf(
   });
 }
 
-const TOO_SLENDER = "R_B over 50";
-
-function stable(Fb: Adjusted, L: LateralStability): Adjusted {
-  return withFactor(Fb, L.allowed ? L.factor : { ...L.factor, value: 0, note: TOO_SLENDER });
-}
-
 /** Bending about the strong axis may buckle sideways; about the weak one it cannot (NDS 3.3.3.1). */
 function bendingValues(
   values: AdjustedValues,
@@ -160,8 +150,8 @@ function bendingValues(
   );
   return {
     star: values.Fb,
-    positive: positive ? stable(values.Fb, positive) : values.Fb,
-    negative: negative ? stable(values.Fb, negative) : values.Fb,
+    positive: positive ? withLateralStability(values.Fb, positive, values["E-min"]) : values.Fb,
+    negative: negative ? withLateralStability(values.Fb, negative, values["E-min"]) : values.Fb,
     criticalPositive: positive?.criticalStress ?? Number.POSITIVE_INFINITY,
     criticalNegative: negative?.criticalStress ?? Number.POSITIVE_INFINITY,
   };
@@ -194,13 +184,12 @@ export function durationValues(
   const slender = slendernessOf(timber, lengths);
   const FcEz = eulerStress(upright["E-min"].value, slender.z);
   const FcEy = eulerStress(flat["E-min"].value, slender.y);
-  const column: ColumnStability =
-    FcEz < FcEy
-      ? columnStability(upright.Fc.value, upright["E-min"].value, slender.z)
-      : columnStability(upright.Fc.value, flat["E-min"].value, slender.y);
+  // the plane in which it buckles first; sideways a beam or stringer bends flat, with the lesser modulus of that
+  const [Emin, slenderest] = FcEz < FcEy ? [upright["E-min"], slender.z] : [flat["E-min"], slender.y];
+  const column = columnStability(upright.Fc.value, Emin.value, slenderest);
   const z = bendingValues(upright, width, depth, upwards ? [upper, unbraced] : [unbraced, upper]);
   const y = bendingValues(flat, depth, width, [unbraced, unbraced]);
-  const Fc = withFactor(upright.Fc, column.factor);
+  const Fc = withColumnStability(upright.Fc, column, Emin);
   const strongZ = depth >= width;
   const [one, two] = strongZ ? [z, y] : [y, z];
   return {

@@ -33,9 +33,15 @@ export interface NetSection {
 }
 
 /**
+ * Wood thinner than this is none, in (common practice, no source): no tool leaves such a strip, but rounding does, and
+ * its far fiber would be taken for that of the section.
+ */
+const NO_STRIP = 1e-3;
+
+/**
  * @param width and @param depth of the whole section, in
  * @param cuts may overlap each other and reach past the edges
- * @returns all zero where nothing is left
+ * @returns all zero where nothing is left; strips thinner than a thousandth of an inch count with what lies beside them
  */
 export function sectionLeft(width: number, depth: number, cuts: readonly Rectangle[]): NetSection {
   const ys = edges(depth, cuts, "y");
@@ -56,13 +62,20 @@ export function sectionLeft(width: number, depth: number, cuts: readonly Rectang
   return propertiesOf(left);
 }
 
-/** Where the section is divided, above its lower edge, in order; the upper edge last. */
+/**
+ * Where the section is divided, above its lower edge, in order; the upper edge last. Edges of cuts nearer than `NO_STRIP`
+ * to each other or to an edge of the section are one with it, so that every strip has a width.
+ */
 function edges(side: number, cuts: readonly Rectangle[], way: "y" | "z"): number[] {
   const half = side / 2;
-  const found = [half];
-  for (const c of cuts)
-    for (const v of c[way]) if (v > -half && v < half && !found.includes(v)) found.push(v);
-  return found.sort((a, b) => a - b);
+  const found: number[] = [];
+  let last = -half;
+  for (const v of cuts.flatMap((c) => c[way]).sort((a, b) => a - b)) {
+    if (v - last <= NO_STRIP || half - v <= NO_STRIP) continue;
+    found.push(v);
+    last = v;
+  }
+  return [...found, half];
 }
 
 const NOTHING: NetSection = { A: 0, y: 0, z: 0, Iz: 0, Iy: 0, Sz: 0, Sy: 0 };
@@ -263,8 +276,8 @@ export class NetSections {
     const taken: Rectangle[] = [];
     let joint: string | undefined;
     for (const cut of this.#cuts) {
-      const rectangle = isWithin(x, cut) ? cut.at(x) : undefined;
-      if (!rectangle || !reachesInto(rectangle, this.#timber)) continue;
+      const rectangle = this.#takenBy(cut, x);
+      if (!rectangle) continue;
       taken.push(rectangle);
       joint ??= cut.joint;
     }
@@ -305,6 +318,19 @@ export class NetSections {
     return [...xs].sort((a, b) => a - b).map((x) => this.at(x));
   }
 
+  /** @returns ids of the joints that take wood out of the section at x, pegs aside; a cut that only touches it takes none */
+  jointsAt(x: number): string[] {
+    const ids = this.#cuts.flatMap((cut) =>
+      cut.joint !== undefined && this.#takenBy(cut, x) ? [cut.joint] : [],
+    );
+    return [...new Set(ids)];
+  }
+
+  #takenBy(cut: Cut, x: number): Rectangle | undefined {
+    const rectangle = isWithin(x, cut) ? cut.at(x) : undefined;
+    return rectangle && reachesInto(rectangle, this.#timber) ? rectangle : undefined;
+  }
+
   /** The same cuts come again all along a mortise: what they leave is worked out once. */
   #left(taken: readonly Rectangle[]): NetSection {
     if (taken.length === 0) return this.whole;
@@ -317,7 +343,7 @@ export class NetSections {
 }
 
 /** Whether a place along the timber, inches, lies between the ends of a cut. */
-export function isWithin(x: number, cut: Cut): boolean {
+function isWithin(x: number, cut: Cut): boolean {
   return x > (cut.breaks[0] ?? 0) && x < (cut.breaks.at(-1) ?? 0);
 }
 
@@ -336,5 +362,5 @@ function sameCuts(a: readonly Rectangle[], b: readonly Rectangle[]): boolean {
 function reachesInto(r: Rectangle, timber: Timber): boolean {
   const overlap = (span: readonly [number, number], side: number): number =>
     Math.min(span[1], side / 2) - Math.max(span[0], -side / 2);
-  return overlap(r.y, timber.depth) > 1e-3 && overlap(r.z, timber.width) > 1e-3;
+  return overlap(r.y, timber.depth) > NO_STRIP && overlap(r.z, timber.width) > NO_STRIP;
 }

@@ -6,7 +6,7 @@ import type { FrameLink } from "../analysis/structure.ts";
 import { bracesRoofPlane } from "../frame/roof.ts";
 import { isSeatKind } from "../joinery/seat.ts";
 import type { Model, RoofSlope, Timber } from "../model/model.ts";
-import { add, length, sub, type Vec3 } from "../model/vec.ts";
+import { add, length, sub, unit, type Vec3 } from "../model/vec.ts";
 import type { Hold, Skeleton } from "./skeleton.ts";
 
 /**
@@ -63,7 +63,7 @@ export function deckLinks(model: Model, skeleton: Skeleton): FrameLink[] {
       j: high.node,
       offsetI: low.arm,
       offsetJ: high.arm,
-      direction,
+      direction: unit(direction),
       // two crossed springs as stiff in shear as the deck between them: G a/b = 2 k a²/(a² + b²)
       stiffness: (SHEAR_STIFFNESS * length(direction) ** 2) / (2 * along * up),
     };

@@ -1,10 +1,36 @@
 /** What the limit of a check is made of, as a table: reference value, factors, area, share of a length, each with its source. */
 import { amountWords, noteWords } from "../../core/checks/amount-words.ts";
 import type { Say } from "../../core/checks/say.ts";
+import type { Factor } from "../../core/sourced.ts";
 import type { WorstUse } from "../uses.ts";
 import { STATUS_WORDS } from "./status.ts";
 import { table } from "./table.ts";
 import { amountText } from "./use-words.ts";
+
+const factorRow = (f: Factor, symbol: string, say: Say): string[] => [
+  f.note === undefined ? symbol : `${symbol} (${noteWords(f.note, say)})`,
+  say.number(f.value, 3),
+  f.source,
+  say.text(STATUS_WORDS[f.status]),
+];
+
+/** What a factor is worked from, which is no factor of the limit itself; factors of one are left out. */
+function madeRows({ symbol, from }: Factor, say: Say): string[][] {
+  if (!from) return [];
+  const named = (what: string): string => say.text("{what} in {factor}", { what, factor: symbol });
+  const { reference, factors } = from;
+  return [
+    [
+      named(from.symbol),
+      amountText(reference.value, "psi", say),
+      reference.source,
+      say.text(STATUS_WORDS[reference.status]),
+    ],
+    ...factors
+      .filter((f) => f.value !== 1)
+      .map((f) => factorRow(f, named(`${f.symbol} × ${from.symbol}`), say)),
+  ];
+}
 
 /** @returns one table, or none where nothing is known of the limit */
 export function limitTable(
@@ -23,12 +49,7 @@ export function limitTable(
           ],
         ]
       : []),
-    ...use.factors.map((f) => [
-      f.note === undefined ? f.symbol : `${f.symbol} (${noteWords(f.note, say)})`,
-      say.number(f.value, 3),
-      f.source,
-      say.text(STATUS_WORDS[f.status]),
-    ]),
+    ...use.factors.flatMap((f) => [factorRow(f, f.symbol, say), ...madeRows(f, say)]),
   ];
   if (use.area)
     rows.push([

@@ -1,6 +1,9 @@
 /** Sections with something cut out, against closed forms (mechanics of materials: I = Σ(I₀ + A d²); derived). */
+import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
+import { buildModel } from "../../../server/core/model/build.ts";
 import { NetSections, sectionLeft, timberCuts } from "../../../server/core/statics/net-section.ts";
+import { readFrame } from "../../../server/document/read.ts";
 import { build, stick } from "../model/frames.ts";
 
 describe("what is left of a section [derived]", () => {
@@ -56,6 +59,39 @@ describe("what is left of a section [derived]", () => {
     expect(twice.A).toBeCloseTo(once.A);
     expect(twice.Sz).toBeCloseTo(once.Sz);
     expect(sectionLeft(4, 4, [{ y: [-3, 3], z: [-3, 3] }]).A).toBe(0);
+  });
+
+  // 3 × 7 with 1.2073 in cut off below: b h²/6 of what stands; a strip that nobody can see is no fiber that bends
+  test.each([0, 1e-12, -1e-12, 1e-6, -1e-6, 5e-4, -5e-4])(
+    "a cut whose edges miss those of the stick and of its neighbor by %d in",
+    (miss) => {
+      const h = 5.7927;
+      const exact = { A: 3 * h, Sz: (3 * h ** 2) / 6, Sy: (h * 3 ** 2) / 6 };
+      const whole = [{ y: [-3.5 + miss, 3.5 - h] as const, z: [-1.5 + miss, 1.5 - miss] as const }];
+      const halves = [
+        { y: [-3.5 - miss, 3.5 - h] as const, z: [-1.5 - miss, -miss] as const },
+        { y: [-3.5 + miss, 3.5 - h + miss] as const, z: [miss, 1.5 + miss] as const },
+      ];
+      const turned = sectionLeft(7, 3, [{ y: whole[0]!.z, z: whole[0]!.y }]);
+      for (const cuts of [whole, halves]) {
+        const left = sectionLeft(3, 7, cuts);
+        for (const key of ["A", "Sz", "Sy"] as const)
+          expect(Math.abs(left[key] / exact[key] - 1), key).toBeLessThan(5e-4);
+      }
+      expect(Math.abs(turned.Sy / exact.Sz - 1)).toBeLessThan(5e-4);
+      expect(Math.abs(turned.Sz / exact.Sy - 1)).toBeLessThan(5e-4);
+      expect(sectionLeft(4, 4, [{ y: [-2 + miss, 2 - miss], z: [-2 - miss, 2 - miss] }]).A).toBe(0);
+    },
+  );
+
+  test("the wall between two mortises counts from a tenth of an inch as from a hundredth", () => {
+    for (const wall of [0.1, 0.01]) {
+      const left = sectionLeft(8, 8, [
+        { y: [-4, 4], z: [-3, -wall / 2] },
+        { y: [-4, 4], z: [wall / 2, 3] },
+      ]);
+      expect(left.A).toBeCloseTo(8 * (2 + wall));
+    }
   });
 });
 
@@ -127,4 +163,62 @@ test("a curved brace keeps its depth less its rise at the middle, off its own mi
   expect(at.section.A).toBeCloseTo(4 * 6);
   expect(Math.abs(at.section.y)).toBeCloseTo(1);
   expect(at.section.Sz).toBeCloseTo((4 * 6 ** 2) / 6);
+});
+
+test("a cut that only touches a timber is no joint that weakens it", () => {
+  const timber = stick(
+    build({ members: { post: "{kind: post, section: 8x8, at: [A1], from: base, to: top}" } }),
+    "post@A1",
+  );
+  const cut = (joint: string, y: readonly [number, number]) => ({
+    joint,
+    breaks: [10, 20],
+    at: () => ({ y, z: [-2, 2] as const }),
+  });
+  const cuts = [cut("in", [0, 9]), cut("touches", [4, 6]), cut("by-rounding", [4 - 1e-9, 6])];
+  const sections = new NetSections(timber, { cuts, pegs: [] });
+  expect(sections.jointsAt(15)).toEqual(["in"]);
+  expect(sections.jointsAt(21)).toEqual([]);
+  expect(sections.at(15).section.A).toBeCloseTo(64 - 16);
+});
+
+/**
+ * A frame in inches and the same in millimetres: every section written anew at 25.4 mm to the inch (exact); sizes that the file
+ * leaves open are rounded to whole millimetres there instead of sixteenths. What a rafter's seat leaves is a rectangle as
+ * wide as the rafter, whatever rounding says of its far edge: b h²/6.
+ */
+describe("rafters over their seats, in the cider-press pavilion", () => {
+  const text = readFileSync(
+    new URL("../../../samples/cider-press-pavilion.frame.yaml", import.meta.url),
+    "utf8",
+  );
+  const inMillimetres = text
+    .replace(/^units: inch$/m, "units: mm")
+    .replace(/(\d+)x(\d+)/g, (_, b: string, d: string) => `${Number(b) * 25.4}x${Number(d) * 25.4}`);
+  const models = new Map([text, inMillimetres].map((t) => [t, buildModel(readFrame(t).frame)]));
+  const sectionAt = (source: string, id: string, x: number) => {
+    const model = models.get(source)!;
+    const timber = stick(model, id);
+    return new NetSections(timber, timberCuts(model).get(timber.id)!).at(x).section;
+  };
+
+  test("the sloping part of a birdsmouth", () => {
+    const { A, Sz, Sy } = sectionAt(text, "rafter@A.5", 20.49);
+    expect(A).toBeCloseTo(17.378, 2);
+    expect(Sz).toBeCloseTo((3 * 5.7927 ** 2) / 6, 2);
+    expect(Sy).toBeCloseTo((5.7927 * 3 ** 2) / 6, 2);
+  });
+
+  test.each([
+    ["inch", text],
+    ["mm", inMillimetres],
+  ])("all along both slopes, %s", (_, source) => {
+    for (const id of ["rafter@A.5", "rafter@B.3"])
+      for (let x = 18.9; x < 22.5; x += 0.0317) {
+        const { A, Sz, Sy } = sectionAt(source, id, x);
+        expect(A).toBeLessThan(21);
+        expect(Sz / (A ** 2 / 3 / 6), `${id} at ${x}`).toBeCloseTo(1, 6);
+        expect(Sy / ((A * 3) / 6), `${id} at ${x}`).toBeCloseTo(1, 6);
+      }
+  });
 });

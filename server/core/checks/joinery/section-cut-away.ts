@@ -3,7 +3,7 @@ import type { Joint } from "../../joinery/joint.ts";
 import { isLap } from "../../joinery/near-joints.ts";
 import type { Timber } from "../../model/model.ts";
 import { dot } from "../../model/vec.ts";
-import { cutsInto, isWithin, NetSections } from "../../statics/net-section.ts";
+import { cutsInto, NetSections } from "../../statics/net-section.ts";
 import { defineCheck } from "../check.ts";
 import { square } from "../formula-words.ts";
 import { sectionPath } from "../members/member-path.ts";
@@ -60,17 +60,13 @@ function partsOf(row: Joint[]): Joint[][] {
 
 /** The place at which two joints or more leave least of a timber. */
 function worstPlace(timber: Timber, joints: readonly Joint[]): Data | undefined {
-  const { cuts, pegs } = cutsInto(timber, joints, []);
-  const sections = new NetSections(timber, { cuts, pegs });
+  const sections = new NetSections(timber, cutsInto(timber, joints, []));
   let worst: Data | undefined;
   for (const { x, section } of sections.places()) {
     const left = section.A / sections.whole.A;
     if (left >= (worst?.left ?? USUAL)) continue;
     // the hollow of a curved brace is a cut too, and of no joint
-    const at = cuts.flatMap((cut) =>
-      cut.joint !== undefined && isWithin(x, cut) && cut.at(x) ? [cut.joint] : [],
-    );
-    const names = [...new Set(at)];
+    const names = sections.jointsAt(x);
     if (names.length > 1)
       worst = { timber: timber.id, joints: names, left, area: section.A, whole: sections.whole.A, at: x };
   }

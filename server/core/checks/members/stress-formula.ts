@@ -2,6 +2,7 @@
 import type { Adjusted } from "../../members/adjust.ts";
 import type { MemberUse } from "../../statics/frame-results.ts";
 import type { Bent, StressTerms } from "../../statics/stress-terms.ts";
+import { noteWords } from "../amount-words.ts";
 import { cube, madeStress, moment, square, steps } from "../formula-words.ts";
 import type { Say } from "../say.ts";
 import { productWords } from "./use-words.ts";
@@ -24,6 +25,18 @@ const bentWords = (symbol: string, bent: Bent, say: Say): string =>
 /** `F_b1: F_b 875 psi × C_D 1.15 = 1,006 psi` */
 const limitOf = (name: string, symbol: string, made: Adjusted, say: Say): string =>
   `${name}: ${madeStress(symbol, made, say)}`;
+
+/** `C_P (l_e/d = 17.69): E_min 400,000 psi × C_fu 0.9 = 360,000 psi`: what a stability factor is worked from. */
+function fromWords(
+  { factors }: Pick<Adjusted, "factors">,
+  symbol: "C_P" | "C_L",
+  say: Say,
+): string | undefined {
+  const factor = factors.find((f) => f.symbol === symbol);
+  if (!factor?.from) return undefined;
+  const about = factor.note === undefined ? symbol : `${symbol} (${noteWords(factor.note, say)})`;
+  return `${about}: ${madeStress(factor.from.symbol, factor.from, say)}`;
+}
 
 const counts = (bent: Bent, limit: number): boolean => bent.stress > NOTHING * limit;
 
@@ -65,6 +78,7 @@ function bothBendings([one, two]: readonly [Bent, Bent], use: MemberUse, say: Sa
   return steps(
     bentWords("f_b1", one, say),
     bentWords("f_b2", two, say),
+    fromWords(one.value, "C_L", say),
     limitOf("F_b1′", "F_b", one.value, say),
     limitOf("F_b2′", "F_b", two.value, say),
     Number.isFinite(one.critical)
@@ -98,6 +112,7 @@ function tensionAndBending(
     bentWords("f_b1", one, say),
     weak ? bentWords("f_b2", two, say) : undefined,
     tension ? limitOf("F_t′", "F_t", t.Ft, say) : undefined,
+    fromWords(made(one), "C_L", say),
     limitOf("F_b1′", "F_b", made(one), say),
     weak ? limitOf("F_b2′", "F_b", made(two), say) : undefined,
     tension
@@ -147,7 +162,9 @@ function compressionAndBending(
   return steps(
     ...start,
     weak ? bentWords("f_b2", two, say) : undefined,
+    whole ? fromWords(Fc, "C_P", say) : undefined,
     whole ? limitOf("F_c′", "F_c", Fc, say) : limitOf("F_c*", "F_c", FcStar, say),
+    fromWords(one.value, "C_L", say),
     limitOf("F_b1′", "F_b", one.value, say),
     weak ? limitOf("F_b2′", "F_b", two.value, say) : undefined,
     say.text("({axial} ÷ {Fc})² + {f1} ÷ ({F1} × (1{left})){second} = {ratio} > 1", {
@@ -169,7 +186,8 @@ export function stressFormula(use: MemberUse, say: Say): string | undefined {
       (Math.abs(bent[0].stress - use.value) <= Math.abs(bent[1].stress - use.value) ? bent[0] : bent[1]);
     const made = plainStress(use, terms, about, say);
     const product = productWords(use, say);
-    return product === undefined || made === undefined ? product : `${made} = ${product}`;
+    const worked = product === undefined || made === undefined ? product : `${made} = ${product}`;
+    return worked && steps(fromWords(use, "C_P", say), fromWords(use, "C_L", say), worked);
   }
   if (!bent) return undefined;
   switch (what) {
