@@ -255,11 +255,11 @@ function refine(
 ): { state: Balance; residual: Residual } {
   let state = balance(system, loads, first, dropped);
   let residual = residualOf(system, loads, state, stability.reach);
-  let correct: ((f: Float64Array) => Float64Array) | undefined;
+  let correct: ReturnType<typeof dropping> | undefined;
   for (let n = 0; n < MOST_REFINEMENTS && residual.nodes > REFINED; n++) {
     correct ??= dropping(members, outcome.dropped);
     const u = state.motions.slice();
-    addScaled(u, 1, correct(freeForces(system, state)));
+    addScaled(u, 1, correct(freeForces(system, state)).motions);
     const next = balance(system, loads, u, dropped);
     const better = residualOf(system, loads, next, stability.reach);
     if (!(better.nodes < residual.nodes)) break;

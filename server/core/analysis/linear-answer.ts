@@ -25,8 +25,8 @@ export interface Answer {
 }
 
 /** Solutions are refined while they leave more than this share of the largest force. */
-const REFINED = 1e-8;
-const MOST_REFINEMENTS = 2;
+export const REFINED = 1e-8;
+export const MOST_REFINEMENTS = 2;
 
 /** Makes answers for one factorised frame. */
 export class Answers {
@@ -79,6 +79,30 @@ export class Answers {
       best = next;
     }
     return best;
+  }
+
+  /** @returns what the frame does in given motions, forces on its nodes taken away from what it needs for them */
+  under(motions: Float64Array, applied: Float64Array, none: SummedLoads): Answer {
+    return this.#from(motions, applied, none);
+  }
+
+  /**
+   * Forces that motions leave on the free ones.
+   * @param pushed what all loads put on them, nodes at rest
+   * @param letGo parts out of action, with the forces at the ends of a stick that only hangs, less those while held fast
+   */
+  rest(motions: Float64Array, pushed: Float64Array, letGo: ReadonlyMap<number, Float64Array>): Float64Array {
+    const { held } = this.#system.ground;
+    const ends = this.#ends.fill(0);
+    this.#matrix.addEnds(motions, ends);
+    const links = this.#matrix.links(motions);
+    for (const [part, instead] of letGo) {
+      if (part < this.#matrix.count) ends.set(instead, ENDS * part);
+      else links[part - this.#matrix.count] = 0;
+    }
+    const needs = new Float64Array(this.#system.size);
+    this.#matrix.addNeeds(motions, ends, links, needs);
+    return needs.map((v, k) => (held[k] ? 0 : at(pushed, k) - v));
   }
 
   #needs(

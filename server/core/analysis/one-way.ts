@@ -68,8 +68,6 @@ export class OneWayMembers {
   readonly #stability: Stability;
   readonly #columns: (Float64Array | undefined)[];
   readonly #motions: (Float64Array | undefined)[] = [];
-  /** Solves made for columns so far. */
-  solves = 0;
 
   constructor(system: System, stability: Stability) {
     this.#system = system;
@@ -144,7 +142,6 @@ export class OneWayMembers {
     const known = this.#motions[strain];
     if (known) return known;
     const made = this.flex(this.unitLoad(strain));
-    this.solves++;
     if (this.size * made.length <= MOST_KEPT) this.#motions[strain] = made;
     return made;
   }
@@ -315,19 +312,18 @@ function finish(
   return { kind: "settled", ...found };
 }
 
-/** Solver for residuals with a set of members dropped. */
+/** Solver for residuals with a set of members dropped: motions, and the strains μ that set the members free in them. */
 export function dropping(
   members: OneWayMembers,
   dropped: readonly number[],
-): (f: Float64Array) => Float64Array {
+): (f: Float64Array) => { readonly motions: Float64Array; readonly mu: Float64Array } {
   const reduced = new Reduced(members);
   for (const n of dropped) reduced.append(n);
   return (f) => {
-    const u = members.flex(f);
-    if (dropped.length === 0) return u;
-    const strains = members.strains(u);
+    const motions = members.flex(f);
+    const strains = members.strains(motions);
     const mu = reduced.apply((s) => at(strains, s));
-    addScaled(u, 1, members.flex(members.load(mu, dropped)));
-    return u;
+    if (dropped.length > 0) addScaled(motions, 1, members.flex(members.load(mu, dropped)));
+    return { motions, mu };
   };
 }

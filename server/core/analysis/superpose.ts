@@ -4,17 +4,19 @@
  * one-way strains. What a member that lets go sets free is solved once too, and enters with a factor.
  *
  * Equilibrium of each basic load is verified at every node, stick by stick, and so is that of every member set free; what
- * a combination leaves unbalanced is at most the sum of theirs, and what members that let go still seem to carry.
+ * a combination leaves unbalanced is about the sum of theirs at the most, and what members that let go still seem to carry.
+ * Where that is more than rounding, the combination itself is verified so, and refined.
  */
 import { faultsOf, readNodeLoads } from "./case-loads.ts";
 import { type Combined, failedCombination, type LoadTerm, Sum, sumOf, type Term } from "./combined.ts";
 import { ENDS } from "./element-stiffness.ts";
 import type { CaseFault } from "./faults.ts";
-import { type Answer, Answers, addOwn, tipsOf } from "./linear-answer.ts";
+import { type Answer, Answers, addOwn, MOST_REFINEMENTS, REFINED, tipsOf } from "./linear-answer.ts";
 import { addScaled, describe, drives, type Stability } from "./mechanism.ts";
 import { at, bump, int } from "./numbers.ts";
 import { once } from "./once.ts";
 import {
+  dropping,
   MOST_KEPT,
   type OneWayMembers,
   type Outcome,
@@ -226,18 +228,78 @@ class Combiner {
     faults: readonly CaseFault[],
   ): Combined {
     const system = this.#system;
-    const terms: readonly Term[] = [...parts, ...this.#freed(outcome)];
-    const tips = sumOf(terms, "tips", ENDS * system.sticks.length);
-    const links = sumOf(terms, "links", system.links.length);
-    let left = terms.reduce((sum, { by, answer }) => sum + Math.abs(by) * answer.left, 0);
-    for (const n of outcome.dropped) left += this.#letGo(n, parts, outcome.mu, tips, links);
-    const force = this.#answers.largest(tips);
-    const residual = force > 0 ? left / force : 0;
-    if (!(residual <= this.#tolerance))
+    const first: readonly Term[] = [...parts, ...this.#freed(outcome)];
+    let { tips, links, left, force } = this.#sums(parts, first, outcome.dropped, outcome.mu);
+    let terms = first;
+    if (left > REFINED * force) {
+      const refined = this.#refined(parts, first, outcome);
+      terms = refined.terms;
+      ({ tips, links, force } = this.#sums(parts, terms, outcome.dropped, refined.mu));
+      left = refined.left;
+    }
+    const residual = force > 0 ? left / force : left;
+    if (!(residual <= this.#tolerance && Number.isFinite(force)))
       return failedCombination(id, [{ kind: "inaccurate", residual, tolerance: this.#tolerance, node: "" }]);
     const status = faults.length > 0 ? "slack" : "sound";
     const loads = parts.map(({ by, answer }): LoadTerm => ({ by, loads: answer.loads }));
     return new Sum({ id, status, faults, tips, links, dropped, residual }, system, terms, loads);
+  }
+
+  /** Forces of all terms, with members out of action that let go; the largest, and about how much is left at the most. */
+  #sums(
+    parts: readonly Part[],
+    terms: readonly Term[],
+    dropped: readonly number[],
+    mu: Float64Array,
+  ): { tips: Float64Array; links: Float64Array; left: number; force: number } {
+    const tips = sumOf(terms, "tips", ENDS * this.#system.sticks.length);
+    const links = sumOf(terms, "links", this.#system.links.length);
+    let left = terms.reduce((sum, { by, answer }) => sum + Math.abs(by) * answer.left, 0);
+    for (const n of dropped) left += this.#letGo(n, parts, mu, tips, links);
+    return { tips, links, left, force: this.#answers.largest(tips) };
+  }
+
+  /**
+   * Where little holds a frame without the members that let go, the sum is not near enough: what it leaves at the nodes is
+   * worked out stick by stick, and solved for.
+   */
+  #refined(
+    parts: readonly Part[],
+    first: readonly Term[],
+    { dropped, mu: before }: Outcome,
+  ): { readonly terms: readonly Term[]; readonly mu: Float64Array; readonly left: number } {
+    const { size } = this.#system;
+    const members = this.#members;
+    const answers = this.#answers;
+    const pushed = this.#sum(parts, (b) => b.pushed, size);
+    const letGo = new Map(dropped.map((n) => this.#instead(n, parts)));
+    const correct = dropping(members, dropped);
+    const mu = before.slice();
+    const motions = sumOf(first, "motions", size);
+    let rest = answers.rest(motions, pushed, letGo);
+    const terms = [...first];
+    for (let n = 0; n < MOST_REFINEMENTS; n++) {
+      const more = correct(rest);
+      addScaled(motions, 1, more.motions);
+      const next = answers.rest(motions, pushed, letGo);
+      if (!(answers.largest(next) < answers.largest(rest))) break;
+      addScaled(mu, 1, more.mu);
+      terms.push({ by: 1, answer: answers.under(more.motions, members.load(more.mu, dropped), this.#none) });
+      rest = next;
+    }
+    return { terms, mu, left: answers.largest(rest) };
+  }
+
+  /** A member that let go, by its part, and the forces at a stick's ends that hang, less those while it is held fast. */
+  #instead(n: number, parts: readonly Part[]): readonly [part: number, ends: Float64Array] {
+    const part = this.#members.units[n]?.part ?? -1;
+    const ends = new Float64Array(ENDS);
+    for (const { by, answer } of parts) {
+      if ((answer.loads.from[part] ?? -1) < 0) continue;
+      addOwn(answer.loads, part, OWN.hung, ends, 0, by);
+      addOwn(answer.loads, part, OWN.ends, ends, 0, -by);
+    }
+    return [part, ends];
   }
 
   /**

@@ -37,8 +37,9 @@ export function heldByPairs(
   const right = leaning.filter(({ side }) => side > 0);
   return left
     .flatMap((one) => {
-      const other = right.find((r) => Math.abs(r.at - one.at) <= near);
-      return other ? [(one.at + other.at) / 2] : [];
+      const away = (other: { readonly at: number }): number => Math.abs(other.at - one.at);
+      const [other] = [...right].sort((a, b) => away(a) - away(b));
+      return other && away(other) <= near ? [(one.at + other.at) / 2] : [];
     })
     .sort((a, b) => a - b);
 }

@@ -3,6 +3,8 @@
  * section there, where shear near a support may be left out, its notched ends. Forces are read from a table by row and
  * weight, so that a combination costs arithmetic only.
  */
+import { lagrange } from "../analysis/inner-sections.ts";
+import { evaluate } from "../analysis/polynomial.ts";
 import { groupBy } from "../collect.ts";
 import type { Model, Timber } from "../model/model.ts";
 import type { Factor } from "../sourced.ts";
@@ -49,9 +51,7 @@ export interface MemberPlan {
 
 /** Lagrange weights of a share of an element on its places: exact for loads that vary linearly along it. */
 function weightsAt(share: number): number[] {
-  return PLACES.map((s, i) =>
-    PLACES.reduce<number>((product, o, k) => (k === i ? product : (product * (share - o)) / (s - o)), 1),
-  );
+  return PLACES.map((_, place) => evaluate(lagrange(place), share));
 }
 
 const NEAR = 1e-6;

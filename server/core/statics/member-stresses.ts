@@ -29,6 +29,9 @@ const NONE = 0.5;
 /** A second stress that adds less than this share is not worth calling an interaction. */
 const SIDE_SHARE = 0.01;
 
+/** A limit of nought forbids what acts, not what does not: a timber too slender to bend on edge may still bend flat. */
+const share = (stress: number, limit: number): number => (stress > 0 ? stress / limit : 0);
+
 /** Offset of each force within a row: N, Vy, Vz, T, My, Mz. */
 const [VY, VZ, MY, MZ, WIDTH] = [1, 2, 4, 5, 6] as const;
 
@@ -214,10 +217,11 @@ export class TimberStress {
     const f2 = Math.abs(weak);
     const F1 = strong >= 0 ? F.plus1 : F.minus1;
     const F2 = weak >= 0 ? F.plus2 : F.minus2;
-    const lateral = f1 / (strong >= 0 ? F.criticalPlus : F.criticalMinus);
+    const lateral = share(f1, strong >= 0 ? F.criticalPlus : F.criticalMinus);
     if (f1 + f2 > NONE) {
       // 3.9-3 without axial force
-      const both = lateral < 1 ? f1 / F1 + f2 / (F2 * (1 - lateral * lateral)) : Number.POSITIVE_INFINITY;
+      const both =
+        lateral < 1 ? share(f1, F1) + share(f2, F2 * (1 - lateral * lateral)) : Number.POSITIVE_INFINITY;
       if (this.#beats(BENDING, both, solved)) {
         const firstLeads = f1 * F2 >= f2 * F1;
         const alone = firstLeads ? f1 / F1 : f2 / F2;
@@ -245,7 +249,10 @@ export class TimberStress {
       if (!(ft > NONE)) return;
       if (this.#beats(TENSION, ft / F.Ft, solved))
         this.#keep(TENSION, ft / F.Ft, ft, F.Ft, v, i, x, solved, N, at(t.At, i));
-      const most = Math.max(ft / F.Ft + f1 / F.Fb1 + f2 / F.Fb2, (f1 - ft) / F1 + f2 / F2);
+      const most = Math.max(
+        ft / F.Ft + share(f1, F.Fb1) + share(f2, F.Fb2),
+        (f1 === ft ? 0 : (f1 - ft) / F1) + share(f2, F2),
+      );
       if (this.#beats(TENSION_BENDING, most, solved))
         this.#keepBent(TENSION_BENDING, most, most, 1, true, v, i, x, solved, sz, sy, F);
       return;
@@ -264,7 +271,7 @@ export class TimberStress {
     const left2 = 1 - fc / F.FcE2 - lateral * lateral;
     const ratio =
       left1 > 0 && left2 > 0 && lateral < 1
-        ? axial * axial + f1 / (F1 * left1) + f2 / (F2 * left2)
+        ? axial * axial + share(f1, F1 * left1) + share(f2, F2 * left2)
         : Number.POSITIVE_INFINITY;
     if (this.#beats(COMPRESSION_BENDING, ratio, solved))
       this.#keepBent(COMPRESSION_BENDING, ratio, ratio, 1, true, v, i, x, solved, sz, sy, F);

@@ -61,8 +61,11 @@ export function boundStick(
     (Math.abs(y2 - y1) * STEP + 2 * moreY) * between;
 }
 
+/** Bounds and what they bound are rounded apart by less than this share. */
+const ROUNDED = 1e-9;
+
 /** Whether nothing comes near the worst: what may equal it is looked at, and where nothing acts there is nothing to see. */
-export const isBelow = (most: number, worst: number): boolean => most < worst || most === 0;
+export const isBelow = (most: number, worst: number): boolean => most < worst * (1 - ROUNDED) || most === 0;
 
 /** What ratios of stress can be at most somewhere along an element. */
 export interface Most {
