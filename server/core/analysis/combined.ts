@@ -15,9 +15,9 @@ export interface Combined {
   readonly id: string;
   readonly status: "sound" | "slack" | "failed";
   readonly faults: readonly CaseFault[];
-  /** forces inside every stick just within its two ends, six each; empty when failed */
+  /** forces inside every stick just within its two ends, six each (N Vy Vz T My Mz; lb and lb·in); empty when failed */
   readonly tips: Float64Array;
-  /** by link, tension positive */
+  /** by link, lb, tension positive */
   readonly links: Float64Array;
   /** ids of one-way members out of action */
   readonly dropped: readonly string[];
@@ -25,7 +25,7 @@ export interface Combined {
   readonly residual: number;
   /** no node goes farther, in; some may go less far */
   readonly farthest: number;
-  /** forces inside every stick at the shares of its length in `SHARES`; empty when failed */
+  /** forces inside every stick at the shares of its length in `SHARES`, as in `tips`; empty when failed */
   readonly sections: () => Float64Array;
   /** The same of one stick, written to `table`. @param row where; the default is where it stands in the table of all */
   readonly writeSections: (stick: number, table: Float64Array, row?: number) => void;

@@ -23,8 +23,9 @@ export interface StationTable {
   /** where the weights of a station begin; −1 = it is one of the places */
   readonly mix: Int32Array;
   readonly weights: Float64Array;
+  /** axial position from the foot, in */
   readonly x: Float64Array;
-  /** area, area in tension, centroid and section moduli of what is left */
+  /** area, area in tension (in²), centroid (in) and section moduli (in³) of what is left */
   readonly A: Float64Array;
   readonly At: Float64Array;
   readonly yc: Float64Array;
@@ -39,8 +40,9 @@ export interface StationTable {
   readonly stick: Int32Array;
 }
 
-/** The least that is left anywhere along each element of a timber, and the farthest centroid. */
+/** The least that is left anywhere along each element of a timber, and the farthest centroid; units as of the stations. */
 export interface StickTable {
+  /** in */
   readonly length: Float64Array;
   readonly A: Float64Array;
   readonly At: Float64Array;

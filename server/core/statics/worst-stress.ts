@@ -23,6 +23,7 @@ export interface Worst {
   readonly mixed: boolean;
   /** index of the case */
   readonly solved: number;
+  /** axial position from the foot, in */
   readonly x: number;
   readonly station: Station | undefined;
   readonly values: DurationValues;

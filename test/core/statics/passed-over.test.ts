@@ -7,6 +7,7 @@ import { describe, expect, test } from "vitest";
 import { buildModel } from "../../../server/core/model/build.ts";
 import { analyseFrame } from "../../../server/core/statics/analyse-frame.ts";
 import { isSolved, rowOf } from "../../../server/core/statics/force-table.ts";
+import { memberResults } from "../../../server/core/statics/member-results.ts";
 import { TimberStress } from "../../../server/core/statics/member-stresses.ts";
 import { STRESSES } from "../../../server/core/statics/worst-stress.ts";
 import { readFrame } from "../../../server/document/read.ts";
@@ -50,4 +51,26 @@ test("where it looks first changes no result", () => {
   expect([...after.members.values()].map((m) => m.uses)).toEqual(
     [...own.members.values()].map((m) => m.uses),
   );
+});
+
+test("of combinations that ask the same the earlier one is named, wherever it looks first", () => {
+  const text = readFileSync(
+    new URL("../../../samples/cider-press-pavilion.frame.yaml", import.meta.url),
+    "utf8",
+  );
+  const { basis, solution } = analyseFrame(buildModel(readFrame(text).frame))!;
+  const copies = solution.cases.map((c) => ({
+    ...c,
+    frameCase: { ...c.frameCase, id: `${c.frameCase.id} again` },
+  }));
+  const twice = [...solution.cases, ...copies];
+  const own = memberResults(basis, twice);
+  const before = new Map(
+    [...own].map(([id, m]) => [
+      id,
+      { ...m, uses: m.uses.map((u) => ({ ...u, caseId: `${u.caseId} again` })) },
+    ]),
+  );
+  const after = memberResults(basis, twice, before);
+  expect([...after.values()].map((m) => m.uses)).toEqual([...own.values()].map((m) => m.uses));
 });
