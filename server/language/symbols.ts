@@ -50,8 +50,10 @@ function symbolOf(text: ReadText, entry: Entry, section: string, depth: number):
   const { key, keyRange, value, alias } = entry;
   const path = child(section, key);
   const detail = detailOf(section, value);
-  const end = Math.max(keyRange.end, endOf(text, alias ?? value.range));
   const inside = alias === undefined ? childrenOf(text, value, path, depth) : [];
+  // a bracket too many can make the last value reach out of the block that it is in
+  const reach = inside.map(({ range }) => text.document.offsetAt(range.end));
+  const end = Math.max(keyRange.end, endOf(text, alias ?? value.range), ...reach);
   return {
     name: key,
     kind: KINDS[section] ?? (value.kind === "map" ? SymbolKind.Namespace : SymbolKind.Property),

@@ -58,6 +58,20 @@ test("in the samples, at every offset", () => {
   }
 });
 
+test("an entry whose value is a bracket too many lies in its section all the same", () => {
+  const frame = [
+    "frame: Goat sunits: inch",
+    "  knee: }     {kind: brace, section: 4x6, between: [post, plate], leg: 24 in}",
+    "  tie-knee:  {kind: brace, section: 4x6, between: [post, tie], leg: 30 in}",
+    "  ridge-knee: {kind: brace, section: 4x6, between: [king-post, ridge], leg: 24 in}",
+    "  post-head:   {kind: mortise-and-tenon, of: post, into: plate, tenon: {thickness: 2 in, length: 6 1/2 in}, pegs: {count: 2, diameter: 3/4 in, draw: 3/32 in}}",
+    "  tie-end:     {kind: wedged-half-dovetail, of: tie, into: post, housing: 3/4 in, tenon: {thickness: 2 in}, drop: 1 1/4 in, wedge: {species: white-oak}, pegs: {count: 3, diameter: 3/4 in}}",
+    "  king-foot:   {kind: mortise-and-tenon, of: king-post, into: tie, tenon: {thickness: 2 in, length: 6 1/2 in}, pegs: {count: 2, diameter: 3/4 in}}",
+  ].join("\n");
+  const read = readText(frame);
+  expectNested(symbolsOf(read), read, 0, frame.length);
+});
+
 test("in a frame with anything cut out or put in", () => {
   const whole = SAMPLES.join("\n");
   const service = createFrameService();
