@@ -88,28 +88,25 @@ export function sumOf(
 }
 
 /** What is known of a combination before anyone asks for more. */
-export interface Summed {
-  readonly id: string;
+export type Summed = Pick<Combined, "id" | "faults" | "tips" | "links" | "dropped" | "residual"> & {
   readonly status: "sound" | "slack";
-  readonly faults: readonly CaseFault[];
-  readonly tips: Float64Array;
-  readonly links: Float64Array;
-  readonly dropped: readonly string[];
-  readonly residual: number;
-}
+  /** of the supports, six each, where their sum over the terms is not near enough */
+  readonly reactions: Float64Array | undefined;
+};
 
 /** A combination with an answer. */
 export class Sum implements Combined {
-  readonly id: string;
-  readonly status: "sound" | "slack";
-  readonly faults: readonly CaseFault[];
-  readonly tips: Float64Array;
-  readonly links: Float64Array;
-  readonly dropped: readonly string[];
-  readonly residual: number;
+  readonly id: Summed["id"];
+  readonly status: Summed["status"];
+  readonly faults: Summed["faults"];
+  readonly tips: Summed["tips"];
+  readonly links: Summed["links"];
+  readonly dropped: Summed["dropped"];
+  readonly residual: Summed["residual"];
   readonly farthest: number;
   readonly #system: System;
   readonly #terms: readonly Term[];
+  readonly #held: Float64Array | undefined;
   readonly #loads: readonly LoadTerm[];
   #sections: Float64Array | undefined;
   #motions: Float64Array | undefined;
@@ -126,6 +123,7 @@ export class Sum implements Combined {
     this.farthest = terms.reduce((sum, { by, answer }) => sum + Math.abs(by) * answer.farthest, 0);
     this.#system = system;
     this.#terms = terms;
+    this.#held = summed.reactions;
     this.#loads = loads;
   }
 
@@ -144,7 +142,11 @@ export class Sum implements Combined {
   }
 
   reactions(): Reactions {
-    this.#reactions ??= reactionsOf(this.#system, this.#terms);
+    if (!this.#reactions) {
+      const { ground } = this.#system;
+      const all = this.#held ?? sumOf(this.#terms, "reactions", 6 * ground.nodes.length);
+      this.#reactions = ground.nodes.map((node, n) => ({ node, force: toGlobal(ground, all, node, n) }));
+    }
     return this.#reactions;
   }
 
@@ -178,9 +180,4 @@ export class Sum implements Combined {
   displacement(node: number): Vec6 {
     return toGlobal(this.#system.ground, this.motions(), node);
   }
-}
-
-function reactionsOf({ ground }: System, terms: readonly Term[]): Reactions {
-  const own = sumOf(terms, "reactions", 6 * ground.nodes.length);
-  return ground.nodes.map((node, n) => ({ node, force: toGlobal(ground, own, node, n) }));
 }

@@ -56,13 +56,37 @@ export class Answers {
     return most;
   }
 
-  /** Forces that loads put on the free motions while all nodes are at rest. */
-  pushed(applied: Float64Array, loads: SummedLoads): Float64Array {
+  /** The same on free motions alone. */
+  largestFree(forces: Float64Array): number {
     const { held } = this.#system.ground;
+    let most = 0;
+    for (let k = 0; k < forces.length; k++) {
+      if (held[k]) continue;
+      const size = Math.abs(at(forces, k));
+      most = Math.max(most, k % 6 < 3 ? size : size * this.#scale);
+    }
+    return most;
+  }
+
+  /** What supports, springs included, put on the frame. @param needs what it needs from each motion for its balance */
+  reactions(needs: Float64Array, motions: Float64Array): Float64Array {
+    const { nodes, held, springs } = this.#system.ground;
+    const out = new Float64Array(6 * nodes.length);
+    nodes.forEach((node, n) => {
+      for (let m = 0; m < 6; m++) {
+        const k = 6 * node + m;
+        out[6 * n + m] = held[k] ? at(needs, k) : -at(springs, k) * at(motions, k);
+      }
+    });
+    return out;
+  }
+
+  /** Forces that loads put on all motions while all nodes are at rest. */
+  pushed(applied: Float64Array, loads: SummedLoads): Float64Array {
     const needs = new Float64Array(this.#system.size);
     for (const stick of loads.sticks)
       this.#matrix.addStick(stick, loads.figures, int(loads.from, stick) + OWN.ends, needs);
-    return needs.map((v, k) => (held[k] ? 0 : at(applied, k) - v));
+    return needs.map((v, k) => at(applied, k) - v);
   }
 
   /** @param applied forces on the nodes; @param first motions under them and the loads of sticks; refined where they leave too much */
@@ -87,12 +111,11 @@ export class Answers {
   }
 
   /**
-   * Forces that motions leave on the free ones.
+   * Forces that motions leave on all of them: where held, what the supports take.
    * @param pushed what all loads put on them, nodes at rest
    * @param letGo parts out of action, with the forces at the ends of a stick that only hangs, less those while held fast
    */
   rest(motions: Float64Array, pushed: Float64Array, letGo: ReadonlyMap<number, Float64Array>): Float64Array {
-    const { held } = this.#system.ground;
     const ends = this.#ends.fill(0);
     this.#matrix.addEnds(motions, ends);
     const links = this.#matrix.links(motions);
@@ -102,7 +125,7 @@ export class Answers {
     }
     const needs = new Float64Array(this.#system.size);
     this.#matrix.addNeeds(motions, ends, links, needs);
-    return needs.map((v, k) => (held[k] ? 0 : at(pushed, k) - v));
+    return needs.map((v, k) => at(pushed, k) - v);
   }
 
   #needs(
@@ -121,22 +144,10 @@ export class Answers {
   }
 
   #from(motions: Float64Array, applied: Float64Array, loads: SummedLoads): Answer {
-    const { ground } = this.#system;
     const links = this.#matrix.links(motions);
     const unbalanced = this.#needs(motions, applied, loads, links);
-    let left = 0;
-    for (let k = 0; k < unbalanced.length; k++) {
-      if (ground.held[k]) continue;
-      const size = Math.abs(at(unbalanced, k));
-      left = Math.max(left, k % 6 < 3 ? size : size * this.#scale);
-    }
-    const reactions = new Float64Array(6 * ground.nodes.length);
-    ground.nodes.forEach((node, n) => {
-      for (let m = 0; m < 6; m++) {
-        const k = 6 * node + m;
-        reactions[6 * n + m] = ground.held[k] ? at(unbalanced, k) : -at(ground.springs, k) * at(motions, k);
-      }
-    });
+    const left = this.largestFree(unbalanced);
+    const reactions = this.reactions(unbalanced, motions);
     return { motions, farthest: farthestOf(motions), tips: this.#tips(loads), links, reactions, left };
   }
 

@@ -33,7 +33,7 @@ import { NO_LOADS, OWN, type SummedLoads } from "./unit-loads.ts";
 /** A basic load: what it does with every one-way member in action. */
 interface Basic extends Answer {
   readonly strains: Float64Array;
-  /** forces that the loads put on the free motions; the largest */
+  /** forces that the loads put on all motions; the largest on a free one */
   readonly pushed: Float64Array;
   readonly hardest: number;
   readonly loads: SummedLoads;
@@ -137,7 +137,7 @@ class Combiner {
       ...answer,
       strains: this.#members.strains(answer.motions),
       pushed,
-      hardest: this.#answers.largest(pushed),
+      hardest: this.#answers.largestFree(pushed),
       loads,
       ...ownLoads(this.#members, system, (stick) => endsIn(loads, stick)),
       turns: idle.some((u) => drives(pushed, u, 1e-6)),
@@ -231,18 +231,19 @@ class Combiner {
     const first: readonly Term[] = [...parts, ...this.#freed(outcome)];
     let { tips, links, left, force } = this.#sums(parts, first, outcome.dropped, outcome.mu);
     let terms = first;
+    let reactions: Float64Array | undefined;
     if (left > REFINED * force) {
       const refined = this.#refined(parts, first, outcome);
       terms = refined.terms;
       ({ tips, links, force } = this.#sums(parts, terms, outcome.dropped, refined.mu));
-      left = refined.left;
+      ({ left, reactions } = refined);
     }
     const residual = force > 0 ? left / force : left;
     if (!(residual <= this.#tolerance && Number.isFinite(force)))
       return failedCombination(id, [{ kind: "inaccurate", residual, tolerance: this.#tolerance, node: "" }]);
     const status = faults.length > 0 ? "slack" : "sound";
     const loads = parts.map(({ by, answer }): LoadTerm => ({ by, loads: answer.loads }));
-    return new Sum({ id, status, faults, tips, links, dropped, residual }, system, terms, loads);
+    return new Sum({ id, status, faults, tips, links, dropped, residual, reactions }, system, terms, loads);
   }
 
   /** Forces of all terms, with members out of action that let go; the largest, and about how much is left at the most. */
@@ -267,7 +268,12 @@ class Combiner {
     parts: readonly Part[],
     first: readonly Term[],
     { dropped, mu: before }: Outcome,
-  ): { readonly terms: readonly Term[]; readonly mu: Float64Array; readonly left: number } {
+  ): {
+    readonly terms: readonly Term[];
+    readonly mu: Float64Array;
+    readonly left: number;
+    readonly reactions: Float64Array;
+  } {
     const { size } = this.#system;
     const members = this.#members;
     const answers = this.#answers;
@@ -275,19 +281,22 @@ class Combiner {
     const letGo = new Map(dropped.map((n) => this.#instead(n, parts)));
     const correct = dropping(members, dropped);
     const mu = before.slice();
-    const motions = sumOf(first, "motions", size);
+    let motions = sumOf(first, "motions", size);
     let rest = answers.rest(motions, pushed, letGo);
     const terms = [...first];
     for (let n = 0; n < MOST_REFINEMENTS; n++) {
       const more = correct(rest);
-      addScaled(motions, 1, more.motions);
-      const next = answers.rest(motions, pushed, letGo);
-      if (!(answers.largest(next) < answers.largest(rest))) break;
+      const better = motions.slice();
+      addScaled(better, 1, more.motions);
+      const next = answers.rest(better, pushed, letGo);
+      if (!(answers.largestFree(next) < answers.largestFree(rest))) break;
+      motions = better;
       addScaled(mu, 1, more.mu);
       terms.push({ by: 1, answer: answers.under(more.motions, members.load(more.mu, dropped), this.#none) });
       rest = next;
     }
-    return { terms, mu, left: answers.largest(rest) };
+    const needs = rest.map((v) => -v);
+    return { terms, mu, left: answers.largestFree(rest), reactions: answers.reactions(needs, motions) };
   }
 
   /** A member that let go, by its part, and the forces at a stick's ends that hang, less those while it is held fast. */
