@@ -9,34 +9,17 @@ import { type System, strainOf } from "./system.ts";
 export class StickMatrix {
   readonly count: number;
   readonly #system: System;
-  /** 12 × 12 a stick: end forces (local) from the motions of its two nodes */
   readonly #k: Float64Array;
-  /** 6 × 6 an end: local motions from those of the node */
   readonly #to: Float64Array;
   readonly #nodes: Int32Array;
 
   constructor(system: System) {
     this.#system = system;
     this.count = system.sticks.length;
-    this.#k = new Float64Array(this.count * 144);
-    this.#to = new Float64Array(this.count * 72);
-    this.#nodes = new Int32Array(this.count * 2);
-    system.sticks.forEach((stick, n) => {
-      this.#nodes[2 * n] = 6 * stick.i;
-      this.#nodes[2 * n + 1] = 6 * stick.j;
-      this.#to.set(stick.toI, 72 * n);
-      this.#to.set(stick.toJ, 72 * n + 36);
-      const { k } = stick.joint;
-      for (let r = 0; r < ENDS; r++)
-        for (let end = 0; end < 2; end++) {
-          const to = end === 0 ? stick.toI : stick.toJ;
-          for (let c = 0; c < 6; c++) {
-            let sum = 0;
-            for (let m = 0; m < 6; m++) sum += at(k, r * ENDS + 6 * end + m) * at(to, 6 * m + c);
-            this.#k[144 * n + r * ENDS + 6 * end + c] = sum;
-          }
-        }
-    });
+    const { k, to, nodes } = system.made.matrices();
+    this.#k = k;
+    this.#to = to;
+    this.#nodes = nodes;
   }
 
   /** ends += end forces of every stick in the motions `u`. */
