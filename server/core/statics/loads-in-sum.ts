@@ -3,6 +3,7 @@
  * presses like snow, wind with suction inside is what the other three make. Only those that no others add up to have to be
  * solved.
  */
+import { at, bump, int } from "../analysis/numbers.ts";
 import type { Timber } from "../model/model.ts";
 import type { LineLoad } from "./line-loads.ts";
 
@@ -26,11 +27,11 @@ const MOST = 8;
 /** A line load is six figures: force per length at its start and at its end. */
 const FIGURES = 6;
 
-/** A stretch of a timber that line loads lie on, and where its figures stand. */
+/** A stretch of a timber that line loads lie on, and where its figures stand; −1 = no load has that one. */
 interface Stretch {
   readonly from: number;
   readonly to: number;
-  readonly row: number;
+  readonly rows: Int32Array;
 }
 
 /** What is left of a solved load without those before it, and that as a sum of solved ones. */
@@ -54,21 +55,20 @@ export function loadsInSum(loads: readonly { readonly loads: readonly LineLoad[]
     let largest = 0;
     for (let n = 0; n < rows.length; n++) {
       const value = figures[n] as number;
-      left[rows[n] as number] = (left[rows[n] as number] as number) + value;
+      bump(left, rows[n] as number, value);
       largest = Math.max(largest, Math.abs(value));
     }
     const own = new Array<number>(solved.length).fill(0);
     for (const rest of rests) {
-      const by = (left[rest.pivot] as number) / (rest.figures[rest.pivot] as number);
+      const by = at(left, rest.pivot) / at(rest.figures, rest.pivot);
       if (!(Math.abs(by) > NOUGHT)) continue;
-      for (let k = 0; k < size; k++) left[k] = (left[k] as number) - by * (rest.figures[k] as number);
+      for (let k = 0; k < size; k++) bump(left, k, -by * at(rest.figures, k));
       for (let k = 0; k < rest.shares.length; k++)
         own[k] = (own[k] as number) + by * (rest.shares[k] as number);
     }
     let pivot = 0;
-    for (let k = 1; k < size; k++)
-      if (Math.abs(left[k] as number) > Math.abs(left[pivot] as number)) pivot = k;
-    const over = Math.abs(left[pivot] as number);
+    for (let k = 1; k < size; k++) if (Math.abs(at(left, k)) > Math.abs(at(left, pivot))) pivot = k;
+    const over = Math.abs(at(left, pivot));
     const isNew = over > NOUGHT * largest;
     if (!isNew && Number.isFinite(largest) && own.every((by) => Math.abs(by) <= MOST))
       return own.flatMap((factor, of) => (Math.abs(factor) > NOUGHT ? [{ of, factor }] : []));
@@ -86,38 +86,36 @@ interface Column {
   readonly figures: readonly number[];
 }
 
+/** The figures of each load, and how many there are that some load has. */
 function columnsOf(loads: readonly { readonly loads: readonly LineLoad[] }[]): {
   readonly columns: readonly Column[];
   readonly size: number;
 } {
   const stretches = new Map<Timber, Stretch[]>();
   let size = 0;
-  const rowOf = ({ timber, from, to }: LineLoad): number => {
-    let own = stretches.get(timber);
-    if (!own) {
-      own = [];
-      stretches.set(timber, own);
-    }
+  const stretchOf = ({ timber, from, to }: LineLoad): Stretch => {
+    const own = stretches.get(timber) ?? [];
+    stretches.set(timber, own);
     const known = own.find((s) => s.from === from && s.to === to);
-    if (known) return known.row;
-    const row = size;
-    own.push({ from, to, row });
-    size += FIGURES;
-    return row;
+    if (known) return known;
+    const made = { from, to, rows: new Int32Array(FIGURES).fill(-1) };
+    own.push(made);
+    return made;
   };
   const columns = loads.map((basic): Column => {
     const rows: number[] = [];
     const figures: number[] = [];
-    const take = (row: number, value: number): void => {
+    const take = (stretch: Stretch, figure: number, value: number): void => {
       if (value === 0) return;
-      rows.push(row);
+      if (int(stretch.rows, figure) < 0) stretch.rows[figure] = size++;
+      rows.push(int(stretch.rows, figure));
       figures.push(value);
     };
     for (const load of basic.loads) {
-      const row = rowOf(load);
+      const stretch = stretchOf(load);
       for (let c = 0; c < 3; c++) {
-        take(row + c, load.startForce[c] as number);
-        take(row + 3 + c, load.endForce[c] as number);
+        take(stretch, c, load.startForce[c] as number);
+        take(stretch, 3 + c, load.endForce[c] as number);
       }
     }
     return { rows, figures };
