@@ -4,7 +4,7 @@
  */
 import { ENDS } from "./element-stiffness.ts";
 import { at, bump } from "./numbers.ts";
-import { type System, strainOf } from "./system.ts";
+import { type LinkPart, type System, strainOf } from "./system.ts";
 
 export class StickMatrix {
   readonly count: number;
@@ -43,14 +43,16 @@ export class StickMatrix {
   /** unbalanced += what sticks, links and springs need from each motion, for given end forces and link forces. */
   addNeeds(u: Float64Array, ends: Float64Array, links: Float64Array, unbalanced: Float64Array): void {
     for (let n = 0; n < this.count; n++) this.addStick(n, ends, ENDS * n, unbalanced);
-    this.#system.links.forEach((link, n) => {
+    const parts = this.#system.links;
+    for (let n = 0; n < parts.length; n++) {
       const pull = at(links, n);
-      if (pull === 0) return;
+      if (pull === 0) continue;
+      const { i, j, stretch } = parts[n] as LinkPart;
       for (let m = 0; m < 6; m++) {
-        bump(unbalanced, 6 * link.i + m, pull * at(link.stretch, m));
-        bump(unbalanced, 6 * link.j + m, pull * at(link.stretch, m + 6));
+        bump(unbalanced, 6 * i + m, pull * at(stretch, m));
+        bump(unbalanced, 6 * j + m, pull * at(stretch, m + 6));
       }
-    });
+    }
     const { springs } = this.#system.ground;
     for (let k = 0; k < springs.length; k++)
       if (springs[k] !== 0) bump(unbalanced, k, at(springs, k) * at(u, k));
@@ -73,9 +75,12 @@ export class StickMatrix {
 
   /** Force of every link in the motions `u`, tension positive. */
   links(u: Float64Array): Float64Array {
-    return Float64Array.from(
-      this.#system.links,
-      (link) => link.link.stiffness * strainOf(link.stretch, link, u),
-    );
+    const { links } = this.#system;
+    const out = new Float64Array(links.length);
+    for (let n = 0; n < out.length; n++) {
+      const part = links[n] as LinkPart;
+      out[n] = part.link.stiffness * strainOf(part.stretch, part, u);
+    }
+    return out;
   }
 }
