@@ -108,6 +108,15 @@ function mayPeak(
       const ends = Math.max(Math.abs(value(place - 1, k)), Math.abs(value(place, k)));
       most = Math.max(most, ends + step * Math.abs((v1 * v2) / (v1 - v2)));
     }
+    // where the load turns, shear may cross nought twice between two places, of one sense at both
+    if (turns(shear)) {
+      const shears = Math.max(Math.abs(value(0, shear)), Math.abs(value(PLACES.length - 1, shear)));
+      let moments = 0;
+      for (let place = 0; place < PLACES.length; place++)
+        moments = Math.max(moments, Math.abs(value(place, k)));
+      const way = length / (PLACES.length - 1) / 2;
+      most = Math.max(most, moments + way * (shears + STRAY * (inner[shear] ?? 0)));
+    }
     if (most > 0) may.push({ k, kind, most });
   }
   for (const k of PULLS_AND_SHEARS) {

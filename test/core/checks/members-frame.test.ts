@@ -381,7 +381,7 @@ test("frame-racks: a lean past the frame's own height is no length to tell", () 
   const racks = racksOf(one);
   expect(racks).toHaveLength(1);
   expect(racks[0]).toMatch(
-    /^The frame racks along the walls: nothing that counts braces post@A1, post@A2, post@A3, post@B1 and 2 more that way, /,
+    /^The frame racks along the walls: nothing stiff enough to count braces post@A1, post@A2, post@A3, post@B1 and 2 more that way, /,
   );
   expect(racks[0]).not.toMatch(/lean|\d'/);
 });
