@@ -53,18 +53,23 @@ export function withoutWords(gaps: readonly LoadGap[], say: Say): string[] {
 
 const INSTEAD = "{load}, in place of which the usual counts (mend {keys})";
 
-/** @returns nothing, or a sentence: which loads are not in the figures, and where each is to be mended */
-export function gapWords(gaps: readonly LoadGap[], say: Say): string[] {
+/**
+ * @param figures whether figures stand beside the sentence
+ * @returns nothing, or a sentence: which loads are not in the figures, and where each is to be mended
+ */
+export function gapWords(gaps: readonly LoadGap[], say: Say, figures = true): string[] {
   if (gaps.length === 0) return [];
-  const loads = grouped(gaps).map((group) =>
-    say.text(group[0]?.what === "stated" ? INSTEAD : "{load} (mend {keys})", {
-      load: shortWords(group, say),
-      keys: say.list(lacksOf(group).map((path) => keyWords(path, say))),
-    }),
-  );
+  const loads = grouped(gaps)
+    .map((group) =>
+      say.text(group[0]?.what === "stated" ? INSTEAD : "{load} (mend {keys})", {
+        load: shortWords(group, say),
+        keys: say.list(lacksOf(group).map((path) => keyWords(path, say))),
+      }),
+    )
+    .join("; ");
   return [
-    say.text("Not in these figures, since the file lacks it or it cannot be read: {loads}.", {
-      loads: loads.join("; "),
-    }),
+    figures
+      ? say.text("Not in these figures, since the file lacks it or it cannot be read: {loads}.", { loads })
+      : say.text("In no check, since the file lacks it or it cannot be read: {loads}.", { loads }),
   ];
 }

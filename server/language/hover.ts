@@ -78,16 +78,16 @@ function aboutKey(snapshot: Asked, spot: Spot): Part[] {
   const loads = loadHover(snapshot, spot.path).flatMap(engineering);
   const deck = deckHover(decksOf(snapshot, spot.path), snapshot.say).flatMap(engineering);
   const figures = [...deck, ...loads];
-  const without = figures.length > 0 ? engineering(missingAt(snapshot, spot.path)) : [];
+  const without = engineering(missingAt(snapshot, spot.path, figures.length > 0));
   return [...key, ...engineering(wood), ...without, ...figures, ...cutSizes(snapshot, spot)];
 }
 
 /** What a part of the file lacks or nobody can read of it: a deck is held against all that the roof weighs. */
-function missingAt({ evaluation, say }: Snapshot, path: string): string | undefined {
+function missingAt({ evaluation, say }: Snapshot, path: string, figures: boolean): string | undefined {
   const part = keysOf(path)[0] === "roof" ? "/roof" : path;
   const gaps = evaluation?.results.frame?.solution.loads.gaps ?? [];
   const own = gaps.filter(({ lacks }) => lacks.some((key) => key === part || key.startsWith(`${part}/`)));
-  return gapWords(own, say)[0];
+  return gapWords(own, say, figures)[0];
 }
 
 /** The decks that a key names: those of the roof, or that of a floor. */

@@ -96,6 +96,23 @@ describe("wind", () => {
   });
 });
 
+test.each([
+  [
+    "a row that is no entry",
+    "{on: joist, live",
+    "{on: joists, live",
+    "/floors/loft",
+    "load of floor loft (mend “on” under “loft”)",
+  ],
+  ["snow", "30 psf", "30 pfs", "/site/snow", "snow (mend “ground” under “snow”)"],
+])("a key whose load is in no figure says so, without figures beside it: %s", (_, from, to, path, words) => {
+  expect(over(slipped(GOATS, from, to), path)).toContain(
+    "In no check, since the file lacks it or it cannot be read: ",
+  );
+  expect(over(slipped(GOATS, from, to), path)).toContain(words);
+  expect(over(open(GOATS), path)).not.toContain("In no check");
+});
+
 describe("a floor", () => {
   const sentence = `${LACK}the load of floor loft (mend “live” under “loft”).`;
   test.each([

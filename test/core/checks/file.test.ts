@@ -1,6 +1,8 @@
+import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
+import { createFrameService } from "../../../server/language/frame-service.ts";
 import { expectFindings, findingsFixture } from "../../fixtures.ts";
-import { findingsOf, fixed, gate } from "./gate.ts";
+import { findingsOf, fixed, gate, idsOf } from "./gate.ts";
 
 describe("not-a-frame", () => {
   test.each([
@@ -212,6 +214,52 @@ findingsFixture(
     `,
   }),
   { only: ["error"] },
+);
+
+findingsFixture(
+  "unknown-id: what nothing in space waits for",
+  gate({
+    members: `
+      members:
+        post: {kind: post, section: 8x8, at: [A1, A2], from: pier-top, to: plate}
+        plate: {kind: plate, section: 8x8, walls: [A], from: 1, to: 2, top: eave, hung-on: post@A3}
+      #                                                                                    ^^^^^^^ error unknown-id: “post@A3” is not a stick of this frame, so what refers to it is left out. Did you mean “post@A1”?
+    `,
+    joints: `
+      joints:
+        head: {kind: mortise-and-tenon, of: post, into: plate, tenon: {thickness: 2 in, length: 4 in}}
+        half: {kind: wedged-half-dovetail, of: plate, into: post, wedge: {species: white-oke}}
+      #                                                     ^^^^ error joint-apart: Swap
+      #                                                                            ^^^^^^^^^ error unknown-id: “white-oke” is not a species that Bentwright knows, so what refers to it is left out. Did you mean “white-oak”?
+      floors:
+        loft: {on: plates, live: 20 psf}
+      #            ^^^^^^ error unknown-id: “plates” is not a member of this file, so the load of floor loft is on no timber and in no check. Did you mean “plate”?
+        deck: {on: xyz, live: 20 psf}
+      #            ^^^ error unknown-id: “xyz” is not a member of this file, so the load of floor deck is on no timber and in no check. Known: post, plate.
+    `,
+  }),
+  { only: ["error"] },
+);
+
+test.each(["joists", "joits", "xyz", "joist.9", "joist@1.1"])(
+  "a floor on %s, which is no entry, is a finding and a gap, and takes no other finding with it",
+  (on) => {
+    const goats = readFileSync("samples/goat-shed.frame.yaml", "utf8");
+    const typo = goats.replace("{on: joist, live", `{on: ${on}, live`);
+    expect(typo).not.toBe(goats);
+    expect([...idsOf(typo, true)].sort()).toEqual([...idsOf(goats, true), "unknown-id"].sort());
+    const snapshot = createFrameService().open("file:///goats.frame.yaml", 1, typo);
+    expect(snapshot.evaluation?.results.frame?.solution.loads.gaps).toMatchObject([{ what: "floor" }]);
+  },
+);
+
+test.each(["{kind: joist", "{kind: joist, section: 4x"])(
+  "nor is a floor's row unknown while its line is typed: %s",
+  (line) => {
+    const goats = readFileSync("samples/goat-shed.frame.yaml", "utf8");
+    const typed = goats.replace(/^( {2}joist: ).*$/m, `$1${line}`);
+    expect(idsOf(typed, true)).not.toContain("unknown-id");
+  },
 );
 
 test("unknown-id: each finding mends its own place, also where one name is wrong twice", () => {

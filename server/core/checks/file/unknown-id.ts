@@ -1,4 +1,4 @@
-import type { TimberClass } from "../../frame/frame.ts";
+import { type Frame, isWhole, type Ref, type TimberClass } from "../../frame/frame.ts";
 import type { Model } from "../../model/model.ts";
 import type { IdSort } from "../../model/problems.ts";
 import { nearest } from "../../text/nearest.ts";
@@ -17,6 +17,8 @@ interface Data {
   readonly timbers: readonly string[];
   /** of a species: its class states values of its own */
   readonly own: boolean;
+  /** of the row under a floor: the floor */
+  readonly floor: string | undefined;
 }
 
 /** What it should have been, with where it would have to be known. */
@@ -44,14 +46,15 @@ function found(
   text: string,
   sort: IdSort,
   known: readonly string[],
-  timbers: readonly string[] = [],
-  own = false,
+  { timbers = [], own = false, floor }: Partial<Pick<Data, "timbers" | "own" | "floor">> = {},
 ): Found<Data> {
-  return { path, data: { path, text, sort, known, nearest: nearest(text, known), timbers, own } };
+  return { path, data: { path, text, sort, known, nearest: nearest(text, known), timbers, own, floor } };
 }
 
-/** What is left out: whatever refers to the name, or the strength of timbers of a wood that is not known. */
-function consequence({ timbers }: Data, say: Say): string {
+/** What is left out: whatever refers to the name, a floor's load, or the strength of timbers of a wood that is not known. */
+function consequence({ timbers, floor }: Data, say: Say): string {
+  if (floor !== undefined)
+    return say.text("so the load of floor {floor} is on no timber and in no check", { floor });
   if (timbers.length === 0) return say.text("so what refers to it is left out");
   const named = timbers.slice(0, NAMED).join(", ");
   return timbers.length <= NAMED
@@ -66,18 +69,46 @@ function* woods(model: Model): Generator<Found<Data>> {
   for (const c of model.frame.classes) {
     if (!c.species) continue;
     // values that the file states itself make up for the tables
-    const own = c.values.size > 0 ? [] : model.timbers.filter((t) => t.class === c).map((t) => t.id);
+    const own = c.values.size > 0;
+    const timbers = own ? [] : model.timbers.filter((t) => t.class === c).map((t) => t.id);
     if (!findSpecies(c.species.text)) {
-      yield found(c.species.path, c.species.text, "species", speciesIds(), own, c.values.size > 0);
+      yield found(c.species.path, c.species.text, "species", speciesIds(), { timbers, own });
       continue;
     }
     const grades = gradeIds(c.species.text);
     if (c.grade && grades.length > 0 && !grades.some((g) => g === c.grade?.text))
-      yield found(c.grade.path, c.grade.text, "grade", grades, own);
+      yield found(c.grade.path, c.grade.text, "grade", grades, { timbers });
   }
-  for (const log of model.frame.mill.logs)
-    if (log.species && !findSpecies(log.species.text))
-      yield found(log.species.path, log.species.text, "species", speciesIds());
+  for (const { path, text } of woodsBeside(model.frame))
+    if (!findSpecies(text)) yield found(path, text, "species", speciesIds());
+}
+
+/** Woods that no timber class names. */
+function woodsBeside({ mill, joints }: Frame): readonly Ref[] {
+  return [...mill.logs, ...joints.map(({ wedge }) => wedge)].flatMap((one) => one?.species ?? []);
+}
+
+/**
+ * Names that nothing in space waits for: the frame stands without them, and its forces are told, so they are no problem of
+ * its placement.
+ */
+function* besideTheFrame(model: Model): Generator<Found<Data>> {
+  const { frame, members, sticks, byId } = model;
+  for (const { name, on } of frame.floors)
+    if (on && !members.has(on.text) && !sticks.has(on.text) && mayNot(frame, on.text))
+      yield found(on.path, on.text, "member", [...members.keys()], { floor: name });
+  for (const { hungOn } of frame.members) {
+    if (!hungOn || byId.has(hungOn.text) || !isWhole(frame)) continue;
+    const name = hungOn.text.split("@")[0] ?? "";
+    // an entry that is not placed has its own finding
+    if (!members.has(name) || sticks.has(name))
+      yield found(hungOn.path, hungOn.text, "stick", [...byId.keys()]);
+  }
+}
+
+/** Whether no line that is lost may define a member of that name. */
+function mayNot({ lost, unread }: Frame, name: string): boolean {
+  return !lost.has("/members") && !unread.has(name);
 }
 
 /** Whether a timber class names a wood or a grade that no table has: that has its own finding. */
@@ -104,6 +135,7 @@ export const unknownId = defineCheck<"model", Data>({
   input: "model",
   *find(model) {
     for (const p of model.problems) if (p.kind === "unknown-id") yield found(p.path, p.text, p.sort, p.known);
+    yield* besideTheFrame(model);
     yield* woods(model);
   },
   words: (d, say) =>
