@@ -83,6 +83,11 @@ export class Cursor {
     return entryOf(this.node, key) !== undefined;
   }
 
+  /** Something stands there, or stood there and is lost. */
+  get isWritten(): boolean {
+    return this.node !== undefined && (this.node.kind !== "blank" || this.node.lost);
+  }
+
   /** It is a map, with or without keys. */
   get isMap(): boolean {
     return this.node?.kind === "map";

@@ -90,6 +90,23 @@ const MOST_PEOPLE = 200;
 /** psi; no wood is allowed half as much (common practice) */
 const MOST_STRENGTH = 10_000;
 
+function readValues(at: Cursor): Pick<TimberClass, "values" | "unreadValues"> {
+  const values = new Map<DesignValueKey, number>();
+  for (const key of STRENGTHS) {
+    const stress = at.at(key).amount("stress", { most: MOST_STRENGTH });
+    if (stress !== undefined) values.set(key, stress);
+  }
+  for (const [key, least] of STIFFNESSES) {
+    const stress = at.at(key).amount("stress", { least });
+    if (stress !== undefined) values.set(key, stress);
+  }
+  const gravity = at.at("G").number();
+  if (gravity !== undefined && gravity > 0) values.set("G", gravity);
+  const keys: readonly DesignValueKey[] = [...STRENGTHS, ...STIFFNESSES.map(([key]) => key), "G"];
+  const unread = at.isMap ? keys.some((key) => at.has(key) && !values.has(key)) : at.isWritten;
+  return { values, ...(unread && { unreadValues: true }) };
+}
+
 /** Defaults: green and rough, as own-sawn timber is (common practice, and the safe side). */
 export function readClasses(at: Cursor): readonly TimberClass[] {
   return at.named().flatMap(([name, value]) => {
@@ -99,17 +116,6 @@ export function readClasses(at: Cursor): readonly TimberClass[] {
     }
     // what the class lacks may stand behind the cut
     if (value.isCut) at.context.unread.add(name);
-    const values = new Map<DesignValueKey, number>();
-    for (const key of STRENGTHS) {
-      const stress = value.at("values").at(key).amount("stress", { most: MOST_STRENGTH });
-      if (stress !== undefined) values.set(key, stress);
-    }
-    for (const [key, least] of STIFFNESSES) {
-      const stress = value.at("values").at(key).amount("stress", { least });
-      if (stress !== undefined) values.set(key, stress);
-    }
-    const gravity = value.at("values").at("G").number();
-    if (gravity !== undefined && gravity > 0) values.set("G", gravity);
     return [
       {
         name,
@@ -118,7 +124,7 @@ export function readClasses(at: Cursor): readonly TimberClass[] {
         grade: value.at("grade").ref(),
         seasoning: value.at("seasoning").choice(["green", "dry"]) ?? "green",
         surface: value.at("surface").choice(["rough", "planed"]) ?? "rough",
-        values,
+        ...readValues(value.at("values")),
         because: value.at("because").text(),
         weight: value.at("weight").amount("density"),
       },

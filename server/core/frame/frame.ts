@@ -78,6 +78,8 @@ export interface TimberClass {
   readonly surface: "rough" | "planed";
   /** reference design values (psi) that the file gives itself, with the reason */
   readonly values: ReadonlyMap<DesignValueKey, number>;
+  /** one of them is written and cannot be read: the table's must not stand in its place, so the wood has none at all */
+  readonly unreadValues?: true;
   readonly because: string | undefined;
   /** weight in lb/ft³ that the file gives itself */
   readonly weight: number | undefined;

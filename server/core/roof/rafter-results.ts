@@ -63,7 +63,8 @@ function checkSlope(model: Model, roof: Roof, slope: RoofSlope): RafterResult | 
   const density = densityOf(rafter.class);
   const species = rafter.class?.species?.text;
   const dead = roofDeadOf(frame);
-  if (density === undefined || species === undefined || !dead) return "wood-unknown";
+  if (density === undefined || species === undefined || rafter.class?.unreadValues || !dead)
+    return "wood-unknown";
   const live = roofLive(areaOf(slope), pitch);
   const nailed = roof.deck?.kind === "boards" || roof.deck?.kind === "panels";
   const deflection = deflectionRule(frame.site.snow?.thermal, roof.ceiling?.kind, false);

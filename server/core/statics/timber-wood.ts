@@ -4,10 +4,13 @@ import type { Timber } from "../model/model.ts";
 import type { Factor } from "../sourced.ts";
 import { type TimberValues, timberValues } from "../wood/stated-values.ts";
 
-/** Design values by the timber's class and section; undefined where no table and no stated values give any. */
+/**
+ * Design values by the timber's class and section; undefined where no table and no stated values give any, or where a
+ * stated one cannot be read.
+ */
 export function woodOf(timber: Timber): TimberValues | undefined {
   const species = timber.class?.species?.text;
-  if (species === undefined) return undefined;
+  if (species === undefined || timber.class?.unreadValues) return undefined;
   const found = timberValues({
     species,
     grade: timber.class?.grade?.text,

@@ -1,6 +1,6 @@
 /** One slip, one finding: what follows from it in the model and its forces is not said again. */
-import { expect, test } from "vitest";
-import { createFrameService } from "../../../server/language/frame-service.ts";
+import { describe, expect, test } from "vitest";
+import { createFrameService, type Snapshot } from "../../../server/language/frame-service.ts";
 import { readFixture } from "../../fixtures.ts";
 import { pavilion } from "./gate.ts";
 
@@ -31,16 +31,22 @@ const BRACED = pavilion({
   .replace(/^( *)seat: .*$/m, "$&\n$1fasten: {kind: screws, count: 2, diameter: 5/16 in, length: 10 in}")
   .replace("diameter: 14 in, depth: 40 in", "diameter: 16 in, depth: 42 in");
 
-/** Checks and messages of all errors and of the findings that a slip would bring about. */
-function after(...slips: readonly (readonly [string, string])[]): readonly string[] {
+type Slip = readonly [string, string];
+
+/** The frame with slips in it. */
+function slipped(...slips: readonly Slip[]): Snapshot {
   let { text } = readFixture(BRACED);
   for (const [from, to] of slips) {
     expect(text).toContain(from);
     text = text.replace(from, to);
   }
-  const { findings } = createFrameService().open("file:///slip.frame.yaml", 1, text);
-  return findings
-    .filter(({ finding }) => finding.level === "error" || finding.check === "timber-unchecked")
+  return createFrameService().open("file:///slip.frame.yaml", 1, text);
+}
+
+/** Checks and messages of all errors and of the findings that a slip would bring about. */
+function after(...slips: readonly Slip[]): readonly string[] {
+  return slipped(...slips)
+    .findings.filter(({ finding }) => finding.level === "error" || finding.check === "timber-unchecked")
     .map(({ finding }) => `${finding.check} ${finding.path}: ${finding.message}`);
 }
 
@@ -54,6 +60,23 @@ test("a wood that is not known: one finding, with the timbers whose strength it 
       /^unknown-id \/timber\/frame\/species: “eastern-white-pin” is not a species that Bentwright knows, so the strength of \d+ timbers \(post@A1, post@A2, post@B1, post@B2 and others\) is not checked\. Did you mean/,
     ),
   ]);
+});
+
+describe("a stated design value that cannot be read: the table's does not stand in its place", () => {
+  test.each([
+    ["without a unit", "{Fb: 600}", "unreadable-quantity"],
+    ["too large", "{Fb: 60000 psi}", "value-out-of-range"],
+    ["no map", "600 psi", "wrong-shape"],
+    ["nothing", "{Fb: , Ft: 400 psi}", "wrong-shape"],
+  ])("%s", (_, values, check) => {
+    const { evaluation, findings } = slipped(["grade: no-1", `grade: no-1, values: ${values}, because: x`]);
+    expect(findings.map(({ finding }) => finding.check)).toContain(check);
+    const { frame } = evaluation!.results;
+    const named = evaluation!.model.timbers.filter((t) => t.class?.name === "frame").map(({ id }) => id);
+    expect(named.length).toBeGreaterThan(3);
+    expect(frame?.unchecked.map(({ id }) => id)).toEqual(expect.arrayContaining(named));
+    expect(findings.map(({ finding }) => finding.check)).not.toContain("timber-unchecked");
+  });
 });
 
 test("a grade that is not known", () => {

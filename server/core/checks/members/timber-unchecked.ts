@@ -30,7 +30,8 @@ export const timberUnchecked = defineCheck<"results", Data>({
     // a species or grade on a line that is lost is not missing
     if (!frame || !isWhole(frame.model.frame)) return;
     for (const t of frame.unchecked) {
-      if (t.class && isUnknownWood(t.class)) continue;
+      // neither is one whose stated value cannot be read
+      if (t.class && (isUnknownWood(t.class) || t.class.unreadValues)) continue;
       yield {
         path: t.path,
         onKey: true,

@@ -25,7 +25,7 @@ export const gradeAssumed = defineCheck<"frame", Data>({
   input: "frame",
   *find(frame) {
     for (const c of frame.classes)
-      if (!c.grade && c.name !== "pegs" && c.values.size === 0)
+      if (!c.grade && c.name !== "pegs" && c.values.size === 0 && !c.unreadValues)
         yield { path: c.path, onKey: true, data: { name: c.name, path: c.path } };
   },
   words: (d, say) =>
