@@ -68,7 +68,7 @@ export function toFrame(
     lost,
     joinsWhole: joinsWhole(at, names, lost),
     // last: by now all of the file was read
-    unreadLoads: unreadLoads([...facts, ...context.facts]),
+    unreadLoads: unreadLoads(root, incomplete, [...facts, ...context.facts]),
   };
   for (const lines of ["walls", "bents"] as const)
     if (coincide(frame.grid[lines])) lost.add(`/grid/${lines}`);

@@ -1,7 +1,8 @@
 /** Which keys of a file say something of a load and cannot be read. */
 import type { SourceFact } from "../core/checks/source-facts.ts";
 import type { Pointer } from "../core/frame/frame.ts";
-import { child } from "./tree.ts";
+import { walkTree } from "./read-yaml.ts";
+import { child, type Tree } from "./tree.ts";
 
 /** Values that a load follows from. What stands beside them (the width of a sheet) loads nothing. */
 const LOADS =
@@ -26,8 +27,32 @@ function keyOf(fact: SourceFact): Pointer | undefined {
   }
 }
 
-/** @param facts all that was noticed about the file; @returns each key once, in their order */
-export function unreadLoads(facts: readonly SourceFact[]): Pointer[] {
-  const keys = facts.flatMap((fact) => keyOf(fact) ?? []);
+/** Every key of a side is of one load: where its map ends in the middle, any of them may be what was lost. */
+const SIDE = /^\/siding\/[^/]+$/;
+
+const isLost = (node: Tree): boolean => node.kind === "blank" && node.lost;
+
+/** Values that are lost without a fact of their own: of an inline map that is never closed the last one. */
+function* lostIn(root: Tree, incomplete: ReadonlySet<Tree>): Generator<Pointer> {
+  if (incomplete.size === 0) return;
+  for (const { pointer, node } of walkTree(root)) {
+    if (isLost(node)) yield pointer;
+    if (node.kind !== "map" || !incomplete.has(node) || !SIDE.test(pointer)) continue;
+    if (!node.entries.some(({ value }) => isLost(value))) yield pointer;
+  }
+}
+
+/**
+ * @param root the file
+ * @param incomplete its maps and lists that lost a part
+ * @param facts all that was noticed about it
+ * @returns each key once
+ */
+export function unreadLoads(
+  root: Tree,
+  incomplete: ReadonlySet<Tree>,
+  facts: readonly SourceFact[],
+): Pointer[] {
+  const keys = [...facts.flatMap((fact) => keyOf(fact) ?? []), ...lostIn(root, incomplete)];
   return [...new Set(keys.filter((key) => LOADS.test(key)))];
 }

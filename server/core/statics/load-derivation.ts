@@ -184,7 +184,7 @@ function sidingSections({ enclosure }: BasicLoads): LoadSection[] {
   const [first] = sided;
   if (!first) return [];
   const path = first.siding.path.slice(0, first.siding.path.lastIndexOf("/"));
-  const lines = sided.flatMap(({ line, siding, gross, openings }): LoadLine[] => {
+  const lines = sided.flatMap(({ line, siding, gross, openings, openingsKnown }): LoadLine[] => {
     const side = { line: { words: line } };
     const { value, status, source } = weightOf(siding);
     const known = { unit: "ft2", status: "derived", source: "geometry of the frame" } as const;
@@ -198,7 +198,9 @@ function sidingSections({ enclosure }: BasicLoads): LoadSection[] {
         source,
       },
       { id: `${line}/gross`, what: { text: "side {line}", parts: side }, value: gross, ...known },
-      { id: `${line}/open`, what: { text: "open of it", parts: side }, value: openings, ...known },
+      ...(openingsKnown
+        ? [{ id: `${line}/open`, what: { text: "open of it", parts: side }, value: openings, ...known }]
+        : []),
     ];
   });
   return [{ part: "siding", path, lines, patterns: [] }];

@@ -5,7 +5,7 @@
  * goes half to the end rafters and half to the tie, or to the posts where there is none (common practice).
  * Inches and pounds.
  */
-import type { Siding } from "../frame/frame.ts";
+import type { Pointer, Siding } from "../frame/frame.ts";
 import { atEnd, type DeadEnd, sidingDead } from "../loads/dead.ts";
 import { tributaryWidths } from "../loads/tributary.ts";
 import { gridLines, type Line } from "../model/grid.ts";
@@ -33,6 +33,8 @@ export interface WallFace {
   /** ft², from the feet of its timbers to the roof, and what stays open of it */
   readonly gross: number;
   readonly openings: number;
+  /** false: the file says how much stays open, and it cannot be read */
+  readonly openingsKnown: boolean;
   /** part of the face that catches wind: 1, or what is closed of a side that counts as open */
   readonly solid: number;
   readonly shares: readonly Share[];
@@ -251,10 +253,18 @@ function faceOf(model: Model, line: Line, k: 0 | 1, outward: -1 | 1): WallFace |
     siding,
     gross,
     openings,
+    openingsKnown: siding === undefined || openingsKnown(siding, model.frame.unreadLoads),
     solid: openings >= OPEN_FROM * gross ? 1 - openings / gross : 1,
     shares: [...upright, ...gable.shares],
     uncarried: ((upright.length > 0 ? 0 : rectangle) + gable.bare) / SQUARE_FOOT,
   };
+}
+
+/** Whether all that rules what stays open of a side can be read. */
+function openingsKnown({ path, openings, open }: Siding, unread: readonly Pointer[]): boolean {
+  if (openings !== undefined) return true;
+  if (unread.includes(`${path}/openings`) || unread.includes(`${path}/open`)) return false;
+  return open !== undefined || !unread.includes(path);
 }
 
 /** @returns the outer sides that have timbers: up to two along the walls, up to two across them */

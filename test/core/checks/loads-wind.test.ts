@@ -1,5 +1,9 @@
 /** Findings about the sides of a building and about wind that the figures do not know. */
-import { expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
+import { buildModel } from "../../../server/core/model/build.ts";
+import { basicLoads } from "../../../server/core/statics/basic-loads.ts";
+import { loadDerivation } from "../../../server/core/statics/load-derivation.ts";
+import { readFrame } from "../../../server/document/read.ts";
 import { createFrameService } from "../../../server/language/frame-service.ts";
 import { findingsFixture } from "../../fixtures.ts";
 import { findingsOf, gate, pavilion } from "./gate.ts";
@@ -107,6 +111,27 @@ test("enclosure-found: names what was assumed, and how open each side is", () =>
     /^note \/siding .*GC_pi = ±0\.55.*Taken besides: K_zt = 1 \(level ground\) and K_e = 1 \(sea level\)\.$/,
   );
   expect(words).toMatch(/A: 0 ft² of \d+ ft²/);
+});
+
+describe("openings that cannot be read are not told as none", () => {
+  test.each([
+    ["sound", "{openings: 8 ft²}", true],
+    ["sound, as a share", "{open: 0.1}", true],
+    ["without sense", "{openings: 8 f}", false],
+    ["no share", "{open: lots}", false],
+    ["beside a share", "{openings: 8 f, open: 0.1}", false],
+    ["no map", "8 ft²", false],
+    ["never closed", "{openings: 8 f", false],
+    ["empty and never closed", "{", false],
+    ["another value never closed", "{openings: 8 ft², weight: 4", true],
+  ])("%s", (_, side, known) => {
+    const text = sided(`      siding:\n        A: {}\n        B: {}\n        1: ${side}`);
+    expect(wordsOf(text, "enclosure-found")).toHaveLength(known ? 1 : 0);
+    const model = buildModel(readFrame(text).frame);
+    const ids = loadDerivation(model, basicLoads(model)).flatMap(({ lines }) => lines.map(({ id }) => id));
+    expect(ids).toContain("1/gross");
+    expect(ids.includes("1/open")).toBe(known);
+  });
 });
 
 test("site-value-missing: the flow only under a roof over open sides", () => {

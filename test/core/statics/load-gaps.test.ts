@@ -75,6 +75,31 @@ test.each([
   expect(gapsOf(text.replace(from, to))).toEqual({ stated: [key] });
 });
 
+describe("what a bracket that is never closed takes with it", () => {
+  test.each([
+    ["/siding/B/openings", GOATS, "B: {openings: 8 ft²}", "B: {openings: 8 f"],
+    ["/siding/B/openings", GOATS, "B: {openings: 8 ft²}", "B: {openings: 8 ft²"],
+    ["/siding/B/openings", GOATS, "B: {openings: 8 ft²}", "B: {openings:"],
+    ["/siding/B", GOATS, "B: {openings: 8 ft²}", "B: {"],
+    ["/siding/B/weight", GOATS, "B: {openings: 8 ft²}", "B: {openings: 8 ft², weight: 4"],
+    [
+      "/roof/covering/coverage",
+      GOATS,
+      "covering: {kind: standing-seam, coverage: 16 in}",
+      "covering: {kind: standing-seam, coverage: 16",
+    ],
+    ["/floors/loft/deck/thickness", GOATS, "thickness: 1 in}}\nsiding", "thickness: 1\nsiding"],
+    ["/timber/rafters/weight", GOATS, "surface: rough}\n  pegs", "surface: rough, weight: 30\n  pegs"],
+  ])("%s", (key, text, from, to) => {
+    expect(text).toContain(from);
+    const loads = key.endsWith("coverage") ? {} : { stated: [key] };
+    expect(gapsOf(text.replace(from, to))).toEqual(loads);
+  });
+  test("a key that waits for it anyway is one gap", () => {
+    expect(gapsOf(GOATS.replace(/live: 20 psf.*$/m, "live: 20"))).toEqual({ floor: ["/floors/loft/live"] });
+  });
+});
+
 test("a frame without a roof misses no snow", () => {
   const bare = OPEN.replace("45 psf", "45 pfs").replace(/^roof:\n( {2}.*\n)+/m, "");
   expect(bare).not.toContain("rafters: {section");

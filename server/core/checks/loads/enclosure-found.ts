@@ -100,6 +100,8 @@ export const enclosureFound = defineCheck<"results", Data>({
     const { siding, site, roof } = model.frame;
     const [first] = siding;
     if (!enclosure || !first || !roof) return;
+    // found from what nobody can read, it is no finding
+    if (enclosure.faces.some(({ openingsKnown }) => !openingsKnown)) return;
     yield {
       path: first.path.slice(0, first.path.lastIndexOf("/")),
       onKey: true,
