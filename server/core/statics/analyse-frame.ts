@@ -24,6 +24,8 @@ function signatureOf(model: Model, actions: JointActions): string {
     frame.roof && { ...frame.roof, rafters: withoutFasteners(frame.roof.rafters) },
     frame.floors,
     frame.siding,
+    // what cannot be read is a gap, and not the same as what is not there
+    frame.unreadLoads,
     model.timbers.map((t) => [
       t.id,
       t.kind,

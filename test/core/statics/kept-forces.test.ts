@@ -108,3 +108,23 @@ test("one thing after another: what was kept of three steps is still true", () =
   }
   expect(told(last)).toEqual(told(evaluated(text)));
 });
+
+test.each([
+  ["a side without openings", "3: {}", "3: {openings: 8 f}"],
+  ["and its bracket", "3: {}", "3: {openings: 8 f"],
+  ["a weight", "coverage: 16 in}", "coverage: 16 in, weight: 4 pfs}"],
+  ["a design value", "grade: no-1,", "grade: no-1, values: {Fb: 600},"],
+])("what begins to be typed and cannot be read yet is no old answer: %s", (_, from, to) => {
+  const goats = read("goat-shed");
+  expect(goats).toContain(from);
+  const about = ({ results: { frame } }: Evaluation): unknown => ({
+    gaps: frame?.solution.loads.gaps,
+    faces: frame?.solution.loads.enclosure?.faces.map(({ openingsKnown }) => openingsKnown),
+    unchecked: frame?.unchecked.map(({ id }) => id),
+  });
+  const before = evaluated(goats);
+  const typed = goats.replace(from, to);
+  expect(about(evaluated(typed, before))).toEqual(about(evaluated(typed)));
+  expect(about(evaluated(typed))).not.toEqual(about(before));
+  expect(about(evaluated(goats, evaluated(typed)))).toEqual(about(before));
+});
