@@ -95,6 +95,27 @@ findingsFixture(
   ),
   { whole: true },
 );
+test("end-unsupported: what it says of the forces is so with and without them", () => {
+  const said = (text: string): { readonly failed: number; readonly words: string } => {
+    const { findings, evaluation } = createFrameService().open("file:///end.frame.yaml", 1, text);
+    const found = findings.find(({ finding }) => finding.check === "end-unsupported");
+    return {
+      failed: evaluation?.results.frame?.solution.failed.length ?? Number.NaN,
+      words: found?.finding.message ?? "",
+    };
+  };
+  const goats = readFileSync("samples/goat-shed.frame.yaml", "utf8");
+  // walls so near each other that the rafters hang on what they lie in
+  const [held, loose] = [
+    said(goats.replace("B: 12 ft", "B: 1 in")),
+    said(railed("{kind: girt, section: 6x6, walls: [A], from: 1, to: 5 ft, top: 4 ft}")),
+  ];
+  expect(held.failed).toBe(0);
+  expect(loose.failed).toBeGreaterThan(0);
+  for (const { words } of [held, loose])
+    expect(words).toContain("until then no forces of the frame can be found, or none to rely on.");
+});
+
 findingsFixture(
   "end-unsupported: carried on to the next post it is held",
   railed("{kind: girt, section: 6x6, walls: [A], from: 1, to: 2, top: 4 ft}", JOINT_ASSUMED),

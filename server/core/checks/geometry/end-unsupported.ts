@@ -25,7 +25,7 @@ export const endUnsupported = defineCheck<"model", Data>({
     source: { text: "statics: a beam on one hinge turns, a post needs a footing", status: "derived" },
     explanation: {
       what: "A post of a frame on piers has neither a pier nor a timber under its foot, or a lying or raking timber is held at one place only.",
-      why: "Joints of timbers turn like hinges: a timber held at one place swings down, and a post without footing hangs on what it should carry. No forces of the frame can be found while it does.",
+      why: "Joints of timbers turn like hinges: a timber held at one place swings down, and a post without footing hangs on what it should carry. While it does, no forces of the frame can be found, or none to rely on.",
       remedy: "Set a pier under the post; carry the timber on to a second post, beam or pier.",
     },
   },
@@ -46,7 +46,7 @@ export const endUnsupported = defineCheck<"model", Data>({
   words: (d, say) =>
     d.held
       ? say.text(
-          "{stick} is held at {by} only: its other end, {reach} away, meets no timber and no pier, so it swings down about that joint. Carry it on to a post or a beam, or set one under that end; until then no forces of the frame can be found.",
+          "{stick} is held at {by} only: its other end, {reach} away, meets no timber and no pier, so it swings down about that joint. Carry it on to a post or a beam, or set one under that end; until then no forces of the frame can be found, or none to rely on.",
           { stick: d.stick, by: d.held.by, reach: say.length(d.held.reach) },
         )
       : say.text(
