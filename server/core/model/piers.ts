@@ -117,7 +117,7 @@ function placePier(
 ): Pier | undefined {
   const lines = placeLines(p.grid, place);
   const diameter = entry.diameter === undefined ? undefined : inches(entry.diameter);
-  if (!lines) return p.unknown({ text: place.text, path: place.path }, "place", []);
+  if (!lines) return p.unknownPlace(place);
   if (diameter === undefined || entry.depth === undefined) return undefined;
   const middle = (line: Line, breadth: number): number => middleOf(spanAcross(line, breadth));
   const xOf = (breadth: number): number => lines.x ?? (lines.bent ? middle(lines.bent, breadth) : 0);

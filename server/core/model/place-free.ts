@@ -9,7 +9,7 @@ import { cross, dot, length, scale, sub, unit, type Vec3 } from "./vec.ts";
 
 function pointOf(p: Placer, end: EndPlace): Vec3 | undefined {
   const lines = end.at && placeLines(p.grid, end.at);
-  if (end.at && !lines) return p.unknown({ text: end.at.text, path: end.at.path }, "place", []);
+  if (end.at && !lines) return p.unknownPlace(end.at);
   const z = end.level ? p.height(end.level) : 0;
   if (z === undefined) return undefined;
   const x = lines ? (lines.x ?? lines.bent?.at ?? 0) : 0;

@@ -47,7 +47,14 @@ function limit(
     const first = (across === 0 ? p.grid.bents : p.grid.walls)[0]?.at ?? 0;
     return { center: first + meaning.length, inside: false };
   }
-  if (meaning.sort === "level") return p.unknown(ref, "reference", []);
+  if (meaning.sort === "level") {
+    const lines = across === 0 ? p.grid.bents : p.grid.walls;
+    return p.unknown(
+      ref,
+      across === 0 ? "bent" : "wall",
+      lines.map(({ id }) => id),
+    );
+  }
   const faces = p
     .sticksNamed(ref)
     .map(solidOf)

@@ -98,7 +98,7 @@ export function placePosts(p: Placer, member: Member): Timber[] {
   return member.at.flatMap((place) => {
     const lines = placeLines(p.grid, place);
     if (!lines) {
-      p.unknown({ text: place.text, path: place.path }, "place", placeNames(p));
+      p.unknownPlace(place);
       return [];
     }
     const x: Interval = lines.bent
@@ -124,10 +124,6 @@ export function placePosts(p: Placer, member: Member): Timber[] {
     );
     return [withSlopes(stick, foot, head)];
   });
-}
-
-function placeNames(p: Placer): string[] {
-  return p.grid.walls.flatMap((w) => p.grid.bents.map((b) => `${w.id}${b.id}`));
 }
 
 /** King-posts: one in each bent, centered under the ridge (midway between the outer walls). */

@@ -4,6 +4,7 @@
  */
 import {
   type Frame,
+  type GridPlace,
   type Height,
   isWhole,
   MEMBER_KINDS,
@@ -137,6 +138,16 @@ export class Placer {
     if (!lost && !parts.some((part) => this.frame.unread.has(part)))
       this.report({ kind: "unknown-id", path: ref.path, text: ref.text, sort, known });
     return undefined;
+  }
+
+  /** A place on a wall or a bent that the grid does not have. */
+  unknownPlace({ text, path }: GridPlace): undefined {
+    const { walls, bents } = this.grid;
+    return this.unknown(
+      { text, path },
+      "place",
+      walls.flatMap((w) => bents.map((b) => `${w.id}${b.id}`)),
+    );
   }
 
   line(ref: Ref, sort: "wall" | "bent"): Line | undefined {

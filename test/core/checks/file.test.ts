@@ -262,6 +262,34 @@ test.each(["{kind: joist", "{kind: joist, section: 4x"])(
   },
 );
 
+findingsFixture(
+  "unknown-id: a place that the grid does not have, with those that it has, and a level for a line",
+  gate({
+    grid: `
+      grid:
+        walls: {A: 0, B: 10 ft}
+        bents: {1: 0, 2: 9 ft}
+        levels: {pier-top: 8 in, eave: 8 ft}
+    `,
+    members: `
+      members:
+        post: {kind: post, section: 8x8, at: [A1, A2], from: pier-top, to: plate}
+        plate: {kind: plate, section: 8x8, walls: [A, B], from: 1, to: 2, top: eave}
+        joist: {kind: joist, section: 4x6, between: [plate@A, plate@B], from: eave, to: 2, spacing: 36 in, top: eave}
+      #                                                                       ^^^^ error unknown-id: “eave” is not a bent of this frame, so what refers to it is left out. Known: 1, 2.
+        free: {kind: beam, section: 6x6, ends: [{at: A1, level: 3 ft}, {at: D2, level: 3 ft}]}
+      #                                                                     ^^ error unknown-id: “D2” is not a grid place of this frame, so what refers to it is left out. Known: A1, A2, B1, B2.
+    `,
+    piers: `
+      piers:
+        all: {under: post, kind: tube, diameter: 14 in, depth: 40 in, anchor: {kind: embedded-strap}}
+        more: {under: plate, at: C2, kind: tube, diameter: 14 in, depth: 40 in, anchor: {kind: embedded-strap}}
+      #                          ^^ error unknown-id: “C2” is not a grid place of this frame, so what refers to it is left out. Known: A1, A2, B1, B2.
+    `,
+  }),
+  { only: ["error"] },
+);
+
 test("unknown-id: each finding mends its own place, also where one name is wrong twice", () => {
   const members = `
     members:
