@@ -48,13 +48,13 @@ function drag(timber: Timber, toward: Vec3, psf: number): LineLoad | undefined {
 }
 
 /** Whether the drag on a timber counts besides what the closed sides take. */
-function standsInWind(t: Timber, toward: Vec3, { class: kind, faces }: FrameEnclosure): boolean {
+function standsInWind(t: Timber, toward: Vec3, { class: kind, openSide, faces }: FrameEnclosure): boolean {
   if (kind === "enclosed") return false;
   const facing = faces.filter((face) => Math.abs(dot(face.outward, toward)) > 0.5);
   const on = facing.filter((face) => t.walls.includes(face.line) || t.bents.includes(face.line));
   if (on.some((face) => face.siding && face.solid === 1)) return false;
-  // behind three closed sides only what stands in the open one meets the wind
-  return kind !== "partially-enclosed" || on.length > 0;
+  // behind closed sides only what stands in one with openings meets the wind
+  return (kind !== "partially-enclosed" && openSide) || on.length > 0;
 }
 
 interface Faces {
@@ -238,6 +238,7 @@ export function windLoads(model: Model, strips: readonly Strip[]): FrameWind | u
     meanHeight: heightOf(model, slopes),
     length: slopes[0] ? (slopes[0].deckTo - slopes[0].deckFrom) / 12 : 0,
     enclosure: enclosure.class,
+    openSide: enclosure.openSide,
     flow,
     ...(plan && { plan }),
     ...(given.topography === undefined ? {} : { topography: given.topography }),
