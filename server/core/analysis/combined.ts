@@ -30,8 +30,8 @@ export interface Combined {
   /** The same of one stick, written to `table`. @param row where; the default is where it stands in the table of all */
   readonly writeSections: (stick: number, table: Float64Array, row?: number) => void;
   /**
-   * For each number of a section, how far it lies at most off the straight line between its values at the stick's ends;
-   * written to `out`.
+   * For each number of a section, between which bounds it lies off the straight line between its values at the stick's ends:
+   * the middle of the two, then half of what is between them, six each; written to `out`.
    */
   readonly boundInner: (stick: number, out: Float64Array) => void;
   /** global axes, in the order of the supports */
@@ -172,8 +172,10 @@ export class Sum implements Combined {
       const own = int(loads.from, stick);
       if (own < 0) continue;
       const size = Math.abs(by);
-      for (let k = 0; k < PER_SECTION; k++)
-        out[k] = at(out, k) + size * at(loads.figures, own + OWN.most + k);
+      for (let k = 0; k < PER_SECTION; k++) {
+        out[k] = at(out, k) + by * at(loads.figures, own + OWN.middle + k);
+        out[k + PER_SECTION] = at(out, k + PER_SECTION) + size * at(loads.figures, own + OWN.half + k);
+      }
     }
   }
 

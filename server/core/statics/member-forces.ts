@@ -88,7 +88,7 @@ const NOUGHT = 1e-9;
  * How much there may be between the places. A moment peaks where its shear crosses nought (dM_z/dx = −V_y, dM_y/dx = V_z):
  * from place to place it gains at most the shear times the way to there, from either side, so V₁ V₂/(V₁ + V₂) times the way.
  * Length force and shear peak where the load on the element turns: while it acts in one sense they only rise, or only fall.
- * @param rows sections at the places; @param inner how far they lie at most off the straight line between the element's ends
+ * @param rows sections at the places; @param inner between which bounds they lie off the straight line between the element's ends
  * @param length of the element, in; @param turns whether the load along N, V_y or V_z acts in both senses
  */
 function mayPeak(
@@ -113,7 +113,7 @@ function mayPeak(
   for (const k of PULLS_AND_SHEARS) {
     if (!turns(k)) continue;
     const [first, last] = [value(0, k), value(PLACES.length - 1, k)];
-    const more = STRAY * (inner[k] ?? 0);
+    const more = STRAY * (Math.abs(inner[k] ?? 0) + (inner[k + FORCES.length] ?? 0));
     const [above, below] = KINDS[k] ?? [];
     if (above) may.push({ k, kind: above, most: Math.max(first, last) + more });
     if (below) may.push({ k, kind: below, most: more - Math.min(first, last) });
@@ -147,7 +147,7 @@ export function memberForces(
 ): MemberForces | undefined {
   const tally = nothing();
   const sections = new Float64Array(rowOf(1, 0));
-  const inner = new Float64Array(FORCES.length);
+  const inner = new Float64Array(2 * FORCES.length);
   const peaks: Peak[] = [];
   const senses = new Senses(timber);
   let found = false;

@@ -10,7 +10,7 @@ import type { Model, Timber } from "../model/model.ts";
 import type { Factor } from "../sourced.ts";
 import type { TimberValues } from "../wood/stated-values.ts";
 import type { TimberLengths } from "./effective-length.ts";
-import { PLACES, rowOf } from "./force-table.ts";
+import { PLACES, rowOf, tipOf } from "./force-table.ts";
 import type { Support } from "./member-supports.ts";
 import { type DurationValues, repetitiveOf } from "./member-values.ts";
 import { type NetPlace, NetSections, type TimberCuts } from "./net-section.ts";
@@ -26,8 +26,15 @@ export interface ShearSpot {
   /** indices in the table, and what each counts */
   readonly index: readonly number[];
   readonly share: readonly number[];
-  /** sum of the sizes of the shares */
-  readonly counts: number;
+  /**
+   * The same from the forces at the ends of elements alone: all but how far the load of one of the timber's elements, by its
+   * place among them, leads off the straight line between its ends
+   */
+  readonly ends: {
+    readonly index: readonly number[];
+    readonly share: readonly number[];
+    readonly off: number;
+  };
   readonly area: number;
 }
 
@@ -59,6 +66,9 @@ const NEAR = 1e-6;
 const PAST = 1e-3;
 
 interface Reading {
+  /** which of the timber's elements, and how far along it as a share of its length */
+  readonly stick: number;
+  readonly share: number;
   readonly row: number;
   readonly weights: readonly number[] | undefined;
 }
@@ -66,14 +76,15 @@ interface Reading {
 /** Where forces at x stand in the table. */
 function reading(frame: FrameStructure, elements: readonly number[], x: number): Reading | undefined {
   const last = elements.at(-1);
-  for (const element of elements) {
+  for (let stick = 0; stick < elements.length; stick++) {
+    const element = elements[stick] as number;
     const piece = frame.pieces[element];
     if (!piece || (x > piece.to && element !== last)) continue;
     const share = Math.min(Math.max((x - piece.from) / (piece.to - piece.from), 0), 1);
     const own = PLACES.findIndex((s) => Math.abs(s - share) < NEAR);
     return own >= 0
-      ? { row: rowOf(element, own), weights: undefined }
-      : { row: rowOf(element, 0), weights: weightsAt(share) };
+      ? { stick, share, row: rowOf(element, own), weights: undefined }
+      : { stick, share, row: rowOf(element, 0), weights: weightsAt(share) };
   }
   return undefined;
 }
@@ -123,7 +134,8 @@ function stationsOf(
   }
   for (const place of [...sections.places(), sections.at(0), sections.at(timber.span)]) {
     const read = reading(frame, elements, place.x);
-    if (read) stations.push({ place, ...read, shear: loud(place), next: undefined });
+    if (read)
+      stations.push({ place, row: read.row, weights: read.weights, shear: loud(place), next: undefined });
   }
   return stations;
 }
@@ -159,6 +171,12 @@ function shearSpot(
     index.push(read.row + VY);
     share.push(1);
   }
+  const element = elements[read.stick] as number;
+  const ends = {
+    index: [tipOf(element, "i") + VY, tipOf(element, "j") + VY],
+    share: [1 - read.share, read.share],
+    off: read.stick,
+  };
   // single loads between the face and x: the jump of the shear where two elements meet, times distance ÷ depth
   elements.forEach((element, k) => {
     const piece = frame.pieces[element];
@@ -169,9 +187,10 @@ function shearSpot(
     const part = (way * away) / timber.depth;
     index.push(rowOf(element, PLACES.length - 1) + VY, rowOf(after, 0) + VY);
     share.push(part, -part);
+    ends.index.push(tipOf(element, "j") + VY, tipOf(after, "i") + VY);
+    ends.share.push(part, -part);
   });
-  const counts = share.reduce((sum, s) => sum + Math.abs(s), 0);
-  return { x, place: support.place, index, share, counts, area: sections.at(x).section.A };
+  return { x, place: support.place, index, share, ends, area: sections.at(x).section.A };
 }
 
 function shearSpots(
@@ -256,7 +275,7 @@ export function memberPlans(input: PlanInput): {
         elements,
         stations,
         table,
-        sticks: stickTable(frame, elements, table),
+        sticks: stickTable(elements, table),
         shearSpots: shearSpots(frame, timber, elements, supports, sections),
         notches: notchedEnds({
           timber,

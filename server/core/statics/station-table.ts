@@ -2,7 +2,6 @@
 import { at, int } from "../analysis/numbers.ts";
 import { rowOf } from "./force-table.ts";
 import type { NetPlace } from "./net-section.ts";
-import type { FrameStructure } from "./structure.ts";
 
 /** A place where forces are read. */
 export interface Station {
@@ -42,8 +41,6 @@ export interface StationTable {
 
 /** The least that is left anywhere along each element of a timber, and the farthest centroid; units as of the stations. */
 export interface StickTable {
-  /** in */
-  readonly length: Float64Array;
   readonly A: Float64Array;
   readonly At: Float64Array;
   readonly yc: Float64Array;
@@ -54,11 +51,7 @@ export interface StickTable {
   readonly shear: Float64Array;
 }
 
-export function stickTable(frame: FrameStructure, elements: readonly number[], t: StationTable): StickTable {
-  const lengths = elements.map((element) => {
-    const piece = frame.pieces[element];
-    return piece ? piece.to - piece.from : 0;
-  });
+export function stickTable(elements: readonly number[], t: StationTable): StickTable {
   const over = (start: number, of: Float64Array | Int32Array, take: (a: number, b: number) => number) => {
     const out = new Float64Array(elements.length).fill(start);
     for (let i = 0; i < of.length; i++) {
@@ -72,7 +65,6 @@ export function stickTable(frame: FrameStructure, elements: readonly number[], t
     over(Number.POSITIVE_INFINITY, of, (a, b) => Math.max(0, Math.min(a, b)));
   const farthest = (of: Float64Array): Float64Array => over(0, of, (a, b) => Math.max(a, Math.abs(b)));
   return {
-    length: Float64Array.from(lengths),
     A: least(t.A),
     At: least(t.At),
     yc: farthest(t.yc),

@@ -96,7 +96,7 @@ test("no force that is read along a stick passes its bound; some come near it [d
         const table = new Float64Array(sectionRow(1, 0));
         combined.writeSections(0, table, 0);
         const bounds = new Float64Array(BOUNDS);
-        boundStick(combined, 0, LENGTH, new Float64Array(PER_SECTION), bounds);
+        boundStick(combined, 0, new Float64Array(2 * PER_SECTION), bounds);
         read(table).forEach((value, n) => {
           expect(value).toBeLessThanOrEqual(bounds[n]! * (1 + 1e-9) + 1e-9);
           if (bounds[n]! > 1e-3) nearest[n] = Math.max(nearest[n]!, value / bounds[n]!);
@@ -110,7 +110,7 @@ test("no force that is read along a stick passes its bound; some come near it [d
 
 const one = Float64Array.of(1);
 const nought = Float64Array.of(0);
-const WHOLE = { length: one, A: one, At: one, yc: nought, zc: nought, Sz: one, Sy: one, shear: one };
+const WHOLE = { A: one, At: one, yc: nought, zc: nought, Sz: one, Sy: one, shear: one };
 const LIMITS: Limits = {
   ...{ Fb1: 2000, plus1: 2000, minus1: 1000, criticalPlus: 6000, criticalMinus: 3000 },
   ...{ Fb2: 1500, plus2: 1500, minus2: 750 },
