@@ -21,6 +21,8 @@ export interface Combined {
   readonly links: Float64Array;
   /** ids of one-way members out of action */
   readonly dropped: readonly string[];
+  /** loads of its sticks, as they are summed; none when failed */
+  readonly loads: readonly LoadTerm[];
   /** largest share of the largest force that some node leaves unbalanced, or a little more */
   readonly residual: number;
   /** no node goes farther, in; some may go less far */
@@ -65,6 +67,7 @@ export function failedCombination(id: string, faults: readonly CaseFault[]): Com
     tips: EMPTY,
     links: EMPTY,
     dropped: [],
+    loads: [],
     residual: 0,
     farthest: 0,
     sections: () => EMPTY,
@@ -102,12 +105,12 @@ export class Sum implements Combined {
   readonly tips: Summed["tips"];
   readonly links: Summed["links"];
   readonly dropped: Summed["dropped"];
+  readonly loads: readonly LoadTerm[];
   readonly residual: Summed["residual"];
   readonly farthest: number;
   readonly #system: System;
   readonly #terms: readonly Term[];
   readonly #held: Float64Array | undefined;
-  readonly #loads: readonly LoadTerm[];
   #sections: Float64Array | undefined;
   #motions: Float64Array | undefined;
   #reactions: Reactions | undefined;
@@ -124,7 +127,7 @@ export class Sum implements Combined {
     this.#system = system;
     this.#terms = terms;
     this.#held = summed.reactions;
-    this.#loads = loads;
+    this.loads = loads;
   }
 
   sections(): Float64Array {
@@ -155,8 +158,8 @@ export class Sum implements Combined {
     const from = 2 * PER_SECTION * stick;
     for (let place = 0; place < SHARES.length; place++)
       runOn(this.tips, from, (SHARES[place] as number) * length, table, row + place * PER_SECTION);
-    for (let n = 0; n < this.#loads.length; n++) {
-      const { by, loads } = this.#loads[n] as LoadTerm;
+    for (let n = 0; n < this.loads.length; n++) {
+      const { by, loads } = this.loads[n] as LoadTerm;
       const own = int(loads.from, stick);
       if (own < 0) continue;
       // nought at the first place
@@ -167,8 +170,8 @@ export class Sum implements Combined {
 
   boundInner(stick: number, out: Float64Array): void {
     out.fill(0);
-    for (let n = 0; n < this.#loads.length; n++) {
-      const { by, loads } = this.#loads[n] as LoadTerm;
+    for (let n = 0; n < this.loads.length; n++) {
+      const { by, loads } = this.loads[n] as LoadTerm;
       const own = int(loads.from, stick);
       if (own < 0) continue;
       const size = Math.abs(by);
