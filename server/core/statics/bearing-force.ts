@@ -100,18 +100,22 @@ export function pressOfTie(tie: number, first: boolean, toward: Vec3, bothWays =
   };
 }
 
+/** What a timber's end presses. @param tips forces at the ends of all elements; @returns lb, 0 when it lifts */
+export function endPressing(
+  { from, N, Vy, Vz, bothWays }: Extract<Source, { readonly kind: "end" }>,
+  tips: Float64Array,
+): number {
+  const force = N * at(tips, from) + Vy * at(tips, from + 1) + Vz * at(tips, from + 2);
+  return force > 0 ? force : bothWays ? -force : 0;
+}
+
 /** @returns lb pressing, 0 when it lifts */
 export function pressing(
   source: Source,
   { combined, frame }: SolvedCase,
   reaction: (node: number) => number,
 ): number {
-  if (source.kind === "end") {
-    const { from } = source;
-    const { tips } = combined;
-    const force = source.N * at(tips, from) + source.Vy * at(tips, from + 1) + source.Vz * at(tips, from + 2);
-    return force > 0 ? force : source.bothWays ? -force : 0;
-  }
+  if (source.kind === "end") return endPressing(source, combined.tips);
   if (source.kind === "ground") return Math.max(0, reaction(source.node));
   const springs = frame.ties[source.tie]?.springs;
   if (!springs) return 0;

@@ -7,6 +7,8 @@ import type { SolvedCase } from "./solve-frame.ts";
 
 export interface ShownCase {
   readonly solved: SolvedCase;
+  /** forces at the ends of all elements, those of the combination */
+  readonly tips: Float64Array;
   /** among all combinations solved */
   readonly index: number;
   /** index of its C_D among those in use */
@@ -63,6 +65,7 @@ export function shownCases(cases: readonly SolvedCase[], onGround: boolean): Sho
     return [
       {
         solved,
+        tips: combined.tips,
         index,
         duration: placeOf(frameCase.combination.duration),
         loads: Int32Array.from(combined.loads, (term) => numberOf(term.loads)),

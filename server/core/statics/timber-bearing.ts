@@ -1,5 +1,5 @@
 /** How hard the wood of one timber is pressed where it bears, the worst place of all combinations. */
-import { type Bearing, pressing } from "./bearing-force.ts";
+import { type Bearing, endPressing, pressing } from "./bearing-force.ts";
 import { bearingStress } from "./member-bearing.ts";
 import type { DurationValues } from "./member-values.ts";
 import { beats, type ShownCase } from "./shown-case.ts";
@@ -26,8 +26,8 @@ function worstOf(
   const { source, area } = bearing;
   const limits: number[] = [];
   const most = { ratio: 0, value: 0, limit: 0, force: 0, solved: -1 };
-  for (const { solved, index, duration, reaction } of cases) {
-    const force = pressing(source, solved, reaction);
+  for (const { solved, tips, index, duration, reaction } of cases) {
+    const force = source.kind === "end" ? endPressing(source, tips) : pressing(source, solved, reaction);
     if (!(force > 0)) continue;
     let limit = limits[duration];
     if (limit === undefined) {

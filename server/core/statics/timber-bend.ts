@@ -140,12 +140,12 @@ export class TimberBend {
   }
 
   /** The same, as a sum. */
-  #byParts(v: DurationValues, { solved, loads, factors }: ShownCase, table: Float64Array): void {
+  #byParts(v: DurationValues, { solved, tips, loads, factors }: ShownCase, table: Float64Array): void {
     const { plan, lengths } = this.plan;
     const off = this.#off;
     // those of the loads first: they use the bent line too
     for (let t = 0; t < loads.length; t++) this.#loadBetween(int(loads, t), table);
-    bentByEnds(plan.elements, lengths, solved.combined.tips, this.#line);
+    bentByEnds(plan.elements, lengths, tips, this.#line);
     this.#offChords(off);
     for (let t = 0; t < loads.length; t++) {
       const between = this.#between[int(loads, t)];
