@@ -56,9 +56,11 @@ export interface MemberPlan {
   readonly values: Map<number, DurationValues>;
 }
 
+const WEIGHTS = PLACES.map((_, place) => lagrange(place));
+
 /** Lagrange weights of a share of an element on its places: exact for loads that vary linearly along it. */
 function weightsAt(share: number): number[] {
-  return PLACES.map((_, place) => evaluate(lagrange(place), share));
+  return WEIGHTS.map((weight) => evaluate(weight, share));
 }
 
 const NEAR = 1e-6;

@@ -1,8 +1,8 @@
 /** How hard the wood of one timber is pressed where it bears, the worst place of all combinations. */
-import { type Bearing, endPressing, pressing } from "./bearing-force.ts";
+import { type Bearing, endPressing, pressing, type Source } from "./bearing-force.ts";
 import { bearingStress } from "./member-bearing.ts";
 import type { DurationValues } from "./member-values.ts";
-import { beats, type ShownCase } from "./shown-case.ts";
+import type { ShownCase } from "./shown-case.ts";
 
 /** The worst of one bearing. */
 export interface BearingWorst {
@@ -17,7 +17,14 @@ export interface BearingWorst {
   readonly solved: number;
 }
 
-/** @param values of the timber by the index of C_D; @returns undefined where nothing presses */
+/** @returns lb, 0 when it lifts */
+const press = (source: Source, { solved, tips, reaction }: ShownCase): number =>
+  source.kind === "end" ? endPressing(source, tips) : pressing(source, solved, reaction);
+
+/**
+ * Of equal cases the first.
+ * @param cases in their order; @param values of the timber by the index of C_D; @returns undefined where nothing presses
+ */
 function worstOf(
   bearing: Bearing,
   cases: readonly ShownCase[],
@@ -25,24 +32,26 @@ function worstOf(
 ): BearingWorst | undefined {
   const { source, area } = bearing;
   const limits: number[] = [];
-  const most = { ratio: 0, value: 0, limit: 0, force: 0, solved: -1 };
-  for (const { solved, tips, index, duration, reaction } of cases) {
-    const force = source.kind === "end" ? endPressing(source, tips) : pressing(source, solved, reaction);
+  let most = 0;
+  let worst: ShownCase | undefined;
+  for (const shown of cases) {
+    const force = press(source, shown);
     if (!(force > 0)) continue;
+    const { duration } = shown;
     let limit = limits[duration];
     if (limit === undefined) {
       limit = bearingStress(bearing, values(duration));
       limits[duration] = limit;
     }
-    const value = force / area;
-    if (!beats(most, value / limit, index)) continue;
-    most.ratio = value / limit;
-    most.value = value;
-    most.limit = limit;
-    most.force = force;
-    most.solved = index;
+    const ratio = force / area / limit;
+    if (!(ratio > most)) continue;
+    most = ratio;
+    worst = shown;
   }
-  return most.solved < 0 ? undefined : { bearing, ...most };
+  if (!worst) return undefined;
+  const force = press(source, worst);
+  const limit = limits[worst.duration] ?? 0;
+  return { bearing, ratio: most, value: force / area, limit, force, solved: worst.index };
 }
 
 /** @returns the worst of a timber's bearings, of equal ones the first; undefined where nothing presses */
