@@ -78,34 +78,39 @@ export function stickTable(elements: readonly number[], t: StationTable): StickT
 export function tableOf(stations: readonly Station[], elements: readonly number[]): StationTable {
   const index = new Map(stations.map((s, i) => [s, i]));
   const count = stations.length;
-  const mix = new Int32Array(count).fill(-1);
-  const weights: number[] = [];
-  stations.forEach((s, i) => {
-    if (!s.weights) return;
-    mix[i] = weights.length;
-    weights.push(...s.weights);
-  });
-  const filled = <T extends Float64Array | Int32Array>(out: T, of: (s: Station) => number): T => {
-    stations.forEach((s, i) => {
-      out[i] = of(s);
-    });
-    return out;
+  const table: StationTable = {
+    row: new Int32Array(count),
+    mix: new Int32Array(count).fill(-1),
+    weights: Float64Array.from(stations.flatMap((s) => s.weights ?? [])),
+    x: new Float64Array(count),
+    A: new Float64Array(count),
+    At: new Float64Array(count),
+    yc: new Float64Array(count),
+    zc: new Float64Array(count),
+    Sz: new Float64Array(count),
+    Sy: new Float64Array(count),
+    shear: new Int32Array(count),
+    next: new Int32Array(count).fill(-1),
+    stick: new Int32Array(count),
   };
-  const numbers = (of: (s: Station) => number): Float64Array => filled(new Float64Array(count), of);
-  const whole = (of: (s: Station) => number): Int32Array => filled(new Int32Array(count), of);
-  return {
-    row: whole((s) => s.row),
-    mix,
-    weights: Float64Array.from(weights),
-    x: numbers((s) => s.place.x),
-    A: numbers((s) => s.place.section.A),
-    At: numbers((s) => s.place.tensionArea),
-    yc: numbers((s) => s.place.section.y),
-    zc: numbers((s) => s.place.section.z),
-    Sz: numbers((s) => s.place.section.Sz),
-    Sy: numbers((s) => s.place.section.Sy),
-    shear: whole((s) => (s.shear ? 1 : 0)),
-    next: whole((s) => (s.next ? (index.get(s.next) ?? -1) : -1)),
-    stick: whole((s) => elements.indexOf(Math.floor(s.row / rowOf(1, 0)))),
-  };
+  let mixed = 0;
+  for (const [s, i] of index) {
+    const { section, x, tensionArea } = s.place;
+    table.row[i] = s.row;
+    if (s.weights) {
+      table.mix[i] = mixed;
+      mixed += s.weights.length;
+    }
+    table.x[i] = x;
+    table.A[i] = section.A;
+    table.At[i] = tensionArea;
+    table.yc[i] = section.y;
+    table.zc[i] = section.z;
+    table.Sz[i] = section.Sz;
+    table.Sy[i] = section.Sy;
+    table.shear[i] = s.shear ? 1 : 0;
+    if (s.next) table.next[i] = index.get(s.next) ?? -1;
+    table.stick[i] = elements.indexOf(Math.floor(s.row / rowOf(1, 0)));
+  }
+  return table;
 }
