@@ -108,6 +108,39 @@ test("no force that is read along a stick passes its bound; some come near it [d
   for (const near of nearest) expect(near).toBeGreaterThan(0.95);
 });
 
+test("what loads lead off the line between the ends of a stick stays within its bounds, on either side [derived]", () => {
+  const nearest = { above: 0, below: 0 };
+  const basis = SHARES.map((_, place) => lagrange(place));
+  fc.assert(
+    fc.property(loads, (elementLoads) => {
+      const combined = prepare(beam(undefined))
+        .superpose([{ id: "all", elementLoads }])
+        .combine("all", [1]);
+      const table = new Float64Array(sectionRow(1, 0));
+      const inner = new Float64Array(2 * PER_SECTION);
+      combined.writeSections(0, table, 0);
+      combined.boundInner(0, inner);
+      const last = sectionRow(0, SHARES.length - 1);
+      for (const k of [0, 1, 2, 4, 5])
+        for (let n = 0; n <= 50; n++) {
+          const share = n / 50;
+          const value = basis.reduce(
+            (sum, p, place) => sum + evaluate(p, share) * table[sectionRow(0, place) + k]!,
+            0,
+          );
+          const off = value - table[k]! * (1 - share) - table[last + k]! * share;
+          const [middle, half] = [inner[k]!, inner[k + PER_SECTION]!];
+          expect(Math.abs(off - middle)).toBeLessThanOrEqual(half * (1 + 1e-9) + 1e-9);
+          if (middle + half > 1e-3) nearest.above = Math.max(nearest.above, off / (middle + half));
+          if (half - middle > 1e-3) nearest.below = Math.max(nearest.below, off / (middle - half));
+        }
+    }),
+    { numRuns: 300, seed: 5 },
+  );
+  expect(nearest.above).toBeGreaterThan(0.95);
+  expect(nearest.below).toBeGreaterThan(0.95);
+});
+
 const one = Float64Array.of(1);
 const nought = Float64Array.of(0);
 const WHOLE = { A: one, At: one, yc: nought, zc: nought, Sz: one, Sy: one, shear: one };
