@@ -72,16 +72,29 @@ function fromSection(
   };
 }
 
-/** @returns where to read how hard the joined timber presses the other in a direction; undefined when nothing holds them */
+/** Index of the tie that a joint makes, by its id; the first, should there be several. */
+export function tiesByJoint({ ties }: FrameStructure): ReadonlyMap<string, number> {
+  const found = new Map<string, number>();
+  ties.forEach(({ tie }, index) => {
+    if (tie.joint && !found.has(tie.joint.id)) found.set(tie.joint.id, index);
+  });
+  return found;
+}
+
+/**
+ * @param ties from {@link tiesByJoint}
+ * @returns where to read how hard the joined timber presses the other in a direction; undefined when nothing holds them
+ */
 export function pressAt(
   frame: FrameStructure,
+  ties: ReadonlyMap<string, number>,
   joint: Joint,
   toward: Vec3,
   bothWays: boolean,
 ): Source | undefined {
   const own = fromSection(frame, joint, toward, bothWays);
   if (own) return own;
-  const tie = frame.ties.findIndex((t) => t.tie.joint?.id === joint.id);
+  const tie = ties.get(joint.id) ?? -1;
   const held = frame.ties[tie]?.tie;
   return held && pressOfTie(tie, held.meeting.a.id === joint.of.id, toward, bothWays);
 }

@@ -100,12 +100,17 @@ export class TimberBend {
       count += stretch.places.length;
       return { stretch, first, all: stretch.length / limits.total, live: stretch.length / limits.live };
     });
-    const ofPlaces = (of: (stretch: Stretch, place: number) => number): number[] =>
-      stretches.flatMap((s) => s.places.map((place) => of(s, place)));
-    this.#place = Int32Array.from(ofPlaces((_, place) => place));
-    this.#from = Int32Array.from(ofPlaces(({ chord }) => chord[0]));
-    this.#to = Int32Array.from(ofPlaces(({ chord }) => chord[1]));
-    this.#along = Float64Array.from(ofPlaces(({ chord }, place) => alongChord(x, place, chord)));
+    this.#place = new Int32Array(count);
+    this.#from = new Int32Array(count);
+    this.#to = new Int32Array(count);
+    this.#along = new Float64Array(count);
+    for (const { stretch, first } of this.#parts)
+      stretch.places.forEach((place, n) => {
+        this.#place[first + n] = place;
+        this.#from[first + n] = stretch.chord[0];
+        this.#to[first + n] = stretch.chord[1];
+        this.#along[first + n] = alongChord(x, place, stretch.chord);
+      });
     this.#line = new Float64Array(x.length);
     this.#off = new Float64Array(count);
     this.#bent = new Float64Array(count);
