@@ -145,19 +145,17 @@ function tallyOf(
   table: Float64Array,
 ): Tally {
   const { cases, durations } = shown;
-  const byDuration = durations.map((): DurationValues | undefined => undefined);
-  const values = (duration: number): DurationValues =>
-    (byDuration[duration] ??= valuesOf(plan, durations[duration] as Factor));
+  const values = durations.map((duration) => valuesOf(plan, duration));
   const stress = new TimberStress(plan);
   const bent = bends.get(plan);
   const bend = bent && new TimberBend(bent, shown.loads);
   for (const { solved, duration, comesAndGoes } of bend ? cases : [])
-    if (!comesAndGoes) bend?.keepDead(values(duration), solved, table);
+    if (!comesAndGoes) bend?.keepDead(values[duration] as DurationValues, solved, table);
   const seen = new Set(leading);
   for (const list of [leading, cases])
     for (const one of list) {
       if (list === cases && seen.has(one)) continue;
-      const v = values(one.duration);
+      const v = values[one.duration] as DurationValues;
       stress.show(v, one.solved.combined, table, one.index);
       bend?.show(v, one, table);
     }

@@ -1,4 +1,5 @@
 /** How hard the wood of one timber is pressed where it bears, the worst place of all combinations. */
+import { at } from "../analysis/numbers.ts";
 import { type Bearing, endPressing, pressing, type Source } from "./bearing-force.ts";
 import { bearingStress } from "./member-bearing.ts";
 import type { DurationValues } from "./member-values.ts";
@@ -28,29 +29,23 @@ const press = (source: Source, { solved, tips, reaction }: ShownCase): number =>
 function worstOf(
   bearing: Bearing,
   cases: readonly ShownCase[],
-  values: (duration: number) => DurationValues,
+  values: readonly DurationValues[],
 ): BearingWorst | undefined {
   const { source, area } = bearing;
-  const limits: number[] = [];
+  const limits = Float64Array.from(values, (v) => bearingStress(bearing, v));
   let most = 0;
   let worst: ShownCase | undefined;
   for (const shown of cases) {
     const force = press(source, shown);
     if (!(force > 0)) continue;
-    const { duration } = shown;
-    let limit = limits[duration];
-    if (limit === undefined) {
-      limit = bearingStress(bearing, values(duration));
-      limits[duration] = limit;
-    }
-    const ratio = force / area / limit;
+    const ratio = force / area / at(limits, shown.duration);
     if (!(ratio > most)) continue;
     most = ratio;
     worst = shown;
   }
   if (!worst) return undefined;
   const force = press(source, worst);
-  const limit = limits[worst.duration] ?? 0;
+  const limit = at(limits, worst.duration);
   return { bearing, ratio: most, value: force / area, limit, force, solved: worst.index };
 }
 
@@ -58,7 +53,7 @@ function worstOf(
 export function worstBearing(
   bearings: readonly Bearing[],
   cases: readonly ShownCase[],
-  values: (duration: number) => DurationValues,
+  values: readonly DurationValues[],
 ): BearingWorst | undefined {
   let most: BearingWorst | undefined;
   for (const bearing of bearings) {
