@@ -43,32 +43,21 @@ function jointBearings(frame: FrameStructure, ties: ReadonlyMap<string, number>,
     const source = pressAt(frame, ties, joint, surface.toward, surface.bothWays);
     if (!source) return [];
     const { area, growth, note, lengthOf, lengthInto, pastOf } = surface;
-    const shared = {
+    const made = { note, status: "derived" as const };
+    const pressed = (timber: Timber, at: number, length: number, fromEnd: number): Bearing => ({
+      timber,
+      at,
       place: joint.id,
       joint,
       area,
+      length,
+      fromEnd,
+      angle: angleTo(timber, surface.toward),
       source,
+      made,
       growth,
-      made: { note, status: "derived" as const },
-    };
-    return [
-      {
-        ...shared,
-        timber: into,
-        at,
-        length: lengthInto,
-        fromEnd: toEnd(into, at, lengthInto),
-        angle: angleTo(into, surface.toward),
-      },
-      {
-        ...shared,
-        timber: of,
-        at: atOf,
-        length: lengthOf,
-        fromEnd: pastOf,
-        angle: angleTo(of, surface.toward),
-      },
-    ];
+    });
+    return [pressed(into, at, lengthInto, toEnd(into, at, lengthInto)), pressed(of, atOf, lengthOf, pastOf)];
   });
 }
 
