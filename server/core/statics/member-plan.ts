@@ -115,10 +115,11 @@ function stationsOf(
   loud: (place: NetPlace) => boolean,
 ): Station[] {
   const stations: Station[] = [];
-  for (const element of elements) {
+  for (let stick = 0; stick < elements.length; stick++) {
+    const element = elements[stick] as number;
     const piece = frame.pieces[element];
     if (!piece) continue;
-    let next: Station | undefined;
+    let next = -1;
     for (let place = PLACES.length - 1; place >= 0; place--) {
       const x = piece.from + (PLACES[place] ?? 0) * (piece.to - piece.from);
       // past its own end a timber is only a line to the middle of the next: what acts there acts on its end
@@ -126,18 +127,19 @@ function stationsOf(
         (place === 0 && element === elements[0]) ||
         (place === PLACES.length - 1 && element === elements.at(-1));
       if (!isTip && (x < -PAST || x > timber.span + PAST)) {
-        next = undefined;
+        next = -1;
         continue;
       }
       const at = sections.at(Math.min(Math.max(x, 0), timber.span));
-      next = { place: at, row: rowOf(element, place), weights: undefined, shear: loud(at), next };
-      stations.push(next);
+      const row = rowOf(element, place);
+      next = stations.push({ place: at, stick, row, weights: undefined, shear: loud(at), next }) - 1;
     }
   }
   for (const place of [...sections.places(), sections.at(0), sections.at(timber.span)]) {
     const read = reading(frame, elements, place.x);
-    if (read)
-      stations.push({ place, row: read.row, weights: read.weights, shear: loud(place), next: undefined });
+    if (!read) continue;
+    const { stick, row, weights } = read;
+    stations.push({ place, stick, row, weights, shear: loud(place), next: -1 });
   }
   return stations;
 }
@@ -264,7 +266,7 @@ export function memberPlans(input: PlanInput): {
     const { supports } = lengths;
     const counts = shearCounts(timber, supports, sections.whole.A);
     const stations = stationsOf(frame, timber, elements, sections, counts);
-    const table = tableOf(stations, elements);
+    const table = tableOf(stations);
     const repetitive = repetitiveOf(model, timber, wood, lengths.decked);
     const key = likeness(timber, lengths, repetitive);
     const values = shared.get(key) ?? new Map<number, DurationValues>();

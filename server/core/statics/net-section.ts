@@ -275,6 +275,7 @@ export class NetSections {
   readonly #cuts: readonly Cut[];
   readonly #pegs: readonly Cut[];
   readonly whole: NetSection;
+  readonly #at = new Map<number, NetPlace>();
   readonly #known: { readonly taken: readonly Rectangle[]; readonly section: NetSection }[] = [];
 
   constructor(timber: Timber, { cuts, pegs }: TimberCuts) {
@@ -285,6 +286,14 @@ export class NetSections {
   }
 
   at(x: number): NetPlace {
+    const known = this.#at.get(x);
+    if (known) return known;
+    const place = this.#placeAt(x);
+    this.#at.set(x, place);
+    return place;
+  }
+
+  #placeAt(x: number): NetPlace {
     const taken: Rectangle[] = [];
     let joint: string | undefined;
     for (const cut of this.#cuts) {

@@ -1,19 +1,20 @@
 /** The places of a timber where its forces are read, as numbers side by side for the loop over all combinations. */
 import { at, int } from "../analysis/numbers.ts";
-import { rowOf } from "./force-table.ts";
 import type { NetPlace } from "./net-section.ts";
 
 /** A place where forces are read. */
 export interface Station {
   readonly place: NetPlace;
+  /** which of the timber's elements it is on */
+  readonly stick: number;
   /** first row of its element in the table */
   readonly row: number;
   /** one for each place of the element; undefined = it is one of the places, and `row` its own */
   readonly weights: readonly number[] | undefined;
   /** shear in the plane of the depth counts here: it is not near a support that it bears on */
   readonly shear: boolean;
-  /** the next station is the next place of the same element: a moment may peak in between */
-  readonly next: Station | undefined;
+  /** index of the station at the next place of the same element: a moment may peak in between; −1 = none */
+  readonly next: number;
 }
 
 /** The stations' numbers side by side, for the loop over all combinations. */
@@ -75,8 +76,7 @@ export function stickTable(elements: readonly number[], t: StationTable): StickT
   };
 }
 
-export function tableOf(stations: readonly Station[], elements: readonly number[]): StationTable {
-  const index = new Map(stations.map((s, i) => [s, i]));
+export function tableOf(stations: readonly Station[]): StationTable {
   const count = stations.length;
   const table: StationTable = {
     row: new Int32Array(count),
@@ -90,11 +90,11 @@ export function tableOf(stations: readonly Station[], elements: readonly number[
     Sz: new Float64Array(count),
     Sy: new Float64Array(count),
     shear: new Int32Array(count),
-    next: new Int32Array(count).fill(-1),
+    next: new Int32Array(count),
     stick: new Int32Array(count),
   };
   let mixed = 0;
-  for (const [s, i] of index) {
+  stations.forEach((s, i) => {
     const { section, x, tensionArea } = s.place;
     table.row[i] = s.row;
     if (s.weights) {
@@ -109,8 +109,8 @@ export function tableOf(stations: readonly Station[], elements: readonly number[
     table.Sz[i] = section.Sz;
     table.Sy[i] = section.Sy;
     table.shear[i] = s.shear ? 1 : 0;
-    if (s.next) table.next[i] = index.get(s.next) ?? -1;
-    table.stick[i] = elements.indexOf(Math.floor(s.row / rowOf(1, 0)));
-  }
+    table.next[i] = s.next;
+    table.stick[i] = s.stick;
+  });
   return table;
 }
