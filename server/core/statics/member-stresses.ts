@@ -17,7 +17,7 @@ import { notchedTensionSide } from "../members/shear.ts";
 import type { MemberPlan, ShearSpot } from "./member-plan.ts";
 import type { DurationValues, Limits } from "./member-values.ts";
 import type { NotchedEnd } from "./notched-ends.ts";
-import { BOUNDS, boundStick, isBelow, mostStress, NONE, noMost } from "./stick-bounds.ts";
+import { BOUNDS, boundStick, isBelow, mostBeside, mostStress, NONE, noMost } from "./stick-bounds.ts";
 import { STRESSES, type Stress, type Worst } from "./worst-stress.ts";
 
 const [BENDING, SHEAR, NOTCHED, TENSION, COMPRESSION, TENSION_BENDING, COMPRESSION_BENDING] = [
@@ -108,12 +108,9 @@ export class TimberStress {
   #lookBeside({ Fv }: Limits, tips: Float64Array): boolean {
     const { shearSpots } = this.#plan;
     for (let n = 0; n < shearSpots.length; n++) {
-      const { ends, area } = shearSpots[n] as ShearSpot;
-      let V = at(this.#off, 2 * ends.off);
-      for (let k = 0; k < ends.index.length; k++)
-        V += (ends.share[k] as number) * at(tips, ends.index[k] as number);
-      const most = Math.abs(V) + at(this.#off, 2 * ends.off + 1);
-      if (!isBelow((1.5 * most) / area / Fv, at(this.#ratios, SHEAR))) return true;
+      const spot = shearSpots[n] as ShearSpot;
+      const V = mostBeside(spot, tips, this.#off);
+      if (!isBelow((1.5 * V) / spot.area / Fv, at(this.#ratios, SHEAR))) return true;
     }
     return false;
   }

@@ -6,6 +6,7 @@ import type { Combined } from "../analysis/combined.ts";
 import { at } from "../analysis/numbers.ts";
 import { PER_SECTION } from "../analysis/sections.ts";
 import { tipOf } from "./force-table.ts";
+import type { ShearSpot } from "./member-plan.ts";
 import type { Limits } from "./member-values.ts";
 import type { StickTable } from "./station-table.ts";
 
@@ -50,6 +51,17 @@ function most(tips: Float64Array, i: number, j: number, inner: Float64Array, k: 
   return (
     Math.max(Math.max(first, second) + middle, -Math.min(first, second) - middle) + at(inner, k + PER_SECTION)
   );
+}
+
+/**
+ * Largest shear beside a support that counts there, lb.
+ * @param off by element, how far its shear lies off the straight line between its ends: the middle, and half of what is between
+ */
+export function mostBeside({ ends }: ShearSpot, tips: Float64Array, off: Float64Array): number {
+  let V = at(off, 2 * ends.off);
+  for (let k = 0; k < ends.index.length; k++)
+    V += (ends.share[k] as number) * at(tips, ends.index[k] as number);
+  return Math.abs(V) + at(off, 2 * ends.off + 1);
 }
 
 /** Bounds and what they bound are rounded apart by less than this share. */
