@@ -15,7 +15,9 @@ export function sizedWords(
 ): string {
   const facts = { entry: entry.name, size: sizeWords(to), checks: say.list(leaves) };
   if (leaves.length > 0)
-    return say.text("Make {entry} {size}: smallest that mends this, though not {checks}", facts);
+    return smallest
+      ? say.text("Make {entry} {size}: smallest that mends this, though not {checks}", facts)
+      : say.text("Make {entry} {size}: mends this, though not {checks}", facts);
   return smallest
     ? say.text("Make {entry} {size}: smallest that passes", facts)
     : say.text("Make {entry} {size}: passes", facts);

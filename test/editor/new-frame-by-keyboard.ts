@@ -20,9 +20,18 @@ export async function progress(window: EditorWindow): Promise<readonly [number, 
 export const isAt = (window: EditorWindow, step: number) =>
   until(async () => (await progress(window))[0] === step, `question ${step}`);
 
+/** Asks for a new frame; again where a page that was still opening took the keys. */
 export async function begin(window: EditorWindow): Promise<void> {
-  await window.choose("Bentwright: New Frame");
-  await isAt(window, 1);
+  await until(async () => {
+    await window.choose("Bentwright: New Frame");
+    const asked = await title(window)
+      .waitFor({ timeout: 3000 })
+      .then(
+        () => true,
+        () => false,
+      );
+    return asked && (await progress(window))[0] === 1;
+  }, "the first question");
 }
 
 /** Takes the answer that is offered. */

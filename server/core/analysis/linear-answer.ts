@@ -48,24 +48,27 @@ export class Answers {
 
   /** Largest of forces, six numbers each; moments count by the size of the frame. */
   largest(forces: Float64Array): number {
-    let most = 0;
-    for (let k = 0; k < forces.length; k++) {
-      const size = Math.abs(at(forces, k));
-      most = Math.max(most, k % 6 < 3 ? size : size * this.#scale);
-    }
-    return most;
+    let force = 0;
+    let moment = 0;
+    for (let k = 0; k < forces.length; k += 6)
+      for (let m = 0; m < 3; m++) {
+        force = Math.max(force, Math.abs(at(forces, k + m)));
+        moment = Math.max(moment, Math.abs(at(forces, k + m + 3)));
+      }
+    return Math.max(force, moment * this.#scale);
   }
 
   /** The same on free motions alone. */
   largestFree(forces: Float64Array): number {
     const { held } = this.#system.ground;
-    let most = 0;
-    for (let k = 0; k < forces.length; k++) {
-      if (held[k]) continue;
-      const size = Math.abs(at(forces, k));
-      most = Math.max(most, k % 6 < 3 ? size : size * this.#scale);
-    }
-    return most;
+    let force = 0;
+    let moment = 0;
+    for (let k = 0; k < forces.length; k += 6)
+      for (let m = 0; m < 3; m++) {
+        if (!held[k + m]) force = Math.max(force, Math.abs(at(forces, k + m)));
+        if (!held[k + m + 3]) moment = Math.max(moment, Math.abs(at(forces, k + m + 3)));
+      }
+    return Math.max(force, moment * this.#scale);
   }
 
   /** What supports, springs included, put on the frame. @param needs what it needs from each motion for its balance */
@@ -86,7 +89,8 @@ export class Answers {
     const needs = new Float64Array(this.#system.size);
     for (const stick of loads.sticks)
       this.#matrix.addStick(stick, loads.figures, int(loads.from, stick) + OWN.ends, needs);
-    return needs.map((v, k) => at(applied, k) - v);
+    for (let k = 0; k < needs.length; k++) needs[k] = at(applied, k) - at(needs, k);
+    return needs;
   }
 
   /** @param applied forces on the nodes; @param first motions under them and the loads of sticks; refined where they leave too much */

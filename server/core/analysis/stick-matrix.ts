@@ -4,39 +4,22 @@
  */
 import { ENDS } from "./element-stiffness.ts";
 import { at, bump } from "./numbers.ts";
-import { type System, strainOf } from "./system.ts";
+import { type LinkPart, type System, strainOf } from "./system.ts";
 
 export class StickMatrix {
   readonly count: number;
   readonly #system: System;
-  /** 12 × 12 a stick: end forces (local) from the motions of its two nodes */
   readonly #k: Float64Array;
-  /** 6 × 6 an end: local motions from those of the node */
   readonly #to: Float64Array;
   readonly #nodes: Int32Array;
 
   constructor(system: System) {
     this.#system = system;
     this.count = system.sticks.length;
-    this.#k = new Float64Array(this.count * 144);
-    this.#to = new Float64Array(this.count * 72);
-    this.#nodes = new Int32Array(this.count * 2);
-    system.sticks.forEach((stick, n) => {
-      this.#nodes[2 * n] = 6 * stick.i;
-      this.#nodes[2 * n + 1] = 6 * stick.j;
-      this.#to.set(stick.toI, 72 * n);
-      this.#to.set(stick.toJ, 72 * n + 36);
-      const { k } = stick.joint;
-      for (let r = 0; r < ENDS; r++)
-        for (let end = 0; end < 2; end++) {
-          const to = end === 0 ? stick.toI : stick.toJ;
-          for (let c = 0; c < 6; c++) {
-            let sum = 0;
-            for (let m = 0; m < 6; m++) sum += at(k, r * ENDS + 6 * end + m) * at(to, 6 * m + c);
-            this.#k[144 * n + r * ENDS + 6 * end + c] = sum;
-          }
-        }
-    });
+    const { k, to, nodes } = system.made.matrices();
+    this.#k = k;
+    this.#to = to;
+    this.#nodes = nodes;
   }
 
   /** ends += end forces of every stick in the motions `u`. */
@@ -60,14 +43,16 @@ export class StickMatrix {
   /** unbalanced += what sticks, links and springs need from each motion, for given end forces and link forces. */
   addNeeds(u: Float64Array, ends: Float64Array, links: Float64Array, unbalanced: Float64Array): void {
     for (let n = 0; n < this.count; n++) this.addStick(n, ends, ENDS * n, unbalanced);
-    this.#system.links.forEach((link, n) => {
+    const parts = this.#system.links;
+    for (let n = 0; n < parts.length; n++) {
       const pull = at(links, n);
-      if (pull === 0) return;
+      if (pull === 0) continue;
+      const { i, j, stretch } = parts[n] as LinkPart;
       for (let m = 0; m < 6; m++) {
-        bump(unbalanced, 6 * link.i + m, pull * at(link.stretch, m));
-        bump(unbalanced, 6 * link.j + m, pull * at(link.stretch, m + 6));
+        bump(unbalanced, 6 * i + m, pull * at(stretch, m));
+        bump(unbalanced, 6 * j + m, pull * at(stretch, m + 6));
       }
-    });
+    }
     const { springs } = this.#system.ground;
     for (let k = 0; k < springs.length; k++)
       if (springs[k] !== 0) bump(unbalanced, k, at(springs, k) * at(u, k));
@@ -90,9 +75,12 @@ export class StickMatrix {
 
   /** Force of every link in the motions `u`, tension positive. */
   links(u: Float64Array): Float64Array {
-    return Float64Array.from(
-      this.#system.links,
-      (link) => link.link.stiffness * strainOf(link.stretch, link, u),
-    );
+    const { links } = this.#system;
+    const out = new Float64Array(links.length);
+    for (let n = 0; n < out.length; n++) {
+      const part = links[n] as LinkPart;
+      out[n] = part.link.stiffness * strainOf(part.stretch, part, u);
+    }
+    return out;
   }
 }

@@ -52,7 +52,7 @@ export interface Superposition {
   /** Why a basic load could not be taken; then every combination with it fails. */
   readonly faults: readonly CaseFault[];
   /** @param factors one for each basic load, in their order */
-  readonly combine: (id: string, factors: readonly number[]) => Combined;
+  readonly combine: (id: string, factors: ArrayLike<number>) => Combined;
 }
 
 const NOUGHT = 1e-8;

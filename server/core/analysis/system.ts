@@ -1,17 +1,9 @@
 /** A structure made ready: every stick and link as a stiffness between the six motions of two nodes. */
 
-import { type Flexibility, flexibilityOf } from "./curves.ts";
-import {
-  ENDS,
-  endFollowsNode,
-  type LocalAxes,
-  localAxes,
-  localStiffness,
-  toNodes,
-} from "./element-stiffness.ts";
+import { ENDS, endFollowsNode, type LocalAxes, localAxes, toNodes } from "./element-stiffness.ts";
 import { at, bump } from "./numbers.ts";
 import { once } from "./once.ts";
-import { deformations, type Jointed, joinEnds } from "./releases.ts";
+import { type EndMatrices, endMatrices, type StickKind, StickKinds } from "./stick-kinds.ts";
 import type { FrameElement, FrameLink, LoadCase, OneWay, Structure } from "./structure.ts";
 import { type Ground, readSupports } from "./supports.ts";
 import { type SummedLoads, UnitLoads } from "./unit-loads.ts";
@@ -29,18 +21,12 @@ export interface Part {
   readonly oneWay: OneWay | undefined;
 }
 
-export interface Stick extends Part {
+export interface Stick extends Part, StickKind {
   readonly element: FrameElement;
   readonly index: number;
   readonly axes: LocalAxes;
-  readonly flexibility: Flexibility;
-  /** Local stiffness with the ends fast. */
-  readonly fast: Float64Array;
-  readonly joint: Jointed;
   readonly toI: Float64Array;
   readonly toJ: Float64Array;
-  /** Deformations at the nodes' side of the joints, local axes. */
-  readonly localModes: () => readonly Float64Array[];
 }
 
 export interface LinkPart extends Part {
@@ -70,15 +56,23 @@ interface Made {
   readonly gross: Float64Array;
   readonly units: UnitLoads;
   readonly loads: WeakMap<LoadCase, SummedLoads>;
+  readonly matrices: () => EndMatrices;
 }
 
 function makeSticks(structure: Structure, ground: Ground): Made {
   const gross = new Float64Array(6 * structure.nodes.length);
   const half = new Float64Array(ENDS * ENDS);
+  const kinds = new StickKinds();
   const sticks = structure.elements.flatMap((element, index) =>
-    makeStick(structure, ground, element, index, gross, half),
+    makeStick(structure, ground, element, index, kinds, gross, half),
   );
-  return { sticks, gross, units: new UnitLoads(sticks), loads: new WeakMap() };
+  return {
+    sticks,
+    gross,
+    units: new UnitLoads(sticks),
+    loads: new WeakMap(),
+    matrices: once(() => endMatrices(sticks)),
+  };
 }
 
 /** Whether two structures differ in no more than their links and in what their supports hold. */
@@ -112,6 +106,7 @@ function makeStick(
   ground: Ground,
   element: FrameElement,
   index: number,
+  kinds: StickKinds,
   gross: Float64Array,
   half: Float64Array,
 ): Stick[] {
@@ -119,8 +114,8 @@ function makeStick(
   if (typeof ends === "string") return [];
   const axes = localAxes(ends[0], ends[1], element.ydir);
   if (typeof axes === "string") return [];
-  const fast = localStiffness(element, axes.length);
-  const joint = joinEnds(element, fast);
+  const kind = kinds.of(element, axes.length);
+  const { fast, joint, localModes } = kind;
   const [armI, armJ] = [element.offsetI ?? ZERO, element.offsetJ ?? ZERO];
   const toI = endFollowsNode(axes, armI, ground.frames[element.i]);
   const toJ = endFollowsNode(axes, armJ, ground.frames[element.j]);
@@ -136,22 +131,18 @@ function makeStick(
       bump(gross, 6 * node + m + 3, turn);
     }
   }
-  const localModes = once(() => deformations(joint.k));
   return [
     {
+      ...kind,
       id: element.id,
       element,
       index,
       i: element.i,
       j: element.j,
       axes,
-      flexibility: flexibilityOf(element),
-      fast,
-      joint,
       toI,
       toJ,
       k: toNodes(joint.k, toI, toJ, half),
-      localModes,
       modes: once(() => localModes().map((b) => turnBack(b, toI, toJ))),
       oneWay: element.oneWay,
     },

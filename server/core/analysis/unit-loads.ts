@@ -8,6 +8,7 @@ import type { InputFault } from "./faults.ts";
 import { innerSections } from "./inner-sections.ts";
 import { at } from "./numbers.ts";
 import { PER_SECTION, SHARES } from "./sections.ts";
+import { SAME_LENGTH } from "./stick-kinds.ts";
 import type { PointLoad, SpreadLoad, Vec3 } from "./structure.ts";
 import type { Stick } from "./system.ts";
 import { ZERO } from "./vec3.ts";
@@ -46,13 +47,13 @@ type Fault = (kind: InputFault["kind"], detail: string) => void;
 /** Made once for the sticks of a structure. */
 export class UnitLoads {
   readonly #sticks: readonly Stick[];
-  readonly #spreads: Place[][];
-  readonly #points: Place[][];
+  readonly #spreads: readonly Place[][];
+  readonly #points: readonly Place[][];
 
   constructor(sticks: readonly Stick[]) {
     this.#sticks = sticks;
-    this.#spreads = sticks.map(() => []);
-    this.#points = sticks.map(() => []);
+    this.#spreads = byKind(sticks);
+    this.#points = byKind(sticks);
   }
 
   /** @returns without the loads that cannot be read: `fault` is told of them */
@@ -77,8 +78,9 @@ export class UnitLoads {
     const read: StickLoads = { points: [], spreads: [], elongation: 0 };
     const wrong = readLoad(given, stick.axes, stick.element.axialOnly, read);
     if (wrong) fault(wrong.kind, `${wrong.detail} (${stick.id})`);
+    const near = SAME_LENGTH * stick.axes.length;
     for (const { from, to, start, end } of read.spreads) {
-      const place = placeIn(this.#spreads[stick.index], from, to);
+      const place = placeIn(this.#spreads[stick.index], from, to, near);
       for (let c = 0; c < 3; c++) {
         const even = start[c] as number;
         if (even !== 0) addRow(figures, row, even, unitOf(stick, place, c, spreadUnit));
@@ -87,7 +89,7 @@ export class UnitLoads {
       }
     }
     for (const { at: x, force, moment } of read.points) {
-      const place = placeIn(this.#points[stick.index], x, x);
+      const place = placeIn(this.#points[stick.index], x, x, near);
       for (let c = 0; c < 3; c++) {
         if (force[c] !== 0) addRow(figures, row, force[c] as number, unitOf(stick, place, c, pointUnit));
         if (moment[c] !== 0)
@@ -97,11 +99,22 @@ export class UnitLoads {
   }
 }
 
-/** Places that are kept of one stick: drifts of snow end elsewhere with every load that is typed, for hours on one frame. */
+/** Places of each stick; those of a kind share them. */
+function byKind(sticks: readonly Stick[]): readonly Place[][] {
+  const shared = new Map<Stick["joint"], Place[]>();
+  return sticks.map(({ joint }) => {
+    const places = shared.get(joint) ?? [];
+    shared.set(joint, places);
+    return places;
+  });
+}
+
+/** Places that are kept of one kind: drifts of snow end elsewhere with every load that is typed, for hours on one frame. */
 const MOST_PLACES = 64;
 
-function placeIn(places: Place[] | undefined, from: number, to: number): Place {
-  const known = places?.find((p) => p.from === from && p.to === to);
+/** @param near places that lie no farther apart are the same but for rounding */
+function placeIn(places: Place[] | undefined, from: number, to: number, near: number): Place {
+  const known = places?.find((p) => Math.abs(p.from - from) <= near && Math.abs(p.to - to) <= near);
   if (known) return known;
   const made: Place = { from, to, units: [] };
   if (places && places.length >= MOST_PLACES) places.length = 0;

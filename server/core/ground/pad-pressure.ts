@@ -40,9 +40,15 @@ export function padPressure(load: number, side: number, off: Vec2): PadPressure 
   return { contact: scaled(contact, side), most };
 }
 
+/**
+ * Sums of both shares up to this much past a sixth count as a sixth: rounding parts them, and the corner that lifts there is
+ * so small that the plane leaves it no legs, while the pressure is the same in twelve figures.
+ */
+const AT_SIXTH = 1e-6;
+
 /** On a pad whose side is 1. */
 function contactOf(x: number, y: number, more: number, less: number): PadContact {
-  if (x + y <= 1 / 6) return { kind: "whole" };
+  if (x + y <= 1 / 6 + AT_SIXTH) return { kind: "whole" };
   // the pyramid over a triangle has its middle a quarter of each leg from the corner
   if (less >= 1 / 4) return { kind: "corner" };
   // a strip as wide as m (1 + r s) at s off the middle: the load is r/(6 + r²/2) off it along the strip

@@ -32,9 +32,11 @@ interface Hold {
   readonly by: Set<string>;
   /** it holds to begin with */
   first: boolean;
+  /** it is to be looked at, for what it holds in turn */
+  open: boolean;
 }
 
-const newHold = (): Hold => ({ at: [], whole: false, by: new Set(), first: false });
+const newHold = (): Hold => ({ at: [], whole: false, by: new Set(), first: false, open: false });
 
 function hasPlace(places: readonly number[], at: number): boolean {
   for (const p of places) if (Math.abs(p - at) < 1e-6) return true;
@@ -86,13 +88,15 @@ export function heldPlaces(
     own.whole = whole || Math.abs(dot(t.axis, direction)) >= LEANS;
     own.at.push(at);
     holds.set(t.id, own);
-    open.push(t);
+    if (!own.open) open.push(t);
+    own.open = true;
   };
   for (const b of begin) add(b.timber, b.at, undefined, b.whole);
   const known = new Set(timbers.map((t) => t.id));
   // each timber is looked at again whenever it has gained a place; places are contacts, so the number of turns is bounded
   for (let t = open.pop(); t !== undefined; t = open.pop()) {
     const own = holds.get(t.id);
+    if (own) own.open = false;
     for (const c of contacts.get(t.id) ?? [])
       if (known.has(c.other.id) && isHeld(t, own, c.at)) add(c.other, c.otherAt, t, false);
   }

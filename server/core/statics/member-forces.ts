@@ -98,6 +98,7 @@ function mayPeak(
   turns: (k: number) => boolean,
 ): May[] {
   const value = (place: number, k: number): number => rows[rowOf(0, place) + k] ?? 0;
+  const stray = (k: number): number => STRAY * (Math.abs(inner[k] ?? 0) + (inner[k + FORCES.length] ?? 0));
   const may: May[] = [];
   for (const { k, shear, kind } of BENDS) {
     let most = 0;
@@ -108,12 +109,21 @@ function mayPeak(
       const ends = Math.max(Math.abs(value(place - 1, k)), Math.abs(value(place, k)));
       most = Math.max(most, ends + step * Math.abs((v1 * v2) / (v1 - v2)));
     }
+    // where the load turns, shear may cross nought twice between two places, of one sense at both
+    if (turns(shear)) {
+      const shears = Math.max(Math.abs(value(0, shear)), Math.abs(value(PLACES.length - 1, shear)));
+      let moments = 0;
+      for (let place = 0; place < PLACES.length; place++)
+        moments = Math.max(moments, Math.abs(value(place, k)));
+      const way = length / (PLACES.length - 1) / 2;
+      most = Math.max(most, moments + way * (shears + stray(shear)));
+    }
     if (most > 0) may.push({ k, kind, most });
   }
   for (const k of PULLS_AND_SHEARS) {
     if (!turns(k)) continue;
     const [first, last] = [value(0, k), value(PLACES.length - 1, k)];
-    const more = STRAY * (Math.abs(inner[k] ?? 0) + (inner[k + FORCES.length] ?? 0));
+    const more = stray(k);
     const [above, below] = KINDS[k] ?? [];
     if (above) may.push({ k, kind: above, most: Math.max(first, last) + more });
     if (below) may.push({ k, kind: below, most: more - Math.min(first, last) });

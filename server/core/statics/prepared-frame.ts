@@ -5,6 +5,7 @@
  */
 import { type Prepared, prepare } from "../analysis/analyse.ts";
 import type { Mode } from "../analysis/faults.ts";
+import { bump } from "../analysis/numbers.ts";
 import { once } from "../analysis/once.ts";
 import type { FrameSupport, LoadCase, NodeLoad, Structure } from "../analysis/structure.ts";
 import type { Superposition } from "../analysis/superpose.ts";
@@ -13,6 +14,7 @@ import { isDiagonal } from "../model/upright.ts";
 import { cross, type Vec3 } from "../model/vec.ts";
 import type { BasicLoad } from "./basic-loads.ts";
 import { loadCase } from "./element-loads.ts";
+import { loadsInSum } from "./loads-in-sum.ts";
 import type { Push } from "./racking.ts";
 import { ridgeIsCarried } from "./ridge-holds.ts";
 import { skeletonOf } from "./skeleton.ts";
@@ -45,9 +47,28 @@ export class PreparedStructure {
     return this.#prepared.found.mechanisms;
   }
 
-  /** @param more load cases besides, which come after the basic loads */
+  /**
+   * Solves only the loads that others do not add up to.
+   * @param more load cases besides, which come after the basic loads
+   */
   superpose(loads: readonly BasicLoad[], more: readonly LoadCase[] = []): Superposition {
-    return this.#prepared.superpose([...loads.map((l) => this.#caseOf(l)), ...more]);
+    const { solved, shares } = loadsInSum(loads);
+    const first = solved.flatMap((n) => loads[n] ?? []);
+    const { faults, combine } = this.#prepared.superpose([...first.map((l) => this.#caseOf(l)), ...more]);
+    return {
+      faults,
+      combine: (id, factors) => {
+        const summed = new Float64Array(first.length + more.length);
+        shares.forEach((own, n) => {
+          const by = factors[n] ?? 0;
+          if (by !== 0) for (const { of, factor } of own) bump(summed, of, by * factor);
+        });
+        more.forEach((_, n) => {
+          summed[first.length + n] = factors[loads.length + n] ?? 0;
+        });
+        return combine(id, summed);
+      },
+    };
   }
 
   #caseOf(load: BasicLoad): LoadCase {

@@ -293,7 +293,7 @@ describe("pier-pushed-over", () => {
       expect(finding.level).toBe("error");
       expect(finding.value).toBeGreaterThan((lateral === "single" ? 2 : 1) * finding.limit!);
     }
-    expect(shallow("single").message).toMatch(/and not more than \d+ lb by the doubled value\. Beyond/);
+    expect(shallow("single").message).toMatch(/; the doubled value would hold \d+ lb only\. Beyond/);
     expect(shallow("doubled").message).toMatch(/36 in deep, doubled already\. Beyond/);
   });
   test("a footing that bars tie on counts, one without does not and is told so", () => {

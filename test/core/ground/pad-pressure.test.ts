@@ -98,6 +98,23 @@ describe("against a plane that is fitted over 160,000 small squares of the pad, 
   });
 });
 
+test("where the whole pad just presses it is twice the even pressure, however the sums are rounded", () => {
+  for (const side of [12, 24, 30, 34, 800 / 25.4])
+    for (let n = 0; n <= 250; n++) {
+      const x = (side / 6) * (n / 250);
+      for (const past of [0, 1e-16, 1e-15, 1e-12, 1e-9, 1e-7, 9e-7, 1.1e-6, 1e-5]) {
+        const off = [x + past * side, side / 6 - x] as const;
+        for (const each of [off, [off[1], off[0]] as const]) {
+          const shown = `${side}: ${each.join(", ")}`;
+          const { most } = padPressure(side ** 2 / 144, side, each) ?? { most: Number.NaN };
+          // a plane that presses all over gives 2 + 6 × past; one with a corner off no less than that
+          expect(most, shown).toBeGreaterThan(2 + 6 * past - 1e-9);
+          expect(most, shown).toBeLessThan(2 + 6 * past + 1e-6);
+        }
+      }
+    }
+});
+
 test("it grows with every step off the middle, and nowhere jumps", () => {
   for (const y of [0, 0.05, 1 / 12, 0.15, 0.2499, 0.25, 0.2501, 0.4]) {
     let before = padPressure(1, 12, [0, 12 * y])!.most;

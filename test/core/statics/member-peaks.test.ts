@@ -72,6 +72,39 @@ const near = (got: { value: number; at: number }, value: number, at: number) => 
 };
 
 describe("one beam", () => {
+  test("simple, loads that turn inside a quarter: shear crosses nought twice between two places", () => {
+    for (const [up, back] of [
+      [10, 10],
+      [10, 12],
+      [-10, -10],
+    ] as const) {
+      const loads = [
+        [62, 75, up],
+        [76, 89, -back],
+      ] as const;
+      // statics: the left reaction, then the moment of all left of x
+      const R = loads.reduce((sum, [a, b, q]) => sum + (q * (b - a) * (L - (a + b) / 2)) / L, 0);
+      const moment = (x: number) =>
+        R * x -
+        loads.reduce((sum, [a, b, q]) => {
+          const lies = Math.max(0, Math.min(x, b) - a);
+          return sum + q * lies * (x - a - lies / 2);
+        }, 0);
+      let [peak, where] = [0, 0];
+      for (let x = 0; x <= L; x += 1 / 512)
+        if (Math.abs(moment(x)) > peak) [peak, where] = [Math.abs(moment(x)), x];
+      const got = most(
+        beam(
+          1,
+          loads.map(([a, b, q]) => [a, b, down(q), down(q)]),
+        ),
+        "moment-depth",
+      );
+      expect(Math.abs(got.value - peak), `${got.value} for ${peak}`).toBeLessThan(1e-4 * peak);
+      expect(Math.abs(got.at - where)).toBeLessThan(0.01);
+    }
+  });
+
   test("simple, load over 0.3 L from one end: R²/2w at R/w, R = w a (2L − a)/2L", () => {
     const a = 0.3 * L;
     const R = (w * a * (2 * L - a)) / (2 * L);

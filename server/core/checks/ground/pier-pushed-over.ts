@@ -115,7 +115,7 @@ function valueWords(use: PoleUse, say: Say): string {
   if (isUnsafe(use))
     return use.pier.entry.lateral === "doubled" && use.short
       ? say.text(", doubled already")
-      : say.text(", and not more than {twice} by the doubled value", { twice });
+      : say.text("; the doubled value would hold {twice} only", { twice });
   return use.short
     ? say.text(
         "; the doubled value, {twice}, holds only where half an inch of movement at the ground does no harm: then write “lateral: doubled”",

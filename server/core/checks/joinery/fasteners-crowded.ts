@@ -88,7 +88,7 @@ export const fastenersCrowded = defineCheck<"model", ScrewSet>({
     };
     return set.most > 0
       ? say.text(
-          "{count} screws of {diameter} are too many at {joint}: {why}, and the wood splits. {most} have room; take longer ones in place of more, or a wider timber.",
+          "{count} screws of {diameter} are too many at {joint}: {why}, and the wood splits. no more than {most} fit; take longer ones in place of more, or a wider timber.",
           values,
         )
       : say.text(

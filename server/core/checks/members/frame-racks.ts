@@ -182,8 +182,8 @@ function racksWords(d: Racks, say: Say): string {
   if (d.soft === "beyond")
     return say.text(
       d.along === "walls"
-        ? "The frame racks along the walls: nothing that counts braces {timbers} that way, and under two hundredths of the weight on them they fall over. Put braces into more corners that way, pairs of knees along each wall; look whether a weight or an E was mistyped."
-        : "The frame racks across the bents: nothing that counts braces {timbers} that way, and under two hundredths of the weight on them they fall over. Put braces into more corners that way, pairs of knees in each bent; look whether a weight or an E was mistyped.",
+        ? "The frame racks along the walls: nothing stiff enough to count braces {timbers} that way, and under two hundredths of the weight on them they fall over. Put braces into more corners that way, pairs of knees along each wall, or take larger sections where braces are there already; look whether a weight or an E was mistyped."
+        : "The frame racks across the bents: nothing stiff enough to count braces {timbers} that way, and under two hundredths of the weight on them they fall over. Put braces into more corners that way, pairs of knees in each bent, or take larger sections where braces are there already; look whether a weight or an E was mistyped.",
       { timbers },
     );
   if (d.soft !== undefined)

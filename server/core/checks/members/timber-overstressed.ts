@@ -96,7 +96,7 @@ export const timberOverstressed = defineCheck<"results", OverLimit>({
     };
     if (!Number.isFinite(use.ratio))
       return say.text(
-        "{stick} ({section}) buckles, or is cut through, {place} under {combination}: {what} passes what any section of this length can take. {help}",
+        "{stick} ({section}) buckles, or is cut through, {place} under {combination}: {what} passes what this section can take at this length at all. {help}",
         facts,
       );
     return use.unit === "psi"

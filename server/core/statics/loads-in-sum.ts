@@ -1,0 +1,124 @@
+/**
+ * Basic loads that are sums of others: snow on part of a roof is a share of all of it and of another part, live load on it
+ * presses like snow, wind with suction inside is what the other three make. Only those that no others add up to have to be
+ * solved.
+ */
+import { at, bump, int } from "../analysis/numbers.ts";
+import type { Timber } from "../model/model.ts";
+import type { LineLoad } from "./line-loads.ts";
+
+/** A share of a load that is solved: which of them, and its factor. */
+export interface Share {
+  readonly of: number;
+  readonly factor: number;
+}
+
+export interface LoadsInSum {
+  /** which of the loads are to be solved */
+  readonly solved: readonly number[];
+  /** each load as a sum of solved ones, named by their place in `solved` */
+  readonly shares: readonly (readonly Share[])[];
+}
+
+/** Of the largest figure of a load: what is left of it below this share is rounding. */
+const NOUGHT = 1e-11;
+/** Sums with factors beyond this would lose figures: such a load is solved itself. */
+const MOST = 8;
+/** A line load is six figures: force per length at its start and at its end. */
+const FIGURES = 6;
+
+/** A stretch of a timber that line loads lie on, and where its figures stand; −1 = no load has that one. */
+interface Stretch {
+  readonly from: number;
+  readonly to: number;
+  readonly rows: Int32Array;
+}
+
+/** What is left of a solved load without those before it, and that as a sum of solved ones. */
+interface Rest {
+  readonly figures: Float64Array;
+  /** of its figures, the largest */
+  readonly pivot: number;
+  readonly shares: readonly number[];
+}
+
+/**
+ * By elimination, one load after another, with the largest figure that is left as pivot.
+ * @param loads the line loads of each basic load
+ */
+export function loadsInSum(loads: readonly { readonly loads: readonly LineLoad[] }[]): LoadsInSum {
+  const { columns, size } = columnsOf(loads);
+  const rests: Rest[] = [];
+  const solved: number[] = [];
+  const shares = columns.map(({ rows, figures }, index): readonly Share[] => {
+    const left = new Float64Array(size);
+    let largest = 0;
+    for (let n = 0; n < rows.length; n++) {
+      const value = figures[n] as number;
+      bump(left, rows[n] as number, value);
+      largest = Math.max(largest, Math.abs(value));
+    }
+    const own = new Array<number>(solved.length).fill(0);
+    for (const rest of rests) {
+      const by = at(left, rest.pivot) / at(rest.figures, rest.pivot);
+      if (!(Math.abs(by) > NOUGHT)) continue;
+      for (let k = 0; k < size; k++) bump(left, k, -by * at(rest.figures, k));
+      for (let k = 0; k < rest.shares.length; k++)
+        own[k] = (own[k] as number) + by * (rest.shares[k] as number);
+    }
+    let pivot = 0;
+    for (let k = 1; k < size; k++) if (Math.abs(at(left, k)) > Math.abs(at(left, pivot))) pivot = k;
+    const over = Math.abs(at(left, pivot));
+    const isNew = over > NOUGHT * largest;
+    if (!isNew && Number.isFinite(largest) && own.every((by) => Math.abs(by) <= MOST))
+      return own.flatMap((factor, of) => (Math.abs(factor) > NOUGHT ? [{ of, factor }] : []));
+    const place = solved.push(index) - 1;
+    // numbers too large to reckon with make no other load
+    if (isNew && Number.isFinite(largest))
+      rests.push({ figures: left, pivot, shares: [...own.map((by) => -by), 1] });
+    return [{ of: place, factor: 1 }];
+  });
+  return { solved, shares };
+}
+
+interface Column {
+  readonly rows: readonly number[];
+  readonly figures: readonly number[];
+}
+
+/** The figures of each load, and how many there are that some load has. */
+function columnsOf(loads: readonly { readonly loads: readonly LineLoad[] }[]): {
+  readonly columns: readonly Column[];
+  readonly size: number;
+} {
+  const stretches = new Map<Timber, Stretch[]>();
+  let size = 0;
+  const stretchOf = ({ timber, from, to }: LineLoad): Stretch => {
+    const own = stretches.get(timber) ?? [];
+    stretches.set(timber, own);
+    const known = own.find((s) => s.from === from && s.to === to);
+    if (known) return known;
+    const made = { from, to, rows: new Int32Array(FIGURES).fill(-1) };
+    own.push(made);
+    return made;
+  };
+  const columns = loads.map((basic): Column => {
+    const rows: number[] = [];
+    const figures: number[] = [];
+    const take = (stretch: Stretch, figure: number, value: number): void => {
+      if (value === 0) return;
+      if (int(stretch.rows, figure) < 0) stretch.rows[figure] = size++;
+      rows.push(int(stretch.rows, figure));
+      figures.push(value);
+    };
+    for (const load of basic.loads) {
+      const stretch = stretchOf(load);
+      for (let c = 0; c < 3; c++) {
+        take(stretch, c, load.startForce[c] as number);
+        take(stretch, 3 + c, load.endForce[c] as number);
+      }
+    }
+    return { rows, figures };
+  });
+  return { columns, size };
+}
