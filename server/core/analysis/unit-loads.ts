@@ -16,9 +16,9 @@ import { ZERO } from "./vec3.ts";
 /**
  * Where each kind of figures begins in what a load does to a stick: forces of its ends with the nodes at rest, and when it
  * has let go and only hangs in its joints; its first and last section, end forces aside; all its sections as far as they do
- * not follow from the first; how far these lie at most off the straight line.
+ * not follow from the first; between which bounds these lie off the straight line, as the middle and half of what is between.
  */
-export const OWN = { ends: 0, hung: 12, tips: 24, inner: 36, most: 66, size: 72 } as const;
+export const OWN = { ends: 0, hung: 12, tips: 24, inner: 36, middle: 66, half: 72, size: 78 } as const;
 
 /** What the loads of a case do to the sticks they lie on. */
 export interface SummedLoads {
@@ -146,21 +146,22 @@ function unitOf(
   if (known) return known;
   const { ends, hung, sections: made } = loadedStick(stick, loads(place, c));
   const sections = made();
-  const { rows, most } = innerSections(sections, stick.axes.length);
+  const { rows, middle, half } = innerSections(sections, stick.axes.length);
   const figures = new Float64Array(OWN.size);
   figures.set(ends, OWN.ends);
   figures.set(hung, OWN.hung);
   figures.set(sections.subarray(0, PER_SECTION), OWN.tips);
   figures.set(sections.subarray(PER_SECTION * (SHARES.length - 1)), OWN.tips + PER_SECTION);
   figures.set(rows, OWN.inner);
-  figures.set(most, OWN.most);
+  figures.set(middle, OWN.middle);
+  figures.set(half, OWN.half);
   place.units[c] = figures;
   return figures;
 }
 
-/** into[row …] += by × unit; how far it lies off a line adds up whatever its sense. */
+/** into[row …] += by × unit; what lies between bounds adds up whatever its sense. */
 function addRow(into: Float64Array, row: number, by: number, figures: Float64Array): void {
-  for (let k = 0; k < OWN.most; k++) into[row + k] = at(into, row + k) + by * at(figures, k);
+  for (let k = 0; k < OWN.half; k++) into[row + k] = at(into, row + k) + by * at(figures, k);
   const size = Math.abs(by);
-  for (let k = OWN.most; k < OWN.size; k++) into[row + k] = at(into, row + k) + size * at(figures, k);
+  for (let k = OWN.half; k < OWN.size; k++) into[row + k] = at(into, row + k) + size * at(figures, k);
 }
