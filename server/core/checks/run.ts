@@ -5,6 +5,7 @@ import type { Accepted } from "../frame/frame.ts";
 import { coveredBy } from "./acceptance.ts";
 import type { Check, CheckInputs, Finding, Found, Level } from "./check.ts";
 import type { Say } from "./say.ts";
+import { sharedOf } from "./shared.ts";
 
 /** A check with its two type parameters hidden, as the registry lists it. */
 export interface AnyCheck {
@@ -125,10 +126,11 @@ function broken(check: AnyCheck, say: Say): Finding {
  */
 export function runChecks(
   checks: readonly AnyCheck[],
-  inputs: CheckInputs,
+  given: Omit<CheckInputs, "shared">,
   accepted: readonly Accepted[],
   say: Say,
 ): { readonly findings: Finding[]; readonly idle: Accepted[] } {
+  const inputs: CheckInputs = { ...given, shared: sharedOf(given.results) };
   const all = checks.flatMap((check): AcceptedFinding[] => {
     try {
       return check.run(inputs, accepted, say);
