@@ -117,8 +117,12 @@ function cutsOf(timber: Timber, joint: Joint, shortened = 0): Cuts {
 
 /** From where to where a prism reaches along a direction, in. */
 export function prismReach({ base, u, v, w, outline, from, to }: Prism, way: Vec3): Range {
-  const [b, x, y, z] = [dot(base, way), dot(u, way), dot(v, way), dot(w, way)];
-  const [z0, z1] = z > 0 ? [from * z, to * z] : [to * z, from * z];
+  const b = dot(base, way);
+  const x = dot(u, way);
+  const y = dot(v, way);
+  const z = dot(w, way);
+  const z0 = (z > 0 ? from : to) * z;
+  const z1 = (z > 0 ? to : from) * z;
   let low = Number.POSITIVE_INFINITY;
   let high = Number.NEGATIVE_INFINITY;
   for (const [p, q] of outline) {

@@ -137,9 +137,7 @@ export interface RackingResult {
 export interface FrameResults {
   readonly model: Model;
   /** what the forces depend on, see analyse-frame.ts */
-  readonly signature: string;
-  /** what the checks of timbers depend on besides */
-  readonly shapes: string;
+  readonly signature: readonly unknown[];
   readonly solution: FrameSolution;
   /** what the checks of timbers start from */
   readonly basis: MemberBasis;
