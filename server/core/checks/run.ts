@@ -43,11 +43,10 @@ function findings<I extends keyof CheckInputs, D>(
   accepted: readonly Accepted[],
   say: Say,
 ): AcceptedFinding[] {
+  const all = [...check.find(input)];
+  if (all.length === 0) return [];
   const own = accepted.filter((a) => a.check === check.meta.id);
-  const found = [...check.find(input)].map((f) => ({
-    f,
-    by: coveredBy(own, f),
-  }));
+  const found = all.map((f) => ({ f, by: coveredBy(own, f) }));
   const groups = groupBy(found, ({ f, by }) =>
     [
       f.level ?? check.meta.level,
