@@ -1,5 +1,4 @@
 /** The whole frame analysis: combinations, timbers, joints, piers and racking. */
-import equal from "fast-deep-equal/es6/index.js";
 import type { Roof } from "../frame/roof.ts";
 import { groundedTimbers } from "../model/grounded.ts";
 import type { Model } from "../model/model.ts";
@@ -12,15 +11,19 @@ import type { JointActions } from "./prepared-frame.ts";
 import { solveFrame } from "./solve-frame.ts";
 
 /**
- * All that the forces depend on, to be compared part by part: where timbers lie and what they are, where they join and how
- * stiffly, what loads them. Sizes that only decide whether a force can be carried are not in it: while they are typed the
- * forces stay.
+ * All that the forces depend on, as one text: where timbers lie and what they are, where they join and how stiffly, what
+ * loads them. Sizes that only decide whether a force can be carried are not in it: while they are typed the forces stay.
  */
-function signatureOf(model: Model, actions: JointActions): readonly unknown[] {
+function signatureOf(model: Model, actions: JointActions): string {
   const { frame } = model;
   const grounded = groundedTimbers(model);
-  return [
-    // what is most often typed comes first
+  return JSON.stringify([
+    frame.basis,
+    { ...frame.site, frostDepth: 0, soil: 0 },
+    // what fastens the rafters takes no part in how the frame carries
+    frame.roof && { ...frame.roof, rafters: withoutFasteners(frame.roof.rafters) },
+    frame.floors,
+    frame.siding,
     model.timbers.map((t) => [
       t.id,
       t.kind,
@@ -34,13 +37,7 @@ function signatureOf(model: Model, actions: JointActions): readonly unknown[] {
       t.class?.name,
       grounded.has(t.id),
     ]),
-    frame.basis,
-    { ...frame.site, frostDepth: 0, soil: 0 },
-    // what fastens the rafters takes no part in how the frame carries
-    frame.roof && { ...frame.roof, rafters: withoutFasteners(frame.roof.rafters) },
-    frame.floors,
-    frame.siding,
-    frame.classes,
+    frame.classes.map((c) => [c, [...c.values]]),
     model.roof?.slopes.map((s) => ({ ...s, rafters: s.rafters.map((r) => r.id) })),
     model.joints.map((j) => [
       j.id,
@@ -54,7 +51,7 @@ function signatureOf(model: Model, actions: JointActions): readonly unknown[] {
     ]),
     model.meetings.map((m) => [m.a.id, m.b.id, m.point, m.area]),
     model.piers.map((p) => [p.id, p.timber?.id, p.top, p.groundLow]),
-  ];
+  ]);
 }
 
 /** Rafters by what decides how they carry: neither what fastens them nor what the rough sticks measure. */
@@ -65,16 +62,16 @@ function withoutFasteners(rafters: Roof["rafters"]): Roof["rafters"] {
 }
 
 /**
- * What the checks of timbers depend on besides the forces, to be compared part by part: cuts and hollows for their net sections, the sizes
+ * What the checks of timbers depend on besides the forces, as one text: cuts and hollows for their net sections, the sizes
  * of joints and piers for bearing, whether the roof has something heated under it for how far it may bend.
  */
-function shapesOf(model: Model): readonly unknown[] {
-  return [
+function shapesOf(model: Model): string {
+  return JSON.stringify([
     model.joints.map((j) => [j.id, j.sizes, j.solids]),
     model.timbers.map((t) => t.curve),
     model.frame.site.snow?.thermal,
     model.piers.map((p) => [p.diameter, p.entry.kind, p.entry.anchor?.standOff]),
-  ];
+  ]);
 }
 
 /**
@@ -85,10 +82,10 @@ export function analyseFrame(model: Model, previous?: FrameResults): FrameResult
   if (model.timbers.length === 0) return undefined;
   const actions = jointActions(model);
   const signature = signatureOf(model, actions);
-  const kept = previous && equal(previous.signature, signature) ? previous : undefined;
+  const kept = previous?.signature === signature ? previous : undefined;
   const solution = kept?.solution ?? solveFrame(model, actions, previous?.solution);
-  const sameFrame =
-    previous?.solution.prepared === solution.prepared && equal(shapesOf(previous.model), shapesOf(model));
+  const shapes = shapesOf(model);
+  const sameFrame = previous?.solution.prepared === solution.prepared && previous.shapes === shapes;
   const basis =
     sameFrame && basisHolds(previous.basis, solution.cases)
       ? previous.basis
@@ -97,6 +94,7 @@ export function analyseFrame(model: Model, previous?: FrameResults): FrameResult
   return {
     model,
     signature,
+    shapes,
     solution,
     basis,
     members: sameForces ? kept.members : memberResults(basis, solution.cases, previous?.members),

@@ -137,7 +137,9 @@ export interface RackingResult {
 export interface FrameResults {
   readonly model: Model;
   /** what the forces depend on, see analyse-frame.ts */
-  readonly signature: readonly unknown[];
+  readonly signature: string;
+  /** what the checks of timbers depend on besides */
+  readonly shapes: string;
   readonly solution: FrameSolution;
   /** what the checks of timbers start from */
   readonly basis: MemberBasis;
