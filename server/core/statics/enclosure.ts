@@ -50,6 +50,6 @@ export function enclosureOfFrame(model: Model): FrameEnclosure {
 }
 
 /** Weight of the siding on the timbers that carry it. */
-export function sideLoads(model: Model, end: DeadEnd): readonly LineLoad[] {
-  return sidingWeight(enclosureOfFrame(model).faces, end);
+export function sideLoads({ faces }: FrameEnclosure, end: DeadEnd): readonly LineLoad[] {
+  return sidingWeight(faces, end);
 }

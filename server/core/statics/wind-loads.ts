@@ -11,7 +11,7 @@ import { cross, dot, length, scale, unit, type Vec3 } from "../model/vec.ts";
 import { inches } from "../quantity/length.ts";
 import { raftersOf } from "../roof/deck-carriers.ts";
 import type { BasicLoad } from "./basic-loads.ts";
-import { enclosureOfFrame, type FrameEnclosure } from "./enclosure.ts";
+import type { FrameEnclosure } from "./enclosure.ts";
 import { type LineLoad, type Strip, totalOf } from "./line-loads.ts";
 import { overhangWind, planeOf, reachOf, risesToPlus, roofWind } from "./roof-wind.ts";
 import { onFace, topOf, type WallFace } from "./wall-faces.ts";
@@ -217,7 +217,11 @@ export interface FrameWind {
 }
 
 /** @returns wind cases as loads at strength level; undefined while the site leaves speed, exposure or flow open */
-export function windLoads(model: Model, strips: readonly Strip[]): FrameWind | undefined {
+export function windLoads(
+  model: Model,
+  strips: readonly Strip[],
+  enclosure: FrameEnclosure,
+): FrameWind | undefined {
   const { site, basis } = model.frame;
   const slopes = model.roof?.slopes ?? [];
   const { wind: given } = site;
@@ -225,7 +229,6 @@ export function windLoads(model: Model, strips: readonly Strip[]): FrameWind | u
   if (model.frame.roof && !model.roof) return undefined;
   if (!basis.loads || given?.speed === undefined || !given.exposure || model.timbers.length === 0)
     return undefined;
-  const enclosure = enclosureOfFrame(model);
   const flow = flowOf(model, enclosure);
   if (!flow) return undefined;
   const [first, second] = slopes.map(planeOf);
