@@ -9,3 +9,13 @@ export function groupBy<T, K>(items: Iterable<T>, key: (item: T) => K): Map<K, T
   }
   return groups;
 }
+
+/** @returns what is made of a key at the first call with it, and the same at every later one; not for keys that are many and short-lived */
+export function remembering<K, T>(make: (key: K) => T): (key: K) => T {
+  const known = new Map<K, { readonly value: T }>();
+  return (key) => {
+    const found = known.get(key) ?? { value: make(key) };
+    known.set(key, found);
+    return found.value;
+  };
+}

@@ -49,10 +49,12 @@ const ORDER: readonly ValueStatus[] = [
 
 /** @returns the least certain of the statuses; `published` for none */
 export function leastCertain(statuses: readonly ValueStatus[]): ValueStatus {
-  return statuses.reduce<ValueStatus>(
-    (worst, status) => (ORDER.indexOf(status) > ORDER.indexOf(worst) ? status : worst),
-    statuses[0] ?? "published",
-  );
+  return statuses.reduce<ValueStatus>(lessCertain, statuses[0] ?? "published");
+}
+
+/** @returns the less certain of two statuses */
+export function lessCertain(one: ValueStatus, other: ValueStatus): ValueStatus {
+  return ORDER.indexOf(other) > ORDER.indexOf(one) ? other : one;
 }
 
 /** @returns the value a file states itself, with the reason it gives */

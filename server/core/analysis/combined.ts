@@ -21,6 +21,8 @@ export interface Combined {
   readonly links: Float64Array;
   /** ids of one-way members out of action */
   readonly dropped: readonly string[];
+  /** loads of its sticks, as they are summed; none when failed */
+  readonly loads: readonly LoadTerm[];
   /** largest share of the largest force that some node leaves unbalanced, or a little more */
   readonly residual: number;
   /** no node goes farther, in; some may go less far */
@@ -30,8 +32,8 @@ export interface Combined {
   /** The same of one stick, written to `table`. @param row where; the default is where it stands in the table of all */
   readonly writeSections: (stick: number, table: Float64Array, row?: number) => void;
   /**
-   * For each number of a section, how far it lies at most off the straight line between its values at the stick's ends;
-   * written to `out`.
+   * For each number of a section, between which bounds it lies off the straight line between its values at the stick's ends:
+   * the middle of the two, then half of what is between them, six each; written to `out`, but for torque.
    */
   readonly boundInner: (stick: number, out: Float64Array) => void;
   /** global axes, in the order of the supports */
@@ -65,6 +67,7 @@ export function failedCombination(id: string, faults: readonly CaseFault[]): Com
     tips: EMPTY,
     links: EMPTY,
     dropped: [],
+    loads: [],
     residual: 0,
     farthest: 0,
     sections: () => EMPTY,
@@ -114,12 +117,12 @@ export class Sum implements Combined {
   readonly tips: Summed["tips"];
   readonly links: Summed["links"];
   readonly dropped: Summed["dropped"];
+  readonly loads: readonly LoadTerm[];
   readonly residual: Summed["residual"];
   readonly farthest: number;
   readonly #system: System;
   readonly #terms: readonly Term[];
   readonly #held: Float64Array | undefined;
-  readonly #loads: readonly LoadTerm[];
   #sections: Float64Array | undefined;
   #motions: Float64Array | undefined;
   #reactions: Reactions | undefined;
@@ -136,7 +139,7 @@ export class Sum implements Combined {
     this.#system = system;
     this.#terms = terms;
     this.#held = summed.reactions;
-    this.#loads = loads;
+    this.loads = loads;
   }
 
   sections(): Float64Array {
@@ -167,8 +170,8 @@ export class Sum implements Combined {
     const from = 2 * PER_SECTION * stick;
     for (let place = 0; place < SHARES.length; place++)
       runOn(this.tips, from, (SHARES[place] as number) * length, table, row + place * PER_SECTION);
-    for (let n = 0; n < this.#loads.length; n++) {
-      const { by, loads } = this.#loads[n] as LoadTerm;
+    for (let n = 0; n < this.loads.length; n++) {
+      const { by, loads } = this.loads[n] as LoadTerm;
       const own = int(loads.from, stick);
       if (own < 0) continue;
       // nought at the first place
@@ -178,15 +181,46 @@ export class Sum implements Combined {
   }
 
   boundInner(stick: number, out: Float64Array): void {
-    out.fill(0);
-    for (let n = 0; n < this.#loads.length; n++) {
-      const { by, loads } = this.#loads[n] as LoadTerm;
+    // every stick is asked under every combination: numbers are summed as such, and torque, which nobody bounds, is left out
+    let N = 0;
+    let Vy = 0;
+    let Vz = 0;
+    let My = 0;
+    let Mz = 0;
+    let moreN = 0;
+    let moreVy = 0;
+    let moreVz = 0;
+    let moreMy = 0;
+    let moreMz = 0;
+    for (let t = 0; t < this.loads.length; t++) {
+      const { by, loads } = this.loads[t] as LoadTerm;
       const own = int(loads.from, stick);
       if (own < 0) continue;
+      const { figures } = loads;
       const size = Math.abs(by);
-      for (let k = 0; k < PER_SECTION; k++)
-        out[k] = at(out, k) + size * at(loads.figures, own + OWN.most + k);
+      const middle = own + OWN.middle;
+      const half = own + OWN.half;
+      N += by * at(figures, middle);
+      Vy += by * at(figures, middle + 1);
+      Vz += by * at(figures, middle + 2);
+      My += by * at(figures, middle + 4);
+      Mz += by * at(figures, middle + 5);
+      moreN += size * at(figures, half);
+      moreVy += size * at(figures, half + 1);
+      moreVz += size * at(figures, half + 2);
+      moreMy += size * at(figures, half + 4);
+      moreMz += size * at(figures, half + 5);
     }
+    out[0] = N;
+    out[1] = Vy;
+    out[2] = Vz;
+    out[4] = My;
+    out[5] = Mz;
+    out[6] = moreN;
+    out[7] = moreVy;
+    out[8] = moreVz;
+    out[10] = moreMy;
+    out[11] = moreMz;
   }
 
   displacement(node: number): Vec6 {

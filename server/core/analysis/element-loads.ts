@@ -40,39 +40,47 @@ export function readLoad(
   into: StickLoads,
 ): Pick<InputFault, "kind" | "detail"> | undefined {
   const L = axes.length;
-  const local = (v: Vec3): Vec3 =>
-    load.axes === "local" ? v : [dot(axes.x, v), dot(axes.y, v), dot(axes.z, v)];
-  // a distance that misses the end by rounding is the end: a force there belongs to the joint, not to the stick's inside
-  const clamp = (x: number) => (x < AT_END * L ? 0 : x > L * (1 - AT_END) ? L : x);
-  const outside = (x: number) => x < -AT_END * L || x > L * (1 + AT_END);
-
   if (load.kind === "point") {
     const [force, moment] = [load.force ?? ZERO, load.moment ?? ZERO];
     if (!Number.isFinite(load.at) || !isFinite3(force) || !isFinite3(moment))
       return { kind: "bad-number", detail: "point load" };
-    if (outside(load.at)) return { kind: "load-outside", detail: String(load.at) };
-    const turned = local(moment);
+    if (isOutside(load.at, L)) return { kind: "load-outside", detail: String(load.at) };
+    const turned = inLocal(moment, load, axes);
     if (axialOnly && Math.abs(turned[0]) > AT_END * norm(turned))
       return { kind: "torque-on-bar", detail: String(turned[0]) };
-    into.points.push({ at: clamp(load.at), force: local(force), moment: turned });
+    into.points.push({ at: clamped(load.at, L), force: inLocal(force, load, axes), moment: turned });
     return undefined;
   }
-  const [from, to, start, end] = [load.from ?? 0, load.to ?? L, load.start, load.end ?? load.start];
+  const from = load.from ?? 0;
+  const to = load.to ?? L;
+  const { start } = load;
+  const end = load.end ?? start;
   if (!Number.isFinite(from) || !Number.isFinite(to) || !isFinite3(start) || !isFinite3(end))
     return { kind: "bad-number", detail: "spread load" };
-  if (outside(from) || outside(to)) return { kind: "load-outside", detail: `${from} to ${to}` };
-  if (from > to) return { kind: "load-outside", detail: `${from} to ${to}` };
+  if (isOutside(from, L) || isOutside(to, L) || from > to)
+    return { kind: "load-outside", detail: `${from} to ${to}` };
   if (from === to) return undefined;
-  const seen = (v: Vec3) => (load.per === "projection" ? times(v, squareTo(v, load, axes)) : v);
-  const first = local(seen(start));
+  const first = inLocal(seen(start, load, axes), load, axes);
   into.spreads.push({
-    from: clamp(from),
-    to: clamp(to),
+    from: clamped(from, L),
+    to: clamped(to, L),
     start: first,
-    end: end === start ? first : local(seen(end)),
+    end: end === start ? first : inLocal(seen(end, load, axes), load, axes),
   });
   return undefined;
 }
+
+const inLocal = (v: Vec3, load: PointLoad | SpreadLoad, axes: LocalAxes): Vec3 =>
+  load.axes === "local" ? v : v === ZERO ? ZERO : [dot(axes.x, v), dot(axes.y, v), dot(axes.z, v)];
+
+/** A distance that misses the end by rounding is the end: a force there belongs to the joint, not to the stick's inside. */
+const clamped = (x: number, L: number): number => (x < AT_END * L ? 0 : x > L * (1 - AT_END) ? L : x);
+
+const isOutside = (x: number, L: number): boolean => x < -AT_END * L || x > L * (1 + AT_END);
+
+/** Force per length of the stick itself. */
+const seen = (v: Vec3, load: SpreadLoad, axes: LocalAxes): Vec3 =>
+  load.per === "projection" ? times(v, squareTo(v, load, axes)) : v;
 
 /** Length of a unit of the stick as seen along the load: the sine of the angle between the two. */
 function squareTo(v: Vec3, load: SpreadLoad, axes: LocalAxes): number {

@@ -8,14 +8,19 @@ export interface InnerSections {
   /** by place, six numbers each; nought at the first place */
   readonly rows: Float64Array;
   /**
-   * by number of a section: how far it lies at most off the straight line between its values at both ends, wherever it is
-   * read from the places by interpolation
+   * By number of a section, how far it lies off the straight line between its values at both ends: the middle between the
+   * least and the most, and half the way from the one to the other. Holds wherever it is read from the places by
+   * interpolation, and for moments also where they peak between two places by the shears at these.
    */
-  readonly most: Float64Array;
+  readonly middle: Float64Array;
+  readonly half: Float64Array;
 }
 
 const COUNT = SHARES.length;
 const DEGREE = COUNT - 1;
+
+/** Offset of each within a section. */
+const [VY, VZ, MY, MZ] = [1, 2, 4, 5] as const;
 
 /** Coefficients (constant term first) of the polynomial that is 1 at one of the places and 0 at the others. */
 export function lagrange(place: number): number[] {
@@ -58,7 +63,9 @@ export function innerSections(sections: Float64Array, length: number): InnerSect
       rows[k] = at(sections, k) - at(line, m);
     }
   }
-  const most = new Float64Array(PER_SECTION);
+  const middle = new Float64Array(PER_SECTION);
+  const half = new Float64Array(PER_SECTION);
+  const range = new Float64Array(2);
   const off = new Float64Array(COUNT);
   for (let m = 0; m < PER_SECTION; m++) {
     const last = at(rows, DEGREE * PER_SECTION + m);
@@ -67,15 +74,18 @@ export function innerSections(sections: Float64Array, length: number): InnerSect
       off[place] = at(rows, place * PER_SECTION + m) - (SHARES[place] ?? 0) * last;
       any ||= off[place] !== 0;
     }
+    range.fill(0);
     // most loads act in one plane
-    if (any) most[m] = bound(off);
+    if (any) widen(off, range);
+    if (m === MY || m === MZ) widenToPeaks(rows, m, off, length, range);
+    middle[m] = (at(range, 0) + at(range, 1)) / 2;
+    half[m] = (at(range, 1) - at(range, 0)) / 2;
   }
-  return { rows, most };
+  return { rows, middle, half };
 }
 
-/** Largest size of the polynomial through five values between the first and the last place, or a little more. */
-function bound(values: Float64Array): number {
-  let most = 0;
+/** Widens a range to the polynomial through five values between the first and the last place, or a little beyond. */
+function widen(values: Float64Array, range: Float64Array): void {
   for (let k = 0; k < COUNT; k++) {
     let [first, second] = [0, 0];
     for (let i = 0; i < COUNT; i++) {
@@ -83,7 +93,35 @@ function bound(values: Float64Array): number {
       first += w * at(values, i);
       second += w * at(values, DEGREE - i);
     }
-    most = Math.max(most, Math.abs(first), Math.abs(second));
+    reach(range, first);
+    reach(range, second);
   }
-  return most;
+}
+
+function reach(range: Float64Array, value: number): void {
+  range[0] = Math.min(at(range, 0), value);
+  range[1] = Math.max(at(range, 1), value);
+}
+
+/**
+ * Between two places a moment is also taken for the parabola that starts at the first with the shears at both
+ * (dM_z/dx = −V_y, dM_y/dx = V_z), to find its peak; that lies between its own Bernstein coefficients too.
+ * @param off the line, by place
+ */
+function widenToPeaks(
+  rows: Float64Array,
+  m: typeof MY | typeof MZ,
+  off: Float64Array,
+  length: number,
+  range: Float64Array,
+): void {
+  const slope = at(rows, DEGREE * PER_SECTION + m) / length;
+  const turn = (place: number): number =>
+    (m === MZ ? -at(rows, place * PER_SECTION + VY) : at(rows, place * PER_SECTION + VZ)) - slope;
+  for (let place = 0; place < DEGREE; place++) {
+    const step = ((SHARES[place + 1] ?? 0) - (SHARES[place] ?? 0)) * length;
+    const [first, second] = [turn(place), turn(place + 1)];
+    reach(range, at(off, place) + (first * step) / 2);
+    reach(range, at(off, place) + ((first + second) * step) / 2);
+  }
 }

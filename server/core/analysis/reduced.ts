@@ -85,20 +85,28 @@ export class Reduced {
   }
 
   #backward(v: number[]): number[] {
-    for (let k = v.length - 1; k >= 0; k--)
-      for (let q = 0; q < k; q++) v[q] = (v[q] ?? 0) - (this.#rows[k]?.[q] ?? 0) * (v[k] ?? 0);
+    for (let k = v.length - 1; k >= 0; k--) {
+      const row = this.#rows[k] as readonly number[];
+      const value = v[k] as number;
+      for (let q = 0; q < k; q++) v[q] = (v[q] as number) - (row[q] as number) * value;
+    }
     return v;
   }
 
   /** (I − G_DD)⁻¹ applied to what is given by strain. */
   apply(given: (strain: number) => number): Float64Array {
-    const v = this.#strains.map(given);
-    for (let k = 0; k < v.length; k++)
-      for (let q = 0; q < k; q++) v[k] = (v[k] ?? 0) - (this.#rows[k]?.[q] ?? 0) * (v[q] ?? 0);
+    const count = this.#strains.length;
+    const v = new Array<number>(count).fill(0);
+    for (let k = 0; k < count; k++) {
+      const row = this.#rows[k] as readonly number[];
+      let value = given(this.#strains[k] as number);
+      for (let q = 0; q < k; q++) value -= (row[q] as number) * (v[q] as number);
+      v[k] = value;
+    }
+    for (let k = 0; k < count; k++) v[k] = (v[k] as number) * (this.#inverse[k] as number);
+    this.#backward(v);
     const x = new Float64Array(this.#members.size);
-    this.#backward(v.map((value, k) => value * (this.#inverse[k] ?? 0))).forEach((value, k) => {
-      x[this.#strains[k] ?? 0] = value;
-    });
+    for (let k = 0; k < count; k++) x[this.#strains[k] as number] = v[k] as number;
     return x;
   }
 

@@ -336,12 +336,14 @@ class Combiner {
     const hung = new Float64Array(ENDS);
     for (const { by, answer } of parts)
       if (int(answer.loads.from, unit.part) >= 0) addHung(answer.loads, stick, by, hung);
-    const instead = hung.slice();
-    stick.localModes().forEach((b, m) => {
+    const off = tips.slice(from, from + ENDS);
+    addScaled(off, -1, hung);
+    const modes = stick.localModes();
+    for (let m = 0; m < modes.length; m++) {
       const by = at(mu, unit.first + m);
-      for (let k = 0; k < ENDS; k++) bump(instead, k, (k < 6 ? -by : by) * at(b, k));
-    });
-    const off = instead.map((v, k) => at(tips, from + k) - v);
+      const b = modes[m] as Float64Array;
+      for (let k = 0; k < ENDS; k++) bump(off, k, (k < 6 ? by : -by) * at(b, k));
+    }
     tips.set(hung, from);
     return this.#answers.largest(off);
   }

@@ -16,9 +16,9 @@ import { ZERO } from "./vec3.ts";
 /**
  * Where each kind of figures begins in what a load does to a stick: forces of its ends with the nodes at rest, and when it
  * has let go and only hangs in its joints; its first and last section, end forces aside; all its sections as far as they do
- * not follow from the first; how far these lie at most off the straight line.
+ * not follow from the first; between which bounds these lie off the straight line, as the middle and half of what is between.
  */
-export const OWN = { ends: 0, hung: 12, tips: 24, inner: 36, most: 66, size: 72 } as const;
+export const OWN = { ends: 0, hung: 12, tips: 24, inner: 36, middle: 66, half: 72, size: 78 } as const;
 
 /** What the loads of a case do to the sticks they lie on. */
 export interface SummedLoads {
@@ -47,13 +47,11 @@ type Fault = (kind: InputFault["kind"], detail: string) => void;
 /** Made once for the sticks of a structure. */
 export class UnitLoads {
   readonly #sticks: readonly Stick[];
-  readonly #spreads: readonly Place[][];
-  readonly #points: readonly Place[][];
+  readonly #kinds: readonly Kind[];
 
   constructor(sticks: readonly Stick[]) {
     this.#sticks = sticks;
-    this.#spreads = byKind(sticks);
-    this.#points = byKind(sticks);
+    this.#kinds = kindsOf(sticks);
   }
 
   /** @returns without the loads that cannot be read: `fault` is told of them */
@@ -78,47 +76,64 @@ export class UnitLoads {
     const read: StickLoads = { points: [], spreads: [], elongation: 0 };
     const wrong = readLoad(given, stick.axes, stick.element.axialOnly, read);
     if (wrong) fault(wrong.kind, `${wrong.detail} (${stick.id})`);
-    const near = SAME_LENGTH * stick.axes.length;
+    const kind = this.#kinds[stick.index];
+    if (!kind) return;
+    const { first, spreads, points } = kind;
     for (const { from, to, start, end } of read.spreads) {
-      const place = placeIn(this.#spreads[stick.index], from, to, near);
+      const place = placeIn(spreads, evened(from, stick, first), evened(to, stick, first));
       for (let c = 0; c < 3; c++) {
         const even = start[c] as number;
-        if (even !== 0) addRow(figures, row, even, unitOf(stick, place, c, spreadUnit));
+        if (even !== 0) addRow(figures, row, even, unitOf(first, place, c, spreadUnit));
         const rise = (end[c] as number) - even;
-        if (rise !== 0) addRow(figures, row, rise, unitOf(stick, place, c + 3, spreadUnit));
+        if (rise !== 0) addRow(figures, row, rise, unitOf(first, place, c + 3, spreadUnit));
       }
     }
     for (const { at: x, force, moment } of read.points) {
-      const place = placeIn(this.#points[stick.index], x, x, near);
+      const even = evened(x, stick, first);
+      const place = placeIn(points, even, even);
       for (let c = 0; c < 3; c++) {
-        if (force[c] !== 0) addRow(figures, row, force[c] as number, unitOf(stick, place, c, pointUnit));
+        if (force[c] !== 0) addRow(figures, row, force[c] as number, unitOf(first, place, c, pointUnit));
         if (moment[c] !== 0)
-          addRow(figures, row, moment[c] as number, unitOf(stick, place, c + 3, pointUnit));
+          addRow(figures, row, moment[c] as number, unitOf(first, place, c + 3, pointUnit));
       }
     }
   }
 }
 
-/** Places of each stick; those of a kind share them. */
-function byKind(sticks: readonly Stick[]): readonly Place[][] {
-  const shared = new Map<Stick["joint"], Place[]>();
-  return sticks.map(({ joint }) => {
-    const places = shared.get(joint) ?? [];
-    shared.set(joint, places);
-    return places;
+/** Sticks that are alike share what unit loads do to the first of them. */
+interface Kind {
+  readonly first: Stick;
+  readonly spreads: Place[];
+  readonly points: Place[];
+}
+
+function kindsOf(sticks: readonly Stick[]): readonly Kind[] {
+  const shared = new Map<Stick["joint"], Kind>();
+  return sticks.map((stick) => {
+    const kind = shared.get(stick.joint) ?? { first: stick, spreads: [], points: [] };
+    shared.set(stick.joint, kind);
+    return kind;
   });
+}
+
+/** Places of a load on a stick are counted in this part of an inch: rounding does not make two of one. */
+const GRAIN = 2 ** -32;
+
+/** A place on a stick as one on the first of its kind, whose length may be rounded otherwise. */
+function evened(x: number, { axes }: Stick, first: Stick): number {
+  if (Math.abs(x - axes.length) <= SAME_LENGTH * axes.length) return first.axes.length;
+  return Math.round(x / GRAIN) * GRAIN;
 }
 
 /** Places that are kept of one kind: drifts of snow end elsewhere with every load that is typed, for hours on one frame. */
 const MOST_PLACES = 64;
 
-/** @param near places that lie no farther apart are the same but for rounding */
-function placeIn(places: Place[] | undefined, from: number, to: number, near: number): Place {
-  const known = places?.find((p) => Math.abs(p.from - from) <= near && Math.abs(p.to - to) <= near);
+function placeIn(places: Place[], from: number, to: number): Place {
+  const known = places.find((p) => p.from === from && p.to === to);
   if (known) return known;
   const made: Place = { from, to, units: [] };
-  if (places && places.length >= MOST_PLACES) places.length = 0;
-  places?.push(made);
+  if (places.length >= MOST_PLACES) places.length = 0;
+  places.push(made);
   return made;
 }
 
@@ -146,21 +161,22 @@ function unitOf(
   if (known) return known;
   const { ends, hung, sections: made } = loadedStick(stick, loads(place, c));
   const sections = made();
-  const { rows, most } = innerSections(sections, stick.axes.length);
+  const { rows, middle, half } = innerSections(sections, stick.axes.length);
   const figures = new Float64Array(OWN.size);
   figures.set(ends, OWN.ends);
   figures.set(hung, OWN.hung);
   figures.set(sections.subarray(0, PER_SECTION), OWN.tips);
   figures.set(sections.subarray(PER_SECTION * (SHARES.length - 1)), OWN.tips + PER_SECTION);
   figures.set(rows, OWN.inner);
-  figures.set(most, OWN.most);
+  figures.set(middle, OWN.middle);
+  figures.set(half, OWN.half);
   place.units[c] = figures;
   return figures;
 }
 
-/** into[row …] += by × unit; how far it lies off a line adds up whatever its sense. */
+/** into[row …] += by × unit; what lies between bounds adds up whatever its sense. */
 function addRow(into: Float64Array, row: number, by: number, figures: Float64Array): void {
-  for (let k = 0; k < OWN.most; k++) into[row + k] = at(into, row + k) + by * at(figures, k);
+  for (let k = 0; k < OWN.half; k++) into[row + k] = at(into, row + k) + by * at(figures, k);
   const size = Math.abs(by);
-  for (let k = OWN.most; k < OWN.size; k++) into[row + k] = at(into, row + k) + size * at(figures, k);
+  for (let k = OWN.half; k < OWN.size; k++) into[row + k] = at(into, row + k) + size * at(figures, k);
 }

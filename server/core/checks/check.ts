@@ -6,6 +6,7 @@ import type { Frame, Pointer } from "../frame/frame.ts";
 import type { Model } from "../model/model.ts";
 import type { Results } from "../results.ts";
 import type { Say } from "./say.ts";
+import type { Shared } from "./shared.ts";
 import type { SourceFacts } from "./source-facts.ts";
 
 /** error: cannot be built or is unsafe by the stated rule; warning: short of a rule or of good practice; note: worth knowing. */
@@ -50,6 +51,8 @@ export interface CheckInputs {
   readonly results: Results;
   /** how it is written and what it means: for the few rules that look at both */
   readonly whole: { readonly source: SourceFacts; readonly model: Model };
+  /** of the results: what more than one check asks */
+  readonly shared: Shared;
 }
 
 export type Unit = "in" | "lb" | "psi" | "psf" | "deg" | "ratio" | "count";

@@ -5,6 +5,7 @@ import type { Accepted } from "../frame/frame.ts";
 import { coveredBy } from "./acceptance.ts";
 import type { Check, CheckInputs, Finding, Found, Level } from "./check.ts";
 import type { Say } from "./say.ts";
+import { sharedOf } from "./shared.ts";
 
 /** A check with its two type parameters hidden, as the registry lists it. */
 export interface AnyCheck {
@@ -42,11 +43,10 @@ function findings<I extends keyof CheckInputs, D>(
   accepted: readonly Accepted[],
   say: Say,
 ): AcceptedFinding[] {
+  const all = [...check.find(input)];
+  if (all.length === 0) return [];
   const own = accepted.filter((a) => a.check === check.meta.id);
-  const found = [...check.find(input)].map((f) => ({
-    f,
-    by: coveredBy(own, f),
-  }));
+  const found = all.map((f) => ({ f, by: coveredBy(own, f) }));
   const groups = groupBy(found, ({ f, by }) =>
     [
       f.level ?? check.meta.level,
@@ -125,10 +125,11 @@ function broken(check: AnyCheck, say: Say): Finding {
  */
 export function runChecks(
   checks: readonly AnyCheck[],
-  inputs: CheckInputs,
+  given: Omit<CheckInputs, "shared">,
   accepted: readonly Accepted[],
   say: Say,
 ): { readonly findings: Finding[]; readonly idle: Accepted[] } {
+  const inputs: CheckInputs = { ...given, shared: sharedOf(given.results) };
   const all = checks.flatMap((check): AcceptedFinding[] => {
     try {
       return check.run(inputs, accepted, say);

@@ -115,19 +115,33 @@ function cutsOf(timber: Timber, joint: Joint, shortened = 0): Cuts {
   };
 }
 
+/** From where to where a prism reaches along a direction, in. */
+export function prismReach({ base, u, v, w, outline, from, to }: Prism, way: Vec3): Range {
+  const b = dot(base, way);
+  const x = dot(u, way);
+  const y = dot(v, way);
+  const z = dot(w, way);
+  const z0 = (z > 0 ? from : to) * z;
+  const z1 = (z > 0 ? to : from) * z;
+  let low = Number.POSITIVE_INFINITY;
+  let high = Number.NEGATIVE_INFINITY;
+  for (const [p, q] of outline) {
+    const at = b + p * x + q * y;
+    if (at + z0 < low) low = at + z0;
+    if (at + z1 > high) high = at + z1;
+  }
+  return [low, high];
+}
+
 /** From where to where all parts of a joint reach along a direction; nothing where it leaves the timber whole. */
 function reach({ fills, housings, mortises, pegs }: Parts<Prism, Peg>, way: Vec3): Range | undefined {
   let low = Number.POSITIVE_INFINITY;
   let high = Number.NEGATIVE_INFINITY;
   for (const prisms of fills === mortises ? [fills, housings] : [fills, housings, mortises])
-    for (const { base, u, v, w, outline, from, to } of prisms) {
-      const [b, x, y, z] = [dot(base, way), dot(u, way), dot(v, way), dot(w, way)];
-      const [z0, z1] = z > 0 ? [from * z, to * z] : [to * z, from * z];
-      for (const [p, q] of outline) {
-        const at = b + p * x + q * y;
-        if (at + z0 < low) low = at + z0;
-        if (at + z1 > high) high = at + z1;
-      }
+    for (const prism of prisms) {
+      const own = prismReach(prism, way);
+      if (own[0] < low) low = own[0];
+      if (own[1] > high) high = own[1];
     }
   for (const { from, to, diameter } of pegs)
     for (const end of [from, to]) {

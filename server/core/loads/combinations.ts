@@ -20,20 +20,26 @@ export interface Combination {
   readonly status: ValueStatus;
 }
 
-const DURATION: Readonly<
-  Record<LoadKind, { readonly value: number; readonly status: ValueStatus; readonly note: string }>
-> = {
-  D: { value: 0.9, status: "published", note: "permanent" },
-  L: { value: 1.0, status: "published", note: "ten years, occupancy" },
-  S: { value: 1.15, status: "published", note: "two months, snow" },
-  Lr: { value: 1.25, status: "published", note: "seven days, construction" },
-  R: { value: 1.15, status: "common-practice", note: "rain, taken like snow" },
-  W: { value: 1.6, status: "published", note: "ten minutes, wind" },
+const lasting = (value: number, status: ValueStatus, note: string): Factor => ({
+  symbol: "C_D",
+  source: "NDS Table 2.3.2",
+  value,
+  status,
+  note,
+});
+
+const DURATION: Readonly<Record<LoadKind, Factor>> = {
+  D: lasting(0.9, "published", "permanent"),
+  L: lasting(1.0, "published", "ten years, occupancy"),
+  S: lasting(1.15, "published", "two months, snow"),
+  Lr: lasting(1.25, "published", "seven days, construction"),
+  R: lasting(1.15, "common-practice", "rain, taken like snow"),
+  W: lasting(1.6, "published", "ten minutes, wind"),
 };
 
-/** Load duration factor C_D of one kind of load, NDS Table 2.3.2. */
+/** Load duration factor C_D of one kind of load, NDS Table 2.3.2: one object for each, so that values can be kept by it. */
 export function durationFactor(kind: LoadKind): Factor {
-  return { symbol: "C_D", source: "NDS Table 2.3.2", ...DURATION[kind] };
+  return DURATION[kind];
 }
 
 export const ROOF_LOADS = ["Lr", "S", "R"] as const;

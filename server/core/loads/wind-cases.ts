@@ -1,9 +1,9 @@
 /**
  * Every wind case of a gable or shed roof, ready for a frame analysis: net pressure on each roof plane, square to its
  * surface, for wind along +x, −x, +y and −y. ASCE 7-16 and 7-22 chapter 27, directional procedure: free roofs of open
- * buildings by section 27.3.2, others by 27.3.1. A partially open building takes both, its free roof with the flow
- * obstructed: the ±0.18 of section 27.3.1 alone knows nothing of wind caught under a roof with one wall (common
- * practice). A bare frame has no roof pressures, only drag.
+ * buildings by section 27.3.2, others by 27.3.1. A partially open building with an open side takes both, its free roof
+ * with the flow obstructed: the ±0.18 of section 27.3.1 alone knows nothing of wind caught under a roof with one wall
+ * (common practice). A bare frame has no roof pressures, only drag.
  *
  * x runs along the ridge, y across it. Plus presses on the top of the roof (or on a wall from outside), minus lifts it.
  * All at strength level: the combinations take 0.6 of it.
@@ -43,6 +43,8 @@ export interface WindInput {
   /** ft, of the roof along the ridge, overhangs included */
   readonly length: number;
   readonly enclosure: Enclosure;
+  /** whether some side is an open wall; undefined = so far as is known: wind may be caught under the roof */
+  readonly openSide?: boolean;
   /** below an open roof */
   readonly flow: Flow;
   /** ft between the outside faces of the walls, along the ridge and across it; undefined = as large as the roof */
@@ -160,7 +162,7 @@ export function windCases(input: WindInput): Wind {
   const GCpi = internalPressure(input.enclosure);
   const width = input.planes.reduce((sum, plane) => sum + plane.run, 0);
   const open = input.enclosure === "open";
-  const free = input.planes.length > 0 && (open || input.enclosure === "partially-open");
+  const free = input.planes.length > 0 && (open || isCaughtUnder(input));
   const cases = (["+x", "-x", "+y", "-y"] as const).flatMap((toward): readonly WindCase[] => {
     const along = toward === "+x" || toward === "-x";
     const blowing: Blowing = {
@@ -189,6 +191,10 @@ export function windCases(input: WindInput): Wind {
   };
 }
 
+/** Neither open nor closed, and one side lets all of the wind in under the roof. */
+const isCaughtUnder = ({ enclosure, openSide }: WindInput): boolean =>
+  enclosure === "partially-open" && openSide !== false;
+
 /** By the enclosure: of a free roof, of one over walls, or of both. */
 function pressuresOf(blowing: Blowing, along: boolean): readonly Pressures[] {
   const { enclosure, edition, planes } = blowing.input;
@@ -197,7 +203,7 @@ function pressuresOf(blowing: Blowing, along: boolean): readonly Pressures[] {
   const free = (under: Blowing) => (along ? openAlong : openAcross)(under);
   if (enclosure === "open") return free(blowing);
   const walled = (along ? enclosedAlong : enclosedAcross)(blowing);
-  if (enclosure !== "partially-open") return walled;
+  if (!isCaughtUnder(blowing.input)) return walled;
   return [...walled, ...free({ ...blowing, input: { ...blowing.input, flow: "obstructed" } })];
 }
 

@@ -22,6 +22,9 @@ const SMALL_OPENING = 4;
 /** ft² of a wall that count as hardly open. */
 export const hardlyOpen = (wall: Side): number => Math.min(SMALL_OPENING, 0.01 * wall.gross);
 
+/** Open over at least 80 percent, as every wall of an open building is (section 26.2). */
+export const isOpenWall = (wall: Side): boolean => wall.openings >= 0.8 * wall.gross;
+
 /** A wall that is open by more than the rest of the envelope, and that rest. */
 interface Dominant<S extends Side> {
   readonly wall: S;
@@ -49,7 +52,7 @@ export function dominantWall<S extends Side>(walls: readonly S[], roof: Side): D
  * @param roof counts with the rest of the envelope
  */
 export function enclosureOf(walls: readonly Side[], roof: Side): Enclosure {
-  if (walls.every((wall) => wall.openings >= 0.8 * wall.gross)) return "open";
+  if (walls.every(isOpenWall)) return "open";
   if (dominantWall(walls, roof)) return "partially-enclosed";
   return walls.every((wall) => wall.openings <= hardlyOpen(wall)) ? "enclosed" : "partially-open";
 }

@@ -2,7 +2,7 @@
  * Adjusted design values: reference value times the factors that apply to it, NDS Table 4.3.1. The stability factors C_L
  * and C_P and the bearing factor C_b depend on the place and are added with `withFactor`.
  */
-import { type Factor, leastCertain, type Sourced, type ValueStatus } from "../sourced.ts";
+import { type Factor, lessCertain, type Sourced, type ValueStatus } from "../sourced.ts";
 import type { DesignValues, GradeId } from "../wood/types.ts";
 import {
   flatUseFactors,
@@ -73,10 +73,10 @@ export function withFactor(value: Adjusted, factor: Factor): Adjusted {
 }
 
 function adjusted(reference: Sourced, factors: readonly Factor[]): Adjusted {
-  return {
-    reference,
-    factors,
-    value: factors.reduce((product, factor) => product * factor.value, reference.value),
-    status: leastCertain([reference.status, ...factors.map((factor) => factor.status)]),
-  };
+  let { value, status } = reference;
+  for (const factor of factors) {
+    value *= factor.value;
+    status = lessCertain(status, factor.status);
+  }
+  return { reference, factors, value, status };
 }

@@ -1,5 +1,5 @@
 /** From a frame to its model: place the timbers, find where they meet, joint them, give them their true ends. */
-import { groupBy } from "../collect.ts";
+import { groupBy, remembering } from "../collect.ts";
 import type { Frame } from "../frame/frame.ts";
 import { meetAtPeak } from "../frame/roof.ts";
 import { postFeet } from "../joinery/foot/post-foot.ts";
@@ -20,7 +20,7 @@ import { seatJoints, shapeJoint } from "./resolve-joints.ts";
 import { topsideAt } from "./roof-planes.ts";
 import { DEFAULT_HEAD_HOUSING, deckAlong, headRun, onlyRidge, peakRun } from "./roof-reach.ts";
 import { seatsAlong } from "./seats-along.ts";
-import { contact, type Solid, solidOf } from "./solid.ts";
+import { type Solid, solidOf, touch } from "./solid.ts";
 import { type Shaped, trueEnds } from "./true-ends.ts";
 import type { Vec3 } from "./vec.ts";
 
@@ -107,8 +107,10 @@ function joined(
   return { seats, problems, shaped, ended };
 }
 
-function stillMeet(m: Meeting, ended: ReadonlyMap<string, Timber>): boolean {
-  return contact(solidOf(ended.get(m.a.id) ?? m.a), solidOf(ended.get(m.b.id) ?? m.b)) !== undefined;
+/** Meetings of timbers that still touch once they have their true ends. */
+function stillMet(meetings: readonly Meeting[], ended: ReadonlyMap<string, Timber>): Meeting[] {
+  const solidWith = remembering((t: Timber) => solidOf(ended.get(t.id) ?? t));
+  return meetings.filter(({ a, b }) => touch(solidWith(a), solidWith(b)));
 }
 
 /**
@@ -125,7 +127,7 @@ export function buildModel(frame: Frame): Model {
   const placedMeetings = findMeetings(nominal, solids, doubles);
   const tried = joined(frame, nominal, placedMeetings, metric);
   // as placed, a timber runs through the one it joins; with its true ends it may not reach a third one behind it
-  const met = placedMeetings.filter((m) => stillMeet(m, tried.ended));
+  const met = stillMet(placedMeetings, tried.ended);
   const { seats, problems, ended, shaped } =
     met.length < placedMeetings.length ? joined(frame, nominal, met, metric) : tried;
   const endedOf = (t: Timber): Timber => ended.get(t.id) ?? t;

@@ -12,8 +12,11 @@ export function closeness(
   return name === stick.kind ? 1 : 0;
 }
 
-const best = (names: readonly { readonly text: string }[], stick: Parameters<typeof closeness>[1]): number =>
-  names.reduce((most, name) => Math.max(most, closeness(name.text, stick)), 0);
+function best(names: readonly { readonly text: string }[], stick: Parameters<typeof closeness>[1]): number {
+  let most = 0;
+  for (const { text } of names) most = Math.max(most, closeness(text, stick));
+  return most;
+}
 
 export interface Match {
   readonly entry: JointEntry;
@@ -28,11 +31,11 @@ const rankOf = (of: number, into: number): number => Math.max(of, into) * 4 + Ma
 
 /** Entries that hold for `of` joined into `into`, the most specific first. */
 export function matches(frame: Frame, of: Timber, into: Timber): Match[] {
-  return frame.joints
-    .flatMap((entry) => {
-      const a = best(entry.of, of);
-      const b = best(entry.into, into);
-      return a > 0 && b > 0 ? [{ entry, rank: rankOf(a, b) }] : [];
-    })
-    .sort((p, q) => q.rank - p.rank);
+  const found: Match[] = [];
+  for (const entry of frame.joints) {
+    const a = best(entry.of, of);
+    const b = a > 0 ? best(entry.into, into) : 0;
+    if (b > 0) found.push({ entry, rank: rankOf(a, b) });
+  }
+  return found.sort((p, q) => q.rank - p.rank);
 }

@@ -70,6 +70,13 @@ function checkEntry(
   placed: readonly Pick<Joint, "of" | "into">[],
   meetings: readonly Meeting[],
 ): ModelProblem[] {
+  const isPlaced = (ref: Ref, pick: (j: (typeof placed)[number]) => Timber): boolean =>
+    placed.some((j) => closeness(ref.text, pick(j)) > 0);
+  if (
+    entry.of.every((ref) => isPlaced(ref, (j) => j.of)) &&
+    entry.into.every((ref) => isPlaced(ref, (j) => j.into))
+  )
+    return [];
   const sides = [entry.of, entry.into].map((refs) =>
     refs.map((ref) => ({ ref, found: sticksFor(p, sticks, ref) })),
   );
@@ -77,7 +84,7 @@ function checkEntry(
   // an entry that is not placed for another reason (its member lacks a value) must not be blamed for it
   if (of.length < entry.of.length || into.length < entry.into.length) return [];
   const idle = (list: typeof of, pick: (j: (typeof placed)[number]) => Timber): typeof of =>
-    list.filter((s) => !placed.some((j) => closeness(s.ref.text, pick(j)) > 0));
+    list.filter((s) => !isPlaced(s.ref, pick));
   const apart = [
     ...idle(of, (j) => j.of).map((s) => ({ s, others: into, first: true })),
     ...idle(into, (j) => j.into).map((s) => ({ s, others: of, first: false })),

@@ -3,7 +3,7 @@ import type { Joint } from "../joinery/joint.ts";
 import type { LapRoom } from "../joinery/joint-sizes.ts";
 import { isScarf, lapPlace } from "../joinery/scarf.ts";
 import type { Timber } from "./model.ts";
-import { solidOf } from "./solid.ts";
+import { cornersOf } from "./solid.ts";
 import { dot, scale, sub, type Vec3 } from "./vec.ts";
 
 interface Lap {
@@ -15,7 +15,7 @@ interface Lap {
 
 /** From the middle of a lap to where the full section of a length ends, the way it runs off, in. */
 function toEnd(timber: Timber, middle: Vec3, away: Vec3): number {
-  const { corners } = solidOf(timber);
+  const corners = cornersOf(timber);
   const far = dot(timber.axis, away) > 0 ? corners.slice(4) : corners.slice(0, 4);
   return Math.min(...far.map((c) => dot(sub(c, middle), away)));
 }

@@ -272,6 +272,11 @@ function heldElsewhere({ entry, side }: Refused, found: readonly Met[]): boolean
   );
 }
 
+function seatOf({ side, spec, entry, path, assumed, name, standsFor }: Chosen, meeting: Meeting): Seat {
+  const { of, end, into } = side;
+  return { of, end, into, meeting, spec, entry, path, assumed, name, ...(standsFor ? { standsFor } : {}) };
+}
+
 /** Chooses the joint of every meeting and gives each place its name. */
 export function seatJoints(frame: Frame, meetings: readonly Meeting[]): Seats {
   const problems: ModelProblem[] = [];
@@ -307,7 +312,7 @@ export function seatJoints(frame: Frame, meetings: readonly Meeting[]): Seats {
     });
   }
   const seats = found.map(({ meeting, chosen }, i) => {
-    const { side, rival, ...rest } = chosen;
+    const { rival } = chosen;
     const id = ids[i] ?? chosen.name;
     if (rival)
       problems.push({
@@ -317,7 +322,7 @@ export function seatJoints(frame: Frame, meetings: readonly Meeting[]): Seats {
         place: id,
         names: [chosen.name, rival.name],
       });
-    return { ...side, ...rest, meeting, id };
+    return { ...seatOf(chosen, meeting), id };
   });
   return { seats, problems };
 }

@@ -3,7 +3,7 @@ import { groupBy } from "../collect.ts";
 import type { Joint, Prism, ShapedJoint } from "../joinery/joint.ts";
 import { leftLong } from "../joinery/scribe.ts";
 import type { EndPlane, Timber } from "./model.ts";
-import { solidOf } from "./solid.ts";
+import { cornersOf } from "./solid.ts";
 import { along, dot, sub, type Vec3 } from "./vec.ts";
 
 /** A joint together with what its kind said of shoulders. */
@@ -22,13 +22,14 @@ function withEnds(timber: Timber, foot: EndPlane, head: EndPlane): Timber {
   return { ...timber, origin, foot, head, span: axialAt(timber, head) - start };
 }
 
-function pointsOf(prisms: readonly Prism[]): Vec3[] {
-  return prisms.flatMap((p) =>
-    p.outline.flatMap((o) => {
-      const flat = along(along(p.base, p.u, o[0]), p.v, o[1]);
-      return [along(flat, p.w, p.from), along(flat, p.w, p.to)];
-    }),
-  );
+/** Corners of prisms. */
+function* pointsOf(prisms: readonly Prism[]): Generator<Vec3> {
+  for (const { base, u, v, w, outline, from, to } of prisms)
+    for (const [x, y] of outline) {
+      const flat = along(along(base, u, x), v, y);
+      yield along(flat, w, from);
+      yield along(flat, w, to);
+    }
 }
 
 /**
@@ -42,13 +43,19 @@ export function stickExtent(
   own: readonly Joint[],
   received: readonly Joint[],
 ): readonly [number, number] {
-  const points = [
-    ...solidOf(timber).corners,
-    ...own.flatMap(({ solids }) => pointsOf(solids.tenons)),
-    ...received.flatMap(({ solids }) => pointsOf(solids.tines ?? [])),
-  ];
-  const at = points.map((p) => dot(sub(p, timber.origin), timber.axis));
-  return [Math.min(...at), Math.max(...at)];
+  let low = Number.POSITIVE_INFINITY;
+  let high = Number.NEGATIVE_INFINITY;
+  const reach = (points: Iterable<Vec3>): void => {
+    for (const p of points) {
+      const at = dot(sub(p, timber.origin), timber.axis);
+      if (at < low) low = at;
+      if (at > high) high = at;
+    }
+  };
+  reach(cornersOf(timber));
+  for (const { solids } of own) reach(pointsOf(solids.tenons));
+  for (const { solids } of received) if (solids.tines) reach(pointsOf(solids.tines));
+  return [low, high];
 }
 
 /** New end planes for each timber that a joint shortens or lengthens. */

@@ -1,4 +1,5 @@
 /** The whole frame analysis: combinations, timbers, joints, piers and racking. */
+import { once } from "../analysis/once.ts";
 import type { Roof } from "../frame/roof.ts";
 import { groundedTimbers } from "../model/grounded.ts";
 import type { Model } from "../model/model.ts";
@@ -86,8 +87,9 @@ export function analyseFrame(model: Model, previous?: FrameResults): FrameResult
   const signature = signatureOf(model, actions);
   const kept = previous?.signature === signature ? previous : undefined;
   const solution = kept?.solution ?? solveFrame(model, actions, previous?.solution);
-  const shapes = shapesOf(model);
-  const sameFrame = previous?.solution.prepared === solution.prepared && previous.shapes === shapes;
+  // only frames that stand as they did ask for it
+  const shapes = once(() => shapesOf(model));
+  const sameFrame = previous?.solution.prepared === solution.prepared && previous.shapes() === shapes();
   const basis =
     sameFrame && basisHolds(previous.basis, solution.cases)
       ? previous.basis

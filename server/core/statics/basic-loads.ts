@@ -7,7 +7,7 @@ import type { Wind, WindDirection } from "../loads/wind-cases.ts";
 import type { Model } from "../model/model.ts";
 import { inches } from "../quantity/length.ts";
 import { leastTimberDensity, timberDensity } from "../wood/timber-weight.ts";
-import { type FrameEnclosure, sideLoads } from "./enclosure.ts";
+import { enclosureOfFrame, type FrameEnclosure, sideLoads } from "./enclosure.ts";
 import { type FloorPlan, floorLives, floorPlans, floorWeights } from "./floor-loads.ts";
 import { type LineLoad, onLevelArea, onSlopeArea, ownWeight, roofStrips, type Strip } from "./line-loads.ts";
 import { type LoadGap, loadGaps } from "./load-gaps.ts";
@@ -99,6 +99,7 @@ function deadLoad(
   roof: RoofDead | undefined,
   strips: readonly Strip[],
   floors: readonly FloorPlan[],
+  enclosure: FrameEnclosure,
   end: DeadEnd,
 ): BasicLoad {
   const densityOf = end === "most" ? timberDensity : leastTimberDensity;
@@ -114,7 +115,7 @@ function deadLoad(
     loads: [
       ...own,
       ...floorWeights(floors, end),
-      ...sideLoads(model, end),
+      ...sideLoads(enclosure, end),
       ...(covered === undefined ? [] : strips.map((s) => onSlopeArea(s, covered))),
     ],
   };
@@ -144,10 +145,11 @@ export function basicLoads(model: Model): BasicLoads {
   const strips = roofStrips(model);
   const floors = floorPlans(model);
   const roof = roofDeadOf(frame);
-  const weigh = (end: DeadEnd): BasicLoad => deadLoad(model, roof, strips, floors, end);
+  const enclosure = enclosureOfFrame(model);
+  const weigh = (end: DeadEnd): BasicLoad => deadLoad(model, roof, strips, floors, enclosure, end);
   const snow = slopeSnow(model);
   const live = roofLivesOf(frame, strips);
-  const wind = windLoads(model, strips);
+  const wind = windLoads(model, strips, enclosure);
   const holders = holdersOf(model);
   return {
     all: [

@@ -72,16 +72,29 @@ function fromSection(
   };
 }
 
-/** @returns where to read how hard the joined timber presses the other in a direction; undefined when nothing holds them */
+/** Index of the tie that a joint makes, by its id; the first, should there be several. */
+export function tiesByJoint({ ties }: FrameStructure): ReadonlyMap<string, number> {
+  const found = new Map<string, number>();
+  ties.forEach(({ tie }, index) => {
+    if (tie.joint && !found.has(tie.joint.id)) found.set(tie.joint.id, index);
+  });
+  return found;
+}
+
+/**
+ * @param ties from {@link tiesByJoint}
+ * @returns where to read how hard the joined timber presses the other in a direction; undefined when nothing holds them
+ */
 export function pressAt(
   frame: FrameStructure,
+  ties: ReadonlyMap<string, number>,
   joint: Joint,
   toward: Vec3,
   bothWays: boolean,
 ): Source | undefined {
   const own = fromSection(frame, joint, toward, bothWays);
   if (own) return own;
-  const tie = frame.ties.findIndex((t) => t.tie.joint?.id === joint.id);
+  const tie = ties.get(joint.id) ?? -1;
   const held = frame.ties[tie]?.tie;
   return held && pressOfTie(tie, held.meeting.a.id === joint.of.id, toward, bothWays);
 }
@@ -100,18 +113,22 @@ export function pressOfTie(tie: number, first: boolean, toward: Vec3, bothWays =
   };
 }
 
+/** What a timber's end presses. @param tips forces at the ends of all elements; @returns lb, 0 when it lifts */
+export function endPressing(
+  { from, N, Vy, Vz, bothWays }: Extract<Source, { readonly kind: "end" }>,
+  tips: Float64Array,
+): number {
+  const force = N * at(tips, from) + Vy * at(tips, from + 1) + Vz * at(tips, from + 2);
+  return force > 0 ? force : bothWays ? -force : 0;
+}
+
 /** @returns lb pressing, 0 when it lifts */
 export function pressing(
   source: Source,
   { combined, frame }: SolvedCase,
   reaction: (node: number) => number,
 ): number {
-  if (source.kind === "end") {
-    const { from } = source;
-    const { tips } = combined;
-    const force = source.N * at(tips, from) + source.Vy * at(tips, from + 1) + source.Vz * at(tips, from + 2);
-    return force > 0 ? force : source.bothWays ? -force : 0;
-  }
+  if (source.kind === "end") return endPressing(source, combined.tips);
   if (source.kind === "ground") return Math.max(0, reaction(source.node));
   const springs = frame.ties[source.tie]?.springs;
   if (!springs) return 0;

@@ -12,7 +12,7 @@ import { type DeflectionRule, deflectionRule, limitsOf } from "../members/deflec
 import type { Model, Timber } from "../model/model.ts";
 import { dot, sub, type Vec3 } from "../model/vec.ts";
 import type { Factor } from "../sourced.ts";
-import { PLACES, rowOf } from "./force-table.ts";
+import { PLACES, rowOf, tipOf } from "./force-table.ts";
 import type { MemberPlan } from "./member-plan.ts";
 import { type ScarfedLength, scarfedLengths } from "./scarfed-spans.ts";
 import type { FrameStructure } from "./structure.ts";
@@ -31,8 +31,8 @@ const [ONCE, TWICE] = [1, 2].map((times) =>
   ),
 ) as [Float64Array, Float64Array];
 
-/** Index of M_z within a row, and from place to place. */
-const MZ = 5;
+/** Index of V_y and M_z within a row, and from place to place. */
+const [VY, MZ] = [1, 5] as const;
 const STEP = rowOf(0, 1) - rowOf(0, 0);
 const COUNT = PLACES.length;
 
@@ -66,6 +66,32 @@ export function bentLine(
     }
     start = at(out, k * COUNT + COUNT - 1);
     slope += turn;
+  }
+}
+
+/**
+ * The same of the forces at the elements' ends alone, as if moments ran straight from end to end.
+ * @param tips forces at the ends of all elements
+ */
+export function bentByEnds(
+  elements: readonly number[],
+  lengths: readonly number[],
+  tips: Float64Array,
+  out: Float64Array,
+): void {
+  let start = 0;
+  let slope = 0;
+  for (let k = 0; k < elements.length; k++) {
+    const tip = tipOf(elements[k] as number, "i");
+    const length = lengths[k] as number;
+    const M = at(tips, tip + MZ);
+    const fall = at(tips, tip + VY) * length;
+    for (let place = 0; place < COUNT; place++) {
+      const s = PLACES[place] as number;
+      out[k * COUNT + place] = start + length * s * (slope + length * s * (M / 2 - (fall * s) / 6));
+    }
+    start = at(out, k * COUNT + COUNT - 1);
+    slope += length * (M - fall / 2);
   }
 }
 
@@ -202,18 +228,6 @@ export function deflectionPlans(
         ]
       : [];
   });
-}
-
-/** Departure of a place from the chord of a stretch, in the units of the line. */
-export function offChord(
-  line: Float64Array,
-  x: readonly number[],
-  place: number,
-  chord: readonly [number, number],
-): number {
-  const [a, b] = chord;
-  const part = alongChord(x, place, chord);
-  return at(line, place) - at(line, a) * (1 - part) - at(line, b) * part;
 }
 
 /**

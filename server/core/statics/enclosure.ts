@@ -1,12 +1,14 @@
 /** Which enclosure class the openings of a building's sides make it, with what it was found from. */
 import type { DeadEnd } from "../loads/dead.ts";
-import { dominantWall, type Enclosure, enclosureOf, type Side } from "../loads/wind-enclosed.ts";
+import { dominantWall, type Enclosure, enclosureOf, isOpenWall, type Side } from "../loads/wind-enclosed.ts";
 import type { Model } from "../model/model.ts";
 import type { LineLoad } from "./line-loads.ts";
 import { sidingWeight, type WallFace, wallFaces } from "./wall-faces.ts";
 
 export interface FrameEnclosure {
   readonly class: Enclosure;
+  /** some side is open over at least 80 percent, or nothing stands there */
+  readonly openSide: boolean;
   readonly faces: readonly WallFace[];
   /** ft² of the roof, along its slope; it has no openings */
   readonly roof: number;
@@ -22,7 +24,8 @@ export function enclosureOfFrame(model: Model): FrameEnclosure {
   // most frames have no siding, and nothing about their sides is asked
   const faces = model.frame.siding.length > 0 ? wallFaces(model) : [];
   const slopes = model.roof?.slopes ?? [];
-  if (slopes.length === 0 || faces.every((face) => !face.siding)) return { class: "open", faces, roof: 0 };
+  if (slopes.length === 0 || faces.every((face) => !face.siding))
+    return { class: "open", openSide: true, faces, roof: 0 };
   const roof = slopes.reduce(
     (sum, s) => sum + ((s.deckTo - s.deckFrom) * (s.peakRun + s.eaveOverhang)) / Math.cos(s.angle) / 144,
     0,
@@ -33,6 +36,7 @@ export function enclosureOfFrame(model: Model): FrameEnclosure {
   const dominant = dominantWall(sides, over);
   return {
     class: enclosureOf(sides, over),
+    openSide: sides.some(isOpenWall),
     faces,
     roof,
     ...(dominant && {
@@ -46,6 +50,6 @@ export function enclosureOfFrame(model: Model): FrameEnclosure {
 }
 
 /** Weight of the siding on the timbers that carry it. */
-export function sideLoads(model: Model, end: DeadEnd): readonly LineLoad[] {
-  return sidingWeight(enclosureOfFrame(model).faces, end);
+export function sideLoads({ faces }: FrameEnclosure, end: DeadEnd): readonly LineLoad[] {
+  return sidingWeight(faces, end);
 }

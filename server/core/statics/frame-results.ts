@@ -139,7 +139,7 @@ export interface FrameResults {
   /** what the forces depend on, see analyse-frame.ts */
   readonly signature: string;
   /** what the checks of timbers depend on besides */
-  readonly shapes: string;
+  readonly shapes: () => string;
   readonly solution: FrameSolution;
   /** what the checks of timbers start from */
   readonly basis: MemberBasis;

@@ -1,4 +1,5 @@
 /** Wind that draws the heads of rafters out of their ridge, or lifts them out of their housings. */
+import { remembering } from "../collect.ts";
 import type { CombinedUse } from "../fasteners/combined.ts";
 import type { Joint } from "../joinery/joint.ts";
 import { dot } from "../model/vec.ts";
@@ -51,8 +52,9 @@ export function judgeHead(
   pulls: readonly HeadPull[],
   fasteners: SizedFasteners | undefined,
 ): JudgedHead | undefined {
+  const holdFor = remembering((duration: Factor) => fasteners && headHold(joint, fasteners, duration));
   const judged = pulls.map((pull): JudgedHead => {
-    const hold = fasteners && headHold(joint, fasteners, pull.duration);
+    const hold = holdFor(pull.duration);
     return { pull, held: hold && { hold, use: headUse(hold, pull) } };
   });
   const asks = ({ pull, held }: JudgedHead): number => held?.use.ratio ?? headForceOf(pull);

@@ -3,13 +3,14 @@ import { at } from "../analysis/numbers.ts";
 import type { Joint } from "../joinery/joint.ts";
 import { isScarf } from "../joinery/scarf.ts";
 import type { Model, Timber } from "../model/model.ts";
-import { dot, scale, type Vec3 } from "../model/vec.ts";
+import { dot, type Vec3 } from "../model/vec.ts";
 import type { FrameCase } from "./combine.ts";
 import { isSolved, tipOf } from "./force-table.ts";
 import type { JointForce, PierCase, PierReaction, Pull } from "./frame-results.ts";
 import { pairPull } from "./pair-pull.ts";
 import { localZ } from "./skeleton.ts";
 import type { SolvedCase } from "./solve-frame.ts";
+import type { FrameStructure } from "./structure.ts";
 
 interface Most {
   most: number;
@@ -56,20 +57,61 @@ export function raisePull(
   else if (most > (pulls[known]?.most ?? 0)) pulls[known] = { most, caseId, duration };
 }
 
-function tally(into: Map<string, Tally>, joint: Joint, force: Vec3, frameCase: FrameCase): void {
-  const caseId = frameCase.id;
-  let own = into.get(joint.id);
-  if (!own) {
-    own = {
-      joint: joint.id,
-      tension: nothing(),
-      pulls: [],
-      compression: nothing(),
-      alongGrain: nothing(),
-      across: nothing(),
-    };
-    into.set(joint.id, own);
+/** Where a combination says what force acts on a joined timber, and what is kept of it. */
+interface Place {
+  readonly own: Tally;
+  readonly joint: Joint;
+  /** forces at the ends of elements, or of links */
+  readonly among: "tips" | "links";
+  /** three of them, which all count with this sign, and the way of each in global axes */
+  readonly index: readonly [number, number, number];
+  readonly sign: 1 | -1;
+  readonly axes: readonly [Vec3, Vec3, Vec3];
+}
+
+const GLOBAL: Place["axes"] = [
+  [1, 0, 0],
+  [0, 1, 0],
+  [0, 0, 1],
+];
+
+/** Ends of timbers, then seats and other contacts on the side of a timber. @param ownOf tally of a joint */
+function placesOf(frame: FrameStructure, ownOf: (joint: Joint) => Tally): Place[] {
+  const places: Place[] = [];
+  const add = (timber: Timber, joint: Joint | undefined, element: number, end: "i" | "j"): void => {
+    if (!joint) return;
+    const from = tipOf(element, end);
+    places.push({
+      own: ownOf(joint),
+      joint,
+      among: "tips",
+      index: [from, from + 1, from + 2],
+      sign: end === "i" ? -1 : 1,
+      axes: [timber.axis, timber.depthDir, localZ(timber)],
+    });
+  };
+  frame.pieces.forEach(({ timber, jointI, jointJ }, element) => {
+    add(timber, jointI, element, "i");
+    add(timber, jointJ, element, "j");
+  });
+  for (const { tie, springs } of frame.ties) {
+    const { joint, meeting } = tie;
+    if (!joint) continue;
+    places.push({
+      own: ownOf(joint),
+      joint,
+      among: "links",
+      index: [springs[0] ?? -1, springs[1] ?? -1, springs[2] ?? -1],
+      sign: joint.of.id === meeting.a.id ? 1 : -1,
+      axes: GLOBAL,
+    });
   }
+  return places;
+}
+
+/** @param force on the joined timber, global axes, lb */
+function tally({ own, joint }: Place, force: Vec3, frameCase: FrameCase): void {
+  const caseId = frameCase.id;
   // the receiving timber pulls the joined one along `inward` when the joint is in tension; a scarf out along its own grain
   const outward = isScarf(joint.kind)
     ? (joint.end === "head" ? 1 : -1) * dot(force, joint.of.axis)
@@ -80,14 +122,6 @@ function tally(into: Map<string, Tally>, joint: Joint, force: Vec3, frameCase: F
   raise(own.compression, -outward, caseId);
   raise(own.alongGrain, Math.abs(dot(force, joint.face.grain)), caseId);
   raise(own.across, Math.abs(dot(force, joint.face.across)), caseId);
-}
-
-function endJoints({ frame, frameCase, combined }: SolvedCase, into: Map<string, Tally>): void {
-  const { tips } = combined;
-  frame.pieces.forEach(({ timber, jointI, jointJ }, index) => {
-    if (jointI) tally(into, jointI, endForce(timber, tips, index, "i"), frameCase);
-    if (jointJ) tally(into, jointJ, endForce(timber, tips, index, "j"), frameCase);
-  });
 }
 
 /**
@@ -121,23 +155,41 @@ export function forceOnFirst({ combined }: SolvedCase, springs: readonly number[
   return [along(0), along(1), along(2)];
 }
 
-/** Seats and other contacts on the side of a timber. */
-function sideJoints(solved: SolvedCase, into: Map<string, Tally>): void {
-  for (const { tie, springs } of solved.frame.ties) {
-    if (!tie.joint) continue;
-    const onFirst = forceOnFirst(solved, springs);
-    const onOf = tie.joint.of.id === tie.meeting.a.id ? onFirst : scale(onFirst, -1);
-    tally(into, tie.joint, onOf, solved.frameCase);
-  }
-}
-
 /** @returns by joint id; joints of cases without solution have nothing to say */
 export function jointForces(cases: readonly SolvedCase[]): Map<string, JointForce> {
   const found = new Map<string, Tally>();
+  const ownOf = ({ id }: Joint): Tally => {
+    const known = found.get(id);
+    if (known) return known;
+    const own = {
+      joint: id,
+      tension: nothing(),
+      pulls: [],
+      compression: nothing(),
+      alongGrain: nothing(),
+      across: nothing(),
+    };
+    found.set(id, own);
+    return own;
+  };
+  const places = new Map<FrameStructure, readonly Place[]>();
+  const force: [number, number, number] = [0, 0, 0];
   for (const solved of cases) {
     if (!isSolved(solved)) continue;
-    endJoints(solved, found);
-    sideJoints(solved, found);
+    const { frame, combined, frameCase } = solved;
+    const own = places.get(frame) ?? placesOf(frame, ownOf);
+    places.set(frame, own);
+    for (const place of own) {
+      const { index, sign, axes } = place;
+      const figures = combined[place.among];
+      const [a, d, w] = axes;
+      const x = sign * (figures[index[0]] ?? 0);
+      const y = sign * (figures[index[1]] ?? 0);
+      const z = sign * (figures[index[2]] ?? 0);
+      for (let k = 0; k < 3; k++)
+        force[k] = x * (a[k] as number) + y * (d[k] as number) + z * (w[k] as number);
+      tally(place, force, frameCase);
+    }
   }
   return found;
 }

@@ -16,7 +16,7 @@ import { hankinson } from "../members/compression.ts";
 import type { Model, Timber } from "../model/model.ts";
 import { dot, sub, type Vec3 } from "../model/vec.ts";
 import { contactBearings, groundBearings, toEnd } from "./bearing-contacts.ts";
-import { type Bearing, pressAt } from "./bearing-force.ts";
+import { type Bearing, pressAt, tiesByJoint } from "./bearing-force.ts";
 import { bearingSurfaces } from "./end-surfaces.ts";
 import type { Ground } from "./member-supports.ts";
 import type { DurationValues } from "./member-values.ts";
@@ -35,47 +35,37 @@ function axialOf({ of, end, meeting }: Joint): number {
 }
 
 /** What a timber presses where it is joined: on each surface its own wood and the other's. */
-function jointBearings(frame: FrameStructure, joint: Joint): Bearing[] {
+function jointBearings(frame: FrameStructure, ties: ReadonlyMap<string, number>, joint: Joint): Bearing[] {
   const { of, into, face } = joint;
   const at = within(into, -face.ends[0]);
   const atOf = axialOf(joint);
   return bearingSurfaces(joint).flatMap((surface): Bearing[] => {
-    const source = pressAt(frame, joint, surface.toward, surface.bothWays);
+    const source = pressAt(frame, ties, joint, surface.toward, surface.bothWays);
     if (!source) return [];
     const { area, growth, note, lengthOf, lengthInto, pastOf } = surface;
-    const shared = {
+    const made = { note, status: "derived" as const };
+    const pressed = (timber: Timber, at: number, length: number, fromEnd: number): Bearing => ({
+      timber,
+      at,
       place: joint.id,
       joint,
       area,
+      length,
+      fromEnd,
+      angle: angleTo(timber, surface.toward),
       source,
+      made,
       growth,
-      made: { note, status: "derived" as const },
-    };
-    return [
-      {
-        ...shared,
-        timber: into,
-        at,
-        length: lengthInto,
-        fromEnd: toEnd(into, at, lengthInto),
-        angle: angleTo(into, surface.toward),
-      },
-      {
-        ...shared,
-        timber: of,
-        at: atOf,
-        length: lengthOf,
-        fromEnd: pastOf,
-        angle: angleTo(of, surface.toward),
-      },
-    ];
+    });
+    return [pressed(into, at, lengthInto, toEnd(into, at, lengthInto)), pressed(of, atOf, lengthOf, pastOf)];
   });
 }
 
 /** @returns every place where wood is pressed by wood or by a pier, and the wood that presses */
 export function bearingsOf(model: Model, frame: FrameStructure, grounds: readonly Ground[]): Bearing[] {
+  const ties = tiesByJoint(frame);
   return [
-    ...model.joints.flatMap((j) => jointBearings(frame, j)),
+    ...model.joints.flatMap((j) => jointBearings(frame, ties, j)),
     ...contactBearings(model, frame),
     ...groundBearings(grounds),
   ].filter((b) => b.area > 1e-6);

@@ -88,7 +88,7 @@ const NOUGHT = 1e-9;
  * How much there may be between the places. A moment peaks where its shear crosses nought (dM_z/dx = −V_y, dM_y/dx = V_z):
  * from place to place it gains at most the shear times the way to there, from either side, so V₁ V₂/(V₁ + V₂) times the way.
  * Length force and shear peak where the load on the element turns: while it acts in one sense they only rise, or only fall.
- * @param rows sections at the places; @param inner how far they lie at most off the straight line between the element's ends
+ * @param rows sections at the places; @param inner between which bounds they lie off the straight line between the element's ends
  * @param length of the element, in; @param turns whether the load along N, V_y or V_z acts in both senses
  */
 function mayPeak(
@@ -98,6 +98,7 @@ function mayPeak(
   turns: (k: number) => boolean,
 ): May[] {
   const value = (place: number, k: number): number => rows[rowOf(0, place) + k] ?? 0;
+  const stray = (k: number): number => STRAY * (Math.abs(inner[k] ?? 0) + (inner[k + FORCES.length] ?? 0));
   const may: May[] = [];
   for (const { k, shear, kind } of BENDS) {
     let most = 0;
@@ -115,14 +116,14 @@ function mayPeak(
       for (let place = 0; place < PLACES.length; place++)
         moments = Math.max(moments, Math.abs(value(place, k)));
       const way = length / (PLACES.length - 1) / 2;
-      most = Math.max(most, moments + way * (shears + STRAY * (inner[shear] ?? 0)));
+      most = Math.max(most, moments + way * (shears + stray(shear)));
     }
     if (most > 0) may.push({ k, kind, most });
   }
   for (const k of PULLS_AND_SHEARS) {
     if (!turns(k)) continue;
     const [first, last] = [value(0, k), value(PLACES.length - 1, k)];
-    const more = STRAY * (inner[k] ?? 0);
+    const more = stray(k);
     const [above, below] = KINDS[k] ?? [];
     if (above) may.push({ k, kind: above, most: Math.max(first, last) + more });
     if (below) may.push({ k, kind: below, most: more - Math.min(first, last) });
@@ -156,7 +157,7 @@ export function memberForces(
 ): MemberForces | undefined {
   const tally = nothing();
   const sections = new Float64Array(rowOf(1, 0));
-  const inner = new Float64Array(FORCES.length);
+  const inner = new Float64Array(2 * FORCES.length);
   const peaks: Peak[] = [];
   const senses = new Senses(timber);
   let found = false;

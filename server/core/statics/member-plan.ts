@@ -10,7 +10,7 @@ import type { Model, Timber } from "../model/model.ts";
 import type { Factor } from "../sourced.ts";
 import type { TimberValues } from "../wood/stated-values.ts";
 import type { TimberLengths } from "./effective-length.ts";
-import { PLACES, rowOf } from "./force-table.ts";
+import { PLACES, rowOf, tipOf } from "./force-table.ts";
 import type { Support } from "./member-supports.ts";
 import { type DurationValues, repetitiveOf } from "./member-values.ts";
 import { type NetPlace, NetSections, type TimberCuts } from "./net-section.ts";
@@ -26,8 +26,15 @@ export interface ShearSpot {
   /** indices in the table, and what each counts */
   readonly index: readonly number[];
   readonly share: readonly number[];
-  /** sum of the sizes of the shares */
-  readonly counts: number;
+  /**
+   * The same from the forces at the ends of elements alone: all but how far the load of one of the timber's elements, by its
+   * place among them, leads off the straight line between its ends
+   */
+  readonly ends: {
+    readonly index: readonly number[];
+    readonly share: readonly number[];
+    readonly off: number;
+  };
   readonly area: number;
 }
 
@@ -49,9 +56,11 @@ export interface MemberPlan {
   readonly values: Map<number, DurationValues>;
 }
 
+const WEIGHTS = PLACES.map((_, place) => lagrange(place));
+
 /** Lagrange weights of a share of an element on its places: exact for loads that vary linearly along it. */
 function weightsAt(share: number): number[] {
-  return PLACES.map((_, place) => evaluate(lagrange(place), share));
+  return WEIGHTS.map((weight) => evaluate(weight, share));
 }
 
 const NEAR = 1e-6;
@@ -59,6 +68,9 @@ const NEAR = 1e-6;
 const PAST = 1e-3;
 
 interface Reading {
+  /** which of the timber's elements, and how far along it as a share of its length */
+  readonly stick: number;
+  readonly share: number;
   readonly row: number;
   readonly weights: readonly number[] | undefined;
 }
@@ -66,14 +78,15 @@ interface Reading {
 /** Where forces at x stand in the table. */
 function reading(frame: FrameStructure, elements: readonly number[], x: number): Reading | undefined {
   const last = elements.at(-1);
-  for (const element of elements) {
+  for (let stick = 0; stick < elements.length; stick++) {
+    const element = elements[stick] as number;
     const piece = frame.pieces[element];
     if (!piece || (x > piece.to && element !== last)) continue;
     const share = Math.min(Math.max((x - piece.from) / (piece.to - piece.from), 0), 1);
     const own = PLACES.findIndex((s) => Math.abs(s - share) < NEAR);
     return own >= 0
-      ? { row: rowOf(element, own), weights: undefined }
-      : { row: rowOf(element, 0), weights: weightsAt(share) };
+      ? { stick, share, row: rowOf(element, own), weights: undefined }
+      : { stick, share, row: rowOf(element, 0), weights: weightsAt(share) };
   }
   return undefined;
 }
@@ -102,10 +115,11 @@ function stationsOf(
   loud: (place: NetPlace) => boolean,
 ): Station[] {
   const stations: Station[] = [];
-  for (const element of elements) {
+  for (let stick = 0; stick < elements.length; stick++) {
+    const element = elements[stick] as number;
     const piece = frame.pieces[element];
     if (!piece) continue;
-    let next: Station | undefined;
+    let next = -1;
     for (let place = PLACES.length - 1; place >= 0; place--) {
       const x = piece.from + (PLACES[place] ?? 0) * (piece.to - piece.from);
       // past its own end a timber is only a line to the middle of the next: what acts there acts on its end
@@ -113,17 +127,19 @@ function stationsOf(
         (place === 0 && element === elements[0]) ||
         (place === PLACES.length - 1 && element === elements.at(-1));
       if (!isTip && (x < -PAST || x > timber.span + PAST)) {
-        next = undefined;
+        next = -1;
         continue;
       }
       const at = sections.at(Math.min(Math.max(x, 0), timber.span));
-      next = { place: at, row: rowOf(element, place), weights: undefined, shear: loud(at), next };
-      stations.push(next);
+      const row = rowOf(element, place);
+      next = stations.push({ place: at, stick, row, weights: undefined, shear: loud(at), next }) - 1;
     }
   }
   for (const place of [...sections.places(), sections.at(0), sections.at(timber.span)]) {
     const read = reading(frame, elements, place.x);
-    if (read) stations.push({ place, ...read, shear: loud(place), next: undefined });
+    if (!read) continue;
+    const { stick, row, weights } = read;
+    stations.push({ place, stick, row, weights, shear: loud(place), next: -1 });
   }
   return stations;
 }
@@ -159,6 +175,12 @@ function shearSpot(
     index.push(read.row + VY);
     share.push(1);
   }
+  const element = elements[read.stick] as number;
+  const ends = {
+    index: [tipOf(element, "i") + VY, tipOf(element, "j") + VY],
+    share: [1 - read.share, read.share],
+    off: read.stick,
+  };
   // single loads between the face and x: the jump of the shear where two elements meet, times distance ÷ depth
   elements.forEach((element, k) => {
     const piece = frame.pieces[element];
@@ -169,9 +191,10 @@ function shearSpot(
     const part = (way * away) / timber.depth;
     index.push(rowOf(element, PLACES.length - 1) + VY, rowOf(after, 0) + VY);
     share.push(part, -part);
+    ends.index.push(tipOf(element, "j") + VY, tipOf(after, "i") + VY);
+    ends.share.push(part, -part);
   });
-  const counts = share.reduce((sum, s) => sum + Math.abs(s), 0);
-  return { x, place: support.place, index, share, counts, area: sections.at(x).section.A };
+  return { x, place: support.place, index, share, ends, area: sections.at(x).section.A };
 }
 
 function shearSpots(
@@ -243,7 +266,7 @@ export function memberPlans(input: PlanInput): {
     const { supports } = lengths;
     const counts = shearCounts(timber, supports, sections.whole.A);
     const stations = stationsOf(frame, timber, elements, sections, counts);
-    const table = tableOf(stations, elements);
+    const table = tableOf(stations);
     const repetitive = repetitiveOf(model, timber, wood, lengths.decked);
     const key = likeness(timber, lengths, repetitive);
     const values = shared.get(key) ?? new Map<number, DurationValues>();
@@ -256,7 +279,7 @@ export function memberPlans(input: PlanInput): {
         elements,
         stations,
         table,
-        sticks: stickTable(frame, elements, table),
+        sticks: stickTable(elements, table),
         shearSpots: shearSpots(frame, timber, elements, supports, sections),
         notches: notchedEnds({
           timber,

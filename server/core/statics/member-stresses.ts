@@ -14,18 +14,16 @@ import type { Combined } from "../analysis/combined.ts";
 import { at, int } from "../analysis/numbers.ts";
 import { PER_SECTION } from "../analysis/sections.ts";
 import { notchedTensionSide } from "../members/shear.ts";
-import type { MemberPlan } from "./member-plan.ts";
+import type { MemberPlan, ShearSpot } from "./member-plan.ts";
 import type { DurationValues, Limits } from "./member-values.ts";
 import type { NotchedEnd } from "./notched-ends.ts";
-import { BOUNDS, boundStick, deepShear, isBelow, mostStress, noMost } from "./stick-bounds.ts";
+import { BOUNDS, boundStick, isBelow, mostBeside, mostStress, NONE, noMost } from "./stick-bounds.ts";
 import { STRESSES, type Stress, type Worst } from "./worst-stress.ts";
 
 const [BENDING, SHEAR, NOTCHED, TENSION, COMPRESSION, TENSION_BENDING, COMPRESSION_BENDING] = [
   0, 1, 2, 3, 4, 5, 6,
 ] as const;
 
-/** Stresses below this count as none, psi. */
-const NONE = 0.5;
 /** A second stress that adds less than this share is not worth calling an interaction. */
 const SIDE_SHARE = 0.01;
 
@@ -46,8 +44,10 @@ export class TimberStress {
   readonly #worst: (Worst | undefined)[] = STRESSES.map(() => undefined);
   /** numbers handed on as arguments would each become an object, a million at every keystroke */
   readonly #acts = new Float64Array(4);
-  readonly #inner = new Float64Array(PER_SECTION);
+  readonly #inner = new Float64Array(2 * PER_SECTION);
   readonly #bounds = new Float64Array(BOUNDS);
+  /** by element, how far its shear in the plane of the depth lies off a straight line: the middle, and half of what is between */
+  readonly #off: Float64Array;
   readonly #most = noMost();
   /** 1 for the elements of the timber that need a closer look */
   readonly #close: Uint8Array;
@@ -56,6 +56,7 @@ export class TimberStress {
     this.#plan = plan;
     this.#strongZ = plan.timber.depth >= plan.timber.width;
     this.#close = new Uint8Array(plan.elements.length);
+    this.#off = new Float64Array(2 * plan.elements.length);
   }
 
   worst(stress: Stress): Worst | undefined {
@@ -70,28 +71,25 @@ export class TimberStress {
    */
   show(v: DurationValues, combined: Combined, table: Float64Array, solved: number): void {
     const { elements } = this.#plan;
-    const shear = this.#look(v.limits, combined);
-    const spots = this.#plan.shearSpots.some(
-      ({ counts, area }) => !isBelow((1.5 * counts * shear) / area / v.limits.Fv, at(this.#ratios, SHEAR)),
-    );
-    let close = spots;
-    for (let k = 0; k < elements.length; k++) {
-      if (!spots && this.#close[k] === 0) continue;
-      close = true;
-      combined.writeSections(elements[k] as number, table);
-    }
-    if (close) this.#places(v, table, solved);
+    const places = this.#look(v.limits, combined);
+    const spots = this.#lookBeside(v.limits, combined.tips);
+    if (places || spots)
+      for (let k = 0; k < elements.length; k++)
+        if (spots || this.#close[k] === 1) combined.writeSections(elements[k] as number, table);
+    if (places) this.#places(v, table, solved);
     if (spots) this.#spots(v, table, solved);
     if (this.#plan.notches.length > 0) this.#notched(v, combined.tips, solved);
   }
 
-  /** Marks the elements that need a closer look. @returns the largest shear in the plane of the depth, lb */
-  #look(F: Limits, combined: Combined): number {
+  /** Marks the elements that need a closer look. @returns whether there are any */
+  #look(F: Limits, combined: Combined): boolean {
     const { elements, sticks, area } = this.#plan;
     const [bounds, most, ratios] = [this.#bounds, this.#most, this.#ratios];
-    let shear = 0;
+    let close = false;
     for (let k = 0; k < elements.length; k++) {
-      boundStick(combined, elements[k] as number, at(sticks.length, k), this.#inner, bounds);
+      boundStick(combined, elements[k] as number, this.#inner, bounds);
+      this.#off[2 * k] = at(this.#inner, VY);
+      this.#off[2 * k + 1] = at(this.#inner, VY + PER_SECTION);
       mostStress(bounds, sticks, k, F, area, this.#strongZ, most);
       const below =
         isBelow(most.bending, at(ratios, BENDING)) &&
@@ -101,9 +99,20 @@ export class TimberStress {
         isBelow(most.compression, at(ratios, COMPRESSION)) &&
         isBelow(most.compressionAndBending, at(ratios, COMPRESSION_BENDING));
       this.#close[k] = below ? 0 : 1;
-      shear = Math.max(shear, deepShear(bounds));
+      close ||= !below;
     }
-    return shear;
+    return close;
+  }
+
+  /** Whether the shear beside some support needs a closer look. */
+  #lookBeside({ Fv }: Limits, tips: Float64Array): boolean {
+    const { shearSpots } = this.#plan;
+    for (let n = 0; n < shearSpots.length; n++) {
+      const spot = shearSpots[n] as ShearSpot;
+      const V = mostBeside(spot, tips, this.#off);
+      if (!isBelow((1.5 * V) / spot.area / Fv, at(this.#ratios, SHEAR))) return true;
+    }
+    return false;
   }
 
   /** Whether a ratio is worse than what is known; of equal ones the earlier case counts, in whatever order they come. */

@@ -46,7 +46,8 @@ const NO_STRIP = 1e-3;
 export function sectionLeft(width: number, depth: number, cuts: readonly Rectangle[]): NetSection {
   const ys = edges(depth, cuts, "y");
   const zs = edges(width, cuts, "z");
-  const left: Rectangle[] = [];
+  // four numbers for each part: y and z from and to
+  const left: number[] = [];
   let y0 = -depth / 2;
   for (const y1 of ys) {
     let z0 = -width / 2;
@@ -54,7 +55,7 @@ export function sectionLeft(width: number, depth: number, cuts: readonly Rectang
       const my = (y0 + y1) / 2;
       const mz = (z0 + z1) / 2;
       if (!cuts.some((c) => my > c.y[0] && my < c.y[1] && mz > c.z[0] && mz < c.z[1]))
-        left.push({ y: [y0, y1], z: [z0, z1] });
+        left.push(y0, y1, z0, z1);
       z0 = z1;
     }
     y0 = y1;
@@ -70,36 +71,44 @@ function edges(side: number, cuts: readonly Rectangle[], way: "y" | "z"): number
   const half = side / 2;
   const found: number[] = [];
   let last = -half;
-  for (const v of cuts.flatMap((c) => c[way]).sort((a, b) => a - b)) {
+  for (const v of Float64Array.from(cuts.flatMap((c) => c[way])).sort()) {
     if (v - last <= NO_STRIP || half - v <= NO_STRIP) continue;
     found.push(v);
     last = v;
   }
-  return [...found, half];
+  found.push(half);
+  return found;
 }
+
+const at = (numbers: readonly number[], n: number): number => numbers[n] as number;
 
 const NOTHING: NetSection = { A: 0, y: 0, z: 0, Iz: 0, Iy: 0, Sz: 0, Sy: 0 };
 
-function propertiesOf(parts: readonly Rectangle[]): NetSection {
-  let [A, y, z] = [0, 0, 0];
-  for (const p of parts) {
-    const a = (p.y[1] - p.y[0]) * (p.z[1] - p.z[0]);
+function propertiesOf(parts: readonly number[]): NetSection {
+  let A = 0;
+  let y = 0;
+  let z = 0;
+  for (let n = 0; n < parts.length; n += 4) {
+    const [y0, y1, z0, z1] = [at(parts, n), at(parts, n + 1), at(parts, n + 2), at(parts, n + 3)];
+    const a = (y1 - y0) * (z1 - z0);
     A += a;
-    y += (a * (p.y[0] + p.y[1])) / 2;
-    z += (a * (p.z[0] + p.z[1])) / 2;
+    y += (a * (y0 + y1)) / 2;
+    z += (a * (z0 + z1)) / 2;
   }
   if (!(A > 1e-6)) return NOTHING;
   y /= A;
   z /= A;
-  let [Iz, Iy, cy, cz] = [0, 0, 0, 0];
-  for (const p of parts) {
+  let Iz = 0;
+  let Iy = 0;
+  let cy = 0;
+  let cz = 0;
+  for (let n = 0; n < parts.length; n += 4) {
+    const [y0, y1, z0, z1] = [at(parts, n), at(parts, n + 1), at(parts, n + 2), at(parts, n + 3)];
     // ∫ (v − c)² over an interval = [(v − c)³]/3
-    const wide = p.z[1] - p.z[0];
-    const high = p.y[1] - p.y[0];
-    Iz += (wide * ((p.y[1] - y) ** 3 - (p.y[0] - y) ** 3)) / 3;
-    Iy += (high * ((p.z[1] - z) ** 3 - (p.z[0] - z) ** 3)) / 3;
-    cy = Math.max(cy, p.y[1] - y, y - p.y[0]);
-    cz = Math.max(cz, p.z[1] - z, z - p.z[0]);
+    Iz += ((z1 - z0) * ((y1 - y) ** 3 - (y0 - y) ** 3)) / 3;
+    Iy += ((y1 - y0) * ((z1 - z) ** 3 - (z0 - z) ** 3)) / 3;
+    cy = Math.max(cy, y1 - y, y - y0);
+    cz = Math.max(cz, z1 - z, z - z0);
   }
   return { A, y, z, Iz, Iy, Sz: Iz / cy, Sy: Iy / cz };
 }
@@ -118,20 +127,22 @@ interface LocalPoint {
   readonly z: number;
 }
 
-function local(timber: Timber, p: Vec3): LocalPoint {
-  const d = sub(p, timber.origin);
-  return { x: dot(d, timber.axis), y: dot(d, timber.depthDir), z: dot(d, localZ(timber)) };
+/** @returns what gives points in the timber's own axes */
+function localOf(timber: Timber): (p: Vec3) => LocalPoint {
+  const across = localZ(timber);
+  return (p) => {
+    const d = sub(p, timber.origin);
+    return { x: dot(d, timber.axis), y: dot(d, timber.depthDir), z: dot(d, across) };
+  };
 }
 
 const CLOSE = 1e-6;
 
 /** The cross-section of a prism at x: the rectangle around the points where its edges pass through. */
-function prismCut(timber: Timber, prism: Prism, joint: string): Cut | undefined {
+function prismCut(local: (p: Vec3) => LocalPoint, prism: Prism, joint: string): Cut | undefined {
   const n = prism.outline.length;
   const ends = [prism.from, prism.to].map((w) =>
-    prism.outline.map(([u, v]) =>
-      local(timber, along(along(along(prism.base, prism.u, u), prism.v, v), prism.w, w)),
-    ),
+    prism.outline.map(([u, v]) => local(along(along(along(prism.base, prism.u, u), prism.v, v), prism.w, w))),
   );
   const [low = [], high = []] = ends;
   const lines: (readonly [LocalPoint, LocalPoint])[] = [];
@@ -173,9 +184,9 @@ function prismCut(timber: Timber, prism: Prism, joint: string): Cut | undefined 
 const STAGGER = 4;
 
 /** A peg hole bored square to the grain, counted over the length in which staggered neighbors join it. */
-function pegCut(timber: Timber, peg: Peg, joint: string): Cut {
-  const a = local(timber, peg.from);
-  const b = local(timber, peg.to);
+function pegCut(local: (p: Vec3) => LocalPoint, peg: Peg, joint: string): Cut {
+  const a = local(peg.from);
+  const b = local(peg.to);
   const r = peg.diameter / 2;
   const middle = (a.x + b.x) / 2;
   const alongY = Math.abs(b.y - a.y) > Math.abs(b.z - a.z);
@@ -220,15 +231,16 @@ export interface TimberCuts {
  * @param into joints that it receives; @param of joints at its own ends
  */
 export function cutsInto(timber: Timber, into: readonly Joint[], of: readonly Joint[]): TimberCuts {
+  const local = localOf(timber);
   const prisms = (list: readonly Prism[], joint: Joint): Cut[] =>
-    list.flatMap((p) => (p.endCut ? [] : (prismCut(timber, p, joint.id) ?? [])));
+    list.flatMap((p) => (p.endCut ? [] : (prismCut(local, p, joint.id) ?? [])));
   return {
     cuts: [
       ...into.flatMap((j) => prisms([...j.solids.mortises, ...j.solids.housings], j)),
       ...of.flatMap((j) => prisms(j.solids.notches, j)),
       ...hollow(timber),
     ],
-    pegs: into.flatMap((j) => j.solids.pegs.map((p) => pegCut(timber, p, j.id))),
+    pegs: into.flatMap((j) => j.solids.pegs.map((p) => pegCut(local, p, j.id))),
   };
 }
 
@@ -263,6 +275,7 @@ export class NetSections {
   readonly #cuts: readonly Cut[];
   readonly #pegs: readonly Cut[];
   readonly whole: NetSection;
+  readonly #at = new Map<number, NetPlace>();
   readonly #known: { readonly taken: readonly Rectangle[]; readonly section: NetSection }[] = [];
 
   constructor(timber: Timber, { cuts, pegs }: TimberCuts) {
@@ -273,6 +286,14 @@ export class NetSections {
   }
 
   at(x: number): NetPlace {
+    const known = this.#at.get(x);
+    if (known) return known;
+    const place = this.#placeAt(x);
+    this.#at.set(x, place);
+    return place;
+  }
+
+  #placeAt(x: number): NetPlace {
     const taken: Rectangle[] = [];
     let joint: string | undefined;
     for (const cut of this.#cuts) {

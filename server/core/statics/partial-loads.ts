@@ -113,12 +113,13 @@ function patterns(count: number, share: number): readonly (readonly number[])[] 
   return [...new Map(fit.map((less) => [less.join(), less])).values()];
 }
 
-/** A line load with a share for each span of a lane. */
-function shared({ load, reach }: Portion, lane: Lane, shares: readonly number[]): LineLoad[] {
+/** @returns what a line load is with a share for each span of a lane: where it lies on them is the same in every pattern */
+function onSpans({ load, reach }: Portion, lane: Lane): (shares: readonly number[]) => LineLoad[] {
   const { timber, from, to, startForce, endForce } = load;
   const start = dot(timber.origin, lane.dir);
   const per = dot(timber.axis, lane.dir);
-  const spans = shares.map(
+  const spans = Array.from(
+    { length: lane.breaks.length + 1 },
     (_, i): Interval => [
       lane.breaks[i - 1] ?? Number.NEGATIVE_INFINITY,
       lane.breaks[i] ?? Number.POSITIVE_INFINITY,
@@ -127,9 +128,12 @@ function shared({ load, reach }: Portion, lane: Lane, shares: readonly number[])
   if (Math.abs(per) < 0.05) {
     const own = reach(lane);
     const width = own[1] - own[0];
-    const part = shares.reduce((sum, s, i) => sum + s * common(own, spans[i] ?? own), 0);
-    const by = width > 0 ? part / width : 1;
-    return [{ ...load, startForce: scale(startForce, by), endForce: scale(endForce, by) }];
+    const parts = spans.map((span) => common(own, span));
+    return (shares) => {
+      const part = shares.reduce((sum, s, i) => sum + s * (parts[i] ?? 0), 0);
+      const by = width > 0 ? part / width : 1;
+      return [{ ...load, startForce: scale(startForce, by), endForce: scale(endForce, by) }];
+    };
   }
   const force = (s: number): Vec3 => {
     const t = to > from ? (s - from) / (to - from) : 0;
@@ -140,13 +144,18 @@ function shared({ load, reach }: Portion, lane: Lane, shares: readonly number[])
     ...lane.breaks.map((b) => (b - start) / per).filter((s) => s > from && s < to),
     to,
   ].sort((a, b) => a - b);
-  return stops.slice(1).flatMap((b, i) => {
+  const pieces = stops.slice(1).flatMap((b, i) => {
     const a = stops[i] ?? from;
     const middle = start + (per * (a + b)) / 2;
-    const by = shares[spans.findIndex(([low, high]) => middle >= low && middle < high)] ?? 1;
-    if (by === 0 || b - a < 1e-9) return [];
-    return [{ timber, from: a, to: b, startForce: scale(force(a), by), endForce: scale(force(b), by) }];
+    const span = spans.findIndex(([low, high]) => middle >= low && middle < high);
+    return b - a < 1e-9 ? [] : [{ from: a, to: b, startForce: force(a), endForce: force(b), span }];
   });
+  return (shares) =>
+    pieces.flatMap(({ span, from, to, startForce, endForce }) => {
+      const by = shares[span] ?? 1;
+      if (by === 0) return [];
+      return [{ timber, from, to, startForce: scale(startForce, by), endForce: scale(endForce, by) }];
+    });
 }
 
 /**
@@ -163,6 +172,7 @@ export function partialLoads(
   const count = lane.breaks.length + 1;
   const { way } = lane;
   const name = way.along === "slope" ? `slope-${way.wall}` : way.along;
+  const laid = portions.map((portion) => onSpans(portion, lane));
   return patterns(count, share).map((less) => {
     const shares = Array.from({ length: count }, (_, i) => (less.includes(i) ? share : 1));
     const numbers = less.map((i) => i + 1);
@@ -171,7 +181,7 @@ export function partialLoads(
       kind: whole.kind,
       vertical: true,
       partial: { of: whole.id, ...way, spans: count, less: numbers, share },
-      loads: portions.flatMap((p) => shared(p, lane, shares)),
+      loads: laid.flatMap((sharedBy) => sharedBy(shares)),
     };
   });
 }

@@ -14,7 +14,7 @@ import { isDiagonal } from "../model/upright.ts";
 import { cross, type Vec3 } from "../model/vec.ts";
 import type { BasicLoad } from "./basic-loads.ts";
 import { loadCase } from "./element-loads.ts";
-import { loadsInSum } from "./loads-in-sum.ts";
+import { type LoadsInSum, loadsInSum } from "./loads-in-sum.ts";
 import type { Push } from "./racking.ts";
 import { ridgeIsCarried } from "./ridge-holds.ts";
 import { skeletonOf } from "./skeleton.ts";
@@ -51,9 +51,15 @@ export class PreparedStructure {
    * Solves only the loads that others do not add up to.
    * @param more load cases besides, which come after the basic loads
    */
-  superpose(loads: readonly BasicLoad[], more: readonly LoadCase[] = []): Superposition {
-    const { solved, shares } = loadsInSum(loads);
-    const first = solved.flatMap((n) => loads[n] ?? []);
+  superpose(
+    loads: readonly BasicLoad[],
+    more: readonly LoadCase[] = [],
+    sums: LoadsInSum = loadsInSum(loads),
+  ): Superposition {
+    const named = loads.map((load) => sums.shares.get(load) ?? []);
+    const needed = new Set(named.flatMap((own) => own.map(({ of }) => of)));
+    const first = sums.solved.filter((l) => needed.has(l));
+    const shares = named.map((own) => own.map(({ of, factor }) => ({ of: first.indexOf(of), factor })));
     const { faults, combine } = this.#prepared.superpose([...first.map((l) => this.#caseOf(l)), ...more]);
     return {
       faults,

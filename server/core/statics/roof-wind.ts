@@ -1,4 +1,5 @@
 /** What the wind presses on the slopes of a roof, shared out among the timbers that carry them. */
+import { remembering } from "../collect.ts";
 import type { PlanePressure, RoofPlane, WindCase, WindDirection } from "../loads/wind-cases.ts";
 import type { RoofSlope } from "../model/model.ts";
 import { upSlopeAt } from "../roof/deck-carriers.ts";
@@ -60,14 +61,15 @@ function patchOf(
 
 /** Net pressure of a case on every timber that carries roof. */
 export function roofWind(c: WindCase, strips: readonly Strip[], slopes: readonly RoofSlope[]): LineLoad[] {
-  return c.roof.flatMap((pressure) =>
-    strips
+  return c.roof.flatMap((pressure) => {
+    const pressed = remembering((slope: RoofSlope) => patchOf(slope, pressure, c.toward, slopes));
+    return strips
       .filter((s) => s.slope.wall === pressure.plane)
       .flatMap((strip) => {
-        const part = within(strip, patchOf(strip.slope, pressure, c.toward, slopes));
+        const part = within(strip, pressed(strip.slope));
         return part ? [squareToSlope(part, pressure.psf)] : [];
-      }),
-  );
+      });
+  });
 }
 
 /** Part of a slope beyond a closed side. */

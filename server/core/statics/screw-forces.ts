@@ -1,4 +1,5 @@
 /** What the screws at the ends of braces carry: all of a pull, and without a housing what pushes along the face too. */
+import { remembering } from "../collect.ts";
 import type { CombinedUse } from "../fasteners/combined.ts";
 import type { Joint } from "../joinery/joint.ts";
 import { type ScrewForce, type ScrewHold, screwHold, screwUse } from "../joinery/screw-hold.ts";
@@ -44,8 +45,9 @@ export interface JudgedScrews {
 
 /** @returns the combination that asks most of the screws; undefined where none loads them */
 export function judgeScrews(joint: Joint, loads: readonly ScrewLoad[]): JudgedScrews | undefined {
+  const holdFor = remembering((duration: Factor) => screwHold(joint, duration));
   const judged = loads.map((load): JudgedScrews => {
-    const hold = screwHold(joint, load.duration);
+    const hold = holdFor(load.duration);
     return { load, held: hold && { hold, use: screwUse(hold, load) } };
   });
   const asks = ({ load, held }: JudgedScrews): number => held?.use.ratio ?? screwForceOf(load);

@@ -22,6 +22,7 @@ import { type BasicLoad, type BasicLoads, basicLoads } from "./basic-loads.ts";
 import { type FrameCase, frameCases } from "./combine.ts";
 import { loadCase } from "./element-loads.ts";
 import type { RackingResult } from "./frame-results.ts";
+import { isSameSum, type LoadsInSum, loadsInSum } from "./loads-in-sum.ts";
 import {
   type JointActions,
   PreparedFrame,
@@ -46,6 +47,8 @@ export interface FrameSolution {
   readonly hold: FrameStructure;
   readonly cases: readonly SolvedCase[];
   readonly loads: BasicLoads;
+  /** what of them was solved, and what that adds up to */
+  readonly sums: LoadsInSum;
   /** how the frame moves even with every brace in action */
   readonly mechanisms: readonly Mode[];
   /** one result for each way along the walls (x) and across them (y) */
@@ -74,10 +77,14 @@ const loadOf =
   });
 
 /** Answers of one structure: those of its superposition, or of that with braces both ways. */
-function holdAnswers(prepared: PreparedFrame, loads: readonly BasicLoad[]): (frameCase: FrameCase) => Answer {
+function holdAnswers(
+  prepared: PreparedFrame,
+  loads: readonly BasicLoad[],
+  sums: LoadsInSum,
+): (frameCase: FrameCase) => Answer {
   const { hold } = prepared;
-  const own = once(() => hold.superpose(loads));
-  const nominal = once(() => prepared.nominal().superpose(loads));
+  const own = once(() => hold.superpose(loads, [], sums));
+  const nominal = once(() => prepared.nominal().superpose(loads, [], sums));
   const still = unlessAdrift(hold.frame.skeleton);
   return (frameCase) => {
     const factors = factorsOf(loads, frameCase);
@@ -105,10 +112,11 @@ const scaled = (n: NodeLoad, by: number): NodeLoad => ({
 function slideAnswers(
   { made, back, holds }: SlidingFrame,
   loads: readonly BasicLoad[],
+  sums: LoadsInSum,
 ): (frameCase: FrameCase) => Answer {
   const { frame } = made;
   const vertical = loads.filter((l) => l.vertical);
-  const own = once(() => made.superpose(vertical, [back]));
+  const own = once(() => made.superpose(vertical, [back], sums));
   const still = unlessAdrift(frame.skeleton);
   return (frameCase) => {
     const factors = factorsOf(vertical, frameCase);
@@ -173,14 +181,18 @@ export function solveFrame(model: Model, actions: JointActions, previous?: Frame
   const kept = previous?.prepared.fits(model) ? previous : undefined;
   const prepared = kept?.prepared ?? new PreparedFrame(model, actions);
   const loads = keepingLoads(basicLoads(model), kept?.loads);
+  const sums = loadsInSum(loads.all);
   const answers = {
-    hold: holdAnswers(prepared, loads.all),
-    slide: prepared.sliding && slideAnswers(prepared.sliding, loads.all),
+    hold: holdAnswers(prepared, loads.all, sums),
+    slide: prepared.sliding && slideAnswers(prepared.sliding, loads.all, sums),
   };
+  // figures that serve again are those that would be found anew, to the last digit
+  const sameSums = ({ parts }: FrameCase): boolean =>
+    kept !== undefined && parts.every(({ load }) => isSameSum(sums, kept.sums, load));
   const before = new Map(kept?.cases.map((c) => [`${c.seats} ${c.frameCase.id}`, c]));
   const solve = (frameCase: FrameCase, seats: SeatModel): SolvedCase[] => {
     const old = before.get(`${seats} ${frameCase.id}`);
-    if (old && sameParts(old.frameCase, frameCase)) return [{ ...old, frameCase }];
+    if (old && sameParts(old.frameCase, frameCase) && sameSums(frameCase)) return [{ ...old, frameCase }];
     const answer = answers[seats]?.(frameCase);
     return answer ? [{ ...answer, frameCase, load: () => answer.load(frameCase) }] : [];
   };
@@ -194,6 +206,7 @@ export function solveFrame(model: Model, actions: JointActions, previous?: Frame
     hold: prepared.hold.frame,
     cases,
     loads,
+    sums,
     mechanisms: prepared.hold.mechanisms,
     racking: sameDead ? kept.racking : racking(prepared, dead),
     failed: cases

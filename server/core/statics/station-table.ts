@@ -1,20 +1,20 @@
 /** The places of a timber where its forces are read, as numbers side by side for the loop over all combinations. */
 import { at, int } from "../analysis/numbers.ts";
-import { rowOf } from "./force-table.ts";
 import type { NetPlace } from "./net-section.ts";
-import type { FrameStructure } from "./structure.ts";
 
 /** A place where forces are read. */
 export interface Station {
   readonly place: NetPlace;
+  /** which of the timber's elements it is on */
+  readonly stick: number;
   /** first row of its element in the table */
   readonly row: number;
   /** one for each place of the element; undefined = it is one of the places, and `row` its own */
   readonly weights: readonly number[] | undefined;
   /** shear in the plane of the depth counts here: it is not near a support that it bears on */
   readonly shear: boolean;
-  /** the next station is the next place of the same element: a moment may peak in between */
-  readonly next: Station | undefined;
+  /** index of the station at the next place of the same element: a moment may peak in between; −1 = none */
+  readonly next: number;
 }
 
 /** The stations' numbers side by side, for the loop over all combinations. */
@@ -42,8 +42,6 @@ export interface StationTable {
 
 /** The least that is left anywhere along each element of a timber, and the farthest centroid; units as of the stations. */
 export interface StickTable {
-  /** in */
-  readonly length: Float64Array;
   readonly A: Float64Array;
   readonly At: Float64Array;
   readonly yc: Float64Array;
@@ -54,11 +52,7 @@ export interface StickTable {
   readonly shear: Float64Array;
 }
 
-export function stickTable(frame: FrameStructure, elements: readonly number[], t: StationTable): StickTable {
-  const lengths = elements.map((element) => {
-    const piece = frame.pieces[element];
-    return piece ? piece.to - piece.from : 0;
-  });
+export function stickTable(elements: readonly number[], t: StationTable): StickTable {
   const over = (start: number, of: Float64Array | Int32Array, take: (a: number, b: number) => number) => {
     const out = new Float64Array(elements.length).fill(start);
     for (let i = 0; i < of.length; i++) {
@@ -72,7 +66,6 @@ export function stickTable(frame: FrameStructure, elements: readonly number[], t
     over(Number.POSITIVE_INFINITY, of, (a, b) => Math.max(0, Math.min(a, b)));
   const farthest = (of: Float64Array): Float64Array => over(0, of, (a, b) => Math.max(a, Math.abs(b)));
   return {
-    length: Float64Array.from(lengths),
     A: least(t.A),
     At: least(t.At),
     yc: farthest(t.yc),
@@ -83,37 +76,41 @@ export function stickTable(frame: FrameStructure, elements: readonly number[], t
   };
 }
 
-export function tableOf(stations: readonly Station[], elements: readonly number[]): StationTable {
-  const index = new Map(stations.map((s, i) => [s, i]));
+export function tableOf(stations: readonly Station[]): StationTable {
   const count = stations.length;
-  const mix = new Int32Array(count).fill(-1);
-  const weights: number[] = [];
+  const table: StationTable = {
+    row: new Int32Array(count),
+    mix: new Int32Array(count).fill(-1),
+    weights: Float64Array.from(stations.flatMap((s) => s.weights ?? [])),
+    x: new Float64Array(count),
+    A: new Float64Array(count),
+    At: new Float64Array(count),
+    yc: new Float64Array(count),
+    zc: new Float64Array(count),
+    Sz: new Float64Array(count),
+    Sy: new Float64Array(count),
+    shear: new Int32Array(count),
+    next: new Int32Array(count),
+    stick: new Int32Array(count),
+  };
+  let mixed = 0;
   stations.forEach((s, i) => {
-    if (!s.weights) return;
-    mix[i] = weights.length;
-    weights.push(...s.weights);
+    const { section, x, tensionArea } = s.place;
+    table.row[i] = s.row;
+    if (s.weights) {
+      table.mix[i] = mixed;
+      mixed += s.weights.length;
+    }
+    table.x[i] = x;
+    table.A[i] = section.A;
+    table.At[i] = tensionArea;
+    table.yc[i] = section.y;
+    table.zc[i] = section.z;
+    table.Sz[i] = section.Sz;
+    table.Sy[i] = section.Sy;
+    table.shear[i] = s.shear ? 1 : 0;
+    table.next[i] = s.next;
+    table.stick[i] = s.stick;
   });
-  const filled = <T extends Float64Array | Int32Array>(out: T, of: (s: Station) => number): T => {
-    stations.forEach((s, i) => {
-      out[i] = of(s);
-    });
-    return out;
-  };
-  const numbers = (of: (s: Station) => number): Float64Array => filled(new Float64Array(count), of);
-  const whole = (of: (s: Station) => number): Int32Array => filled(new Int32Array(count), of);
-  return {
-    row: whole((s) => s.row),
-    mix,
-    weights: Float64Array.from(weights),
-    x: numbers((s) => s.place.x),
-    A: numbers((s) => s.place.section.A),
-    At: numbers((s) => s.place.tensionArea),
-    yc: numbers((s) => s.place.section.y),
-    zc: numbers((s) => s.place.section.z),
-    Sz: numbers((s) => s.place.section.Sz),
-    Sy: numbers((s) => s.place.section.Sy),
-    shear: whole((s) => (s.shear ? 1 : 0)),
-    next: whole((s) => (s.next ? (index.get(s.next) ?? -1) : -1)),
-    stick: whole((s) => elements.indexOf(Math.floor(s.row / rowOf(1, 0)))),
-  };
+  return table;
 }

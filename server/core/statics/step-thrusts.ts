@@ -5,7 +5,7 @@
  */
 import type { Joint } from "../joinery/joint.ts";
 import type { Factor, Sourced } from "../sourced.ts";
-import { pressAt, pressing, type Source } from "./bearing-force.ts";
+import { pressAt, pressing, type Source, tiesByJoint } from "./bearing-force.ts";
 import { abutmentOf } from "./end-surfaces.ts";
 import { isSolved } from "./force-table.ts";
 import type { FrameResults } from "./frame-results.ts";
@@ -62,7 +62,8 @@ export function stepThrusts({ model, solution }: FrameResults): StepThrust[] {
     const { id, combination } = solved.frameCase;
     let sources = sourcesOf.get(solved.frame);
     if (!sources) {
-      sources = steps.map(({ joint, toward }) => pressAt(solved.frame, joint, toward, false));
+      const ties = tiesByJoint(solved.frame);
+      sources = steps.map(({ joint, toward }) => pressAt(solved.frame, ties, joint, toward, false));
       sourcesOf.set(solved.frame, sources);
     }
     for (const [k, { joint, toward }] of steps.entries()) {

@@ -4,7 +4,9 @@
  */
 import type { Combined } from "../analysis/combined.ts";
 import { at } from "../analysis/numbers.ts";
-import { PLACES, tipOf } from "./force-table.ts";
+import { PER_SECTION } from "../analysis/sections.ts";
+import { tipOf } from "./force-table.ts";
+import type { ShearSpot } from "./member-plan.ts";
 import type { Limits } from "./member-values.ts";
 import type { StickTable } from "./station-table.ts";
 
@@ -12,22 +14,16 @@ import type { StickTable } from "./station-table.ts";
 const [PULL, PUSH, VY, VZ, MY, MZ] = [0, 1, 2, 3, 4, 5] as const;
 export const BOUNDS = 6;
 
-/** Most shear in the plane of the depth, lb. */
-export const deepShear = (bounds: Float64Array): number => at(bounds, VY);
-
-const SECTION = { Vy: 1, Vz: 2, My: 4, Mz: 5 } as const;
-/** Of the length: from place to place. */
-const STEP = 1 / (PLACES.length - 1);
+const SECTION = { N: 0, Vy: 1, Vz: 2, My: 4, Mz: 5 } as const;
 
 /**
- * Bounds that hold wherever the forces are read between the places, moments also where they peak between two of them: there
- * they pass the nearer place by at most half of what the shear changes between the two, times their distance.
- * @param inner scratch of six numbers; @param out of `BOUNDS` numbers
+ * Bounds that hold wherever the forces are read between the places, moments also where they peak between two of them: the
+ * straight line between the ends, and how far the loads lead off it to either side.
+ * @param inner scratch of twelve numbers; @param out of `BOUNDS` numbers
  */
 export function boundStick(
   combined: Combined,
   element: number,
-  length: number,
   inner: Float64Array,
   out: Float64Array,
 ): void {
@@ -37,28 +33,35 @@ export function boundStick(
   const j = tipOf(element, "j");
   const first = at(tips, i);
   const second = at(tips, j);
-  const more = at(inner, 0);
-  out[PULL] = Math.max(0, Math.max(first, second) + more);
-  out[PUSH] = Math.max(0, more - Math.min(first, second));
-  const between = (STEP * length) / 2;
-  const y = SECTION.Vy;
-  const z = SECTION.Vz;
-  const y1 = at(tips, i + y);
-  const y2 = at(tips, j + y);
-  const moreY = at(inner, y);
-  const z1 = at(tips, i + z);
-  const z2 = at(tips, j + z);
-  const moreZ = at(inner, z);
-  out[VY] = Math.max(Math.abs(y1), Math.abs(y2)) + moreY;
-  out[VZ] = Math.max(Math.abs(z1), Math.abs(z2)) + moreZ;
-  out[MY] =
-    Math.max(Math.abs(at(tips, i + SECTION.My)), Math.abs(at(tips, j + SECTION.My))) +
-    at(inner, SECTION.My) +
-    (Math.abs(z2 - z1) * STEP + 2 * moreZ) * between;
-  out[MZ] =
-    Math.max(Math.abs(at(tips, i + SECTION.Mz)), Math.abs(at(tips, j + SECTION.Mz))) +
-    at(inner, SECTION.Mz) +
-    (Math.abs(y2 - y1) * STEP + 2 * moreY) * between;
+  const middle = at(inner, SECTION.N);
+  const half = at(inner, SECTION.N + PER_SECTION);
+  out[PULL] = Math.max(0, Math.max(first, second) + middle + half);
+  out[PUSH] = Math.max(0, half - middle - Math.min(first, second));
+  out[VY] = most(tips, i + SECTION.Vy, j + SECTION.Vy, inner, SECTION.Vy);
+  out[VZ] = most(tips, i + SECTION.Vz, j + SECTION.Vz, inner, SECTION.Vz);
+  out[MY] = most(tips, i + SECTION.My, j + SECTION.My, inner, SECTION.My);
+  out[MZ] = most(tips, i + SECTION.Mz, j + SECTION.Mz, inner, SECTION.Mz);
+}
+
+/** Largest size between two ends. @param i, @param j where a number stands at the ends; @param k within a section */
+function most(tips: Float64Array, i: number, j: number, inner: Float64Array, k: number): number {
+  const first = at(tips, i);
+  const second = at(tips, j);
+  const middle = at(inner, k);
+  return (
+    Math.max(Math.max(first, second) + middle, -Math.min(first, second) - middle) + at(inner, k + PER_SECTION)
+  );
+}
+
+/**
+ * Largest shear beside a support that counts there, lb.
+ * @param off by element, how far its shear lies off the straight line between its ends: the middle, and half of what is between
+ */
+export function mostBeside({ ends }: ShearSpot, tips: Float64Array, off: Float64Array): number {
+  let V = at(off, 2 * ends.off);
+  for (let k = 0; k < ends.index.length; k++)
+    V += (ends.share[k] as number) * at(tips, ends.index[k] as number);
+  return Math.abs(V) + at(off, 2 * ends.off + 1);
 }
 
 /** Bounds and what they bound are rounded apart by less than this share. */
@@ -66,6 +69,10 @@ const ROUNDED = 1e-9;
 
 /** Whether nothing comes near the worst: what may equal it is looked at, and where nothing acts there is nothing to see. */
 export const isBelow = (most: number, worst: number): boolean => most < worst * (1 - ROUNDED) || most === 0;
+
+/** Stresses below this count as none, psi. */
+export const NONE = 0.5;
+const SURELY_NONE = NONE * (1 - ROUNDED);
 
 /** What ratios of stress can be at most somewhere along an element. */
 export interface Most {
@@ -118,15 +125,21 @@ export function mostStress(
   const left1 = 1 - fc / F.FcE1;
   const left2 = 1 - fc / F.FcE2 - lateral * lateral;
   const bent = lateral < 1;
-  most.bending = bent ? f1 / F1 + f2 / (F2 * (1 - lateral * lateral)) : Number.POSITIVE_INFINITY;
-  most.shear = (1.5 * Math.sqrt(Vy * Vy + Vz * Vz)) / at(t.A, k) / F.Fv;
-  most.tension = ft / F.Ft;
-  most.tensionAndBending = ft > 0 ? Math.max(ft / F.Ft + f1 / F.Fb1 + f2 / F.Fb2, f1 / F1 + f2 / F2) : 0;
-  most.compression = axial;
-  most.compressionAndBending =
-    fc === 0
+  most.bending =
+    f1 + f2 < SURELY_NONE
       ? 0
-      : bent && left1 > 0 && left2 > 0
-        ? axial * axial + f1 / (F1 * left1) + f2 / (F2 * left2)
+      : bent
+        ? f1 / F1 + f2 / (F2 * (1 - lateral * lateral))
         : Number.POSITIVE_INFINITY;
+  most.shear = (1.5 * Math.sqrt(Vy * Vy + Vz * Vz)) / at(t.A, k) / F.Fv;
+  const pulled = !(ft < SURELY_NONE);
+  most.tension = pulled ? ft / F.Ft : 0;
+  most.tensionAndBending = pulled ? Math.max(ft / F.Ft + f1 / F.Fb1 + f2 / F.Fb2, f1 / F1 + f2 / F2) : 0;
+  const pushed = !(fc < SURELY_NONE);
+  most.compression = pushed ? axial : 0;
+  most.compressionAndBending = !pushed
+    ? 0
+    : bent && left1 > 0 && left2 > 0
+      ? axial * axial + f1 / (F1 * left1) + f2 / (F2 * left2)
+      : Number.POSITIVE_INFINITY;
 }

@@ -11,7 +11,7 @@ import { cross, dot, length, scale, unit, type Vec3 } from "../model/vec.ts";
 import { inches } from "../quantity/length.ts";
 import { raftersOf } from "../roof/deck-carriers.ts";
 import type { BasicLoad } from "./basic-loads.ts";
-import { enclosureOfFrame, type FrameEnclosure } from "./enclosure.ts";
+import type { FrameEnclosure } from "./enclosure.ts";
 import { type LineLoad, type Strip, totalOf } from "./line-loads.ts";
 import { overhangWind, planeOf, reachOf, risesToPlus, roofWind } from "./roof-wind.ts";
 import { onFace, topOf, type WallFace } from "./wall-faces.ts";
@@ -48,13 +48,13 @@ function drag(timber: Timber, toward: Vec3, psf: number): LineLoad | undefined {
 }
 
 /** Whether the drag on a timber counts besides what the closed sides take. */
-function standsInWind(t: Timber, toward: Vec3, { class: kind, faces }: FrameEnclosure): boolean {
+function standsInWind(t: Timber, toward: Vec3, { class: kind, openSide, faces }: FrameEnclosure): boolean {
   if (kind === "enclosed") return false;
   const facing = faces.filter((face) => Math.abs(dot(face.outward, toward)) > 0.5);
   const on = facing.filter((face) => t.walls.includes(face.line) || t.bents.includes(face.line));
   if (on.some((face) => face.siding && face.solid === 1)) return false;
-  // behind three closed sides only what stands in the open one meets the wind
-  return kind !== "partially-enclosed" || on.length > 0;
+  // behind closed sides only what stands in one with openings meets the wind
+  return (kind !== "partially-enclosed" && openSide) || on.length > 0;
 }
 
 interface Faces {
@@ -217,7 +217,11 @@ export interface FrameWind {
 }
 
 /** @returns wind cases as loads at strength level; undefined while the site leaves speed, exposure or flow open */
-export function windLoads(model: Model, strips: readonly Strip[]): FrameWind | undefined {
+export function windLoads(
+  model: Model,
+  strips: readonly Strip[],
+  enclosure: FrameEnclosure,
+): FrameWind | undefined {
   const { site, basis } = model.frame;
   const slopes = model.roof?.slopes ?? [];
   const { wind: given } = site;
@@ -225,7 +229,6 @@ export function windLoads(model: Model, strips: readonly Strip[]): FrameWind | u
   if (model.frame.roof && !model.roof) return undefined;
   if (!basis.loads || given?.speed === undefined || !given.exposure || model.timbers.length === 0)
     return undefined;
-  const enclosure = enclosureOfFrame(model);
   const flow = flowOf(model, enclosure);
   if (!flow) return undefined;
   const [first, second] = slopes.map(planeOf);
@@ -238,6 +241,7 @@ export function windLoads(model: Model, strips: readonly Strip[]): FrameWind | u
     meanHeight: heightOf(model, slopes),
     length: slopes[0] ? (slopes[0].deckTo - slopes[0].deckFrom) / 12 : 0,
     enclosure: enclosure.class,
+    openSide: enclosure.openSide,
     flow,
     ...(plan && { plan }),
     ...(given.topography === undefined ? {} : { topography: given.topography }),

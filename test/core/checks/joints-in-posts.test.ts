@@ -37,6 +37,16 @@ test("section-cut-away: half of the section is enough", () => {
   expect(found("1 1/2 in")).toEqual([]);
 });
 
+test("section-cut-away: no place near the limit is passed over before it is worked out", () => {
+  for (let sixteenths = 20; sixteenths <= 30; sixteenths++) {
+    const left = (4 * (6 - sixteenths / 16)) / 36;
+    const found = findingsOf(crossed(`${sixteenths}/16 in`)).flatMap(({ finding }) =>
+      finding.check === "section-cut-away" ? [finding.value?.toFixed(9)] : [],
+    );
+    expect(found, `${sixteenths}/16 in`).toEqual(left < 1 / 2 ? [left.toFixed(9)] : []);
+  }
+});
+
 /** The post stands 1 in above its pier, with its foot at 9 in; the rail’s lower edge is 6 in below its top. */
 const low = (top: string, anchor = "embedded-strap", marker = ""): string =>
   gate({

@@ -5,7 +5,6 @@ import type { MemberPlan } from "../../../server/core/statics/member-plan.ts";
 import { TimberStress } from "../../../server/core/statics/member-stresses.ts";
 import type { DurationValues, Limits } from "../../../server/core/statics/member-values.ts";
 import { type StationTable, stickTable } from "../../../server/core/statics/station-table.ts";
-import type { FrameStructure } from "../../../server/core/statics/structure.ts";
 import { STRESSES, type Stress } from "../../../server/core/statics/worst-stress.ts";
 
 export interface JudgedSection {
@@ -54,12 +53,11 @@ export function ratios({
     stick: Int32Array.of(0),
   };
   const elements = [0];
-  const frame = { pieces: [{ from: 0, to: 1 }] } as unknown as FrameStructure;
   const plan = {
     timber: { width: breadth, depth },
     elements,
     table,
-    sticks: stickTable(frame, elements, table),
+    sticks: stickTable(elements, table),
     area,
     stations: [],
     shearSpots: [],

@@ -9,6 +9,8 @@ import { analyseFrame } from "../../../server/core/statics/analyse-frame.ts";
 import { isSolved, rowOf } from "../../../server/core/statics/force-table.ts";
 import { memberResults } from "../../../server/core/statics/member-results.ts";
 import { TimberStress } from "../../../server/core/statics/member-stresses.ts";
+import { shownCases } from "../../../server/core/statics/shown-case.ts";
+import { TimberBend } from "../../../server/core/statics/timber-bend.ts";
 import { STRESSES } from "../../../server/core/statics/worst-stress.ts";
 import { readFrame } from "../../../server/document/read.ts";
 
@@ -38,6 +40,28 @@ describe.each(texts)("%s", (_, text) => {
         const told = uses.find((use) => use.what === what)?.ratio;
         if (told !== undefined) expect(told, `${plan.timber.id} ${what}`).toBe(most);
         else expect(most, `${plan.timber.id} ${what}`).toBeLessThan(0.01);
+      }
+    }
+  });
+
+  test("the farthest bend is the most of the combinations, each alone", () => {
+    const table = new Float64Array(rowOf(solution.hold.structure.elements.length, 0));
+    const shown = shownCases(solution.cases, false);
+    for (const [plan, bent] of basis.bends) {
+      const uses = members.get(plan.timber.id)!.uses;
+      const values = (duration: number) => plan.values.get(shown.durations[duration]!.value)!;
+      const most = { live: 0, total: 0 };
+      for (const one of shown.cases) {
+        const bend = new TimberBend(bent, shown.loads);
+        for (const { solved, duration, comesAndGoes } of shown.cases)
+          if (!comesAndGoes) bend.keepDead(values(duration), solved, table);
+        bend.show(values(one.duration), one, table);
+        most.live = Math.max(most.live, bend.live.ratio);
+        most.total = Math.max(most.total, bend.total.ratio);
+      }
+      for (const what of ["live", "total"] as const) {
+        const told = uses.find((use) => use.what === `${what}-deflection`)?.ratio ?? 0;
+        expect(told, `${plan.timber.id} ${what}`).toBe(most[what]);
       }
     }
   });

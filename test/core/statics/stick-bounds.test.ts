@@ -96,7 +96,7 @@ test("no force that is read along a stick passes its bound; some come near it [d
         const table = new Float64Array(sectionRow(1, 0));
         combined.writeSections(0, table, 0);
         const bounds = new Float64Array(BOUNDS);
-        boundStick(combined, 0, LENGTH, new Float64Array(PER_SECTION), bounds);
+        boundStick(combined, 0, new Float64Array(2 * PER_SECTION), bounds);
         read(table).forEach((value, n) => {
           expect(value).toBeLessThanOrEqual(bounds[n]! * (1 + 1e-9) + 1e-9);
           if (bounds[n]! > 1e-3) nearest[n] = Math.max(nearest[n]!, value / bounds[n]!);
@@ -108,9 +108,42 @@ test("no force that is read along a stick passes its bound; some come near it [d
   for (const near of nearest) expect(near).toBeGreaterThan(0.95);
 });
 
+test("what loads lead off the line between the ends of a stick stays within its bounds, on either side [derived]", () => {
+  const nearest = { above: 0, below: 0 };
+  const basis = SHARES.map((_, place) => lagrange(place));
+  fc.assert(
+    fc.property(loads, (elementLoads) => {
+      const combined = prepare(beam(undefined))
+        .superpose([{ id: "all", elementLoads }])
+        .combine("all", [1]);
+      const table = new Float64Array(sectionRow(1, 0));
+      const inner = new Float64Array(2 * PER_SECTION);
+      combined.writeSections(0, table, 0);
+      combined.boundInner(0, inner);
+      const last = sectionRow(0, SHARES.length - 1);
+      for (const k of [0, 1, 2, 4, 5])
+        for (let n = 0; n <= 50; n++) {
+          const share = n / 50;
+          const value = basis.reduce(
+            (sum, p, place) => sum + evaluate(p, share) * table[sectionRow(0, place) + k]!,
+            0,
+          );
+          const off = value - table[k]! * (1 - share) - table[last + k]! * share;
+          const [middle, half] = [inner[k]!, inner[k + PER_SECTION]!];
+          expect(Math.abs(off - middle)).toBeLessThanOrEqual(half * (1 + 1e-9) + 1e-9);
+          if (middle + half > 1e-3) nearest.above = Math.max(nearest.above, off / (middle + half));
+          if (half - middle > 1e-3) nearest.below = Math.max(nearest.below, off / (middle - half));
+        }
+    }),
+    { numRuns: 300, seed: 5 },
+  );
+  expect(nearest.above).toBeGreaterThan(0.95);
+  expect(nearest.below).toBeGreaterThan(0.95);
+});
+
 const one = Float64Array.of(1);
 const nought = Float64Array.of(0);
-const WHOLE = { length: one, A: one, At: one, yc: nought, zc: nought, Sz: one, Sy: one, shear: one };
+const WHOLE = { A: one, At: one, yc: nought, zc: nought, Sz: one, Sy: one, shear: one };
 const LIMITS: Limits = {
   ...{ Fb1: 2000, plus1: 2000, minus1: 1000, criticalPlus: 6000, criticalMinus: 3000 },
   ...{ Fb2: 1500, plus2: 1500, minus2: 750 },

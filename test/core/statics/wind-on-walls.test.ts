@@ -48,6 +48,41 @@ describe("the enclosure of a frame (memory, ASCE 7 section 26.2)", () => {
   });
 });
 
+describe("a partially open building", () => {
+  const some = "{A: {openings: 15 ft²}, B: {openings: 15 ft²}, 1: {}, 2: {}}";
+  const winds = (siding: string) =>
+    loadsOf(walled(siding, "speed: 107 mph, exposure: C, flow: obstructed")).all.filter(
+      (l) => l.kind === "W" && !l.id.endsWith("/least"),
+    );
+  it("is loaded as a free roof too where one side is open (common practice)", () => {
+    const figures = winds("{A: {}}").map((l) => l.id.split("/")[2]);
+    expect(figures).toContain("A");
+    expect(figures).toContain("suction");
+  });
+  it("is not where every side has no more than openings, and those inside stand in no wind (memory, section 27.3.1)", () => {
+    const loads = winds(some);
+    expect(new Set(loads.map((l) => l.id.split("/")[2]))).toEqual(
+      new Set(["suction", "pressure", "light-suction"]),
+    );
+    // along the building the closed ends take it all, as where every side is closed
+    for (const load of loads.filter((l) => l.id.includes("x/")))
+      expect(totalOf(load.loads)[0], load.id).toBeCloseTo(sum(walled(ALL), load.id)[0], 6);
+  });
+  it("shelters what stands inside where no side is open (memory, section 27.3.1)", () => {
+    const shed = readFileSync(new URL("../../../samples/goat-shed.frame.yaml", import.meta.url), "utf8");
+    const onInner = (text: string) =>
+      loadsOf(text).all.filter(
+        (l) => l.id.startsWith("W/+x/") && l.loads.some(({ timber }) => timber.id === "king-post@2"),
+      );
+    const closed = shed.replace("  B: {openings: 8 ft²}", "  A: {openings: 8 ft²}\n  B: {openings: 8 ft²}");
+    expect(loadsOf(closed).enclosure).toMatchObject({ class: "partially-open", openSide: false });
+    expect(onInner(closed)).toEqual([]);
+    const twoOpen = shed.replace("  3: {}\n", "");
+    expect(loadsOf(twoOpen).enclosure).toMatchObject({ class: "partially-open", openSide: true });
+    expect(onInner(twoOpen)).not.toEqual([]);
+  });
+});
+
 describe("the sides of a building", () => {
   it("are as large as they stand: 9 ft by their height, the ends with their gable (derived)", () => {
     const text = walled(ALL);

@@ -32,8 +32,10 @@ export const endUnsupported = defineCheck<"model", Data>({
   input: "model",
   *find(model) {
     if (!isComplete(model)) return;
+    const found = unsupportedEnds(model);
+    if (found.length === 0) return;
     const excused = maybeHeld(model);
-    for (const { timber, held } of unsupportedEnds(model)) {
+    for (const { timber, held } of found) {
       if (excused(timber)) continue;
       yield {
         ...(held ? { path: timber.path, onKey: true } : placeOf(model, timber)),

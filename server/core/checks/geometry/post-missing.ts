@@ -43,9 +43,11 @@ export const postMissing = defineCheck<"model", Data>({
   ofTheWhole: true,
   *find(model) {
     if (!isComplete(model)) return;
+    const found = farEnds(model);
+    if (found.length === 0) return;
     const excused = maybeHeld(model);
     const told = new Set(unsupportedEnds(model).map(({ timber }) => timber.id));
-    for (const far of farEnds(model)) {
+    for (const far of found) {
       const { timber, last, reach, back, overhang, allowed } = far;
       if (told.has(timber.id) || excused(timber)) continue;
       yield {

@@ -3,7 +3,7 @@ import { pierHold, type UpliftHold } from "../../ground/uplift.ts";
 import type { WayHold } from "../../joinery/foot/foot-hold.ts";
 import type { Pier } from "../../model/model.ts";
 import { caseWords } from "../../statics/case-words.ts";
-import { type FootUse, footUses } from "../../statics/foot-uses.ts";
+import type { FootUse } from "../../statics/foot-uses.ts";
 import type { FrameResults, PierReaction } from "../../statics/frame-results.ts";
 import { defineCheck, type Fix, type Found } from "../check.ts";
 import { lacksWeight } from "../loads/lacks-weight.ts";
@@ -73,7 +73,7 @@ function remedyWords(d: Data, say: Say): string {
   return say.text("Tie it with bars to a footing that is heavy enough.");
 }
 
-export const pierLifted = defineCheck<"results", Data>({
+export const pierLifted = defineCheck<"shared", Data>({
   meta: {
     id: "pier-lifted",
     title: "A pier that the wind lifts",
@@ -92,14 +92,14 @@ export const pierLifted = defineCheck<"results", Data>({
         "Take a wider or deeper tube, or bars into a footing below; tie the post down with a strap cast into the concrete or a post base. What the anchor itself holds is its maker’s to say; where the file gives its straps and bolts, or its capacity with a reason, that is judged too.",
     },
   },
-  input: "results",
+  input: "shared",
   ofTheWhole: true,
-  *find({ frame }) {
+  *find({ frame, footUses }) {
     // without the weight of a timber nothing tells how much of the wind is left
     if (!frame || lacksWeight(frame)) return;
     const { solution } = frame;
     const pulls = new Map(
-      footUses(frame).flatMap((use) => (use.way === "uplift" ? [[use.foot.pier.id, use] as const] : [])),
+      footUses().flatMap((use) => (use.way === "uplift" ? [[use.foot.pier.id, use] as const] : [])),
     );
     for (const { pier, up } of frame.piers) {
       if (up.most < NOTHING) continue;

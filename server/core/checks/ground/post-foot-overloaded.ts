@@ -1,6 +1,6 @@
 import type { WayHold } from "../../joinery/foot/foot-hold.ts";
 import { caseWords } from "../../statics/case-words.ts";
-import { type FootUse, footUses } from "../../statics/foot-uses.ts";
+import type { FootUse } from "../../statics/foot-uses.ts";
 import type { FrameResults } from "../../statics/frame-results.ts";
 import { defineCheck } from "../check.ts";
 import { lacksWeight } from "../loads/lacks-weight.ts";
@@ -28,7 +28,7 @@ function askedWords({ way, force }: FootUse, say: Say): string {
   }
 }
 
-export const postFootOverloaded = defineCheck<"results", Data>({
+export const postFootOverloaded = defineCheck<"shared", Data>({
   meta: {
     id: "post-foot-overloaded",
     title: "A post’s foot loaded with more than its anchor holds",
@@ -47,12 +47,12 @@ export const postFootOverloaded = defineCheck<"results", Data>({
         "Take thicker steel or a smaller stand-off, or say what the maker’s sheet allows: “capacity: {sideways: …, because: …}”.",
     },
   },
-  input: "results",
+  input: "shared",
   ofTheWhole: true,
-  *find({ frame }) {
+  *find({ frame, footUses }) {
     // without the weight of a timber nothing tells how much of the wind is left
     if (!frame || lacksWeight(frame)) return;
-    for (const use of footUses(frame)) {
+    for (const use of footUses()) {
       const { hold, ratio, foot, way } = use;
       if (!hold || way === "uplift" || !((ratio ?? 0) > 1)) continue;
       const [first] = hold.limits;

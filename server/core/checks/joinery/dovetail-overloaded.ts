@@ -6,7 +6,7 @@ import { defineCheck } from "../check.ts";
 import { overPercent } from "../members/use-words.ts";
 import type { Say } from "../say.ts";
 import { dovetailFormula } from "./dovetail-formula.ts";
-import { IN_ROWS, judgedPulls } from "./judged-pulls.ts";
+import { IN_ROWS, judgedPulls, pullFound } from "./judged-pulls.ts";
 
 interface Data {
   readonly pull: JointPull;
@@ -39,7 +39,7 @@ function whyWords({ hold, pull: { joint } }: Data, say: Say): string {
 /** Less than that is read as 0, lb. */
 const NOTHING = 1;
 
-export const dovetailOverloaded = defineCheck<"results", Data>({
+export const dovetailOverloaded = defineCheck<"shared", Data>({
   meta: {
     id: "dovetail-overloaded",
     title: "A dovetail pulled with more than it holds",
@@ -58,16 +58,17 @@ export const dovetailOverloaded = defineCheck<"results", Data>({
         "Make the tail deeper or longer, cut it from dry timber, keep it away from the end of the other timber, tie it over with a steel strap, or take a pegged through tenon.",
     },
   },
-  input: "results",
+  input: "shared",
   ofTheWhole: true,
-  *find({ frame }) {
+  *find(shared) {
+    const { frame } = shared;
     if (!frame) return;
-    for (const { pull, found } of judgedPulls(frame, ({ sizes }) => sizes.dovetail !== undefined)) {
+    for (const pull of judgedPulls(shared, ({ sizes }) => sizes.dovetail !== undefined)) {
       const { hold, joint, ratio } = pull;
       if (hold.kind !== "dovetail" || ratio === undefined || ratio <= 1 || pull.most < FRICTION) continue;
       const written = joint.entry?.dovetail?.path;
       yield {
-        ...found,
+        ...pullFound(pull),
         ...(written === undefined ? { path: joint.path, onKey: true as const } : { path: written }),
         ...(IN_ROWS.has(joint.of.kind) ? { level: "warning" as const } : {}),
         data: { pull, ratio, hold: hold.dovetail, solution: frame.solution },

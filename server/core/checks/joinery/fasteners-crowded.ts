@@ -1,7 +1,7 @@
 import { rowWidth } from "../../fasteners/screw-room.ts";
 import { defineCheck } from "../check.ts";
 import type { Say } from "../say.ts";
-import { type ScrewSet, screwSets } from "./screw-sets.ts";
+import type { ScrewSet } from "./screw-sets.ts";
 
 /** How wide the wood is in which they stand, and what asks for more. */
 function whyWords(set: ScrewSet, say: Say): string {
@@ -43,7 +43,7 @@ function whyWords(set: ScrewSet, say: Say): string {
       : say.text("{of} is {width} wide, and in their row they need {need}", values);
 }
 
-export const fastenersCrowded = defineCheck<"model", ScrewSet>({
+export const fastenersCrowded = defineCheck<"shared", ScrewSet>({
   meta: {
     id: "fasteners-crowded",
     title: "Screws that stand too close to each other or to an edge",
@@ -61,9 +61,9 @@ export const fastenersCrowded = defineCheck<"model", ScrewSet>({
       remedy: "Take fewer screws, longer in place of more, or thinner ones; or a wider timber.",
     },
   },
-  input: "model",
-  *find(model) {
-    for (const set of screwSets(model)) {
+  input: "shared",
+  *find({ screwSets }) {
+    for (const set of screwSets()) {
       const { path, short, count, most, written } = set;
       if (count <= most) continue;
       yield {
@@ -88,7 +88,7 @@ export const fastenersCrowded = defineCheck<"model", ScrewSet>({
     };
     return set.most > 0
       ? say.text(
-          "{count} screws of {diameter} are too many at {joint}: {why}, and the wood splits. no more than {most} fit; take longer ones in place of more, or a wider timber.",
+          "{count} screws of {diameter} are too many at {joint}: {why}, and the wood splits. No more than {most} fit: take longer ones in place of more, or a wider timber.",
           values,
         )
       : say.text(

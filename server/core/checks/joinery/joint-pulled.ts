@@ -4,7 +4,7 @@ import type { FrameResults } from "../../statics/frame-results.ts";
 import { FRICTION, type JointPull, onlyBears } from "../../statics/joint-pulls.ts";
 import { defineCheck } from "../check.ts";
 import type { Say } from "../say.ts";
-import { IN_ROWS, judgedPulls } from "./judged-pulls.ts";
+import { IN_ROWS, judgedPulls, pullFound } from "./judged-pulls.ts";
 
 interface Data {
   readonly pull: JointPull;
@@ -54,7 +54,7 @@ function whyWords({ kind }: JointPull["joint"], say: Say): string {
   }
 }
 
-export const jointPulled = defineCheck<"results", Data>({
+export const jointPulled = defineCheck<"shared", Data>({
   meta: {
     id: "joint-pulled",
     title: "A joint pulled that cannot hold",
@@ -73,14 +73,15 @@ export const jointPulled = defineCheck<"results", Data>({
         "Peg it, tie it over with a steel strap or with screws along the timber, or take a joint that holds: a pegged through tenon, a dovetail.",
     },
   },
-  input: "results",
+  input: "shared",
   ofTheWhole: true,
-  *find({ frame }) {
+  *find(shared) {
+    const { frame } = shared;
     if (!frame) return;
-    for (const { pull, found } of judgedPulls(frame, onlyBears)) {
+    for (const pull of judgedPulls(shared, onlyBears)) {
       if (pull.most < FRICTION) continue;
       yield {
-        ...found,
+        ...pullFound(pull),
         ...(IN_ROWS.has(pull.joint.of.kind) ? { level: "warning" as const } : {}),
         data: { pull, solution: frame.solution },
         limit: FRICTION,

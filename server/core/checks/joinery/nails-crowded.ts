@@ -2,7 +2,7 @@ import { DRIVEN, PREBORED } from "../../fasteners/nail-room.ts";
 import { mostNailsAt } from "../../roof/nail-places.ts";
 import { defineCheck } from "../check.ts";
 import { fineLength } from "../formula-words.ts";
-import { type NailSet, nailSets } from "./nail-sets.ts";
+import type { NailSet } from "./nail-sets.ts";
 
 interface Data extends NailSet {
   /** that stand there driven straight in, and in bored holes */
@@ -10,7 +10,7 @@ interface Data extends NailSet {
   readonly bored: number;
 }
 
-export const nailsCrowded = defineCheck<"model", Data>({
+export const nailsCrowded = defineCheck<"shared", Data>({
   meta: {
     id: "nails-crowded",
     title: "Nails that stand too close to each other or to an edge",
@@ -26,9 +26,9 @@ export const nailsCrowded = defineCheck<"model", Data>({
         "Bore holes of three quarters of the nail (common practice, no source), take fewer or thinner nails, or screws.",
     },
   },
-  input: "model",
-  *find(model) {
-    for (const set of nailSets(model)) {
+  input: "shared",
+  *find({ nailSets }) {
+    for (const set of nailSets()) {
       const { of, fasteners, places, written } = set;
       const [driven, bored] = [DRIVEN, PREBORED].map((room) => mostNailsAt(of, fasteners, places, room));
       if (driven === undefined || bored === undefined || fasteners.count <= driven) continue;

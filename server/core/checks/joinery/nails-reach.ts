@@ -1,5 +1,5 @@
 import { defineCheck } from "../check.ts";
-import { type NailSet, nailSets } from "./nail-sets.ts";
+import type { NailSet } from "./nail-sets.ts";
 
 interface Data extends NailSet {
   /** they come out of the far face; else they reach too little */
@@ -9,7 +9,7 @@ interface Data extends NailSet {
 /** What a size may fall short, in. */
 const SLACK = 1 / 32;
 
-export const nailsReach = defineCheck<"model", Data>({
+export const nailsReach = defineCheck<"shared", Data>({
   meta: {
     id: "nails-reach",
     title: "Nails that reach too little wood, or come out of it",
@@ -24,9 +24,9 @@ export const nailsReach = defineCheck<"model", Data>({
       remedy: "Take longer nails where they reach too little, shorter ones where they come out.",
     },
   },
-  input: "model",
-  *find(model) {
-    for (const set of nailSets(model)) {
+  input: "shared",
+  *find({ nailSets }) {
+    for (const set of nailSets()) {
       const { places, written } = set;
       const past = places.reach > places.thickness + SLACK;
       if (!past && places.reach >= places.least - 1e-6) continue;

@@ -6,7 +6,7 @@ import type { FrameResults } from "../../statics/frame-results.ts";
 import { FRICTION, type JointPull } from "../../statics/joint-pulls.ts";
 import { defineCheck } from "../check.ts";
 import { judgedJoints } from "./judged.ts";
-import { judgedPulls } from "./judged-pulls.ts";
+import { judgedPulls, pullFound } from "./judged-pulls.ts";
 import { pegsPath } from "./size-path.ts";
 
 type Kind = "end" | "edge";
@@ -45,7 +45,7 @@ function endDistance({ of, face, sizes: { tenon, pegs, housing } }: Joint): numb
   return square / Math.max(0.1, Math.abs(dot(of.axis, face.inward)));
 }
 
-export const pegDistanceShort = defineCheck<"results", Data>({
+export const pegDistanceShort = defineCheck<"shared", Data>({
   meta: {
     id: "peg-distance-short",
     title: "A peg too near the end of its tenon or the edge",
@@ -63,11 +63,12 @@ export const pegDistanceShort = defineCheck<"results", Data>({
       remedy: "Take a longer tenon, thinner pegs, or fewer of them.",
     },
   },
-  input: "results",
+  input: "shared",
   ofTheWhole: true,
-  *find({ model, frame }) {
+  *find(shared) {
+    const { model, frame } = shared;
     const pulled = new Set<Joint>();
-    for (const { pull, found } of frame ? judgedPulls(frame, ({ sizes }) => sizes.tenon !== undefined) : []) {
+    for (const pull of judgedPulls(shared, ({ sizes }) => sizes.tenon !== undefined)) {
       if (!frame || pull.hold.kind !== "pegs" || pull.most <= FRICTION) continue;
       pulled.add(pull.joint);
       const D = pull.joint.sizes.pegs?.diameter.value ?? 0;
@@ -79,7 +80,7 @@ export const pegDistanceShort = defineCheck<"results", Data>({
         const limit = short ? least : need;
         const pulling = { pull, solution: frame.solution };
         yield {
-          ...found,
+          ...pullFound(pull),
           apart: what,
           ...(short ? {} : { level: "note" as const }),
           data: {

@@ -7,7 +7,7 @@ import { type JointPull, onlyBears } from "../../statics/joint-pulls.ts";
 import { defineCheck, type Edit } from "../check.ts";
 import { overPercent } from "../members/use-words.ts";
 import type { Say } from "../say.ts";
-import { judgedPulls } from "./judged-pulls.ts";
+import { judgedPulls, pullFound } from "./judged-pulls.ts";
 import { pegFormula } from "./peg-formula.ts";
 
 interface Data {
@@ -87,7 +87,7 @@ function helpWords(d: Data, say: Say): string {
   });
 }
 
-export const pegOverloaded = defineCheck<"results", Data>({
+export const pegOverloaded = defineCheck<"shared", Data>({
   meta: {
     id: "peg-overloaded",
     title: "Pegs pulled with more than they hold",
@@ -106,15 +106,16 @@ export const pegOverloaded = defineCheck<"results", Data>({
         "Take thicker or more pegs, a longer tenon, or denser wood. A wedge counts for nothing here, since nothing states what it holds.",
     },
   },
-  input: "results",
+  input: "shared",
   ofTheWhole: true,
-  *find({ frame }) {
+  *find(shared) {
+    const { frame } = shared;
     if (!frame) return;
-    for (const { pull, found } of judgedPulls(frame, (joint) => !onlyBears(joint))) {
+    for (const pull of judgedPulls(shared, (joint) => !onlyBears(joint))) {
       if (pull.hold.kind !== "pegs" || pull.ratio === undefined || pull.ratio <= 1) continue;
       const { pegs } = pull.hold;
       yield {
-        ...found,
+        ...pullFound(pull),
         data: { pull, ratio: pull.ratio, pegs, solution: frame.solution, frame: frame.model.frame },
         limit: pegs.tension.value,
         // equal pulls at mirrored places differ in the last digits

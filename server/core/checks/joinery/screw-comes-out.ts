@@ -3,7 +3,7 @@ import { SCREW_LENGTHS, WOOD_BEHIND } from "../../joinery/kinds/screwed-brace.ts
 import { defineCheck } from "../check.ts";
 import { replaceFix } from "../replace-fix.ts";
 import type { Say } from "../say.ts";
-import { type ScrewSet, screwSets } from "./screw-sets.ts";
+import type { ScrewSet } from "./screw-sets.ts";
 
 /** The longest on sale that keeps wood behind its point and still enters the timber, in. */
 const fitting = ({ through, wood }: ScrewSet, say: Say): number | undefined =>
@@ -11,7 +11,7 @@ const fitting = ({ through, wood }: ScrewSet, say: Say): number | undefined =>
     .filter((length) => length > wood && length <= through - WOOD_BEHIND)
     .at(-1);
 
-export const screwComesOut = defineCheck<"model", ScrewSet>({
+export const screwComesOut = defineCheck<"shared", ScrewSet>({
   meta: {
     id: "screw-comes-out",
     title: "Screws that come out of the other side",
@@ -26,9 +26,9 @@ export const screwComesOut = defineCheck<"model", ScrewSet>({
       remedy: "Take a screw that leaves 1/2 in of wood behind its point (common practice, no source).",
     },
   },
-  input: "model",
-  *find(model) {
-    for (const set of screwSets(model)) {
+  input: "shared",
+  *find({ screwSets }) {
+    for (const set of screwSets()) {
       const { path, length, through, written, gives } = set;
       const past = length - through;
       if (past <= SCREW_SLACK) continue;

@@ -4,7 +4,7 @@ import { SCREW_LENGTHS, WOOD_BEHIND } from "../../joinery/kinds/screwed-brace.ts
 import { defineCheck } from "../check.ts";
 import { replaceFix } from "../replace-fix.ts";
 import type { Say } from "../say.ts";
-import { type ScrewSet, screwSets } from "./screw-sets.ts";
+import type { ScrewSet } from "./screw-sets.ts";
 
 interface Data extends ScrewSet {
   /** in, of the screw in the timber that it shall hold in, without its tip */
@@ -26,7 +26,7 @@ const longer = (d: Data, say: Say): number | undefined =>
     (length) => reachOf(d, length) >= d.least && length <= d.through - WOOD_BEHIND,
   );
 
-export const screwsShort = defineCheck<"model", Data>({
+export const screwsShort = defineCheck<"shared", Data>({
   meta: {
     id: "screws-short",
     title: "Screws that do not reach the timber that they shall hold in",
@@ -41,9 +41,9 @@ export const screwsShort = defineCheck<"model", Data>({
       remedy: "Take longer screws that still leave 1/2 in of wood behind their point.",
     },
   },
-  input: "model",
-  *find(model) {
-    for (const set of screwSets(model)) {
+  input: "shared",
+  *find({ screwSets }) {
+    for (const set of screwSets()) {
       const { path, place, diameter, length, written, gives } = set;
       // where so many stand decides the wood under their heads: crowding has a finding of its own
       if (set.count > set.most) continue;

@@ -1,8 +1,8 @@
 import { groupBy } from "../../collect.ts";
-import type { Joint } from "../../joinery/joint.ts";
-import { isLap } from "../../joinery/near-joints.ts";
+import type { Joint, Prism } from "../../joinery/joint.ts";
+import { isLap, prismReach } from "../../joinery/near-joints.ts";
 import type { Timber } from "../../model/model.ts";
-import { dot } from "../../model/vec.ts";
+import { dot, type Vec3 } from "../../model/vec.ts";
 import { cutsInto, NetSections } from "../../statics/net-section.ts";
 import { defineCheck } from "../check.ts";
 import { square } from "../formula-words.ts";
@@ -58,8 +58,48 @@ function partsOf(row: Joint[]): Joint[][] {
   return parts;
 }
 
+/** Boxes count so much wider all round, in: thin strips between cuts count with the cuts. */
+const STRIPS = 0.01;
+
+/** A cut with the part of the section, in², that the box around it takes, and from where to where along the timber. */
+interface Taken {
+  readonly from: number;
+  readonly to: number;
+  readonly area: number;
+}
+
+function takenBy(timber: Timber, prism: Prism): Taken {
+  const [from, to] = prismReach(prism, timber.axis);
+  const inside = (way: Vec3, side: number): number => {
+    const middle = dot(timber.origin, way);
+    const [low, high] = prismReach(prism, way);
+    return Math.min(high - middle + STRIPS, side / 2) - Math.max(low - middle - STRIPS, -side / 2);
+  };
+  const deep = Math.max(0, inside(timber.depthDir, timber.depth));
+  return { from, to, area: deep * Math.max(0, inside(timber.widthDir, timber.width)) };
+}
+
+/**
+ * Whether the joints may leave too little anywhere: the boxes around all that is cut at one place take more than half. Most
+ * places are far from it, and what is left of their sections need not be worked out.
+ */
+function mayLeaveLittle(timber: Timber, joints: readonly Joint[]): boolean {
+  if (timber.curve) return true;
+  const cuts = joints.flatMap(({ solids: { mortises, housings } }) =>
+    [...mortises, ...housings].flatMap((prism) => (prism.endCut ? [] : [takenBy(timber, prism)])),
+  );
+  const most = (1 - USUAL) * timber.width * timber.depth;
+  // most is taken where some cut begins
+  return cuts.some(({ from: x }) => {
+    let sum = 0;
+    for (const { from, to, area } of cuts) if (from <= x && x <= to) sum += area;
+    return sum >= most;
+  });
+}
+
 /** The place at which two joints or more leave least of a timber. */
 function worstPlace(timber: Timber, joints: readonly Joint[]): Data | undefined {
+  if (!mayLeaveLittle(timber, joints)) return undefined;
   const sections = new NetSections(timber, cutsInto(timber, joints, []));
   let worst: Data | undefined;
   for (const { x, section } of sections.places()) {

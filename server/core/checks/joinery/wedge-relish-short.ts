@@ -12,7 +12,7 @@ interface Data {
   readonly solution: FrameResults["solution"];
 }
 
-export const wedgeRelishShort = defineCheck<"results", Data>({
+export const wedgeRelishShort = defineCheck<"shared", Data>({
   meta: {
     id: "wedge-relish-short",
     title: "Too little of the post above a wedge",
@@ -31,11 +31,12 @@ export const wedgeRelishShort = defineCheck<"results", Data>({
         "Set the tie lower or let the post stand higher above it, give the tail more drop, or take a thicker tenon and wedge.",
     },
   },
-  input: "results",
+  input: "shared",
   ofTheWhole: true,
-  *find({ frame }) {
+  *find(shared) {
+    const { frame } = shared;
     if (!frame) return;
-    for (const { pull } of judgedPulls(frame, ({ sizes }) => sizes.wedge !== undefined)) {
+    for (const pull of judgedPulls(shared, ({ sizes }) => sizes.wedge !== undefined)) {
       const relish = wedgeRelish(pull);
       if (!relish || pull.most < FRICTION || relish.stress <= relish.shear.value) continue;
       yield {

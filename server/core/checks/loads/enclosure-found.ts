@@ -115,11 +115,17 @@ export const enclosureFound = defineCheck<"results", Data>({
   words: (d, say) => {
     const GCpi = internalPressure(d.enclosure.class).value;
     return say.text(
-      "The wind takes this as {class}. Open of each side: {sides}. Pressure inside: {inside}.{assumed}",
+      "The wind takes this as {class}. Open of each side: {sides}. Pressure inside: {inside}.{caught}{assumed}",
       {
         class: say.text(CLASS[d.enclosure.class], { small: areaWords(4, say) }),
         sides: sidesWords(d.enclosure, say),
         inside: GCpi === 0 ? say.text("none") : `GC_pi = ±${say.number(GCpi)}`,
+        caught:
+          d.enclosure.class === "partially-open" && d.enclosure.openSide
+            ? say.text(
+                " Since one side is open, wind caught under the roof counts too, as under an open one.",
+              )
+            : "",
         assumed: assumed(d, say),
       },
     );
