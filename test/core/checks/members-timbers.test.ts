@@ -97,6 +97,41 @@ describe("timber-overstressed", () => {
     expect(post.unit).toBe("ratio");
   });
 
+  test("posts that buckle whatever their wood: they are too slender", () => {
+    const slender = loft("8x8", "1000 psf").replace(
+      "post: {kind: post, section: 8x8",
+      "post: {kind: post, section: 4x4",
+    );
+    const post = resultsOf(slender).findings.find(
+      (f) => f.check === "timber-overstressed" && f.places[0]?.startsWith("post"),
+    )!;
+    expect(post.message).toMatch(
+      /^post@A1 \(4 in × 4 in\) buckles under D \+ L: it is too slender for its compression and bending together at .* and gives way, however strong its wood is\. Take a larger section, brace it nearer its foot/,
+    );
+    expect(post.value).toBeUndefined();
+  });
+
+  test("joists that roll over sideways: a wider section, or holds", () => {
+    const thin = resultsOf(loft("2x14", "1800 psf"))
+      .findings.filter((f) => f.check === "timber-overstressed")
+      .find((f) => f.places[0]?.startsWith("joist"))!;
+    expect(thin.message).toMatch(
+      / buckles under D \+ L: it is too slender for its bending .* Take a wider section, or hold it sideways/,
+    );
+  });
+
+  test("a timber that its joints cut through: no wood is left", () => {
+    // a housing as deep as the post, and one whose pegs take what it leaves
+    for (const housing of ["8 in", "7 3/4 in"]) {
+      const [found] = resultsOf(
+        SHED.replace("into: post, housing: 1/2 in", `into: post, housing: ${housing}`),
+      ).findings;
+      expect(found!.message).toMatch(
+        /^post@A1 \(8 in × 8 in\) is cut through at tie-end@A1: no wood is left there for what acts on it under D.*\. Take a larger section, or cut less away there\./,
+      );
+    }
+  });
+
   test("the depth that is named does carry it", () => {
     const { findings } = resultsOf(loft("4x6", "200 psf"));
     const depth = /A depth of about ([\d]+)( 1\/2)? in/.exec(findings[0]!.message)!;
