@@ -31,9 +31,12 @@ const HIGHEST = fromInches(18_000 * 12);
 const TOPOGRAPHY = { least: 1, most: 4 };
 
 /** What the schema reports as out of its limits is not taken. */
-function factorOf(at: Cursor): number | undefined {
+function within(
+  at: Cursor,
+  { least, most }: { readonly least: number; readonly most: number },
+): number | undefined {
   const value = at.number();
-  return value !== undefined && value >= TOPOGRAPHY.least && value <= TOPOGRAPHY.most ? value : undefined;
+  return value !== undefined && value >= least && value <= most ? value : undefined;
 }
 
 export function readSite(at: Cursor): Site {
@@ -60,7 +63,7 @@ export function readSite(at: Cursor): Site {
           speed: wind.at("speed").amount("speed"),
           exposure: wind.at("exposure").choice(["B", "C", "D"]),
           flow: wind.at("flow").choice(["clear", "obstructed"]),
-          topography: factorOf(wind.at("topography")),
+          topography: within(wind.at("topography"), TOPOGRAPHY),
         }
       : undefined,
     elevation: at.at("elevation").gap(HIGHEST),
@@ -76,33 +79,44 @@ export function readSite(at: Cursor): Site {
   };
 }
 
-const STRENGTHS = ["Fb", "Ft", "Fv", "Fc-perp", "Fc"] as const;
+/**
+ * psi, least and most: about a tenth of the least and five times the most in NDS Supplement tables 4A and 4D as this program
+ * has them, so that worn wood and the strongest of the tropics pass, and a slip of the unit does not (common practice).
+ */
+const STRENGTHS = [
+  ["Fb", 40, 10_000],
+  ["Ft", 20, 10_000],
+  ["Fv", 10, 1_000],
+  ["Fc-perp", 25, 5_000],
+  ["Fc", 25, 10_000],
+] as const;
+/** The schema's limits: balsa has about 0.1, the heaviest woods 1.2 (Wood Handbook; from memory). */
+const GRAVITY = { least: 0.05, most: 1.5 };
 /** psi, the least: no wood is half as soft (common practice); 1,600 psi is a slip for 1,600,000 */
 const STIFFNESSES = [
   ["E", 150_000],
   ["E-min", 50_000],
 ] as const;
+/** lb/ft³; balsa weighs twice as much (from memory) */
+const LIGHTEST = 3;
 
 /** Also the schema's limits. */
 const MOST_LOGS = 1000;
 const MOST_PEOPLE = 200;
 
-/** psi; no wood is allowed half as much (common practice) */
-const MOST_STRENGTH = 10_000;
-
 function readValues(at: Cursor): Pick<TimberClass, "values" | "unreadValues"> {
   const values = new Map<DesignValueKey, number>();
-  for (const key of STRENGTHS) {
-    const stress = at.at(key).amount("stress", { most: MOST_STRENGTH });
+  for (const [key, least, most] of STRENGTHS) {
+    const stress = at.at(key).amount("stress", { least, most, above: false });
     if (stress !== undefined) values.set(key, stress);
   }
   for (const [key, least] of STIFFNESSES) {
     const stress = at.at(key).amount("stress", { least });
     if (stress !== undefined) values.set(key, stress);
   }
-  const gravity = at.at("G").number();
-  if (gravity !== undefined && gravity > 0) values.set("G", gravity);
-  const keys: readonly DesignValueKey[] = [...STRENGTHS, ...STIFFNESSES.map(([key]) => key), "G"];
+  const gravity = within(at.at("G"), GRAVITY);
+  if (gravity !== undefined) values.set("G", gravity);
+  const keys = [...STRENGTHS.map(([key]) => key), ...STIFFNESSES.map(([key]) => key), "G"] as const;
   const unread = at.isMap ? keys.some((key) => at.has(key) && !values.has(key)) : at.isWritten;
   return { values, ...(unread && { unreadValues: true }) };
 }
@@ -126,7 +140,7 @@ export function readClasses(at: Cursor): readonly TimberClass[] {
         surface: value.at("surface").choice(["rough", "planed"]) ?? "rough",
         ...readValues(value.at("values")),
         because: value.at("because").text(),
-        weight: value.at("weight").amount("density"),
+        weight: value.at("weight").amount("density", { least: LIGHTEST, above: false }),
       },
     ];
   });

@@ -195,6 +195,10 @@ describe("values without sense", () => {
     ["wood like lead", WOOD, `${WOOD}, weight: 700 pcf`, "/timber/frame/weight"],
     ["no strength", WOOD, `${WOOD}, values: {Fb: 0 psi}`, "/timber/frame/values/Fb"],
     ["strength of steel", WOOD, `${WOOD}, values: {Fb: 36000 psi}`, "/timber/frame/values/Fb"],
+    ["strength of paper", WOOD, `${WOOD}, values: {Fc: 1 psi}`, "/timber/frame/values/Fc"],
+    ["shear of rotten wood", WOOD, `${WOOD}, values: {Fv: 9 psi}`, "/timber/frame/values/Fv"],
+    ["shear of steel", WOOD, `${WOOD}, values: {Fv: 1100 psi}`, "/timber/frame/values/Fv"],
+    ["wood like foam", WOOD, `${WOOD}, weight: 1 pcf`, "/timber/frame/weight"],
     ["stiffness of steel", WOOD, `${WOOD}, values: {E: 29000000 psi}`, "/timber/frame/values/E"],
     ["people who lift nothing", "each: 80 lb", "each: 0 lb", "/crew/each"],
     ["a wall for a roof", "pitch: 7:12", "pitch: 89.9 deg", "/roof/pitch"],
@@ -208,7 +212,17 @@ describe("values without sense", () => {
     expect(facts).toEqual([expect.stringContaining(`value-out-of-range ${path} `)]);
   });
 
+  it.each(["1e-9", "0.04", "1.6"])("are a specific gravity of no wood, which is not taken: %s", (G) => {
+    const { frame, source } = readFrame(
+      PAVILION.replace(WOOD, `${WOOD}, values: {G: ${G}}, because: tested`),
+    );
+    expect(source.facts).toMatchObject([{ kind: "wrong-value", path: "/timber/frame/values/G" }]);
+    expect([...(frame.classes[0]?.values ?? [])]).toEqual([]);
+  });
+
   it("are not what stands at the edge of sense", () => {
+    const edges = "Fb: 40 psi, Ft: 20 psi, Fv: 10 psi, Fc-perp: 25 psi, Fc: 25 psi, G: 0.05";
+    expect(linesOf(PAVILION.replace(WOOD, `${WOOD}, values: {${edges}}, because: tested`))).toEqual([]);
     for (const pitch of ["0:12", "60:12"])
       expect(linesOf(PAVILION.replace("pitch: 7:12", `pitch: ${pitch}`))).toEqual([]);
     expect(linesOf(PAVILION.replace("ground: 45 psf", "ground: 0 psf"))).toEqual([]);

@@ -56,7 +56,7 @@ describe("keys", () => {
     expect(change("{kind: housed, into: ridge}", "{into: ridge}")).toEqual([
       "missing-key /roof/rafters/head kind",
     ]);
-    expect(change("{species: white-oak}\nmill", "{species: white-oak, values: {Fb: 1 psi}}\nmill")).toEqual([
+    expect(change("{species: white-oak}\nmill", "{species: white-oak, values: {Fb: 900 psi}}\nmill")).toEqual([
       "missing-key /timber/pegs because",
     ]);
   });

@@ -22,6 +22,7 @@ import { gridOrder } from "./geometry/grid-order.ts";
 import { headUnderPeak } from "./geometry/head-under-peak.ts";
 import { headroomLow } from "./geometry/headroom-low.ts";
 import { jointApart } from "./geometry/joint-apart.ts";
+import { overhangIgnored } from "./geometry/overhang-ignored.ts";
 import { placementMissing } from "./geometry/placement-missing.ts";
 import { postMissing } from "./geometry/post-missing.ts";
 import { seriesCrowded } from "./geometry/series-crowded.ts";
@@ -147,6 +148,7 @@ export const CHECKS: readonly AnyCheck[] = [
   anyCheck(timberNoLength),
   anyCheck(seriesCrowded),
   anyCheck(spacingIgnored),
+  anyCheck(overhangIgnored),
   anyCheck(timberFloating),
   anyCheck(endUnsupported),
   anyCheck(postMissing),

@@ -4,7 +4,7 @@ import type { Joint } from "../joinery/joint.ts";
 import { isSeatKind } from "../joinery/seat.ts";
 import type { Model, Timber } from "../model/model.ts";
 import { isDiagonal } from "../model/upright.ts";
-import { add, length, scale, type Vec3 } from "../model/vec.ts";
+import { add, dot, length, scale, sub, type Vec3 } from "../model/vec.ts";
 import { releases, slidesIn } from "./connection.ts";
 import { rectangleSection } from "./rectangle.ts";
 import { rollHolders } from "./ridge-holds.ts";
@@ -124,10 +124,21 @@ function linksOf(tie: Tie, seats: SeatModel): FrameLink[] {
 /** Hold against rolling of a timber on what it sits on, lb/in: the notch, its nails and the deck keep it upright. */
 const UPRIGHT_HOLD = 1e5;
 
-/** The timber of a tie that would roll over where it sits: a rafter on its plate, a purlin on its rafters. */
+/** How far a contact may lie from the underside of what sits on it, inches: rounding. */
+const LYING_ON = 1 / 8;
+
+/** Whether a joist lies on top of what it crosses, level, nailed or screwed down there (common practice, no source). */
+function liesOn(joist: Timber, point: Vec3): boolean {
+  const under = dot(sub(point, joist.origin), joist.depthDir) + joist.depth / 2;
+  return joist.depthDir[2] > 0.99 && Math.abs(under) < LYING_ON;
+}
+
+/** The timber of a tie that would roll over where it sits: a rafter on its plate, a purlin on its rafters, a joist on its ties. */
 function sitting({ joint, meeting }: Tie): Timber | undefined {
   if (joint) return isSeatKind(joint.kind) ? joint.of : undefined;
-  return [meeting.a, meeting.b].find((t) => t.kind === "purlin");
+  return [meeting.a, meeting.b].find(
+    (t) => t.kind === "purlin" || (t.kind === "joist" && liesOn(t, meeting.point)),
+  );
 }
 
 /** What sits does not roll over: a spring square to its grain at its upper edge. */

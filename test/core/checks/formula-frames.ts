@@ -325,10 +325,10 @@ export const FORMULA_FRAMES: readonly string[] = [
   loft("1x14", "900 psf"),
   loft("4x12", "200 psf").replaceAll("count: 2, diameter: 3/4 in", "count: 1, diameter: 1/2 in"),
   given(loft("4x6"), "E: 200000 psi"),
-  given(SHED_STILL, "Fc-perp: 1.6 psi"),
+  given(loft("6x10", "60 psf"), "Fc-perp: 25 psi"),
   given(loft("6x10", "60 psf"), "Fv: 20 psi"),
   given(loft("6x10", "60 psf"), "Fc: 30 psi"),
-  given(loft("6x10", "60 psf"), "Ft: 1 psi, Fb: 9000 psi"),
+  given(loft("6x10", "400 psf"), "Ft: 20 psi, Fb: 9000 psi"),
   hung("kind: pocket, housing: 1/2 in", "150 psf"),
   SHED_STILL.replace("post: {kind: post, section: 8x8", "post: {kind: post, section: 5x5")
     .replace("leg: 30 in", "leg: 12 in")

@@ -31,6 +31,29 @@ findingsFixture(
     `#                                                                     ^^^^ note headroom-low: There is 6'-3 15/16" under plate@A above the ground, less than 6'-4": where people walk, set it 1/16 in higher`,
   ),
 );
+test.each([
+  // 76 in are 1930.4 mm
+  [
+    "units: mm\n",
+    "2133.2 mm",
+    "There is 1,930 mm under plate@A above the ground, less than 1,930.4 mm: ",
+    "1 mm",
+  ],
+  [
+    "units: mm\n",
+    "2133.57 mm",
+    "There is 1,930.3 mm under plate@A above the ground, less than 1,930.4 mm: ",
+    "1 mm",
+  ],
+  ["", "83.99 in", "There is 75.99 in under plate@A above the ground, less than 76 in: ", "1/16 in"],
+  ["", "83.998 in", "There is 75.99 in under plate@A above the ground, less than 76 in: ", "1/16 in"],
+])("headroom-low: a little less reads as less: %s%s", (units, eave, said, more) => {
+  const head = `frame: Gate\nformat: 1\n${units}`;
+  const file = low(eave, "", { head }).replaceAll("8x8", "8 in x 8 in").replace("B: 10 ft", "B: 3000 mm");
+  expect(heard(file)).toEqual([
+    `${said}where people walk, set it ${more} higher, or they strike their heads.`,
+  ]);
+});
 findingsFixture(
   "headroom-low: where people live or gather it is a warning",
   low(

@@ -10,6 +10,7 @@ import { timberUnchecked } from "../../../server/core/checks/members/timber-unch
 import { overPercent } from "../../../server/core/checks/members/use-words.ts";
 import { anyCheck, runChecks } from "../../../server/core/checks/run.ts";
 import { makeSay } from "../../../server/core/checks/speak.ts";
+import type { TimberClass } from "../../../server/core/frame/frame.ts";
 import { buildModel } from "../../../server/core/model/build.ts";
 import { computeResults, type Results } from "../../../server/core/results.ts";
 import { readFrame } from "../../../server/document/read.ts";
@@ -21,9 +22,16 @@ const OWN = [timberOverstressed, timberSlender, bearingCrushed, timberSags, timb
   anyCheck<"results", never>(c as never),
 );
 
-function resultsOf(text: string): { readonly results: Results; readonly findings: readonly Finding[] } {
-  const { frame, source } = readFrame(text);
+/** @param own design values, psi, in place of those of every class: some weaker than a file may state them */
+function resultsOf(
+  text: string,
+  own?: TimberClass["values"],
+): { readonly results: Results; readonly findings: readonly Finding[] } {
+  const { frame: read, source } = readFrame(text);
   expect(source.facts, text).toEqual([]);
+  const frame = own
+    ? { ...read, classes: read.classes.map((c) => ({ ...c, values: own, because: "for a test" })) }
+    : read;
   const model = buildModel(frame);
   const results = computeResults(model);
   const inputs = { source, frame, model, results, whole: { source, model } };
@@ -87,6 +95,41 @@ describe("timber-overstressed", () => {
     );
     expect(post.message).toContain("brace it nearer its foot");
     expect(post.unit).toBe("ratio");
+  });
+
+  test("posts that buckle whatever their wood: they are too slender", () => {
+    const slender = loft("8x8", "1000 psf").replace(
+      "post: {kind: post, section: 8x8",
+      "post: {kind: post, section: 4x4",
+    );
+    const post = resultsOf(slender).findings.find(
+      (f) => f.check === "timber-overstressed" && f.places[0]?.startsWith("post"),
+    )!;
+    expect(post.message).toMatch(
+      /^post@A1 \(4 in × 4 in\) buckles under D \+ L: it is too slender for its compression and bending together at .* and gives way, however strong its wood is\. Take a larger section, brace it nearer its foot/,
+    );
+    expect(post.value).toBeUndefined();
+  });
+
+  test("joists that roll over sideways: a wider section, or holds", () => {
+    const thin = resultsOf(loft("2x14", "1800 psf"))
+      .findings.filter((f) => f.check === "timber-overstressed")
+      .find((f) => f.places[0]?.startsWith("joist"))!;
+    expect(thin.message).toMatch(
+      / buckles under D \+ L: it is too slender for its bending .* Take a wider section, or hold it sideways/,
+    );
+  });
+
+  test("a timber that its joints cut through: no wood is left", () => {
+    // a housing as deep as the post, and one whose pegs take what it leaves
+    for (const housing of ["8 in", "7 3/4 in"]) {
+      const [found] = resultsOf(
+        SHED.replace("into: post, housing: 1/2 in", `into: post, housing: ${housing}`),
+      ).findings;
+      expect(found!.message).toMatch(
+        /^post@A1 \(8 in × 8 in\) is cut through at tie-end@A1: no wood is left there for what acts on it under D.*\. Take a larger section, or cut less away there\./,
+      );
+    }
   });
 
   test("the depth that is named does carry it", () => {
@@ -168,17 +211,16 @@ test("what is a hair over its limit never reads as all of it", () => {
 
 describe("bearing-crushed", () => {
   // without wind its own weight is all that presses
-  const soft = (psi: string): string =>
-    SHED.replace(/ {2}wind: .*\n/, "").replace(
-      "seasoning: green}",
-      `seasoning: green, values: {Fc-perp: ${psi}}, because: "soft, for a test"}`,
+  const soft = (psi: number): Finding | undefined =>
+    crushed(SHED.replace(/ {2}wind: .*\n/, ""), new Map([["Fc-perp", psi]])).find(
+      (f) => f.path === "/joints/post-head",
     );
-  const crushed = (text: string): Finding[] =>
-    resultsOf(text).findings.filter((f) => f.check === "bearing-crushed");
+  const crushed = (text: string, own?: TimberClass["values"]): Finding[] =>
+    resultsOf(text, own).findings.filter((f) => f.check === "bearing-crushed");
   const at = (text: string, path: string): Finding | undefined => crushed(text).find((f) => f.path === path);
 
   test("where no size of the joint makes it larger it points at the joint: a little over is a dent", () => {
-    const found = at(soft("1.6 psi"), "/joints/post-head");
+    const found = soft(1.6);
     expect(found).toMatchObject({ level: "warning", onKey: true });
     expect(found?.message).toContain("at post-head@");
     expect(found?.message).toContain("F_c⊥ 1.6 psi × C_M 0.67");
@@ -189,7 +231,7 @@ describe("bearing-crushed", () => {
   });
 
   test("far over is a failure: error", () => {
-    expect(at(soft("1 psi"), "/joints/post-head")?.level).toBe("error");
+    expect(soft(1)?.level).toBe("error");
   });
 
   /** Joists that hang in their ties by less than they need. */

@@ -200,7 +200,7 @@ describe("a section that is too small", () => {
       .replace("kind: rafter, section: 8x10", "kind: rafter, section: 8x11")
       .replace(
         "timber:\n",
-        'timber:\n  soft: {species: douglas-fir-larch, grade: no-1, seasoning: green, surface: rough, values: {Fc-perp: 2 psi}, because: "for a test"}\n',
+        'timber:\n  soft: {species: douglas-fir-larch, grade: no-1, seasoning: green, surface: rough, values: {Fc-perp: 25 psi}, because: "for a test"}\n',
       );
     expect(sizeIn(soft, "bearing-crushed", "/members/purlin").sizing).toMatchObject({
       kind: "none",

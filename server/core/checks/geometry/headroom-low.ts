@@ -4,6 +4,8 @@ import { halfExtent, type Interval } from "../../model/box.ts";
 import type { Model, Timber } from "../../model/model.ts";
 import { along, type Vec3 } from "../../model/vec.ts";
 import { defineCheck } from "../check.ts";
+import { fineLength } from "../formula-words.ts";
+import type { Say } from "../say.ts";
 
 interface Data {
   readonly stick: string;
@@ -82,21 +84,36 @@ export const headroomLow = defineCheck<"model", Data>({
         : "There is {clear} under {stick} above {below}, less than {limit}: where people walk, set it {more} higher, or they strike their heads.",
       {
         stick: d.stick,
-        clear: say.length(d.under - d.stand),
+        ...compared(d.under - d.stand, say),
         below:
           d.floor === undefined ? say.text("the ground") : say.text("the floor {floor}", { floor: d.floor }),
-        limit: say.length(LEAST),
-        more: say.length(Math.ceil((LEAST - d.under + d.stand) * 16 - 1e-6) / 16),
+        more: raised(LEAST - d.under + d.stand, say),
       },
     ),
   worked: (d, say) =>
     say.text("{under} − {stand} = {clear} < {limit}", {
       under: say.length(d.under),
       stand: say.length(d.stand),
-      clear: say.length(d.under - d.stand),
-      limit: say.length(LEAST),
+      ...compared(d.under - d.stand, say),
     }),
 });
+
+/** What there is and what there should be, in decimals where the two would else read the same. */
+function compared(clear: number, say: Say): { readonly clear: string; readonly limit: string } {
+  const [there, limit] = [say.length(clear), say.length(LEAST)];
+  if (there !== limit) return { clear: there, limit };
+  const step = say.metric ? 0.1 / 25.4 : 0.01;
+  return {
+    clear: fineLength(Math.floor(clear / step + 1e-6) * step, say),
+    limit: fineLength(LEAST, say),
+  };
+}
+
+/** @returns what to raise it by: no less than `more`, inches, to the next 1/16 in or whole millimetre */
+function raised(more: number, say: Say): string {
+  const step = say.metric ? 1 / 25.4 : 1 / 16;
+  return say.length(Math.ceil(more / step - 1e-6) * step);
+}
 
 /** It stands in the plane of a wall or bent that is closed. */
 function inSide({ kind, walls, bents }: Timber, closed: ReadonlySet<string>): boolean {

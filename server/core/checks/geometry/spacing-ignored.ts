@@ -6,11 +6,19 @@ interface Data {
   readonly key: "spacing" | "count";
 }
 
+/** Whether the sticks of an entry go from one timber that it names to another, in a series between them. */
+export function isBetween({ kind, between, ends }: Member): boolean {
+  return (
+    ends === undefined && between !== undefined && kind !== "brace" && kind !== "strut" && kind !== "purlin"
+  );
+}
+
 /** Whether an entry is placed as a series: between two timbers, or as purlins up a slope. */
-function isSeries({ kind, between, walls, bents, ends }: Member): boolean {
-  if (ends !== undefined) return false;
-  if (kind === "purlin") return walls === undefined && bents === undefined;
-  return between !== undefined && kind !== "brace" && kind !== "strut";
+function isSeries(member: Member): boolean {
+  const { kind, walls, bents, ends } = member;
+  return kind === "purlin"
+    ? ends === undefined && walls === undefined && bents === undefined
+    : isBetween(member);
 }
 
 export const spacingIgnored = defineCheck<"frame", Data>({

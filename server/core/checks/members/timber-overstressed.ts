@@ -52,6 +52,13 @@ function helpWords(d: OverLimit, say: Say): string {
   return say.text("Take a larger section or a better grade, or cut less away there.");
 }
 
+/** What keeps from buckling what no stronger wood would. */
+function holdWords({ use }: OverLimit, say: Say): string {
+  return use.what === "bending"
+    ? say.text("Take a wider section, or hold it sideways at shorter distances.")
+    : say.text("Take a larger section, brace it nearer its foot, or shorten what stands between its braces.");
+}
+
 export const timberOverstressed = defineCheck<"results", OverLimit>({
   meta: {
     id: "timber-overstressed",
@@ -95,10 +102,16 @@ export const timberOverstressed = defineCheck<"results", OverLimit>({
       help: helpWords(d, say),
     };
     if (!Number.isFinite(use.ratio))
-      return say.text(
-        "{stick} ({section}) buckles, or is cut through, {place} under {combination}: {what} passes what this section can take at this length at all. {help}",
-        facts,
-      );
+      // a net section of nothing has no stress, and none in tension together with bending
+      return use.unit === "ratio" && use.what !== "tension-and-bending"
+        ? say.text(
+            "{stick} ({section}) buckles under {combination}: it is too slender for its {what} {place} and gives way, however strong its wood is. {help}",
+            { ...facts, help: holdWords(d, say) },
+          )
+        : say.text(
+            "{stick} ({section}) is cut through {place}: no wood is left there for what acts on it under {combination}. Take a larger section, or cut less away there.",
+            facts,
+          );
     return use.unit === "psi"
       ? say.text(
           "{stick} ({section}) has {value} of {what} against {limit} allowed ({ratio}) {place}, under {combination}. Allowed: {made}. {help}",
