@@ -56,9 +56,9 @@ describe("keys", () => {
     expect(change("{kind: housed, into: ridge}", "{into: ridge}")).toEqual([
       "missing-key /roof/rafters/head kind",
     ]);
-    expect(change("{species: white-oak}\nmill", "{species: white-oak, values: {Fb: 900 psi}}\nmill")).toEqual([
-      "missing-key /timber/pegs because",
-    ]);
+    expect(change("{species: white-oak}\nmill", "{species: white-oak, values: {Fb: 900 psi}}\nmill")).toEqual(
+      ["missing-key /timber/pegs because"],
+    );
   });
 
   it("show an example of what is missed", () => {
