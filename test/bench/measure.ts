@@ -42,7 +42,7 @@ interface Runs {
   readonly budget: number;
 }
 
-const RUNS: Runs = { warm: 3, warmFor: 2500, warmMost: 10_000, count: 25, budget: 6000 };
+const RUNS: Runs = { warm: 3, warmFor: 5000, warmMost: 10_000, count: 25, budget: 6000 };
 
 /** @returns medians of the runs that count */
 export function measure(name: string, text: string, runs = RUNS): Row {
