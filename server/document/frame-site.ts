@@ -116,8 +116,8 @@ function readValues(at: Cursor): Pick<TimberClass, "values" | "unreadValues"> {
   }
   const gravity = within(at.at("G"), GRAVITY);
   if (gravity !== undefined) values.set("G", gravity);
-  const keys = [...STRENGTHS.map(([key]) => key), ...STIFFNESSES.map(([key]) => key), "G"] as const;
-  const unread = at.isMap ? keys.some((key) => at.has(key) && !values.has(key)) : at.isWritten;
+  // a key that is mistyped may be any of them
+  const unread = at.isMap ? at.entries().some(([key]) => !values.has(key as DesignValueKey)) : at.isWritten;
   return { values, ...(unread && { unreadValues: true }) };
 }
 

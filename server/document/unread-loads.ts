@@ -32,9 +32,8 @@ const SIDE = /^\/siding\/[^/]+$/;
 
 const isLost = (node: Tree): boolean => node.kind === "blank" && node.lost;
 
-/** Values that are lost without a fact of their own: of an inline map that is never closed the last one. */
+/** Values that are lost without a fact of their own: of an inline map that is never closed the last one, and names of no anchor. */
 function* lostIn(root: Tree, incomplete: ReadonlySet<Tree>): Generator<Pointer> {
-  if (incomplete.size === 0) return;
   for (const { pointer, node } of walkTree(root)) {
     if (isLost(node)) yield pointer;
     if (node.kind !== "map" || !incomplete.has(node) || !SIDE.test(pointer)) continue;
@@ -53,6 +52,9 @@ export function unreadLoads(
   incomplete: ReadonlySet<Tree>,
   facts: readonly SourceFact[],
 ): Pointer[] {
-  const keys = [...facts.flatMap((fact) => keyOf(fact) ?? []), ...lostIn(root, incomplete)];
+  const mayBeLost =
+    incomplete.size > 0 || facts.some(({ kind }) => kind === "yaml" || kind === "alias-limit");
+  const lost = mayBeLost ? lostIn(root, incomplete) : [];
+  const keys = [...facts.flatMap((fact) => keyOf(fact) ?? []), ...lost];
   return [...new Set(keys.filter((key) => LOADS.test(key)))];
 }

@@ -42,7 +42,7 @@ export function padPressure(load: number, side: number, off: Vec2): PadPressure 
 
 /**
  * Sums of both shares up to this much past a sixth count as a sixth: rounding parts them, and the corner that lifts there is
- * so small that the plane leaves it no legs, while the pressure is the same in twelve figures.
+ * so small that the plane leaves it no legs, while the pressure is the same in eleven figures.
  */
 const AT_SIXTH = 1e-6;
 

@@ -204,7 +204,7 @@ function areApart(a: Solid, b: Solid): boolean {
   return AXES.some((k) => a.low[k] > b.high[k] + TOUCH || b.low[k] > a.high[k] + TOUCH);
 }
 
-/** Whether two solids have a contact at all: as `contact` tells it, in half the time. */
+/** Whether two solids have a contact at all: as `contact` tells it, without working out where. */
 export function touch(a: Solid, b: Solid): boolean {
   return !areApart(a, b) && (contactFrom(a, b) ?? contactFrom(b, a)) !== undefined;
 }

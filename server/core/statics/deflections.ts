@@ -70,7 +70,7 @@ export function bentLine(
 }
 
 /**
- * The same of the forces at the elements' ends alone, as if moments ran straight from end to end.
+ * The same of the forces at each element’s first end alone, as if its own loads did nothing between its ends.
  * @param tips forces at the ends of all elements
  */
 export function bentByEnds(

@@ -1,7 +1,7 @@
 /**
  * Basic loads that are sums of others of their kind: snow on part of a roof is a share of all of it and of another part, wind
  * with suction inside is what the other three make. Only those that no others add up to have to be solved. Those of another
- * kind do not serve, though live load on a roof presses like snow: what is known of one would change with the other.
+ * kind do not serve, though live load on a roof presses like snow: else all that is kept of the one would go with the other.
  */
 import { at, bump, int } from "../analysis/numbers.ts";
 import type { Timber } from "../model/model.ts";

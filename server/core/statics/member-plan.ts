@@ -85,7 +85,7 @@ function reading(frame: FrameStructure, elements: readonly number[], x: number):
     const share = Math.min(Math.max((x - piece.from) / (piece.to - piece.from), 0), 1);
     const own = PLACES.findIndex((s) => Math.abs(s - share) < NEAR);
     return own >= 0
-      ? { stick, share, row: rowOf(element, own), weights: undefined }
+      ? { stick, share: PLACES[own] as number, row: rowOf(element, own), weights: undefined }
       : { stick, share, row: rowOf(element, 0), weights: weightsAt(share) };
   }
   return undefined;

@@ -2,8 +2,8 @@
  * How far one timber bends under the combinations, as far as its limits go: the worst place under all load, and under what
  * comes and goes.
  *
- * What bends it is linear: the forces at the ends of its elements, and for each basic load what that leads off the straight
- * line between them. A sum of those says where a combination may bend further than all before, but for rounding; only there
+ * What bends it is linear: the forces at the first end of each element, and for each basic load what that leads off the line
+ * that follows from them. A sum of those says where a combination may bend further than all before, but for rounding; only there
  * is it worked out from the sections themselves.
  */
 import type { Combined } from "../analysis/combined.ts";

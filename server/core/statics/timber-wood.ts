@@ -9,8 +9,13 @@ import { type TimberValues, timberValues } from "../wood/stated-values.ts";
  * stated one cannot be read.
  */
 export function woodOf(timber: Timber): TimberValues | undefined {
+  return timber.class?.unreadValues ? undefined : readableWoodOf(timber);
+}
+
+/** The same, whether or not every stated value can be read. */
+function readableWoodOf(timber: Timber): TimberValues | undefined {
   const species = timber.class?.species?.text;
-  if (species === undefined || timber.class?.unreadValues) return undefined;
+  if (species === undefined) return undefined;
   const found = timberValues({
     species,
     grade: timber.class?.grade?.text,
@@ -55,6 +60,7 @@ const FALLBACK_MODULUS = 1_000_000;
 
 /** E′ in psi. */
 export function modulusOf(timber: Timber): number {
-  const wood = woodOf(timber);
+  // a strength that cannot be read leaves the stiffness as it is
+  const wood = readableWoodOf(timber);
   return wood ? adjustedFor(timber, wood, NO_DURATION).E.value : FALLBACK_MODULUS;
 }

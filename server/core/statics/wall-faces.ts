@@ -8,6 +8,7 @@
 import type { Pointer, Siding } from "../frame/frame.ts";
 import { atEnd, type DeadEnd, sidingDead } from "../loads/dead.ts";
 import { tributaryWidths } from "../loads/tributary.ts";
+import { isOpenWall } from "../loads/wind-enclosed.ts";
 import { gridLines, type Line } from "../model/grid.ts";
 import type { Model, RoofSlope, Timber } from "../model/model.ts";
 import type { Vec3 } from "../model/vec.ts";
@@ -42,8 +43,6 @@ export interface WallFace {
   readonly uncarried: number;
 }
 
-/** From here on a side counts as open, section 26.2 (memory). */
-const OPEN_FROM = 0.8;
 /** girts count as carrying a side from this part of its length on (common practice) */
 const ALL_ALONG = 0.8;
 /** timbers of one row lie within so many inches of each other */
@@ -254,7 +253,7 @@ function faceOf(model: Model, line: Line, k: 0 | 1, outward: -1 | 1): WallFace |
     gross,
     openings,
     openingsKnown: siding === undefined || openingsKnown(siding, model.frame.unreadLoads),
-    solid: openings >= OPEN_FROM * gross ? 1 - openings / gross : 1,
+    solid: isOpenWall({ gross, openings }) ? 1 - openings / gross : 1,
     shares: [...upright, ...gable.shares],
     uncarried: ((upright.length > 0 ? 0 : rectangle) + gable.bare) / SQUARE_FOOT,
   };

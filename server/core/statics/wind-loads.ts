@@ -53,7 +53,7 @@ function standsInWind(t: Timber, toward: Vec3, { class: kind, openSide, faces }:
   const facing = faces.filter((face) => Math.abs(dot(face.outward, toward)) > 0.5);
   const on = facing.filter((face) => t.walls.includes(face.line) || t.bents.includes(face.line));
   if (on.some((face) => face.siding && face.solid === 1)) return false;
-  // behind closed sides only what stands in one with openings meets the wind
+  // behind closed sides only what stands in an open one meets the wind
   return (kind !== "partially-enclosed" && openSide) || on.length > 0;
 }
 

@@ -68,6 +68,7 @@ describe("a stated design value that cannot be read: the table's does not stand 
     ["too large", "{Fb: 60000 psi}", "value-out-of-range"],
     ["no map", "600 psi", "wrong-shape"],
     ["nothing", "{Fb: , Ft: 400 psi}", "wrong-shape"],
+    ["a key that is mistyped", "{Fbb: 600 psi}", "unknown-key"],
   ])("%s", (_, values, check) => {
     const { evaluation, findings } = slipped(["grade: no-1", `grade: no-1, values: ${values}, because: x`]);
     expect(findings.map(({ finding }) => finding.check)).toContain(check);
@@ -76,6 +77,10 @@ describe("a stated design value that cannot be read: the table's does not stand 
     expect(named.length).toBeGreaterThan(3);
     expect(frame?.unchecked.map(({ id }) => id)).toEqual(expect.arrayContaining(named));
     expect(findings.map(({ finding }) => finding.check)).not.toContain("timber-unchecked");
+    // what it is stiff by has nothing to do with it
+    const whole = slipped(["grade: no-1", "grade: no-1, because: x"]).evaluation!.results.frame!;
+    const moduli = ({ solution }: typeof whole) => solution.hold.structure.elements.map(({ E }) => E);
+    expect(moduli(frame!)).toEqual(moduli(whole));
   });
 });
 

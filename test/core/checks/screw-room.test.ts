@@ -87,7 +87,7 @@ describe("fasteners-crowded", () => {
     under(
       CROWD,
       "screws: ",
-      "#@83-89 warning fasteners-crowded: they stand 1/4 in from the slanting end of knee@A1-A2 along its grain, less than 1 1/4 in, and the wood splits. 4 have room",
+      "#@83-89 warning fasteners-crowded: they stand 1/4 in from the slanting end of knee@A1-A2 along its grain, less than 1 1/4 in, and the wood splits. No more than 4 fit",
     ),
     ROOM,
   );
@@ -283,7 +283,7 @@ describe("heads of rafters in a ridge, on screws that slant down at 45° (plane 
     expect(found).toMatchObject({ check: "fasteners-crowded", value: 3, limit: 2, unit: "count" });
     // (4 × 2 + 3) × 5/16 in
     expect(found?.message).toMatch(
-      /^3 screws of 5\/16 in are too many at rafter-head@[AB]\.\d: rafter@[AB]\.\d is 3 in wide, and in their row they need 3 7\/16 in, and the wood splits\. 2 have room/,
+      /^3 screws of 5\/16 in are too many at rafter-head@[AB]\.\d: rafter@[AB]\.\d is 3 in wide, and in their row they need 3 7\/16 in, and the wood splits\. No more than 2 fit/,
     );
     const mended = fixed(crowd, "fasteners-crowded", 0, true);
     expect(mended).toContain("fasten: {kind: screws, count: 2, diameter: 5/16 in, length: 8 in}");

@@ -67,6 +67,7 @@ test.each([
   ["/floors/loft", GOATS, /loft: \{on.*/, "loft: 20 psf"],
   ["/floors", GOATS, "floors:", "florrs:"],
   ["/siding/B/weight", GOATS, "B: {openings: 8 ft²}", "B: {openings: 8 ft², weight: 4 pfs}"],
+  ["/siding/B/openings", GOATS, "B: {openings: 8 ft²}", "B: {openings: *door}"],
   ["/roof/covering/kind", OPEN, "kind: standing-seam", "kind: salte"],
   ["/roof/covering/weight", OPEN, "standing-seam,", "standing-seam, wieght: 12 psf,"],
   ["/timber/rafters/weight", OPEN, "grade: no-2,", "grade: no-2, weight: 30 pcff,"],

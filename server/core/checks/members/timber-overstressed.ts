@@ -1,4 +1,5 @@
 import { caseWords } from "../../statics/case-words.ts";
+import type { MemberUse } from "../../statics/frame-results.ts";
 import { defineCheck } from "../check.ts";
 import type { Say } from "../say.ts";
 import { sectionPath, spokenFor } from "./member-path.ts";
@@ -59,6 +60,10 @@ function holdWords({ use }: OverLimit, say: Say): string {
     : say.text("Take a larger section, brace it nearer its foot, or shorten what stands between its braces.");
 }
 
+/** No stress at all is allowed it (R_B over 50), or what acts together passes what buckles it; where no wood is left there is no stress. */
+const isSlender = ({ unit, what, value, limit }: MemberUse): boolean =>
+  unit === "ratio" ? what !== "tension-and-bending" : limit === 0 && value > 0;
+
 export const timberOverstressed = defineCheck<"results", OverLimit>({
   meta: {
     id: "timber-overstressed",
@@ -102,8 +107,7 @@ export const timberOverstressed = defineCheck<"results", OverLimit>({
       help: helpWords(d, say),
     };
     if (!Number.isFinite(use.ratio))
-      // a net section of nothing has no stress, and none in tension together with bending
-      return use.unit === "ratio" && use.what !== "tension-and-bending"
+      return isSlender(use)
         ? say.text(
             "{stick} ({section}) buckles under {combination}: it is too slender for its {what} {place} and gives way, however strong its wood is. {help}",
             { ...facts, help: holdWords(d, say) },
