@@ -46,36 +46,34 @@ export class EditorWindow {
 
   /** Chooses a command from the palette; `title` as it stands there. */
   async choose(title: string): Promise<void> {
-    const row = this.page.locator(".quick-input-widget .monaco-list-row.focused").filter({ hasText: title });
     // a list that was open before an extension was loaded does not get its commands
-    await until(async () => {
-      await this.page.keyboard.press("F1");
-      const found = await this.#offers(title, row).catch(() => false);
-      if (!found) await this.page.keyboard.press("Escape");
-      return found;
-    }, `the command ${title}`);
-    await this.input.press("Enter");
-  }
-
-  /** Whether the palette, once it is open, has the command first; rejects where it does not open. */
-  async #offers(title: string, row: Locator): Promise<boolean> {
-    const timeout = 1500;
-    await this.input.fill(`>${title}`, { timeout });
-    await row.waitFor({ timeout });
-    return true;
+    await this.#pick(["F1"], `>${title}`, title);
   }
 
   /** Chooses a colour theme as a user does; `name` as the list shows it. */
   async chooseTheme(name: string): Promise<void> {
-    await this.page.keyboard.press("Control+k");
-    await this.page.keyboard.press("Control+t");
-    await this.input.fill(name);
-    await this.page
-      .locator(".quick-input-widget .monaco-list-row.focused")
-      .filter({ hasText: name })
-      .waitFor();
-    await this.input.press("Enter");
+    await this.#pick(["Control+k", "Control+t"], name, name);
     await this.page.locator(".quick-input-widget").waitFor({ state: "hidden" });
+  }
+
+  /** Takes what a list has first, opened again where it did not have it or a page that was still opening closed it. */
+  async #pick(keys: readonly string[], typed: string, text: string): Promise<void> {
+    const row = this.page.locator(".quick-input-widget .monaco-list-row.focused").filter({ hasText: text });
+    await until(async () => {
+      for (const key of keys) await this.page.keyboard.press(key);
+      const found = await this.#offers(typed, row).catch(() => false);
+      if (!found) await this.page.keyboard.press("Escape");
+      return found;
+    }, `${text} in its list`);
+    await this.input.press("Enter");
+  }
+
+  /** Whether a list, once it is open, has something first; rejects where it does not open. */
+  async #offers(typed: string, row: Locator): Promise<boolean> {
+    const timeout = 1500;
+    await this.input.fill(typed, { timeout });
+    await row.waitFor({ timeout });
+    return true;
   }
 
   /** The text of a file as it stands on the disk. */
