@@ -265,12 +265,6 @@ test.each(["{kind: joist", "{kind: joist, section: 4x"])(
 findingsFixture(
   "unknown-id: a place that the grid does not have, with those that it has, and a level for a line",
   gate({
-    grid: `
-      grid:
-        walls: {A: 0, B: 10 ft}
-        bents: {1: 0, 2: 9 ft}
-        levels: {pier-top: 8 in, eave: 8 ft}
-    `,
     members: `
       members:
         post: {kind: post, section: 8x8, at: [A1, A2], from: pier-top, to: plate}
