@@ -86,7 +86,11 @@ function aboutKey(snapshot: Asked, spot: Spot): Part[] {
 function missingAt({ evaluation, say }: Snapshot, path: string, figures: boolean): string | undefined {
   const part = keysOf(path)[0] === "roof" ? "/roof" : path;
   const gaps = evaluation?.results.frame?.solution.loads.gaps ?? [];
-  const own = gaps.filter(({ lacks }) => lacks.some((key) => key === part || key.startsWith(`${part}/`)));
+  // snow is reckoned by the exposure that stands under the wind: what a load lacks may stand elsewhere
+  const own = gaps.filter(
+    ({ what, lacks }) =>
+      part === `/site/${what}` || lacks.some((key) => key === part || key.startsWith(`${part}/`)),
+  );
   return gapWords(own, say, figures)[0];
 }
 

@@ -105,6 +105,13 @@ test.each([
     "load of floor loft (mend “on” under “loft”)",
   ],
   ["snow", "30 psf", "30 pfs", "/site/snow", "snow (mend “ground” under “snow”)"],
+  [
+    "snow, for want of what stands under the wind",
+    "exposure: B, ",
+    "",
+    "/site/snow",
+    "snow (mend “exposure” under “wind”)",
+  ],
 ])("a key whose load is in no figure says so, without figures beside it: %s", (_, from, to, path, words) => {
   expect(over(slipped(GOATS, from, to), path)).toContain(
     "In no check, since the file lacks it or it cannot be read: ",

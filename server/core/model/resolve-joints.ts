@@ -140,7 +140,6 @@ const MOST_LAP = 1 / 2;
 
 /** Timbers that run alike, one beside or inside the other: an end is jointed into what comes after it, not into these. */
 function besideNotAfter({ of, end, into, intoEnd }: Side): boolean {
-  if (isBracing(of.kind) || isBracing(into.kind)) return false;
   if (Math.abs(dot(of.axis, into.axis)) < 0.99) return false;
   if (end === "side" || intoEnd === "side") return true;
   const [own, other] = [runAlong(of, of.axis), runAlong(into, of.axis)];

@@ -7,7 +7,8 @@
  *
  * Uprights. Held above the foot: 1.0 × between held places, 2.1 × what stands free above (appendix G, cantilever). Not
  * held, with knees in that plane: the frame sways. 2.4 × from the pinned foot to the knees' lower bearing (appendix G:
- * foot free to turn, top held against turning, free to shift), 1.0 × the pieces above. Not held and without knees there:
+ * foot free to turn, top held against turning, free to shift), 1.0 × the pieces above, but 2.1 × what stands free above
+ * the uppermost timber that runs that way (appendix G: it is a cantilever on it). Not held and without knees there:
  * it leans on the uprights that have some, 1.0 × between the timbers that run that way, and those carry its load as well:
  * their length grows by √(ΣP ÷ ΣP of the swaying ones), P from the analysis: the story buckles as a whole, so each swaying
  * upright must be good for that much more than its own load (derived; of equal uprights that have the same share each).
@@ -130,8 +131,14 @@ export function uprightLength(
   }
   const lowest = knees[0];
   const above = [...knees, ...stops, span].filter((at) => at >= (lowest ?? 0)).sort((a, b) => a - b);
-  if (lowest !== undefined)
-    return longer(one(lowest, SWAY * crowd, "sways"), between([lowest, ...above], 1, "above-knee"));
+  if (lowest !== undefined) {
+    const top = Math.max(...stops);
+    const free = top > (knees.at(-1) ?? 0) ? one(span - top, FREE, "free-end") : one(0, 1, "above-knee");
+    return longer(
+      longer(one(lowest, SWAY * crowd, "sways"), between([lowest, ...above], 1, "above-knee")),
+      free,
+    );
+  }
   if (othersSway) return between([0, ...above], 1, "leans");
   return one(span, SWAY, "unheld");
 }

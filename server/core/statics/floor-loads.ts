@@ -95,7 +95,8 @@ class Planner {
   ) {
     const [x = 1, y = 0] = row[0]?.axis ?? [];
     this.along = [x, y, 0];
-    this.across = [-y, x, 0];
+    // onward from bent 1 or wall A: spans across the joists are counted that way
+    this.across = x < y ? [y, -x, 0] : [-y, x, 0];
     this.top = row[0] ? topOf(row[0]) : 0;
     const names = new Set(row.map((t) => t.id));
     this.#row = row.map((t) => this.#plank(t, true));

@@ -52,6 +52,15 @@ findingsFixture(
 );
 
 findingsFixture(
+  "timbers-overlap: a strut placed by hand inside a post: no joint is assumed in line with its grain",
+  gateWith(`
+        prop: {kind: strut, section: 4x4, ends: [{at: A1, level: 2 ft}, {at: A1, level: 4 ft}]}
+      # ^^^^ error timbers-overlap: prop takes the same space as post@A1 to a depth of 2 in, around 36 in up, and no joint lets one into the other. They run alike, so both cannot be there. Move or remove one.
+  `),
+  ONLY,
+);
+
+findingsFixture(
   "timbers-overlap: a beam runs through two posts near its middle: one warning that says how many",
   gateWith(`
         rail: {kind: beam, section: 4x6, walls: [A], from: -2 ft, to: 11 ft, top: 4 ft}

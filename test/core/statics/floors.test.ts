@@ -51,6 +51,16 @@ describe("a loft from edge to edge [derived]", () => {
     expect(first.reach).toEqual([(3 + 24) / 2, 36].map((v) => expect.closeTo(v, 9)));
   });
 
+  test("spans across the joists are counted onward: from wall A, and from bent 1 under joists from wall to wall", () => {
+    const over = "joist: {kind: joist, section: 4x6, between: [girt@A1-A2, girt@B1-B2], count: 4}";
+    const [alike, crosswise] = [
+      withFloor([girt("tie-top"), JOIST], "on: joist, live: 40 psf"),
+      withFloor([girt("tie-top"), over], "on: joist, live: 40 psf"),
+    ].map((text) => loaded(text).plan.across.map((v) => v + 0));
+    expect(alike).toEqual([0, 1, 0]);
+    expect(crosswise).toEqual([1, 0, 0]);
+  });
+
   test("girts that lie lower carry none of it, which is told with how much", () => {
     const text = withFloor([girt("6 ft 8 in"), JOIST], "on: joist, live: 40 psf");
     // from the outer edge of the first joist to that of the last: 22 to 98 in

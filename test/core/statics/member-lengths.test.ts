@@ -52,6 +52,18 @@ describe("one upright [memory]", () => {
     });
   });
 
+  test("knees to a tie: 2.1 × what stands free above the tie, unless knees hold it there", () => {
+    expect(uprightLength({ ...free, knees: [20], stops: [40] }, 1, true)).toMatchObject({
+      length: 60,
+      factor: 2.1,
+      why: "free-end",
+    });
+    expect(uprightLength({ ...free, knees: [20, 80], stops: [40, 100] }, 1, true)).toMatchObject({
+      effective: 48,
+      why: "sways",
+    });
+  });
+
   test("held above the foot: 1.0 between held places, knees or not; 2.1 × what stands free", () => {
     expect(uprightLength({ ...free, held: [40, 100], knees: [60] }, 1, true)).toMatchObject({
       length: 60,
