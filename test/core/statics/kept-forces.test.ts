@@ -2,6 +2,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { type Evaluation, evaluate } from "../../../server/core/evaluate.ts";
+import { roofAreas } from "../../../server/core/statics/load-path.ts";
 import { readFrame } from "../../../server/document/read.ts";
 
 const read = (name: string, folder = "samples"): string =>
@@ -21,6 +22,7 @@ function told({ results, findings }: Evaluation): unknown {
     joints: [...(frame?.joints ?? [])],
     piers: frame?.piers.map(({ pier, down, up, sideways }) => ({ id: pier.id, down, up, sideways })),
     racking: frame?.racking,
+    roof: frame && [...roofAreas(frame.model, frame.solution.loads.strips)],
   };
 }
 
@@ -97,6 +99,14 @@ test("the sag of a span that is scarfed, while the forces stay", () => {
   const spans = [...(after.results.frame?.members ?? [])].filter(([id]) => id.startsWith("plate@A."));
   expect(spans.length).toBeGreaterThan(1);
   expect(told(after)).toEqual(told(evaluated(typed)));
+});
+
+test("a grade that no table has is told with its timbers while only the loads change", () => {
+  const text = read("cider-press-pavilion").replace("grade: no-1", "grade: no-9");
+  const typed = text.replace("ground: 45 psf", "ground: 55 psf");
+  expect(typed).not.toBe(text);
+  const told = (e: Evaluation) => e.findings.find(({ check }) => check === "unknown-id")?.message;
+  expect(told(evaluated(typed, evaluated(text)))).toBe(told(evaluated(typed)));
 });
 
 test("one thing after another: what was kept of three steps is still true", () => {
