@@ -49,6 +49,8 @@ function signatureOf(model: Model, actions: JointActions): string {
       j.end,
       j.into.id,
       j.meeting.point,
+      // an end that meets two timbers hangs on the one that the file names
+      j.assumed,
       actions.endSpring(j),
       actions.pulls(j.of),
     ]),

@@ -101,6 +101,14 @@ test("the sag of a span that is scarfed, while the forces stay", () => {
   expect(told(after)).toEqual(told(evaluated(typed)));
 });
 
+test("a joint as the program assumed it, written into the file: its timber hangs on what it names", () => {
+  const text = read("market-stall", "test/frames").replace(/^joints:\n(?: {2}.*\n|#.*\n)*/m, "");
+  const typed = `${text}joints:\n  post-a-end-sill: {kind: mortise-and-tenon, of: post-a, into: end-sill}\n`;
+  const before = evaluated(text);
+  expect(before.model.joints.some(({ id, assumed }) => assumed && id.startsWith("post-a-end-sill@"))).toBe(true);
+  expect(told(evaluated(typed, before))).toEqual(told(evaluated(typed)));
+});
+
 test("a grade that no table has is told with its timbers while only the loads change", () => {
   const text = read("cider-press-pavilion").replace("grade: no-1", "grade: no-9");
   const typed = text.replace("ground: 45 psf", "ground: 55 psf");
