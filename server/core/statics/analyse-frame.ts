@@ -31,6 +31,7 @@ function signatureOf(model: Model, actions: JointActions): string {
       t.id,
       t.kind,
       t.walls,
+      t.bents,
       t.origin,
       t.axis,
       t.depthDir,

@@ -109,6 +109,18 @@ test("a joint as the program assumed it, written into the file: its timber hangs
   expect(told(evaluated(typed, before))).toEqual(told(evaluated(typed)));
 });
 
+test("a girt in the same place that stands in a bent only by its name: it carries the siding there", () => {
+  const girt = (a: string, b: string): string =>
+    read("goat-shed").replace(
+      "  king-post:",
+      `  girt: {kind: girt, section: 6x6, ends: [{at: ${a}, level: 4 ft}, {at: ${b}, level: 4 ft}]}\n  king-post:`,
+    );
+  const [free, typed] = [girt("A@14 ft", "B@14 ft"), girt("A3", "B3")];
+  const before = evaluated(free);
+  expect(told(evaluated(typed, before))).toEqual(told(evaluated(typed)));
+  expect(evaluated(typed).results.frame?.joints).not.toEqual(before.results.frame?.joints);
+});
+
 test("a grade that no table has is told with its timbers while only the loads change", () => {
   const text = read("cider-press-pavilion").replace("grade: no-1", "grade: no-9");
   const typed = text.replace("ground: 45 psf", "ground: 55 psf");
