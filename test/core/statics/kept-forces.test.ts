@@ -158,3 +158,12 @@ test.each([
   expect(about(evaluated(typed))).not.toEqual(about(before));
   expect(about(evaluated(goats, evaluated(typed)))).toEqual(about(before));
 });
+
+test("a strength that cannot be read leaves the forces: braces that pulled still do", () => {
+  const text = read("loft", "test/frames");
+  const typed = text.replace("grade: no-1", "grade: no-1, values: {Fb: 9x0 psi}");
+  expect(typed).not.toBe(text);
+  const { frame } = evaluated(typed).results;
+  expect(frame?.unchecked.length).toBeGreaterThan(0);
+  expect([...frame!.joints]).toEqual([...evaluated(text).results.frame!.joints]);
+});
