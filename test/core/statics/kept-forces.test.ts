@@ -105,7 +105,9 @@ test("a joint as the program assumed it, written into the file: its timber hangs
   const text = read("market-stall", "test/frames").replace(/^joints:\n(?: {2}.*\n|#.*\n)*/m, "");
   const typed = `${text}joints:\n  post-a-end-sill: {kind: mortise-and-tenon, of: post-a, into: end-sill}\n`;
   const before = evaluated(text);
-  expect(before.model.joints.some(({ id, assumed }) => assumed && id.startsWith("post-a-end-sill@"))).toBe(true);
+  expect(before.model.joints.some(({ id, assumed }) => assumed && id.startsWith("post-a-end-sill@"))).toBe(
+    true,
+  );
   expect(told(evaluated(typed, before))).toEqual(told(evaluated(typed)));
 });
 
