@@ -13,6 +13,7 @@ import { footFindings } from "./joint-findings.ts";
 import { JOINT, timberOf } from "./joint-json.ts";
 import { jsonText } from "./json-text.ts";
 import { entryOf } from "./report-json.ts";
+import { gapsOf } from "./results-json.ts";
 
 export function footJson(file: string, foot: PostFoot, snapshot: Snapshot): string {
   const { say, evaluation } = snapshot;
@@ -51,6 +52,7 @@ export function footJson(file: string, foot: PostFoot, snapshot: Snapshot): stri
         whole: hold?.whole ?? null,
         ratio: ratio === undefined || !Number.isFinite(ratio) ? null : figure(ratio),
       })),
+    gaps: frame ? gapsOf(frame) : [],
     findings: footFindings(foot, snapshot).map((located) => ({
       ...entryOf(file, located),
       ...(located.finding.accepted === undefined ? {} : { because: located.finding.accepted }),

@@ -10,7 +10,7 @@ import { VERSION } from "../version.ts";
 import { findingsAt } from "./joint-findings.ts";
 import { jsonText } from "./json-text.ts";
 import { entryOf } from "./report-json.ts";
-import { jointsOf } from "./results-json.ts";
+import { gapsOf, jointsOf } from "./results-json.ts";
 
 /** Version of the shape; raised when a member changes its meaning or goes. */
 export const JOINT = 1;
@@ -45,6 +45,7 @@ export function jointJson(file: string, joint: Joint, snapshot: Snapshot): strin
       how: noteWords(row.how, say),
     })),
     forces: forces ?? null,
+    gaps: frame ? gapsOf(frame) : [],
     findings: findingsAt(joint, snapshot).map((located) => ({
       ...entryOf(file, located),
       ...(located.finding.accepted === undefined ? {} : { because: located.finding.accepted }),

@@ -311,9 +311,13 @@ function frameOf(frame: FrameResults, say: Say) {
       timbers: timbersOf(elements, solution.hold),
       direction: figures(direction),
     })),
-    gaps: solution.loads.gaps.map(({ what, ...gap }) => ({ load: what, ...gap })),
+    gaps: gapsOf(frame),
   };
 }
+
+/** Loads that are in no figure of the frame, or not as the file says them. */
+export const gapsOf = ({ solution }: FrameResults) =>
+  solution.loads.gaps.map(({ what, ...gap }) => ({ load: what, ...gap }));
 
 const lineOf = ({ id, symbol, what, unit, note, ...known }: LoadLine, say: Say) => ({
   id,

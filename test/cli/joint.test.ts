@@ -25,6 +25,8 @@ function call(...args: readonly string[]) {
       if (file === "shed") return new TextEncoder().encode(SHED);
       if (file === "thin")
         return new TextEncoder().encode(SHED.replace("thickness: 2 in", "thickness: 1 in"));
+      if (file === "gusty")
+        return new TextEncoder().encode(BOLTED(false).replace(/speed: \d+ mph/, "speed: 9x mph"));
       if (file === "doweled")
         return new TextEncoder().encode(BOLTED(false).replace("embedded-strap", "dowel"));
       if (file === "stated")
@@ -117,6 +119,14 @@ describe("as JSON", () => {
     );
     const thin = JSON.parse(call("thin", "post-head@A1", "--format", "json").out);
     expect(thin.findings).toContainEqual(expect.objectContaining({ check: "tenon-thin", value: 1 }));
+  });
+  test("loads that are in no figure, with what the file lacks", () => {
+    const gapsAt = (file: string, id: string): unknown =>
+      JSON.parse(call(file, id, "--format", "json").out).gaps;
+    expect(gapsAt("bolted", "post-head@A1")).toEqual([]);
+    const gaps = [{ load: "wind", lacks: ["/site/wind/speed"] }];
+    expect(gapsAt("gusty", "post-head@A1")).toEqual(gaps);
+    expect(gapsAt("gusty", "post-foot@A1")).toEqual(gaps);
   });
 });
 

@@ -82,7 +82,7 @@ export interface Prepared {
 
 /**
  * Factorises a structure once; each case then costs a few solves.
- * @param like a structure of the very same sticks, held otherwise: what was made of them serves again
+ * @param like another structure: what was made of the very same sticks serves again, or else of sticks that are alike
  */
 export function prepare(structure: Structure, options: Options = {}, like?: Prepared): Prepared {
   const faults = validate(structure);

@@ -24,6 +24,8 @@ export interface Matrix {
   /** Unknown of each motion, or −1 when it is held or when nothing resists it at all. */
   readonly unknown: Int32Array;
   readonly motion: Int32Array;
+  /** Written anew at every solve: right side and unknowns. */
+  readonly scratch: Float64Array;
   /** Motions that are free and that nothing resists. */
   readonly unresisted: readonly number[];
   /** Diagonal of the matrix over all motions, and 1/√ of it by unknown. */
@@ -71,6 +73,7 @@ export function assemble(system: System): Matrix {
     n: motion.length,
     unknown: numbered(motion, size),
     motion,
+    scratch: new Float64Array(motion.length),
     unresisted,
     diagonal,
     scale: Float64Array.from(motion, (k) => 1 / Math.sqrt(at(diagonal, k))),

@@ -81,9 +81,8 @@ export function failedCombination(id: string, faults: readonly CaseFault[]): Com
 
 type Figures = "tips" | "links" | "motions" | "reactions";
 
-/** Sum of one kind of figures of all terms. */
-export function sumOf(terms: readonly Term[], what: Figures, length: number): Float64Array {
-  const out = new Float64Array(length);
+/** Sum of one kind of figures of all terms. @param out all nought; where it is written */
+export function sumOf(terms: readonly Term[], what: Figures, out: Float64Array): Float64Array {
   // four at a time, so that the sums are read and written less
   let n = 0;
   for (; n + 3 < terms.length; n += 4)
@@ -152,14 +151,14 @@ export class Sum implements Combined {
   }
 
   motions(): Float64Array {
-    this.#motions ??= sumOf(this.#terms, "motions", this.#system.size);
+    this.#motions ??= sumOf(this.#terms, "motions", new Float64Array(this.#system.size));
     return this.#motions;
   }
 
   reactions(): Reactions {
     if (!this.#reactions) {
       const { ground } = this.#system;
-      const all = this.#held ?? sumOf(this.#terms, "reactions", 6 * ground.nodes.length);
+      const all = this.#held ?? sumOf(this.#terms, "reactions", new Float64Array(6 * ground.nodes.length));
       this.#reactions = ground.nodes.map((node, n) => ({ node, force: toGlobal(ground, all, node, n) }));
     }
     return this.#reactions;

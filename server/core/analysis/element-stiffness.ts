@@ -105,9 +105,14 @@ function bend(
  * Local motions of a stick's end from the motions of its node, 6 × 6 by rows: turn into local axes, with a rigid arm.
  * @param arm from the node to the end, global axes
  * @param frame rows of the node's own axes (skew support), or nothing for global axes
+ * @param t where it is written
  */
-export function endFollowsNode(axes: LocalAxes, arm: Vec3, frame: Rows | undefined): Float64Array {
-  const t = new Float64Array(36);
+export function endFollowsNode(
+  axes: Pick<LocalAxes, "x" | "y" | "z">,
+  arm: Vec3,
+  frame: Rows | undefined,
+  t: Float64Array,
+): Float64Array {
   turnRow(t, 0, axes.x, arm, frame);
   turnRow(t, 1, axes.y, arm, frame);
   turnRow(t, 2, axes.z, arm, frame);
@@ -131,15 +136,16 @@ const inFrame = (frame: Rows, v: Vec3): Vec3 => [dot(frame[0], v), dot(frame[1],
 /**
  * Tᵀ K T for a stick with end transformations `ti`, `tj`: into the axes of its nodes.
  * @param half room for a matrix, overwritten
+ * @param out all nought; where it is written
  */
 export function toNodes(
   k: Float64Array,
   ti: Float64Array,
   tj: Float64Array,
   half: Float64Array,
+  out: Float64Array,
 ): Float64Array {
   half.fill(0);
-  const out = new Float64Array(ENDS * ENDS);
   // half = K T, columns by end
   for (let r = 0; r < ENDS; r++)
     for (let end = 0; end < 2; end++) {

@@ -28,6 +28,8 @@ export interface Factor {
   readonly inverse: Float64Array;
   /** Unknowns held for lack of resistance, and all pivots before that. */
   readonly held: readonly number[];
+  /** Written anew at every solve: what one front gathers from below. */
+  readonly scratch: Float64Array;
 }
 
 /** Pivots of the scaled matrix below this are taken for nought. */
@@ -88,7 +90,8 @@ export function factorise(
     }
     top += size * size;
   }
-  return { n, fronts, l, inverse, held };
+  const most = fronts.reduce((so, f) => Math.max(so, f.below.length), 0);
+  return { n, fronts, l, inverse, held, scratch: new Float64Array(most) };
 }
 
 /** Numbers to make room for: all columns of L, the largest front, and the updates that wait at one time. */

@@ -5,6 +5,7 @@
 import { ENDS } from "./element-stiffness.ts";
 import { addScaled, flex, type Stability } from "./mechanism.ts";
 import { at, int } from "./numbers.ts";
+import { Room } from "./room.ts";
 import { PER_SECTION, runOn } from "./sections.ts";
 import type { StickMatrix } from "./stick-matrix.ts";
 import type { System } from "./system.ts";
@@ -37,12 +38,16 @@ export class Answers {
   readonly #ends: Float64Array;
   readonly #unbalanced: Float64Array;
 
+  /** How many numbers an answer takes besides its motions. */
+  readonly size: number;
+
   constructor(system: System, stability: Stability, matrix: StickMatrix) {
     this.#system = system;
     this.#stability = stability;
     this.#matrix = matrix;
     this.#scale = stability.reach > 0 ? 1 / stability.reach : 1;
     this.#ends = new Float64Array(ENDS * matrix.count);
+    this.size = ENDS * matrix.count + system.links.length + 6 * system.ground.nodes.length;
     this.#unbalanced = new Float64Array(system.size);
   }
 
@@ -71,10 +76,14 @@ export class Answers {
     return Math.max(force, moment * this.#scale);
   }
 
-  /** What supports, springs included, put on the frame. @param needs what it needs from each motion for its balance */
-  reactions(needs: Float64Array, motions: Float64Array): Float64Array {
+  /**
+   * What supports, springs included, put on the frame.
+   * @param needs what it needs from each motion for its balance
+   * @param room where they find their place
+   */
+  reactions(needs: Float64Array, motions: Float64Array, room = new Room(0)): Float64Array {
     const { nodes, held, springs } = this.#system.ground;
-    const out = new Float64Array(6 * nodes.length);
+    const out = room.take(6 * nodes.length);
     nodes.forEach((node, n) => {
       for (let m = 0; m < 6; m++) {
         const k = 6 * node + m;
@@ -84,25 +93,28 @@ export class Answers {
     return out;
   }
 
-  /** Forces that loads put on all motions while all nodes are at rest. */
-  pushed(applied: Float64Array, loads: SummedLoads): Float64Array {
-    const needs = new Float64Array(this.#system.size);
+  /** Forces that loads put on all motions while all nodes are at rest. @param needs all nought; where they are written */
+  pushed(applied: Float64Array, loads: SummedLoads, needs: Float64Array): Float64Array {
     for (const stick of loads.sticks)
       this.#matrix.addStick(stick, loads.figures, int(loads.from, stick) + OWN.ends, needs);
     for (let k = 0; k < needs.length; k++) needs[k] = at(applied, k) - at(needs, k);
     return needs;
   }
 
-  /** @param applied forces on the nodes; @param first motions under them and the loads of sticks; refined where they leave too much */
-  of(applied: Float64Array, loads: SummedLoads, first: Float64Array): Answer {
+  /**
+   * @param applied forces on the nodes
+   * @param first motions under them and the loads of sticks; refined where they leave too much
+   * @param room where the answer finds its place, as long as it need not be refined
+   */
+  of(applied: Float64Array, loads: SummedLoads, first: Float64Array, room = new Room(0)): Answer {
     const { ground } = this.#system;
     const { matrix, factor } = this.#stability;
-    let best = this.#from(first, applied, loads);
+    let best = this.#from(first, applied, loads, room);
     for (let n = 0; n < MOST_REFINEMENTS && best.left > REFINED * this.largest(best.tips); n++) {
       const rest = this.#unbalanced.map((v, k) => (ground.held[k] ? 0 : -v));
       const motions = best.motions.slice();
       addScaled(motions, 1, flex(matrix, factor, rest));
-      const next = this.#from(motions, applied, loads);
+      const next = this.#from(motions, applied, loads, room);
       if (!(next.left < best.left)) break;
       best = next;
     }
@@ -111,7 +123,7 @@ export class Answers {
 
   /** @returns what the frame does in given motions, forces on its nodes taken away from what it needs for them */
   under(motions: Float64Array, applied: Float64Array, none: SummedLoads): Answer {
-    return this.#from(motions, applied, none);
+    return this.#from(motions, applied, none, new Room(0));
   }
 
   /**
@@ -122,7 +134,7 @@ export class Answers {
   rest(motions: Float64Array, pushed: Float64Array, letGo: ReadonlyMap<number, Float64Array>): Float64Array {
     const ends = this.#ends.fill(0);
     this.#matrix.addEnds(motions, ends);
-    const links = this.#matrix.links(motions);
+    const links = this.#matrix.links(motions, new Float64Array(this.#system.links.length));
     for (const [part, instead] of letGo) {
       if (part < this.#matrix.count) ends.set(instead, ENDS * part);
       else links[part - this.#matrix.count] = 0;
@@ -147,16 +159,16 @@ export class Answers {
     return unbalanced;
   }
 
-  #from(motions: Float64Array, applied: Float64Array, loads: SummedLoads): Answer {
-    const links = this.#matrix.links(motions);
+  #from(motions: Float64Array, applied: Float64Array, loads: SummedLoads, room: Room): Answer {
+    const links = this.#matrix.links(motions, room.take(this.#system.links.length));
     const unbalanced = this.#needs(motions, applied, loads, links);
     const left = this.largestFree(unbalanced);
-    const reactions = this.reactions(unbalanced, motions);
-    return { motions, farthest: farthestOf(motions), tips: this.#tips(loads), links, reactions, left };
+    const reactions = this.reactions(unbalanced, motions, room);
+    const tips = this.#tips(loads, room.take(ENDS * this.#matrix.count));
+    return { motions, farthest: farthestOf(motions), tips, links, reactions, left };
   }
 
-  #tips(loads: SummedLoads): Float64Array {
-    const tips = new Float64Array(ENDS * this.#matrix.count);
+  #tips(loads: SummedLoads, tips: Float64Array): Float64Array {
     this.#system.sticks.forEach(({ axes }, n) => {
       tipsOf(this.#ends, ENDS * n, axes.length, tips, ENDS * n);
     });

@@ -80,25 +80,22 @@ function motionOf(matrix: Matrix, factor: Factor, k: number): Float64Array {
   return spread(matrix, x);
 }
 
-/** From scaled unknowns to the motions of all nodes; held ones stay at rest. */
-function spread(matrix: Matrix, x: Float64Array): Float64Array {
-  const u = new Float64Array(matrix.unknown.length);
+/** From scaled unknowns to the motions of all nodes; held ones stay at rest. @param u all nought; where they are written */
+function spread(
+  matrix: Matrix,
+  x: Float64Array,
+  u: Float64Array = new Float64Array(matrix.unknown.length),
+): Float64Array {
   for (let k = 0; k < matrix.n; k++) u[int(matrix.motion, k)] = at(x, k) * at(matrix.scale, k);
   return u;
 }
 
-/** From forces on all motions to scaled unknowns. */
-function gather(matrix: Matrix, f: Float64Array): Float64Array {
-  const x = new Float64Array(matrix.n);
+/** K⁻¹ f on all motions. @param u all nought; where they are written */
+export function flex(matrix: Matrix, factor: Factor, f: Float64Array, u?: Float64Array): Float64Array {
+  const x = matrix.scratch;
   for (let k = 0; k < matrix.n; k++) x[k] = at(f, int(matrix.motion, k)) * at(matrix.scale, k);
-  return x;
-}
-
-/** K⁻¹ f on all motions. */
-export function flex(matrix: Matrix, factor: Factor, f: Float64Array): Float64Array {
-  const x = gather(matrix, f);
   solve(factor, x);
-  return spread(matrix, x);
+  return spread(matrix, x, u);
 }
 
 /** Whether a motion strains nothing (but parts that are dropped). */

@@ -41,6 +41,13 @@ export interface Start {
   readonly nought: number;
 }
 
+/** What one set of members in action comes to: μ and strains, by strain, and length forces, by unit. */
+export interface Trial {
+  readonly mu: Float64Array;
+  readonly strains: Float64Array;
+  readonly forces: Float64Array;
+}
+
 export type Outcome = {
   readonly dropped: readonly number[];
   /** μ, by strain; nought for members in action. */
@@ -68,6 +75,8 @@ export class OneWayMembers {
   readonly #stability: Stability;
   readonly #columns: (Float64Array | undefined)[];
   readonly #motions: (Float64Array | undefined)[] = [];
+  /** Written anew at every try of {@link settle}. */
+  readonly trial: Trial;
 
   constructor(system: System, stability: Stability) {
     this.#system = system;
@@ -82,19 +91,26 @@ export class OneWayMembers {
     });
     this.size = first;
     this.#columns = new Array<Float64Array | undefined>(first).fill(undefined);
+    this.trial = {
+      mu: new Float64Array(first),
+      strains: new Float64Array(first),
+      forces: new Float64Array(this.units.length),
+    };
   }
 
-  /** Strains of all one-way members in the motions `u`. */
-  strains(u: Float64Array): Float64Array {
-    const out = new Float64Array(this.size);
+  /** Strains of all one-way members in the motions `u`. @param out where they are written */
+  strains(u: Float64Array, out: Float64Array = new Float64Array(this.size)): Float64Array {
     for (const { modes, of, first } of this.units)
       for (let m = 0; m < modes.length; m++) out[first + m] = strainOf(modes[m] as Float64Array, of, u);
     return out;
   }
 
-  /** Length forces that the members would have, by unit. */
-  forces(strains: Float64Array, own?: Float64Array): Float64Array {
-    const out = new Float64Array(this.units.length);
+  /** Length forces that the members would have, by unit. @param out where they are written */
+  forces(
+    strains: Float64Array,
+    own?: Float64Array,
+    out: Float64Array = new Float64Array(this.units.length),
+  ): Float64Array {
     for (let n = 0; n < out.length; n++) {
       const { force, first } = this.units[n] as Unit;
       let sum = own ? at(own, n) : 0;
@@ -146,8 +162,9 @@ export class OneWayMembers {
     return made;
   }
 
-  flex(f: Float64Array): Float64Array {
-    return flex(this.#stability.matrix, this.#stability.factor, f);
+  /** K⁻¹ f on all motions. @param u all nought; where they are written */
+  flex(f: Float64Array, u?: Float64Array): Float64Array {
+    return flex(this.#stability.matrix, this.#stability.factor, f, u);
   }
 
   /** Whether the motion that a weak reduced direction stands for strains nothing in action, and whether it matters. */
@@ -201,12 +218,13 @@ export function settle(members: OneWayMembers, start: Start): Outcome {
   const most = 30 * count + 200;
   const resting = new Set<number>();
   let reduced = new Reduced(members);
+  const { mu, strains, forces } = members.trial;
   let tries = 0;
   for (; tries < most; tries++) {
-    const { mu, strains } = reduced.solve(start);
-    const forces = members.forces(strains, start.own);
+    reduced.solve(start, members.trial);
+    members.forces(strains, start.own, forces);
     const wrong = pick(members, reduced, forces, start.nought, resting, tries > patience);
-    if (wrong === undefined) return finish(members, reduced, start, mu, forces, resting, tries);
+    if (wrong === undefined) return finish(members, reduced, start, mu.slice(), forces, resting, tries);
     if (reduced.has(wrong)) {
       reduced = reduced.without(wrong);
       continue;
@@ -226,14 +244,14 @@ export function settle(members: OneWayMembers, start: Start): Outcome {
         kind: "mechanism",
         motion: signed(motion, work),
         dropped: reduced.dropped,
-        mu,
+        mu: mu.slice(),
         atZero: [],
         tries,
       };
     reduced = reduced.without(back);
   }
-  const { mu } = reduced.solve(start);
-  return { kind: "unsettled", dropped: reduced.dropped, mu, atZero: [], tries };
+  reduced.solve(start, members.trial);
+  return { kind: "unsettled", dropped: reduced.dropped, mu: mu.slice(), atZero: [], tries };
 }
 
 const signed = (motion: Float64Array, work: number): Float64Array =>

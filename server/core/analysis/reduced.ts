@@ -1,7 +1,7 @@
 /** The factor that stands for the one-way members out of action: see one-way.ts for the equations. */
 import { addScaled } from "./mechanism.ts";
 import { at } from "./numbers.ts";
-import type { OneWayMembers, Start } from "./one-way.ts";
+import type { OneWayMembers, Start, Trial } from "./one-way.ts";
 
 /** A reduced pivot below this is looked at closely. */
 const SUSPECT = 1e-5;
@@ -93,8 +93,11 @@ export class Reduced {
     return v;
   }
 
-  /** (I − G_DD)⁻¹ applied to what is given by strain. */
-  apply(given: (strain: number) => number): Float64Array {
+  /** (I − G_DD)⁻¹ applied to what is given by strain. @param x where it is written, by strain */
+  apply(
+    given: (strain: number) => number,
+    x: Float64Array = new Float64Array(this.#members.size),
+  ): Float64Array {
     const count = this.#strains.length;
     const v = new Array<number>(count).fill(0);
     for (let k = 0; k < count; k++) {
@@ -105,17 +108,16 @@ export class Reduced {
     }
     for (let k = 0; k < count; k++) v[k] = (v[k] as number) * (this.#inverse[k] as number);
     this.#backward(v);
-    const x = new Float64Array(this.#members.size);
+    x.fill(0);
     for (let k = 0; k < count; k++) x[this.#strains[k] as number] = v[k] as number;
     return x;
   }
 
-  /** μ, and the strains of all one-way members with it. */
-  solve(start: Start): { mu: Float64Array; strains: Float64Array } {
-    const mu = this.apply((s) => at(start.strains, s) + at(start.hang, s));
-    const strains = start.strains.slice();
+  /** Writes μ, and the strains of all one-way members with it. */
+  solve(start: Start, { mu, strains }: Pick<Trial, "mu" | "strains">): void {
+    this.apply((s) => at(start.strains, s) + at(start.hang, s), mu);
+    strains.set(start.strains);
     for (const s of this.#strains)
       if (at(mu, s) !== 0) addScaled(strains, at(mu, s), this.#members.column(s));
-    return { mu, strains };
   }
 }

@@ -4,7 +4,7 @@ import { at, bump, int } from "./numbers.ts";
 
 /** Solves in place; held unknowns come out nought. */
 export function solve(factor: Factor, x: Float64Array): void {
-  const scratch = scratchFor(factor);
+  const { scratch } = factor;
   for (const front of factor.fronts) forward(front, factor.l, x, scratch);
   for (let k = 0; k < factor.n; k++) x[k] = at(x, k) * at(factor.inverse, k);
   for (let n = factor.fronts.length - 1; n >= 0; n--) up(factor.fronts[n], factor.l, x, scratch);
@@ -12,12 +12,8 @@ export function solve(factor: Factor, x: Float64Array): void {
 
 /** x ← L⁻ᵀ x. For a unit vector at a held unknown: the motion that meets no resistance. */
 export function backward(factor: Factor, x: Float64Array): void {
-  const scratch = scratchFor(factor);
-  for (let n = factor.fronts.length - 1; n >= 0; n--) up(factor.fronts[n], factor.l, x, scratch);
+  for (let n = factor.fronts.length - 1; n >= 0; n--) up(factor.fronts[n], factor.l, x, factor.scratch);
 }
-
-const scratchFor = (factor: Factor): Float64Array =>
-  new Float64Array(factor.fronts.reduce((most, f) => Math.max(most, f.below.length), 0));
 
 /** x ← L⁻¹ x for the columns of one front. Four columns at a time, so that the sums are read and written less. */
 function forward(front: Front, l: Float64Array, x: Float64Array, sums: Float64Array): void {

@@ -9,6 +9,7 @@ import { once } from "./once.ts";
 import { deformations, type Jointed, joinEnds } from "./releases.ts";
 import type { FrameElement, Motion, PerMotion } from "./structure.ts";
 import type { Stick } from "./system.ts";
+import type { UnitPlaces } from "./unit-loads.ts";
 
 export interface StickKind {
   readonly flexibility: Flexibility;
@@ -17,6 +18,8 @@ export interface StickKind {
   readonly joint: Jointed;
   /** Deformations at the nodes' side of the joints, local axes. */
   readonly localModes: () => readonly Float64Array[];
+  /** What unit loads do to it, as far as it was asked. */
+  readonly unitPlaces: UnitPlaces;
 }
 
 /** Lengths that differ by a smaller share are rounded apart. */
@@ -31,27 +34,42 @@ interface Known {
 export class StickKinds {
   readonly #known = new Map<number, Known[]>();
 
-  /** @param length of the stick; one that is the same but for rounding gets the very same kind */
-  of(element: FrameElement, length: number): StickKind {
-    // lengths that rounding parts here are two kinds, which costs time only
-    const bucket = Math.round(length * 64);
+  /**
+   * @param length of the stick; one that is the same but for rounding gets the very same kind
+   * @param before kinds of another structure, those of the very same length serve here too
+   */
+  of(element: FrameElement, length: number, before?: StickKinds): StickKind {
+    const known = this.#find(element, length, SAME_LENGTH);
+    if (known) return known;
+    const kept = before ? before.#find(element, length, 0) : undefined;
+    const kind = kept ?? kindOf(element, length);
+    const bucket = bucketOf(length);
     const alike = this.#known.get(bucket) ?? [];
-    const known = alike.find(
-      (k) => Math.abs(k.length - length) <= SAME_LENGTH * length && isLike(k.element, element),
-    );
-    if (known) return known.kind;
-    const fast = localStiffness(element, length);
-    const joint = joinEnds(element, fast);
-    const kind: StickKind = {
-      flexibility: flexibilityOf(element),
-      fast,
-      joint,
-      localModes: once(() => deformations(joint.k)),
-    };
     alike.push({ element, length, kind });
     this.#known.set(bucket, alike);
     return kind;
   }
+
+  #find(element: FrameElement, length: number, share: number): StickKind | undefined {
+    const alike = this.#known.get(bucketOf(length));
+    return alike?.find((k) => Math.abs(k.length - length) <= share * length && isLike(k.element, element))
+      ?.kind;
+  }
+}
+
+/** Lengths that rounding parts here are two kinds, which costs time only. */
+const bucketOf = (length: number): number => Math.round(length * 64);
+
+function kindOf(element: FrameElement, length: number): StickKind {
+  const fast = localStiffness(element, length);
+  const joint = joinEnds(element, fast);
+  return {
+    flexibility: flexibilityOf(element),
+    fast,
+    joint,
+    localModes: once(() => deformations(joint.k)),
+    unitPlaces: { spreads: [], points: [] },
+  };
 }
 
 function isLike(a: FrameElement, b: FrameElement): boolean {

@@ -73,10 +73,9 @@ export class StickMatrix {
     }
   }
 
-  /** Force of every link in the motions `u`, tension positive. */
-  links(u: Float64Array): Float64Array {
+  /** Force of every link in the motions `u`, tension positive. @param out where they are written */
+  links(u: Float64Array, out: Float64Array): Float64Array {
     const { links } = this.#system;
-    const out = new Float64Array(links.length);
     for (let n = 0; n < out.length; n++) {
       const part = links[n] as LinkPart;
       out[n] = part.link.stiffness * strainOf(part.stretch, part, u);

@@ -11,9 +11,10 @@ import { faultsOf, readNodeLoads } from "./case-loads.ts";
 import { type Combined, failedCombination, type LoadTerm, Sum, sumOf, type Term } from "./combined.ts";
 import { ENDS } from "./element-stiffness.ts";
 import type { CaseFault } from "./faults.ts";
-import { type Answer, Answers, addOwn, MOST_REFINEMENTS, REFINED, tipsOf } from "./linear-answer.ts";
+import { LettingGo } from "./letting-go.ts";
+import { type Answer, Answers, MOST_REFINEMENTS, REFINED } from "./linear-answer.ts";
 import { addScaled, describe, drives, type Stability } from "./mechanism.ts";
-import { at, bump, int } from "./numbers.ts";
+import { at } from "./numbers.ts";
 import { once } from "./once.ts";
 import {
   dropping,
@@ -25,9 +26,10 @@ import {
   type StickEnds,
   settle,
 } from "./one-way.ts";
+import { Room } from "./room.ts";
 import { StickMatrix } from "./stick-matrix.ts";
 import type { LoadCase } from "./structure.ts";
-import type { Stick, System } from "./system.ts";
+import type { System } from "./system.ts";
 import { NO_LOADS, OWN, type SummedLoads } from "./unit-loads.ts";
 
 /** A basic load: what it does with every one-way member in action. */
@@ -105,14 +107,26 @@ class Combiner {
   readonly #free: (Answer | undefined)[] = [];
   readonly #keeps: boolean;
   readonly #none: SummedLoads;
+  /** no force on any motion */
+  readonly #nothing: Float64Array;
+  /** written anew for every combination: sums of its basic loads over one-way members */
+  readonly #hang: Float64Array;
+  readonly #strains: Float64Array;
+  readonly #own: Float64Array;
+  readonly #lettingGo: LettingGo;
 
   constructor(system: System, stability: Stability, members: OneWayMembers, tolerance: number) {
     this.#system = system;
     this.#stability = stability;
     this.#members = members;
     this.#answers = new Answers(system, stability, new StickMatrix(system));
+    this.#lettingGo = new LettingGo(system, members, this.#answers);
     this.#tolerance = tolerance;
     this.#none = NO_LOADS(system.sticks.length);
+    this.#nothing = new Float64Array(system.size);
+    this.#hang = new Float64Array(members.size);
+    this.#strains = new Float64Array(members.size);
+    this.#own = new Float64Array(members.units.length);
     this.#keeps = members.size * (system.size + ENDS * system.sticks.length) <= 2 * MOST_KEPT;
   }
 
@@ -125,17 +139,19 @@ class Combiner {
   #solve(given: LoadCase): Basic | readonly CaseFault[] {
     const system = this.#system;
     const { faults, fault } = faultsOf(given);
-    const applied = readNodeLoads(system, given, fault);
-    const { made } = system;
+    const { size, made } = system;
+    const room = new Room(2 * size + this.#answers.size + this.#members.size);
+    const applied = given.nodeLoads ? readNodeLoads(system, given, fault) : this.#nothing;
     const loads = made.loads.get(given) ?? made.units.sum(given.elementLoads ?? [], fault);
     if (faults.length > 0) return faults.map((f): CaseFault => ({ kind: "input", fault: f }));
     made.loads.set(given, loads);
-    const pushed = this.#answers.pushed(applied, loads);
-    const answer = this.#answers.of(applied, loads, this.#members.flex(pushed));
+    const pushed = this.#answers.pushed(applied, loads, room.take(size));
+    const first = this.#members.flex(pushed, room.take(size));
+    const answer = this.#answers.of(applied, loads, first, room);
     const { idle } = this.#stability;
     return {
       ...answer,
-      strains: this.#members.strains(answer.motions),
+      strains: this.#members.strains(answer.motions, room.take(this.#members.size)),
       pushed,
       hardest: this.#answers.largestFree(pushed),
       loads,
@@ -149,15 +165,15 @@ class Combiner {
     const { mechanisms, idle, reach } = this.#stability;
     const members = this.#members;
     const failed = (fault: CaseFault): Combined => failedCombination(id, [fault]);
-    const pushed = once(() => this.#sum(parts, (b) => b.pushed, system.size));
+    const pushed = once(() => sumInto(new Float64Array(system.size), parts, (b) => b.pushed));
     const modes = mechanisms.map((u) => describe(system, u, drives(pushed(), u, NOUGHT), reach));
     if (parts.some(({ answer }) => answer.turns))
       for (const u of idle) if (drives(pushed(), u, 1e-6)) modes.push(describe(system, u, true, reach));
     if (modes.length > 0) return failed({ kind: "mechanism", modes, dropped: [] });
 
-    const hang = this.#sum(parts, (b) => b.hang, members.size);
-    const strains = this.#sum(parts, (b) => b.strains, members.size);
-    const own = this.#sum(parts, (b) => b.own, members.units.length);
+    const hang = sumInto(this.#hang, parts, (b) => b.hang);
+    const strains = sumInto(this.#strains, parts, (b) => b.strains);
+    const own = sumInto(this.#own, parts, (b) => b.own);
     const nought = NOUGHT * parts.reduce((sum, { by, answer }) => sum + Math.abs(by) * answer.hardest, 0);
     const outcome = settle(members, { strains, own, hang, nought, work: workOf(members, pushed, hang) });
     const names = (list: readonly number[]): string[] => list.map((n) => members.units[n]?.of.id ?? "");
@@ -182,12 +198,6 @@ class Combiner {
     return this.#state(id, parts, outcome, names(outcome.dropped), slack);
   }
 
-  #sum(parts: readonly Part[], of: (b: Basic) => Float64Array, length: number): Float64Array {
-    const out = new Float64Array(length);
-    for (const { by, answer } of parts) addScaled(out, by, of(answer));
-    return out;
-  }
-
   /** What members that let go do: each by its strain, or all in one. */
   #freed(outcome: Outcome): readonly Term[] {
     const { mu, dropped } = outcome;
@@ -210,6 +220,7 @@ class Combiner {
       this.#members.unitLoad(strain),
       this.#none,
       this.#members.unitMotion(strain),
+      new Room(this.#answers.size),
     );
     this.#free[strain] = made;
     return made;
@@ -229,34 +240,36 @@ class Combiner {
   ): Combined {
     const system = this.#system;
     const first: readonly Term[] = [...parts, ...this.#freed(outcome)];
-    let { tips, links, left, force } = this.#sums(parts, first, outcome.dropped, outcome.mu);
+    const loads = parts.map(({ by, answer }): LoadTerm => ({ by, loads: answer.loads }));
+    let { tips, links, left, force } = this.#sums(loads, first, outcome.dropped, outcome.mu);
     let terms = first;
     let reactions: Float64Array | undefined;
     if (left > REFINED * force) {
-      const refined = this.#refined(parts, first, outcome);
+      const refined = this.#refined(parts, loads, first, outcome);
       terms = refined.terms;
-      ({ tips, links, force } = this.#sums(parts, terms, outcome.dropped, refined.mu));
+      ({ tips, links, force } = this.#sums(loads, terms, outcome.dropped, refined.mu));
       ({ left, reactions } = refined);
     }
     const residual = force > 0 ? left / force : left;
     if (!(residual <= this.#tolerance && Number.isFinite(force)))
       return failedCombination(id, [{ kind: "inaccurate", residual, tolerance: this.#tolerance, node: "" }]);
     const status = faults.length > 0 ? "slack" : "sound";
-    const loads = parts.map(({ by, answer }): LoadTerm => ({ by, loads: answer.loads }));
     return new Sum({ id, status, faults, tips, links, dropped, residual, reactions }, system, terms, loads);
   }
 
   /** Forces of all terms, with members out of action that let go; the largest, and about how much is left at the most. */
   #sums(
-    parts: readonly Part[],
+    loads: readonly LoadTerm[],
     terms: readonly Term[],
     dropped: readonly number[],
     mu: Float64Array,
   ): { tips: Float64Array; links: Float64Array; left: number; force: number } {
-    const tips = sumOf(terms, "tips", ENDS * this.#system.sticks.length);
-    const links = sumOf(terms, "links", this.#system.links.length);
+    const { sticks, links: all } = this.#system;
+    const room = new Room(ENDS * sticks.length + all.length);
+    const tips = sumOf(terms, "tips", room.take(ENDS * sticks.length));
+    const links = sumOf(terms, "links", room.take(all.length));
     let left = terms.reduce((sum, { by, answer }) => sum + Math.abs(by) * answer.left, 0);
-    for (const n of dropped) left += this.#letGo(n, parts, mu, tips, links);
+    for (const n of dropped) left += this.#lettingGo.takeOut(n, loads, mu, tips, links);
     return { tips, links, left, force: this.#answers.largest(tips) };
   }
 
@@ -266,6 +279,7 @@ class Combiner {
    */
   #refined(
     parts: readonly Part[],
+    loads: readonly LoadTerm[],
     first: readonly Term[],
     { dropped, mu: before }: Outcome,
   ): {
@@ -277,11 +291,11 @@ class Combiner {
     const { size } = this.#system;
     const members = this.#members;
     const answers = this.#answers;
-    const pushed = this.#sum(parts, (b) => b.pushed, size);
-    const letGo = new Map(dropped.map((n) => this.#instead(n, parts)));
+    const pushed = sumInto(new Float64Array(size), parts, (b) => b.pushed);
+    const letGo = new Map(dropped.map((n) => this.#lettingGo.instead(n, loads)));
     const correct = dropping(members, dropped);
     const mu = before.slice();
-    let motions = sumOf(first, "motions", size);
+    let motions = sumOf(first, "motions", new Float64Array(size));
     let rest = answers.rest(motions, pushed, letGo);
     const terms = [...first];
     for (let n = 0; n < MOST_REFINEMENTS; n++) {
@@ -298,55 +312,6 @@ class Combiner {
     const needs = rest.map((v) => -v);
     return { terms, mu, left: answers.largestFree(rest), reactions: answers.reactions(needs, motions) };
   }
-
-  /** A member that let go, by its part, and the forces at a stick's ends that hang, less those while it is held fast. */
-  #instead(n: number, parts: readonly Part[]): readonly [part: number, ends: Float64Array] {
-    const part = this.#members.units[n]?.part ?? -1;
-    const ends = new Float64Array(ENDS);
-    for (const { by, answer } of parts) {
-      if ((answer.loads.from[part] ?? -1) < 0) continue;
-      addOwn(answer.loads, part, OWN.hung, ends, 0, by);
-      addOwn(answer.loads, part, OWN.ends, ends, 0, -by);
-    }
-    return [part, ends];
-  }
-
-  /**
-   * Takes what a member that let go would carry out of the sums.
-   * @returns by how much that differs from what took its place: were it not nought, nodes would be left with it
-   */
-  #letGo(
-    n: number,
-    parts: readonly Part[],
-    mu: Float64Array,
-    tips: Float64Array,
-    links: Float64Array,
-  ): number {
-    const unit = this.#members.units[n];
-    if (!unit) return 0;
-    const stick = this.#system.sticks[unit.part];
-    if (!stick) {
-      const link = unit.part - this.#system.sticks.length;
-      const stiffness = this.#system.links[link]?.link.stiffness ?? 0;
-      const off = Math.abs(at(links, link) - Math.sqrt(stiffness) * at(mu, unit.first));
-      links[link] = 0;
-      return off;
-    }
-    const from = ENDS * unit.part;
-    const hung = new Float64Array(ENDS);
-    for (const { by, answer } of parts)
-      if (int(answer.loads.from, unit.part) >= 0) addHung(answer.loads, stick, by, hung);
-    const off = tips.slice(from, from + ENDS);
-    addScaled(off, -1, hung);
-    const modes = stick.localModes();
-    for (let m = 0; m < modes.length; m++) {
-      const by = at(mu, unit.first + m);
-      const b = modes[m] as Float64Array;
-      for (let k = 0; k < ENDS; k++) bump(off, k, (k < 6 ? by : -by) * at(b, k));
-    }
-    tips.set(hung, from);
-    return this.#answers.largest(off);
-  }
 }
 
 /** Ends of a stick under its own loads: held fast, and only hanging; undefined where it has none. */
@@ -356,12 +321,11 @@ function endsIn({ from, figures }: SummedLoads, stick: number): StickEnds | unde
   return row < 0 ? undefined : { ends: part(OWN.ends), hung: part(OWN.hung) };
 }
 
-/** sections += those at the ends of a stick that has let go and only hangs in its joints, by a factor. */
-function addHung(loads: SummedLoads, { index, axes }: Stick, by: number, sections: Float64Array): void {
-  const own = new Float64Array(ENDS);
-  tipsOf(loads.figures, int(loads.from, index) + OWN.hung, axes.length, own, 0);
-  addOwn(loads, index, OWN.tips, own, 0);
-  addScaled(sections, by, own);
+/** Sum of one kind of figures of basic loads. @param out written anew */
+function sumInto(out: Float64Array, parts: readonly Part[], of: (b: Basic) => Float64Array): Float64Array {
+  out.fill(0);
+  for (const { by, answer } of parts) addScaled(out, by, of(answer));
+  return out;
 }
 
 /** Work of the loads along a motion that only the dropped members would resist. */

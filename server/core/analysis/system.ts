@@ -3,12 +3,16 @@
 import { ENDS, endFollowsNode, type LocalAxes, localAxes, toNodes } from "./element-stiffness.ts";
 import { at, bump } from "./numbers.ts";
 import { once } from "./once.ts";
+import { Room } from "./room.ts";
 import { type EndMatrices, endMatrices, type StickKind, StickKinds } from "./stick-kinds.ts";
 import type { FrameElement, FrameLink, LoadCase, OneWay, Structure } from "./structure.ts";
 import { type Ground, readSupports } from "./supports.ts";
 import { type SummedLoads, UnitLoads } from "./unit-loads.ts";
 import { endsOf } from "./validate.ts";
 import { cross, norm, times, ZERO } from "./vec3.ts";
+
+/** Numbers in the motions of an end from those of its node. */
+const TURN = 36;
 
 /** Something between two nodes that resists. Matrices are in the nodes' axes: i's six motions, then j's. */
 export interface Part {
@@ -51,6 +55,7 @@ export interface System {
 }
 
 interface Made {
+  readonly kinds: StickKinds;
   readonly sticks: readonly Stick[];
   /** the sticks' part of `gross` */
   readonly gross: Float64Array;
@@ -59,14 +64,18 @@ interface Made {
   readonly matrices: () => EndMatrices;
 }
 
-function makeSticks(structure: Structure, ground: Ground): Made {
+/** @param before kinds of the sticks of another structure */
+function makeSticks(structure: Structure, ground: Ground, before: StickKinds | undefined): Made {
   const gross = new Float64Array(6 * structure.nodes.length);
   const half = new Float64Array(ENDS * ENDS);
   const kinds = new StickKinds();
+  const kindOf = (element: FrameElement, length: number): StickKind => kinds.of(element, length, before);
+  const room = new Room(structure.elements.length * (2 * TURN + ENDS * ENDS));
   const sticks = structure.elements.flatMap((element, index) =>
-    makeStick(structure, ground, element, index, kinds, gross, half),
+    makeStick(structure, ground, element, index, kindOf, gross, half, room),
   );
   return {
+    kinds,
     sticks,
     gross,
     units: new UnitLoads(sticks),
@@ -86,17 +95,21 @@ function hasSameSticks(structure: Structure, ground: Ground, other: System): boo
 
 /**
  * @param structure free of faults ({@link validate})
- * @param like a system whose sticks serve again where the structure has the very same ones
+ * @param like a system whose sticks serve again where the structure has the very same ones, and else the kinds of them
  */
 export function makeSystem(structure: Structure, like?: System): System {
   const ground = readSupports(structure);
   const size = 6 * structure.nodes.length;
-  const made = like && hasSameSticks(structure, ground, like) ? like.made : makeSticks(structure, ground);
+  const made =
+    like && hasSameSticks(structure, ground, like)
+      ? like.made
+      : makeSticks(structure, ground, like?.made.kinds);
   const { sticks } = made;
   const gross = made.gross.slice();
-  const links = (structure.links ?? []).flatMap((link, index) =>
-    makeLink(structure, ground, link, index, gross),
-  );
+  const given = structure.links ?? [];
+  const room = new Room(given.length * (ENDS + ENDS * ENDS));
+  const turn = new Float64Array(TURN);
+  const links = given.flatMap((link, index) => makeLink(structure, ground, link, index, gross, turn, room));
   for (let k = 0; k < size; k++) bump(gross, k, at(ground.springs, k));
   return { structure, sticks, links, parts: [...sticks, ...links], ground, size, gross, made };
 }
@@ -106,19 +119,20 @@ function makeStick(
   ground: Ground,
   element: FrameElement,
   index: number,
-  kinds: StickKinds,
+  kindOf: (element: FrameElement, length: number) => StickKind,
   gross: Float64Array,
   half: Float64Array,
+  room: Room,
 ): Stick[] {
   const ends = endsOf(structure, element);
   if (typeof ends === "string") return [];
   const axes = localAxes(ends[0], ends[1], element.ydir);
   if (typeof axes === "string") return [];
-  const kind = kinds.of(element, axes.length);
+  const kind = kindOf(element, axes.length);
   const { fast, joint, localModes } = kind;
   const [armI, armJ] = [element.offsetI ?? ZERO, element.offsetJ ?? ZERO];
-  const toI = endFollowsNode(axes, armI, ground.frames[element.i]);
-  const toJ = endFollowsNode(axes, armJ, ground.frames[element.j]);
+  const toI = endFollowsNode(axes, armI, ground.frames[element.i], room.take(TURN));
+  const toJ = endFollowsNode(axes, armJ, ground.frames[element.j], room.take(TURN));
   for (const [end, node, arm] of [
     [0, element.i, armI],
     [1, element.j, armJ],
@@ -142,7 +156,7 @@ function makeStick(
       axes,
       toI,
       toJ,
-      k: toNodes(joint.k, toI, toJ, half),
+      k: toNodes(joint.k, toI, toJ, half, room.take(ENDS * ENDS)),
       modes: once(() => localModes().map((b) => turnBack(b, toI, toJ))),
       oneWay: element.oneWay,
     },
@@ -180,16 +194,18 @@ function makeLink(
   link: FrameLink,
   index: number,
   gross: Float64Array,
+  turn: Float64Array,
+  room: Room,
 ): LinkPart[] {
   if (!structure.nodes[link.i] || !structure.nodes[link.j]) return [];
   const x = times(link.direction, 1 / norm(link.direction));
-  const stretch = new Float64Array(ENDS);
+  const stretch = room.take(ENDS);
   for (const [shift, sign, node, arm] of [
     [0, -1, link.i, link.offsetI ?? ZERO],
     [6, 1, link.j, link.offsetJ ?? ZERO],
   ] as const) {
     // Only the first row of the transformation, motion along x, is of use here.
-    const t = endFollowsNode({ length: 1, x, y: ZERO, z: ZERO }, arm, ground.frames[node]);
+    const t = endFollowsNode({ x, y: ZERO, z: ZERO }, arm, ground.frames[node], turn);
     for (let m = 0; m < 6; m++) stretch[shift + m] = sign * at(t, m);
     const lever = norm(cross(arm, x));
     for (let m = 0; m < 3; m++) {
@@ -197,9 +213,11 @@ function makeLink(
       bump(gross, 6 * node + m + 3, link.stiffness * lever ** 2);
     }
   }
-  const k = new Float64Array(ENDS * ENDS).map(
-    (_, n) => link.stiffness * at(stretch, Math.floor(n / ENDS)) * at(stretch, n % ENDS),
-  );
+  const k = room.take(ENDS * ENDS);
+  for (let r = 0; r < ENDS; r++) {
+    const row = link.stiffness * at(stretch, r);
+    if (row !== 0) for (let c = 0; c < ENDS; c++) k[r * ENDS + c] = row * at(stretch, c);
+  }
   const root = Math.sqrt(link.stiffness);
   return [
     {

@@ -78,7 +78,8 @@ export class UnitLoads {
     if (wrong) fault(wrong.kind, `${wrong.detail} (${stick.id})`);
     const kind = this.#kinds[stick.index];
     if (!kind) return;
-    const { first, spreads, points } = kind;
+    const { first, places } = kind;
+    const { spreads, points } = places;
     for (const { from, to, start, end } of read.spreads) {
       const place = placeIn(spreads, evened(from, stick, first), evened(to, stick, first));
       for (let c = 0; c < 3; c++) {
@@ -100,17 +101,22 @@ export class UnitLoads {
   }
 }
 
+/** Where unit loads lie on sticks of one kind, and what they do there. */
+export interface UnitPlaces {
+  readonly spreads: Place[];
+  readonly points: Place[];
+}
+
 /** Sticks that are alike share what unit loads do to the first of them. */
 interface Kind {
   readonly first: Stick;
-  readonly spreads: Place[];
-  readonly points: Place[];
+  readonly places: UnitPlaces;
 }
 
 function kindsOf(sticks: readonly Stick[]): readonly Kind[] {
   const shared = new Map<Stick["joint"], Kind>();
   return sticks.map((stick) => {
-    const kind = shared.get(stick.joint) ?? { first: stick, spreads: [], points: [] };
+    const kind = shared.get(stick.joint) ?? { first: stick, places: stick.unitPlaces };
     shared.set(stick.joint, kind);
     return kind;
   });

@@ -1,7 +1,7 @@
 /**
  * Bending of a rectangular section and its lateral stability, NDS 3.3.
  */
-import { lengthNote, type Note } from "../note.ts";
+import type { Note } from "../note.ts";
 import type { Factor } from "../sourced.ts";
 import { sectionModulus } from "./section.ts";
 
@@ -86,7 +86,10 @@ export function lateralStability(
     effectiveLength: length,
     slenderness,
     criticalStress,
-    factor: factor(half - Math.sqrt(half ** 2 - a / 0.95), lengthNote("unbraced over {length}", unbraced)),
+    factor: factor(half - Math.sqrt(half ** 2 - a / 0.95), {
+      text: "unbraced over {length}, R_B = {slenderness}",
+      parts: { length: { value: unbraced, unit: "in" }, slenderness: { value: slenderness, unit: "ratio" } },
+    }),
     allowed: slenderness <= MOST_BEAM_SLENDERNESS,
   };
 }

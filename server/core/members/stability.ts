@@ -16,6 +16,14 @@ export function withColumnStability(Fc: Adjusted, column: ColumnStability, Emin:
 
 /** @param Emin by which the lateral stability was worked; @returns F_b′ from F_b*; nought where R_B is over 50, which is not allowed */
 export function withLateralStability(Fb: Adjusted, lateral: LateralStability, Emin: Adjusted): Adjusted {
-  const { factor, allowed } = lateral;
-  return withFactor(Fb, byModulus(allowed ? factor : { ...factor, value: 0, note: "R_B over 50" }, Emin));
+  const { factor, allowed, slenderness } = lateral;
+  const forbidden = (): Factor => ({
+    ...factor,
+    value: 0,
+    note: {
+      text: "R_B = {slenderness}, over 50",
+      parts: { slenderness: { value: slenderness, unit: "ratio" } },
+    },
+  });
+  return withFactor(Fb, byModulus(allowed ? factor : forbidden(), Emin));
 }

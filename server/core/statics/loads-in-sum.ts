@@ -3,6 +3,7 @@
  * with suction inside is what the other three make. Only those that no others add up to have to be solved. Those of another
  * kind do not serve, though live load on a roof presses like snow: else all that is kept of the one would go with the other.
  */
+import { addScaled } from "../analysis/mechanism.ts";
 import { at, bump, int } from "../analysis/numbers.ts";
 import type { Timber } from "../model/model.ts";
 import type { BasicLoad } from "./basic-loads.ts";
@@ -70,12 +71,11 @@ export function loadsInSum<L extends Basic>(loads: readonly L[]): LoadsInSum<L> 
       if (rest.kind !== kind) continue;
       const by = at(left, rest.pivot) / at(rest.figures, rest.pivot);
       if (!(Math.abs(by) > NOUGHT)) continue;
-      for (let k = 0; k < size; k++) bump(left, k, -by * at(rest.figures, k));
+      addScaled(left, -by, rest.figures);
       for (let k = 0; k < rest.shares.length; k++)
         own[k] = (own[k] as number) + by * (rest.shares[k] as number);
     }
-    let pivot = 0;
-    for (let k = 1; k < size; k++) if (Math.abs(at(left, k)) > Math.abs(at(left, pivot))) pivot = k;
+    const pivot = largestAt(left);
     const over = Math.abs(at(left, pivot));
     const isNew = over > NOUGHT * largest;
     if (!isNew && Number.isFinite(largest) && own.every((by) => Math.abs(by) <= MOST))
@@ -90,6 +90,14 @@ export function loadsInSum<L extends Basic>(loads: readonly L[]): LoadsInSum<L> 
     return [{ of: load, factor: 1 }];
   };
   return { solved, shares: new Map(loads.map((load, n) => [load, sharesOf(load, columns[n] as Column)])) };
+}
+
+/** Where the largest of some figures stands. */
+function largestAt(figures: Float64Array): number {
+  let found = 0;
+  for (let k = 1; k < figures.length; k++)
+    if (Math.abs(at(figures, k)) > Math.abs(at(figures, found))) found = k;
+  return found;
 }
 
 /** Whether a load is the same sum in both: of the very same loads, with the same factors. */

@@ -32,7 +32,7 @@ export class PreparedStructure {
   readonly #prepared: Prepared;
   readonly #cases: Cases;
 
-  /** @param like a structure whose sticks, and the loads on them, serve again where they are the very same */
+  /** @param like a structure whose sticks, their kinds, and the loads on them serve again where they are the very same */
   constructor(
     readonly frame: FrameStructure,
     like?: PreparedStructure,
@@ -140,7 +140,8 @@ export class PreparedFrame {
   readonly pushOnly: () => PreparedStructure;
   readonly #wayHeld: Readonly<Record<Push["along"], () => PreparedStructure>>;
 
-  constructor(model: Model, actions: JointActions) {
+  /** @param before another frame, or this one as it was: sticks that are alike in both are made ready once */
+  constructor(model: Model, actions: JointActions, before?: PreparedFrame) {
     const moduli = new Map<Timber, number>();
     const modulus = (t: Timber): number => {
       const known = moduli.get(t) ?? modulusOf(t);
@@ -149,7 +150,7 @@ export class PreparedFrame {
     };
     this.model = model;
     this.#options = { ...actions, modulus, seats: "hold" };
-    this.hold = new PreparedStructure(structureOf(model, this.#options, skeletonOf(model)));
+    this.hold = new PreparedStructure(structureOf(model, this.#options, skeletonOf(model)), before?.hold);
     this.sliding = this.#slidingFrame();
     this.nominal = once(() => this.#other({ bracesTwoWay: true }));
     this.pushOnly = once(() => {
@@ -183,6 +184,7 @@ export class PreparedFrame {
   #other(options: Partial<StructureOptions>): PreparedStructure {
     return new PreparedStructure(
       structureOf(this.model, { ...this.#options, ...options }, this.hold.frame.skeleton),
+      this.hold,
     );
   }
 

@@ -179,7 +179,7 @@ const sameParts = (a: FrameCase, b: FrameCase): boolean =>
  */
 export function solveFrame(model: Model, actions: JointActions, previous?: FrameSolution): FrameSolution {
   const kept = previous?.prepared.fits(model) ? previous : undefined;
-  const prepared = kept?.prepared ?? new PreparedFrame(model, actions);
+  const prepared = kept?.prepared ?? new PreparedFrame(model, actions, previous?.prepared);
   const loads = keepingLoads(basicLoads(model), kept?.loads);
   const sums = loadsInSum(loads.all);
   const answers = {

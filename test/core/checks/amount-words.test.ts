@@ -54,8 +54,9 @@ describe("notes of factors hold no figure with a unit of one system", () => {
       "F_b C_F is at most 7.93 MPa",
     ]);
     expect(both(lateralStability(1000, 4e5, 2, 6, 72, "other").factor.note)).toEqual([
-      `unbraced over 6'-0"`,
-      "unbraced over 1829 mm",
+      // R_B = √(l_e d/b²), l_e = 1.63 × 72 + 3 × 6 in (NDS 3.3-5, Table 3.3.3)
+      `unbraced over 6'-0", R_B = 14.2`,
+      "unbraced over 1829 mm, R_B = 14.2",
     ]);
   });
 

@@ -27,6 +27,17 @@ findingsFixture(
 );
 
 findingsFixture(
+  "side-cover-short: beside a pad’s straps too, where it says how wide it is",
+  gate({
+    piers: `
+      piers:
+        all: {under: post, kind: pad, width: 12 in, depth: 40 in, anchor: {kind: embedded-strap}}
+      #                                      ^^^^^ warning side-cover-short: all@A1 is 12 in across, which leaves 2 in of concrete beside the straps
+    `,
+  }),
+);
+
+findingsFixture(
   "side-cover-short: three inches are enough, and other anchors are not judged by it",
   gate({
     piers: `
@@ -47,6 +58,11 @@ describe("side-cover-short", () => {
   test("its fix takes the next tube on sale for the real timber", () => {
     const after = fixed(slim("12 in", "7 1/2 x 8 1/4"), "side-cover-short");
     expect(after).toContain("diameter: 16 in");
+  });
+
+  test("and of a pad the next width", () => {
+    const pad = slim("12 in", "8x8").replace("kind: tube, diameter:", "kind: pad, width:");
+    expect(fixed(pad, "side-cover-short")).toContain("width: 14 in");
   });
 
   test("and one in steps of 50 mm in a file of millimetres", () => {

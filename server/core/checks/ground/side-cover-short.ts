@@ -1,7 +1,7 @@
 import { faceCover, LEAST_SIDE_COVER, tubeFor, USUAL_SIDE_COVER } from "../../ground/cover.ts";
 import type { Pier } from "../../model/model.ts";
 import { defineCheck } from "../check.ts";
-import { tubeFix } from "./pier-sizes.ts";
+import { padFix, tubeFix } from "./pier-sizes.ts";
 
 interface Data {
   readonly pier: Pier;
@@ -36,7 +36,7 @@ export const sideCoverShort = defineCheck<"model", Data>({
       const cover = faceCover(pier.diameter, broad);
       if (cover >= USUAL_SIDE_COVER - 1e-6) continue;
       yield {
-        path: `${entry.path}/diameter`,
+        path: `${entry.path}/${entry.kind === "pad" ? "width" : "diameter"}`,
         place: pier.id,
         ...(cover < LEAST_SIDE_COVER - 1e-6 ? { level: "error" as const } : {}),
         data: { pier, timber: broad, cover },
@@ -66,5 +66,6 @@ export const sideCoverShort = defineCheck<"model", Data>({
       cover: say.length(d.cover),
       wanted: say.length(USUAL_SIDE_COVER),
     }),
-  fixes: (d, say) => tubeFix(d.pier, tubeFor(d.timber, say.metric), say),
+  fixes: ({ pier, timber }, say) =>
+    (pier.entry.kind === "pad" ? padFix : tubeFix)(pier, tubeFor(timber, say.metric), say),
 });
