@@ -131,6 +131,17 @@ test("a grade that no table has is told with its timbers while only the loads ch
   expect(told(evaluated(typed, evaluated(text)))).toBe(told(evaluated(typed)));
 });
 
+test("what presses on a timber knows it as it is now", () => {
+  const text = read("king-post-truss", "test/frames");
+  const typed = text.replace("housing: 1 1/2 in", "housing: 1 1/4 in");
+  const before = evaluated(text);
+  const { model, results } = evaluated(typed, before);
+  expect(results.frame?.solution).toBe(before.results.frame?.solution);
+  const pressed = [...results.frame!.basis.bearings.values()].flat();
+  expect(pressed.length).toBeGreaterThan(0);
+  for (const { timber, place } of pressed) expect(model.byId.get(timber.id) === timber, place).toBe(true);
+});
+
 test("one thing after another: what was kept of three steps is still true", () => {
   let [text, last] = [read("cider-press-pavilion"), evaluated(read("cider-press-pavilion"))];
   for (const [from, to] of [...PAVILION, ...PAVILION.map(([a, b]) => [b, a] as const)]) {
