@@ -31,8 +31,14 @@ function builtFrom(frame: Frame): unknown {
 
 /** The model of a frame; timbers, joints and piers are the very same as before while only its loads have changed. */
 function modelOf(frame: Frame, previous: Evaluation | undefined): Model {
-  if (previous && equal(builtFrom(previous.frame), builtFrom(frame))) return { ...previous.model, frame };
-  return buildModel(frame);
+  if (!previous || !equal(builtFrom(previous.frame), builtFrom(frame))) return buildModel(frame);
+  const { model } = previous;
+  const { snow, wind } = frame.site;
+  // its timbers and joints know their classes and entries by the parts of the frame that they were made from
+  return {
+    ...model,
+    frame: { ...model.frame, basis: frame.basis, site: { ...model.frame.site, snow, wind } },
+  };
 }
 
 /**

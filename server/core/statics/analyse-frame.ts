@@ -31,6 +31,7 @@ function signatureOf(model: Model, actions: JointActions): string {
       t.id,
       t.kind,
       t.walls,
+      t.bents,
       t.origin,
       t.axis,
       t.depthDir,
@@ -49,6 +50,8 @@ function signatureOf(model: Model, actions: JointActions): string {
       j.end,
       j.into.id,
       j.meeting.point,
+      // an end that meets two timbers hangs on the one that the file names
+      j.assumed,
       actions.endSpring(j),
       actions.pulls(j.of),
     ]),

@@ -19,8 +19,12 @@ export const toEnd = (timber: Timber, at: number, length: number): number =>
 /** Lying timbers across others: the force of the upright spring at their contact. Seats are joints, with their own sizes. */
 export function contactBearings(model: Model, frame: FrameStructure): Bearing[] {
   const joints = new Map(model.joints.map((j) => [j.id, j]));
+  const timbers = new Map(model.timbers.map((t) => [t.id, t]));
+  // forces that are kept are of an earlier model's timbers
+  const now = (t: Timber): Timber => timbers.get(t.id) ?? t;
   return frame.ties.flatMap(({ tie }, index): Bearing[] => {
-    const { a, b, area } = tie.meeting;
+    const { area } = tie.meeting;
+    const [a, b] = [now(tie.meeting.a), now(tie.meeting.b)];
     const joint = tie.joint && joints.get(tie.joint.id);
     if (isUpright(a) || isUpright(b) || isDiagonal(a) || isDiagonal(b)) return [];
     if (joint && (joint.end !== "side" || isSeatKind(joint.kind))) return [];

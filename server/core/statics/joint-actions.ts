@@ -12,8 +12,16 @@ import type { JointActions } from "./prepared-frame.ts";
 /** Whether screws hold at all does not depend on how long a load lasts. */
 const PERMANENT: Factor = { symbol: "C_D", value: 0.9, status: "published", source: "NDS Table 2.3.2" };
 
+/** A stated value that cannot be read leaves a stiffness as it is: the table's stand in for it, as for E (timber-wood.ts). */
+function withReadable(timber: Timber): Timber {
+  if (!timber.class?.unreadValues) return timber;
+  const { unreadValues: _, ...readable } = timber.class;
+  return { ...timber, class: readable };
+}
+
 /** Of pegs that keep their distances, or of screws that hold both ways, lb/in; undefined = the end only pushes. */
-function endStiffness(joint: Joint, { frame }: Model): number | undefined {
+function endStiffness(found: Joint, { frame }: Model): number | undefined {
+  const joint = { ...found, of: withReadable(found.of), into: withReadable(found.into) };
   if (joint.sizes.screws) {
     const hold = screwHold(joint, PERMANENT);
     return hold && hold.lateral.value > 0 && hold.withdrawal.value > 0 ? screwStiffness(joint) : undefined;

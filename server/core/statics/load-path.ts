@@ -49,33 +49,37 @@ const areBoth = (kind: Timber["kind"], a: Timber, b: Timber): boolean => a.kind 
 /**
  * Roof that each timber carries, measured on the slope: its own strips, and what purlins and rafters set down on it by the
  * rule of halves: purlins on rafters or walls, rafters on plates and the ridge.
+ * @param strips of the model, or of an earlier one whose forces still hold: timbers and contacts are those of the model
  * @returns ft² by timber id
  */
 export function roofAreas(model: Model, strips: readonly Strip[]): Map<string, number> {
+  const timbers = new Map(model.timbers.map((t) => [t.id, t]));
   const contacts = contactsOf(model);
   const restsOf = (timber: Timber): Rest[] =>
     (contacts.get(timber.id) ?? [])
       // two rafters of a pair lean on each other: neither sets its roof down on the other
       .filter((contact) => supportBy(timber, contact) && !areBoth("rafter", timber, contact.other))
       .map(({ other, at, otherAt }) => ({ on: other, at, onAt: otherAt }));
-  const carried = new Map<Timber, Area[]>();
-  const give = (timber: Timber, area: Area): void => {
-    const own = carried.get(timber);
+  const carried = new Map<string, Area[]>();
+  const give = ({ id }: Timber, area: Area): void => {
+    const own = carried.get(id);
     if (own) own.push(area);
-    else carried.set(timber, [area]);
+    else carried.set(id, [area]);
   };
   for (const { timber, width, from, to } of strips)
     give(timber, { from, to, squareInches: width * (to - from) });
   // purlins lie on rafters, never rafters on purlins: so rafters know all they carry when their turn comes
   for (const kind of ["purlin", "rafter"] as const) {
-    for (const [timber, areas] of [...carried].filter(([t]) => t.kind === kind)) {
+    for (const [id, areas] of [...carried]) {
+      const timber = timbers.get(id);
+      if (timber?.kind !== kind) continue;
       for (const { rest, squareInches } of setDown(restsOf(timber), areas))
         if (squareInches > 0) give(rest.on, { from: rest.onAt, to: rest.onAt, squareInches });
     }
   }
   return new Map(
-    [...carried].map(([timber, areas]) => [
-      timber.id,
+    [...carried].map(([id, areas]) => [
+      id,
       areas.reduce((sum, { squareInches }) => sum + squareInches, 0) / SQUARE_INCHES,
     ]),
   );

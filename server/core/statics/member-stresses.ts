@@ -171,13 +171,15 @@ export class TimberStress {
   }
 
   /**
-   * Where shear crosses nought between two places the moment peaks: dM_z/dx = −V_y, dM_y/dx = V_z, shear linear.
+   * Where shear crosses nought between two places the moment peaks: dM_z/dx = −V_y, dM_y/dx = V_z, shear and axial force
+   * linear.
    * Stations with a next one are places of an element, their forces stand in the table as they are.
    */
   #between(v: DurationValues, F: Limits, table: Float64Array, i: number, j: number, solved: number): void {
     const t = this.#plan.table;
     const acts = this.#acts;
     const [first, second] = [int(t.row, i), int(t.row, j)];
+    const [N, N2] = [at(table, first), at(table, second)];
     const [Vy, Vz] = [at(table, first + VY), at(table, first + VZ)];
     const [My, Mz] = [at(table, first + MY), at(table, first + MZ)];
     const [Vy2, Vz2] = [at(table, second + VY), at(table, second + VZ)];
@@ -186,6 +188,7 @@ export class TimberStress {
     if (Vy * Vy2 < 0) {
       const s = Vy / (Vy - Vy2);
       acts[X] = x + s * length;
+      acts[AXIAL] = N + s * (N2 - N);
       acts[ABOUT_Y] = My + s * (at(table, second + MY) - My);
       acts[ABOUT_Z] = Mz - (Vy * s * length) / 2;
       this.#judge(v, F, i, solved);
@@ -193,6 +196,7 @@ export class TimberStress {
     if (Vz * Vz2 < 0) {
       const s = Vz / (Vz - Vz2);
       acts[X] = x + s * length;
+      acts[AXIAL] = N + s * (N2 - N);
       acts[ABOUT_Y] = My + (Vz * s * length) / 2;
       acts[ABOUT_Z] = Mz + s * (at(table, second + MZ) - Mz);
       this.#judge(v, F, i, solved);
@@ -232,25 +236,10 @@ export class TimberStress {
       const both =
         lateral < 1 ? share(f1, F1) + share(f2, F2 * (1 - lateral * lateral)) : Number.POSITIVE_INFINITY;
       if (this.#beats(BENDING, both, solved)) {
-        const firstLeads = f1 * F2 >= f2 * F1;
-        const alone = firstLeads ? f1 / F1 : f2 / F2;
-        if (both > alone * (1 + SIDE_SHARE))
+        const [leads, limit] = f1 * F2 >= f2 * F1 ? [f1, F1] : [f2, F2];
+        if (both > (leads / limit) * (1 + SIDE_SHARE))
           this.#keepBent(BENDING, both, both, 1, true, v, i, x, solved, sz, sy, F);
-        else
-          this.#keepBent(
-            BENDING,
-            both,
-            firstLeads ? f1 : f2,
-            firstLeads ? F1 : F2,
-            false,
-            v,
-            i,
-            x,
-            solved,
-            sz,
-            sy,
-            F,
-          );
+        else this.#keepBent(BENDING, both, leads, limit, false, v, i, x, solved, sz, sy, F);
       }
     }
     if (N > 0) {

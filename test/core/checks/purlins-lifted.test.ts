@@ -167,6 +167,12 @@ describe("what holds a purlin, by hand", () => {
   test("a slip among the screws is one finding, and none of this kind", () => {
     expect(lifted(bay(SCREWS.replace("count: 2", "count: two")))).toEqual([]);
   });
+
+  test("screws in wood whose stated strength cannot be read are not told as unsized", () => {
+    const text = bay(SCREWS).replace("grade: no-1", "grade: no-1, values: {Fb: 9x0 psi}");
+    expect(findingsOf(text, true).map(({ finding }) => finding.check)).toContain("unreadable-quantity");
+    expect(lifted(text)).toEqual([]);
+  });
 });
 
 /** One purlin that ends in a pocket of a principal, 2 in deep, and hangs over past a prop. */

@@ -2,6 +2,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { type Evaluation, evaluate } from "../../../server/core/evaluate.ts";
+import { roofAreas } from "../../../server/core/statics/load-path.ts";
 import { readFrame } from "../../../server/document/read.ts";
 
 const read = (name: string, folder = "samples"): string =>
@@ -21,6 +22,7 @@ function told({ results, findings }: Evaluation): unknown {
     joints: [...(frame?.joints ?? [])],
     piers: frame?.piers.map(({ pier, down, up, sideways }) => ({ id: pier.id, down, up, sideways })),
     racking: frame?.racking,
+    roof: frame && [...roofAreas(frame.model, frame.solution.loads.strips)],
   };
 }
 
@@ -99,6 +101,47 @@ test("the sag of a span that is scarfed, while the forces stay", () => {
   expect(told(after)).toEqual(told(evaluated(typed)));
 });
 
+test("a joint as the program assumed it, written into the file: its timber hangs on what it names", () => {
+  const text = read("market-stall", "test/frames").replace(/^joints:\n(?: {2}.*\n|#.*\n)*/m, "");
+  const typed = `${text}joints:\n  post-a-end-sill: {kind: mortise-and-tenon, of: post-a, into: end-sill}\n`;
+  const before = evaluated(text);
+  expect(before.model.joints.some(({ id, assumed }) => assumed && id.startsWith("post-a-end-sill@"))).toBe(
+    true,
+  );
+  expect(told(evaluated(typed, before))).toEqual(told(evaluated(typed)));
+});
+
+test("a girt in the same place that stands in a bent only by its name: it carries the siding there", () => {
+  const girt = (a: string, b: string): string =>
+    read("goat-shed").replace(
+      "  king-post:",
+      `  girt: {kind: girt, section: 6x6, ends: [{at: ${a}, level: 4 ft}, {at: ${b}, level: 4 ft}]}\n  king-post:`,
+    );
+  const [free, typed] = [girt("A@14 ft", "B@14 ft"), girt("A3", "B3")];
+  const before = evaluated(free);
+  expect(told(evaluated(typed, before))).toEqual(told(evaluated(typed)));
+  expect(evaluated(typed).results.frame?.joints).not.toEqual(before.results.frame?.joints);
+});
+
+test("a grade that no table has is told with its timbers while only the loads change", () => {
+  const text = read("cider-press-pavilion").replace("grade: no-1", "grade: no-9");
+  const typed = text.replace("ground: 45 psf", "ground: 55 psf");
+  expect(typed).not.toBe(text);
+  const told = (e: Evaluation) => e.findings.find(({ check }) => check === "unknown-id")?.message;
+  expect(told(evaluated(typed, evaluated(text)))).toBe(told(evaluated(typed)));
+});
+
+test("what presses on a timber knows it as it is now", () => {
+  const text = read("king-post-truss", "test/frames");
+  const typed = text.replace("housing: 1 1/2 in", "housing: 1 1/4 in");
+  const before = evaluated(text);
+  const { model, results } = evaluated(typed, before);
+  expect(results.frame?.solution).toBe(before.results.frame?.solution);
+  const pressed = [...results.frame!.basis.bearings.values()].flat();
+  expect(pressed.length).toBeGreaterThan(0);
+  for (const { timber, place } of pressed) expect(model.byId.get(timber.id) === timber, place).toBe(true);
+});
+
 test("one thing after another: what was kept of three steps is still true", () => {
   let [text, last] = [read("cider-press-pavilion"), evaluated(read("cider-press-pavilion"))];
   for (const [from, to] of [...PAVILION, ...PAVILION.map(([a, b]) => [b, a] as const)]) {
@@ -127,4 +170,13 @@ test.each([
   expect(about(evaluated(typed, before))).toEqual(about(evaluated(typed)));
   expect(about(evaluated(typed))).not.toEqual(about(before));
   expect(about(evaluated(goats, evaluated(typed)))).toEqual(about(before));
+});
+
+test("a strength that cannot be read leaves the forces: braces that pulled still do", () => {
+  const text = read("loft", "test/frames");
+  const typed = text.replace("grade: no-1", "grade: no-1, values: {Fb: 9x0 psi}");
+  expect(typed).not.toBe(text);
+  const { frame } = evaluated(typed).results;
+  expect(frame?.unchecked.length).toBeGreaterThan(0);
+  expect([...frame!.joints]).toEqual([...evaluated(text).results.frame!.joints]);
 });

@@ -10,7 +10,9 @@ import type { FrameElement, FrameSupport } from "../../../server/core/analysis/s
 import { buildModel } from "../../../server/core/model/build.ts";
 import type { Timber } from "../../../server/core/model/model.ts";
 import type { Vec3 } from "../../../server/core/model/vec.ts";
+import { analyseFrame } from "../../../server/core/statics/analyse-frame.ts";
 import { loadCase } from "../../../server/core/statics/element-loads.ts";
+import { forcesAlong } from "../../../server/core/statics/forces-along.ts";
 import { jointActions } from "../../../server/core/statics/joint-actions.ts";
 import type { LineLoad } from "../../../server/core/statics/line-loads.ts";
 import { type ForceKind, memberForces } from "../../../server/core/statics/member-forces.ts";
@@ -223,3 +225,31 @@ describe.each(["test/frames/king-post-truss", "test/frames/purlins-on-principals
     });
   },
 );
+
+test("where a moment peaks between two places, it acts together with the axial force there, not beside it", () => {
+  const text = readFileSync(new URL("../../frames/market-stall.frame.yaml", import.meta.url), "utf8");
+  const { members, solution } = analyseFrame(buildModel(readFrame(text).frame))!;
+  let peaks = 0;
+  for (const { timber, uses } of members.values())
+    for (const { what, at, caseId, terms } of uses) {
+      if (what !== "compression-and-bending" && what !== "tension-and-bending") continue;
+      if (at < 1 || at > timber.span - 1) continue;
+      const found = solution.cases.flatMap((solved) => {
+        if (solved.frameCase.id !== caseId) return [];
+        const own = solved.frame.elementsOf.get(timber.id)!;
+        return own.flatMap((element) => {
+          const { from, to } = solved.frame.pieces[element]!;
+          if (at < from || at > to) return [];
+          const pieces = forcesAlong(solved, element)!.piecesOf("N");
+          const piece = pieces.find((p) => at - from <= p.to) ?? pieces.at(-1)!;
+          return Math.abs(
+            piece.coefficients.reduce((sum, c, power) => sum + c * (at - from - piece.from) ** power, 0),
+          );
+        });
+      });
+      const off = Math.min(...found.map((N) => Math.abs(N - Math.abs(terms!.force))));
+      expect(off, `${timber.id} ${what} at ${at}: ${terms!.force}, not ${found}`).toBeLessThan(0.01);
+      peaks++;
+    }
+  expect(peaks).toBeGreaterThan(20);
+});

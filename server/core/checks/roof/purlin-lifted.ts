@@ -1,7 +1,7 @@
 import { mostScrewsOver } from "../../roof/fastener-room.ts";
 import { crossingName } from "../../roof/purlin-crossings.ts";
 import { type UpliftHold, upliftHold } from "../../roof/seat-fasteners.ts";
-import { type SizedFasteners, screwsFor } from "../../roof/sized-fasteners.ts";
+import { type SizedFasteners, screwsFor, sizedFasteners } from "../../roof/sized-fasteners.ts";
 import type { FrameResults } from "../../statics/frame-results.ts";
 import { type PurlinLift, purlinLifts } from "../../statics/purlin-lifts.ts";
 import { defineCheck } from "../check.ts";
@@ -65,6 +65,8 @@ export const purlinLifted = defineCheck<"results", Data>({
     for (const lift of purlinLifts(frame)) {
       const { fastening, hold, pull } = lift;
       if (fastening.written === "unread") continue;
+      // wood without values has a finding of its own
+      if (!hold && sizedFasteners(fastening.written)) continue;
       if (hold && hold.uplift.value >= pull.most) continue;
       yield liftedFound(lift, crossingName(lift), { lift, solution: frame.solution });
     }
