@@ -183,10 +183,14 @@ function sortOut(
     let shifts = shiftsOf(system, motion);
     const size = Math.sqrt(dotOf(shifts, shifts));
     let rest = motion;
+    let where = placesOf(shifts);
     for (const b of basis) {
-      const share = dotOf(shifts, b.shifts);
+      const share = dotAt(where, shifts, b.shifts);
+      // most move parts that have nothing to do with each other
+      if (share === 0) continue;
       shifts = shifts.map((v, k) => v - share * at(b.shifts, k));
       rest = rest.map((v, k) => v - share * at(b.motion, k));
+      where = placesOf(shifts);
     }
     const left = Math.sqrt(dotOf(shifts, shifts));
     if (left <= NO_SHIFT * Math.max(size, reach * largest(rest))) {
@@ -199,6 +203,20 @@ function sortOut(
   return { mechanisms, idle };
 }
 
+/** Where a vector is not nought: motions of a few parts of a large frame are nought almost everywhere. */
+export function placesOf(v: Float64Array): readonly number[] {
+  const places: number[] = [];
+  for (let k = 0; k < v.length; k++) if (at(v, k) !== 0) places.push(k);
+  return places;
+}
+
+/** a · b, where a is nought but at some places. */
+function dotAt(places: readonly number[], a: Float64Array, b: Float64Array): number {
+  let sum = 0;
+  for (const k of places) sum += at(a, k) * at(b, k);
+  return sum;
+}
+
 function looseSticks(system: System): Stability["loose"] {
   return system.sticks.flatMap((stick) =>
     stick.joint.loose.map((r) => {
@@ -209,10 +227,15 @@ function looseSticks(system: System): Stability["loose"] {
   );
 }
 
-/** Work of forces along a motion, and whether it is more than rounding. */
-export function drives(forces: Float64Array, u: Float64Array, tolerance: number): boolean {
+/** Work of forces along a motion, and whether it is more than rounding. @param where the motion is not nought */
+export function drives(
+  forces: Float64Array,
+  u: Float64Array,
+  tolerance: number,
+  where: readonly number[] = placesOf(u),
+): boolean {
   let [work, size] = [0, 0];
-  for (let k = 0; k < u.length; k++) {
+  for (const k of where) {
     const w = at(forces, k) * at(u, k);
     work += w;
     size += Math.abs(w);
@@ -239,7 +262,9 @@ export function describe(system: System, u: Float64Array, driven: boolean, reach
   const moving = scaled.flatMap((motion, node) =>
     motion.some((v, m) => Math.abs(v) > least(m)) ? [{ node, id: nodes[node]?.id ?? "", motion }] : [],
   );
+  const still = (node: number): boolean => u.subarray(6 * node, 6 * node + 6).every((v) => v === 0);
   const elements = system.sticks.filter((stick) => {
+    if (still(stick.i) && still(stick.j)) return false;
     const v = endMotions(stick, u);
     return [0, 1, 2, 6, 7, 8].some((m) => Math.abs(at(v, m) / size) > 1e-6);
   });

@@ -10,10 +10,10 @@
 import { faultsOf, readNodeLoads } from "./case-loads.ts";
 import { type Combined, failedCombination, type LoadTerm, Sum, sumOf, type Term } from "./combined.ts";
 import { ENDS } from "./element-stiffness.ts";
-import type { CaseFault } from "./faults.ts";
+import type { CaseFault, Mode } from "./faults.ts";
 import { LettingGo } from "./letting-go.ts";
 import { type Answer, Answers, MOST_REFINEMENTS, REFINED } from "./linear-answer.ts";
-import { addScaled, describe, drives, type Stability } from "./mechanism.ts";
+import { addScaled, describe, drives, placesOf, type Stability } from "./mechanism.ts";
 import { at } from "./numbers.ts";
 import { once } from "./once.ts";
 import {
@@ -114,6 +114,8 @@ class Combiner {
   readonly #strains: Float64Array;
   readonly #own: Float64Array;
   readonly #lettingGo: LettingGo;
+  /** how it moves even with every member in action; what drives it there differs by combination */
+  readonly #moves: () => readonly { u: Float64Array; where: readonly number[]; mode: Mode }[];
 
   constructor(system: System, stability: Stability, members: OneWayMembers, tolerance: number) {
     this.#system = system;
@@ -121,6 +123,13 @@ class Combiner {
     this.#members = members;
     this.#answers = new Answers(system, stability, new StickMatrix(system));
     this.#lettingGo = new LettingGo(system, members, this.#answers);
+    this.#moves = once(() =>
+      stability.mechanisms.map((u) => ({
+        u,
+        where: placesOf(u),
+        mode: describe(system, u, false, stability.reach),
+      })),
+    );
     this.#tolerance = tolerance;
     this.#none = NO_LOADS(system.sticks.length);
     this.#nothing = new Float64Array(system.size);
@@ -162,11 +171,13 @@ class Combiner {
 
   combine(id: string, parts: readonly Part[]): Combined {
     const system = this.#system;
-    const { mechanisms, idle, reach } = this.#stability;
+    const { idle, reach } = this.#stability;
     const members = this.#members;
     const failed = (fault: CaseFault): Combined => failedCombination(id, [fault]);
     const pushed = once(() => sumInto(new Float64Array(system.size), parts, (b) => b.pushed));
-    const modes = mechanisms.map((u) => describe(system, u, drives(pushed(), u, NOUGHT), reach));
+    const modes = this.#moves().map(
+      ({ u, where, mode }): Mode => ({ ...mode, driven: drives(pushed(), u, NOUGHT, where) }),
+    );
     if (parts.some(({ answer }) => answer.turns))
       for (const u of idle) if (drives(pushed(), u, 1e-6)) modes.push(describe(system, u, true, reach));
     if (modes.length > 0) return failed({ kind: "mechanism", modes, dropped: [] });
