@@ -31,6 +31,12 @@ export interface RoofPlane {
   readonly run: number;
 }
 
+/** For wind along the ridge (x) and across it (y). */
+export interface Passage {
+  readonly x: boolean;
+  readonly y: boolean;
+}
+
 export interface WindInput {
   readonly edition: Edition;
   /** V, mph */
@@ -45,7 +51,9 @@ export interface WindInput {
   readonly enclosure: Enclosure;
   /** whether some side is an open wall; undefined = so far as is known: wind may be caught under the roof */
   readonly openSide?: boolean;
-  /** below an open roof */
+  /** ways in which the wind passes through between two open sides; undefined = none */
+  readonly passage?: Passage;
+  /** below an open roof, or where the wind passes through */
   readonly flow: Flow;
   /** ft between the outside faces of the walls, along the ridge and across it; undefined = as large as the roof */
   readonly plan?: { readonly along: number; readonly across: number };
@@ -197,14 +205,19 @@ const isCaughtUnder = ({ enclosure, openSide }: WindInput): boolean =>
 
 /** By the enclosure: of a free roof, of one over walls, or of both. */
 function pressuresOf(blowing: Blowing, along: boolean): readonly Pressures[] {
-  const { enclosure, edition, planes } = blowing.input;
+  const { enclosure, edition, planes, passage, flow } = blowing.input;
   if (planes.length === 0)
     return [{ id: "", roof: [], status: "memory", source: `${editionName(edition)} section 29.4` }];
   const free = (under: Blowing) => (along ? openAlong : openAcross)(under);
   if (enclosure === "open") return free(blowing);
   const walled = (along ? enclosedAlong : enclosedAcross)(blowing);
   if (!isCaughtUnder(blowing.input)) return walled;
-  return [...walled, ...free({ ...blowing, input: { ...blowing.input, flow: "obstructed" } })];
+  // between two open sides the wind flows as the site says; where it is caught it finds no way out
+  const through = along ? passage?.x : passage?.y;
+  return [
+    ...walled,
+    ...free({ ...blowing, input: { ...blowing.input, flow: through ? flow : "obstructed" } }),
+  ];
 }
 
 /** A plane that falls against the wind is met first. */

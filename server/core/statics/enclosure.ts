@@ -1,5 +1,6 @@
 /** Which enclosure class the openings of a building's sides make it, with what it was found from. */
 import type { DeadEnd } from "../loads/dead.ts";
+import type { Passage } from "../loads/wind-cases.ts";
 import { dominantWall, type Enclosure, enclosureOf, isOpenWall, type Side } from "../loads/wind-enclosed.ts";
 import type { Model } from "../model/model.ts";
 import type { LineLoad } from "./line-loads.ts";
@@ -9,6 +10,8 @@ export interface FrameEnclosure {
   readonly class: Enclosure;
   /** some side is open over at least 80 percent, or nothing stands there */
   readonly openSide: boolean;
+  /** whether both sides are so open, for wind along the ridge (x) and across it (y) */
+  readonly passage: Passage;
   readonly faces: readonly WallFace[];
   /** ft² of the roof, along its slope; it has no openings */
   readonly roof: number;
@@ -25,7 +28,7 @@ export function enclosureOfFrame(model: Model): FrameEnclosure {
   const faces = model.frame.siding.length > 0 ? wallFaces(model) : [];
   const slopes = model.roof?.slopes ?? [];
   if (slopes.length === 0 || faces.every((face) => !face.siding))
-    return { class: "open", openSide: true, faces, roof: 0 };
+    return { class: "open", openSide: true, passage: { x: true, y: true }, faces, roof: 0 };
   const roof = slopes.reduce(
     (sum, s) => sum + ((s.deckTo - s.deckFrom) * (s.peakRun + s.eaveOverhang)) / Math.cos(s.angle) / 144,
     0,
@@ -37,6 +40,7 @@ export function enclosureOfFrame(model: Model): FrameEnclosure {
   return {
     class: enclosureOf(sides, over),
     openSide: sides.some(isOpenWall),
+    passage: { x: isPassage(faces, 0), y: isPassage(faces, 1) },
     faces,
     roof,
     ...(dominant && {
@@ -47,6 +51,11 @@ export function enclosureOfFrame(model: Model): FrameEnclosure {
       },
     }),
   };
+}
+
+/** Whether no closed side faces the wind along an axis, neither where it comes in nor where it goes out. */
+function isPassage(faces: readonly WallFace[], axis: 0 | 1): boolean {
+  return faces.every((face) => Math.abs(face.outward[axis]) < 0.5 || isOpenWall(face));
 }
 
 /** Weight of the siding on the timbers that carry it. */

@@ -242,6 +242,7 @@ export function windLoads(
     length: slopes[0] ? (slopes[0].deckTo - slopes[0].deckFrom) / 12 : 0,
     enclosure: enclosure.class,
     openSide: enclosure.openSide,
+    passage: enclosure.passage,
     flow,
     ...(plan && { plan }),
     ...(given.topography === undefined ? {} : { topography: given.topography }),

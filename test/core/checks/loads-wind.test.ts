@@ -96,6 +96,23 @@ findingsFixture(
 );
 
 findingsFixture(
+  "enclosure-found: closed ends, and the wind passes between them",
+  sided(`      siding: {1: {}, 2: {}}
+      #@0-6 note enclosure-found: wind caught under the roof counts too, as under an open one with obstructed flow. Across the ridge both sides are open: there it passes with clear flow, as the site says.`),
+  { whole: true, only: ["note"] },
+);
+
+findingsFixture(
+  "enclosure-found: closed ends, and goods between them obstruct the wind",
+  sided(
+    `      siding: {1: {}, 2: {}}
+      #@0-6 note enclosure-found: wind caught under the roof counts too, as under an open one with obstructed flow. Taken besides`,
+    "flow: obstructed",
+  ),
+  { whole: true, only: ["note"] },
+);
+
+findingsFixture(
   "wind-beyond-figures: a roof steeper than 45° over open sides",
   pavilion({})
     .replace("pitch: 8:12", "pitch: 14:12")

@@ -59,6 +59,20 @@ findingsFixture(
 );
 
 findingsFixture(
+  "site-value-missing: the exposure that snow goes by, where nothing is said of the wind",
+  pavilion({
+    site: `
+      site:
+      #@0-4 warning site-value-missing: The file does not give the wind speed
+      #@0-4 warning site-value-missing: the exposure category (B woods and suburbs, C open, D shore), which wind and the snow on a roof go by, so what depends on it is not checked. It comes from your own look at the site. Write “wind: {exposure: C}” under “site”.
+        snow: {ground: 45 psf, exposure: partially-exposed, thermal: open}
+        frost-depth: 30 in
+        soil: sand
+    `,
+  }),
+);
+
+findingsFixture(
   "site-value-missing: the last of the snow's and the wind's",
   pavilion({
     site: `

@@ -225,6 +225,18 @@ describe("the wind on a building with walls (memory, Figure 27.3-1)", () => {
     expect(ids(shed).filter((id) => id.startsWith("-y"))).toHaveLength(2);
     expect(caseOf(shed, "-y/suction/pressure-inside").roof).toHaveLength(1);
   });
+  it("passes between two open sides as the site says, and is caught elsewhere (published, Figure 27.3-5)", () => {
+    const barn = { ...BARN, enclosure: "partially-open" } as const;
+    const through = { ...barn, passage: { x: false, y: true } };
+    const roofOf = (input: WindInput, id: string) =>
+      caseOf(input, id).roof.map(({ coefficient }) => coefficient);
+    // across the ridge as under the same roof on posts alone, along it under an obstructed one
+    expect(roofOf(through, "+y/A")).toEqual(roofOf(PAVILION, "+y/A"));
+    expect(roofOf(through, "+x/A")).toEqual(roofOf({ ...PAVILION, flow: "obstructed" }, "+x/A"));
+    expect(roofOf(barn, "+y/A")).toEqual(roofOf({ ...PAVILION, flow: "obstructed" }, "+y/A"));
+    expect(roofOf({ ...through, flow: "obstructed" }, "+y/A")).toEqual(roofOf(barn, "+y/A"));
+    expect(roofOf(through, "+y/A")).not.toEqual(roofOf(barn, "+y/A"));
+  });
   it("tells the enclosure classes apart (memory, section 26.2)", () => {
     const roof = { gross: 300, openings: 0 };
     const walls = (...openings: number[]) => openings.map((open) => ({ gross: 100, openings: open }));

@@ -81,6 +81,26 @@ describe("a partially open building", () => {
     expect(loadsOf(twoOpen).enclosure).toMatchObject({ class: "partially-open", openSide: true });
     expect(onInner(twoOpen)).not.toEqual([]);
   });
+  it("passes through where both sides are open: it presses as hard as without the closed ends (published, Figure 27.3-5)", () => {
+    const shed = readFileSync(new URL("../../../samples/goat-shed.frame.yaml", import.meta.url), "utf8");
+    const ends = shed.replace("  B: {openings: 8 ft²}\n", "");
+    const bare = shed.replace(/siding:[\s\S]*?\nroof:/, "roof:");
+    expect(loadsOf(ends).enclosure).toMatchObject({
+      class: "partially-open",
+      passage: { x: false, y: true },
+    });
+    expect(loadsOf(bare).enclosure).toMatchObject({ class: "open", passage: { x: true, y: true } });
+    const roofDown = (text: string) =>
+      Math.max(
+        ...loadsOf(text)
+          .all.filter((l) => l.id.startsWith("W/+y/"))
+          .map((l) => -totalOf(l.loads.filter(({ timber }) => timber.kind === "rafter"))[2]),
+      );
+    expect(roofDown(bare)).toBeGreaterThan(100);
+    expect(roofDown(ends)).toBeCloseTo(roofDown(bare), 6);
+    const obstructed = ends.replace("flow: clear", "flow: obstructed");
+    expect(roofDown(obstructed)).toBeLessThan(roofDown(ends));
+  });
 });
 
 describe("the sides of a building", () => {

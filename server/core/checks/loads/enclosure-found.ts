@@ -10,6 +10,7 @@ interface Data {
   readonly enclosure: FrameEnclosure;
   readonly topography: number | undefined;
   readonly elevation: boolean;
+  readonly flow: "clear" | "obstructed" | undefined;
 }
 
 const CLASS: Readonly<Record<Enclosure, string>> = {
@@ -69,6 +70,19 @@ function formula({ class: kind, faces, dominant }: FrameEnclosure, say: Say): st
   );
 }
 
+/** What an open side of a partially open building adds. */
+function caught({ enclosure: { class: kind, openSide, passage }, flow }: Data, say: Say): string {
+  if (kind !== "partially-open" || !openSide) return "";
+  const under = say.text(
+    " Since one side is open, wind caught under the roof counts too, as under an open one with obstructed flow.",
+  );
+  if (flow !== "clear" || !(passage.x || passage.y)) return under;
+  const through = passage.x
+    ? say.text(" Along the ridge both sides are open: there it passes with clear flow, as the site says.")
+    : say.text(" Across the ridge both sides are open: there it passes with clear flow, as the site says.");
+  return under + through;
+}
+
 /** Symbols and what they were taken as, where the file leaves them open. */
 function assumed(d: Data, say: Say): string {
   const taken = [
@@ -109,6 +123,7 @@ export const enclosureFound = defineCheck<"results", Data>({
         enclosure,
         topography: site.wind?.topography,
         elevation: site.elevation !== undefined,
+        flow: site.wind?.flow,
       },
     };
   },
@@ -120,12 +135,7 @@ export const enclosureFound = defineCheck<"results", Data>({
         class: say.text(CLASS[d.enclosure.class], { small: areaWords(4, say) }),
         sides: sidesWords(d.enclosure, say),
         inside: GCpi === 0 ? say.text("none") : `GC_pi = ±${say.number(GCpi)}`,
-        caught:
-          d.enclosure.class === "partially-open" && d.enclosure.openSide
-            ? say.text(
-                " Since one side is open, wind caught under the roof counts too, as under an open one.",
-              )
-            : "",
+        caught: caught(d, say),
         assumed: assumed(d, say),
       },
     );

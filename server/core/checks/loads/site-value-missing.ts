@@ -71,7 +71,7 @@ const WORDS: Readonly<Record<Missing, Words>> = {
     whom: HAZARD_MAP,
   },
   "wind-exposure": {
-    what: "the exposure category (B woods and suburbs, C open, D shore)",
+    what: "the exposure category (B woods and suburbs, C open, D shore), which wind and the snow on a roof go by",
     example: both("exposure: C"),
     whom: "your own look at the site",
   },
@@ -139,8 +139,12 @@ function* missing(model: Model): Generator<{ path: string; missing: Missing }> {
   }
   if (needsWind(model) || wind?.speed !== undefined) {
     const speed = frame.roof ? "wind" : "wind-bare";
-    if (wind?.speed === undefined) yield { path: wind?.path ?? sitePath, missing: speed };
-    else if (wind.exposure === undefined) yield { path: wind.path, missing: "wind-exposure" };
+    if (wind?.speed === undefined) {
+      yield { path: wind?.path ?? sitePath, missing: speed };
+      // snow goes by it as well, and is in no combination without it
+      if (frame.roof && snow?.ground !== undefined && wind?.exposure === undefined)
+        yield { path: wind?.path ?? sitePath, missing: "wind-exposure" };
+    } else if (wind.exposure === undefined) yield { path: wind.path, missing: "wind-exposure" };
     else if (wind.flow === undefined && asksForFlow(model)) yield { path: wind.path, missing: "wind-flow" };
   }
   if (snow?.ground !== undefined || wind?.speed !== undefined) {
