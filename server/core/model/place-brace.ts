@@ -12,6 +12,7 @@ import { closeness, matches } from "./joint-match.ts";
 import { usualBraceHousing } from "./joint-usual.ts";
 import type { Timber } from "./model.ts";
 import type { Placer } from "./placer.ts";
+import { solidOf, touch } from "./solid.ts";
 import { add, along, cross, dot, length, scale, sub, unit, type Vec3 } from "./vec.ts";
 
 /** Two timbers near enough to brace: where their center lines pass, and how far along each. */
@@ -25,7 +26,7 @@ interface Crossing {
   readonly point: Vec3;
 }
 
-/** Nearest points of the two center lines; undefined when they are parallel or the timbers stay apart there. */
+/** Nearest points of the two center lines; undefined when they are parallel or the timbers stay apart. */
 function crossing(a: Timber, b: Timber): Crossing | undefined {
   const [post, beam] = Math.abs(a.axis[2]) >= Math.abs(b.axis[2]) ? [a, b] : [b, a];
   const between = sub(beam.origin, post.origin);
@@ -38,8 +39,13 @@ function crossing(a: Timber, b: Timber): Crossing | undefined {
   const onBeam = (p * cos - q) / sin2;
   const reachPost = halfExtent(beam, post.axis) + 1 / 16;
   const reachBeam = halfExtent(post, beam.axis) + 1 / 16;
-  if (onPost < -reachPost || onPost > post.span + reachPost) return undefined;
-  if (onBeam < -reachBeam || onBeam > beam.span + reachBeam) return undefined;
+  const near =
+    onPost >= -reachPost &&
+    onPost <= post.span + reachPost &&
+    onBeam >= -reachBeam &&
+    onBeam <= beam.span + reachBeam;
+  // a king-post ends under the ridge, and principals that lie against its sides meet its line above that
+  if (!near && !touch(solidOf(a), solidOf(b))) return undefined;
   const onP = along(post.origin, post.axis, onPost);
   const gap = sub(along(beam.origin, beam.axis, onBeam), onP);
   const apart = length(gap);

@@ -45,7 +45,9 @@ const CARRIED: ReadonlySet<Timber["kind"]> = new Set(["joist", "purlin"]);
  */
 function mayHold(timber: Timber, other: Timber, letInto: ReadonlySet<string>): boolean {
   if (isUpright(other) || other.kind === "brace" || other.kind === "strut") return true;
-  if (other.kind === "rafter") return RAISED.has(timber.kind);
+  // a strut under a principal stands against it
+  if (other.kind === "rafter")
+    return RAISED.has(timber.kind) || (timber.kind === "strut" && letInto.has(pairOf(timber, other)));
   if (CARRIED.has(other.kind) && !CARRIED.has(timber.kind)) return false;
   return !letInto.has(pairOf(other, timber));
 }

@@ -1,5 +1,10 @@
 /** Braces: corners they fit, legs, faces, plan braces (placement rules, plane geometry; derived). */
+import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
+import { buildModel } from "../../../server/core/model/build.ts";
+import { unsupportedEnds } from "../../../server/core/model/unsupported.ts";
+import { readFrame } from "../../../server/document/read.ts";
+import { createFrameService } from "../../../server/language/frame-service.ts";
 import {
   boxOf,
   build,
@@ -218,5 +223,54 @@ describe("curves", () => {
 
   test("a radius less than half the chord is the half circle", () => {
     expectNear(curved("{radius: 10 in}")?.rise, chord / 2, "rise");
+  });
+});
+
+describe("struts between a king-post and the principals", () => {
+  const TRUSS = readFileSync(
+    new URL("../../frames/king-post-truss.frame.yaml", import.meta.url),
+    "utf8",
+  ).replace(
+    "  low-knee:",
+    "  strut: {kind: strut, section: 6x6, between: [king-post, principal], legs: {king-post: 36 in, principal: 48 in}}\n  low-knee:",
+  );
+  // the usual form ends its king-post under the ridge, so that the principals meet its line above it
+  const UNDER_RIDGE = TRUSS.replace("to: 15 ft 2 in}", "to: ridge}")
+    .replace("from: tie, to: king-post}", "from: tie, to: ridge}")
+    .replace("  low-tie:", "  ridge: {kind: ridge, section: 6x9, from: 1, to: 3}\n  low-tie:")
+    .replace(/ {2}(heel|king-head):.*\n/g, "");
+  const strutsOf = (text: string) => {
+    const model = buildModel(readFrame(text).frame);
+    expect(model.problems.filter(({ kind }) => kind === "brace-nowhere")).toEqual([]);
+    return { model, struts: model.timbers.filter(({ kind }) => kind === "strut") };
+  };
+
+  test.each([
+    ["a king-post as high as the principals", TRUSS],
+    ["a king-post that ends under the ridge", UNDER_RIDGE],
+  ])("stand on both sides of %s, by their legs (derived)", (_, text) => {
+    const { model, struts } = strutsOf(text);
+    expect(struts.map(({ id }) => id).sort()).toEqual(
+      ["1-A1", "1-B1", "2-A2", "2-B2", "3-A3", "3-B3"].map((place) => `strut@${place}`),
+    );
+    // from 36 in down the king-post to 48 in down a principal at 6 in 12
+    const pitch = Math.atan(6 / 12);
+    const [level, up] = [48 * Math.cos(pitch), 36 - 48 * Math.sin(pitch)];
+    for (const { id, axis } of struts) {
+      const out = id.includes("-A") ? -1 : 1;
+      expectPoint(axis, [0, (out * level) / Math.hypot(level, up), up / Math.hypot(level, up)], id);
+    }
+    expect(unsupportedEnds(model).filter(({ timber }) => timber.kind === "strut")).toEqual([]);
+  });
+
+  test("are joined at both ends and carry", () => {
+    const { evaluation } = createFrameService().open("file:///truss.frame.yaml", 1, UNDER_RIDGE);
+    const joints = evaluation?.model.joints.filter(({ of }) => of.id === "strut@2-A2") ?? [];
+    expect(joints.map(({ end, into }) => `${end} ${into.id}`).sort()).toEqual([
+      "foot king-post@2",
+      "head principal@A2",
+    ]);
+    const uses = evaluation?.results.frame?.members.get("strut@2-A2")?.uses ?? [];
+    expect(uses.find(({ what }) => what === "compression")?.ratio).toBeGreaterThan(0.01);
   });
 });
