@@ -1,6 +1,6 @@
 /**
- * Many arrays of figures in one buffer: to make a small typed array costs more than what it is filled with. Those that are
- * taken from one room live as long as any of them.
+ * Many arrays of figures in one buffer: to make a small typed array costs more than what it is filled with. All that is
+ * taken from one room lives as long as its last array.
  */
 export class Room {
   readonly #all: Float64Array;

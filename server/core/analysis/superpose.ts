@@ -50,6 +50,14 @@ interface Part {
   readonly answer: Basic;
 }
 
+/** A motion of all nodes, and where it is not nought. */
+interface Motion {
+  readonly u: Float64Array;
+  readonly where: readonly number[];
+}
+
+const motionOf = (u: Float64Array): Motion => ({ u, where: placesOf(u) });
+
 export interface Superposition {
   /** Why a basic load could not be taken; then every combination with it fails. */
   readonly faults: readonly CaseFault[];
@@ -115,7 +123,9 @@ class Combiner {
   readonly #own: Float64Array;
   readonly #lettingGo: LettingGo;
   /** how it moves even with every member in action; what drives it there differs by combination */
-  readonly #moves: () => readonly { u: Float64Array; where: readonly number[]; mode: Mode }[];
+  readonly #moves: () => readonly (Motion & { readonly mode: Mode })[];
+  /** turns of joints that nothing resists */
+  readonly #idle: readonly Motion[];
 
   constructor(system: System, stability: Stability, members: OneWayMembers, tolerance: number) {
     this.#system = system;
@@ -125,11 +135,11 @@ class Combiner {
     this.#lettingGo = new LettingGo(system, members, this.#answers);
     this.#moves = once(() =>
       stability.mechanisms.map((u) => ({
-        u,
-        where: placesOf(u),
+        ...motionOf(u),
         mode: describe(system, u, false, stability.reach),
       })),
     );
+    this.#idle = stability.idle.map(motionOf);
     this.#tolerance = tolerance;
     this.#none = NO_LOADS(system.sticks.length);
     this.#nothing = new Float64Array(system.size);
@@ -157,7 +167,6 @@ class Combiner {
     const pushed = this.#answers.pushed(applied, loads, room.take(size));
     const first = this.#members.flex(pushed, room.take(size));
     const answer = this.#answers.of(applied, loads, first, room);
-    const { idle } = this.#stability;
     return {
       ...answer,
       strains: this.#members.strains(answer.motions, room.take(this.#members.size)),
@@ -165,13 +174,13 @@ class Combiner {
       hardest: this.#answers.largestFree(pushed),
       loads,
       ...ownLoads(this.#members, system, (stick) => endsIn(loads, stick)),
-      turns: idle.some((u) => drives(pushed, u, 1e-6)),
+      turns: this.#idle.some(({ u, where }) => drives(pushed, u, 1e-6, where)),
     };
   }
 
   combine(id: string, parts: readonly Part[]): Combined {
     const system = this.#system;
-    const { idle, reach } = this.#stability;
+    const { reach } = this.#stability;
     const members = this.#members;
     const failed = (fault: CaseFault): Combined => failedCombination(id, [fault]);
     const pushed = once(() => sumInto(new Float64Array(system.size), parts, (b) => b.pushed));
@@ -179,7 +188,8 @@ class Combiner {
       ({ u, where, mode }): Mode => ({ ...mode, driven: drives(pushed(), u, NOUGHT, where) }),
     );
     if (parts.some(({ answer }) => answer.turns))
-      for (const u of idle) if (drives(pushed(), u, 1e-6)) modes.push(describe(system, u, true, reach));
+      for (const { u, where } of this.#idle)
+        if (drives(pushed(), u, 1e-6, where)) modes.push(describe(system, u, true, reach));
     if (modes.length > 0) return failed({ kind: "mechanism", modes, dropped: [] });
 
     const hang = sumInto(this.#hang, parts, (b) => b.hang);

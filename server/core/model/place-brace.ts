@@ -39,6 +39,11 @@ function crossing(a: Timber, b: Timber): Crossing | undefined {
   const onBeam = (p * cos - q) / sin2;
   const reachPost = halfExtent(beam, post.axis) + 1 / 16;
   const reachBeam = halfExtent(post, beam.axis) + 1 / 16;
+  const onP = along(post.origin, post.axis, onPost);
+  const gap = sub(along(beam.origin, beam.axis, onBeam), onP);
+  const apart = length(gap);
+  const square = unit(cross(post.axis, beam.axis));
+  if (apart > halfExtent(post, square) + halfExtent(beam, square) + 1 / 16) return undefined;
   const near =
     onPost >= -reachPost &&
     onPost <= post.span + reachPost &&
@@ -46,11 +51,6 @@ function crossing(a: Timber, b: Timber): Crossing | undefined {
     onBeam <= beam.span + reachBeam;
   // a king-post ends under the ridge, and principals that lie against its sides meet its line above that
   if (!near && !touch(solidOf(a), solidOf(b))) return undefined;
-  const onP = along(post.origin, post.axis, onPost);
-  const gap = sub(along(beam.origin, beam.axis, onBeam), onP);
-  const apart = length(gap);
-  const square = unit(cross(post.axis, beam.axis));
-  if (apart > halfExtent(post, square) + halfExtent(beam, square) + 1 / 16) return undefined;
   return { post, beam, onPost, onBeam, point: onP };
 }
 

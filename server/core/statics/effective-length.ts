@@ -132,12 +132,9 @@ export function uprightLength(
   const lowest = knees[0];
   const above = [...knees, ...stops, span].filter((at) => at >= (lowest ?? 0)).sort((a, b) => a - b);
   if (lowest !== undefined) {
+    const braced = longer(one(lowest, SWAY * crowd, "sways"), between([lowest, ...above], 1, "above-knee"));
     const top = Math.max(...stops);
-    const free = top > (knees.at(-1) ?? 0) ? one(span - top, FREE, "free-end") : one(0, 1, "above-knee");
-    return longer(
-      longer(one(lowest, SWAY * crowd, "sways"), between([lowest, ...above], 1, "above-knee")),
-      free,
-    );
+    return top > (knees.at(-1) ?? lowest) ? longer(braced, one(span - top, FREE, "free-end")) : braced;
   }
   if (othersSway) return between([0, ...above], 1, "leans");
   return one(span, SWAY, "unheld");

@@ -53,6 +53,11 @@ export function enclosureOfFrame(model: Model): FrameEnclosure {
   };
 }
 
+/** Whether the pressures depend on what stands under the roof: all around open sides, or where wind passes between two. */
+export function goesByFlow({ class: kind, passage }: FrameEnclosure): boolean {
+  return kind === "open" || (kind === "partially-open" && (passage.x || passage.y));
+}
+
 /** Whether no closed side faces the wind along an axis, neither where it comes in nor where it goes out. */
 function isPassage(faces: readonly WallFace[], axis: 0 | 1): boolean {
   return faces.every((face) => Math.abs(face.outward[axis]) < 0.5 || isOpenWall(face));

@@ -2,7 +2,7 @@
 import type { Pointer } from "../frame/frame.ts";
 import type { Model } from "../model/model.ts";
 import { timberDensity } from "../wood/timber-weight.ts";
-import { enclosureOfFrame } from "./enclosure.ts";
+import { enclosureOfFrame, goesByFlow } from "./enclosure.ts";
 import type { FloorPlan } from "./floor-loads.ts";
 import { lacksWinterWind } from "./snow-loads.ts";
 import { needsWind } from "./wind-need.ts";
@@ -48,7 +48,7 @@ function windLacks(model: Model): Pointer[] {
   const { basis, site } = model.frame;
   const { wind } = site;
   const under = `${site.path}/wind`;
-  const blownThrough = (): boolean => model.roof !== undefined && enclosureOfFrame(model).class === "open";
+  const blownThrough = (): boolean => model.roof !== undefined && goesByFlow(enclosureOfFrame(model));
   return [
     ...(wind?.speed === undefined ? [`${under}/speed`] : []),
     ...(wind?.exposure === undefined ? [`${under}/exposure`] : []),

@@ -11,7 +11,7 @@ import { cross, dot, length, scale, unit, type Vec3 } from "../model/vec.ts";
 import { inches } from "../quantity/length.ts";
 import { raftersOf } from "../roof/deck-carriers.ts";
 import type { BasicLoad } from "./basic-loads.ts";
-import type { FrameEnclosure } from "./enclosure.ts";
+import { type FrameEnclosure, goesByFlow } from "./enclosure.ts";
 import { type LineLoad, type Strip, totalOf } from "./line-loads.ts";
 import { overhangWind, planeOf, reachOf, risesToPlus, roofWind } from "./roof-wind.ts";
 import { onFace, topOf, type WallFace } from "./wall-faces.ts";
@@ -203,10 +203,10 @@ function heightOf(model: Model, slopes: readonly RoofSlope[]): number {
   return Math.max(1, (mean - base) / 12);
 }
 
-/** Whether wind without a known flow can be computed: only a free roof over open sides asks for it. */
-function flowOf(model: Model, { class: kind }: FrameEnclosure): "clear" | "obstructed" | undefined {
+/** Whether wind without a known flow can be computed: only a roof that it blows under asks for it. */
+function flowOf(model: Model, enclosure: FrameEnclosure): "clear" | "obstructed" | undefined {
   const given = model.frame.site.wind?.flow;
-  return model.roof && kind === "open" ? given : (given ?? "obstructed");
+  return model.roof && goesByFlow(enclosure) ? given : (given ?? "obstructed");
 }
 
 /** What the wind was computed from, for whoever shows it. */

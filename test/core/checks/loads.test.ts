@@ -63,11 +63,40 @@ findingsFixture(
   pavilion({
     site: `
       site:
-      #@0-4 warning site-value-missing: The file does not give the wind speed
-      #@0-4 warning site-value-missing: the exposure category (B woods and suburbs, C open, D shore), which wind and the snow on a roof go by, so what depends on it is not checked. It comes from your own look at the site. Write “wind: {exposure: C}” under “site”.
+      #@0-4 warning site-value-missing: The file does not give the wind speed and the exposure category (B woods and suburbs, C open, D shore), which the snow on a roof goes by too, so what depends on it is not checked. It comes from the building department or the hazard map of the load standard. Write “wind: {speed: 107 mph, exposure: C}” under “site”.
         snow: {ground: 45 psf, exposure: partially-exposed, thermal: open}
         frost-depth: 30 in
         soil: sand
+    `,
+  }),
+);
+
+findingsFixture(
+  "site-value-missing: speed and exposure one by one, where something is said of the wind",
+  pavilion({
+    site: `
+      site:
+        snow: {ground: 45 psf, exposure: partially-exposed, thermal: open}
+        wind: {flow: clear}
+      # ^^^^ warning site-value-missing: The file does not give the wind speed
+      # ^^^^ warning site-value-missing: the exposure category (B woods and suburbs, C open, D shore), which wind and the snow on a roof go by, so what depends on it is not checked. It comes from your own look at the site. Write “exposure: C” under “wind”.
+        frost-depth: 30 in
+        soil: sand
+    `,
+  }),
+);
+
+findingsFixture(
+  "site-value-missing: the flow between two open sides of a building with closed ends",
+  pavilion({
+    site: `
+      site:
+        snow: {ground: 45 psf, exposure: partially-exposed, thermal: open}
+        wind: {speed: 107 mph, exposure: C}
+      # ^^^^ warning site-value-missing: whether wind passes freely under the roof, where sides are open
+        frost-depth: 30 in
+        soil: sand
+      siding: {1: {}, 2: {}}
     `,
   }),
 );
@@ -80,7 +109,7 @@ findingsFixture(
         snow: {ground: 45 psf, exposure: sheltered}
       # ^^^^ warning site-value-missing: whether the roof is heated or open
         wind: {speed: 107 mph, exposure: C}
-      # ^^^^ warning site-value-missing: whether wind passes freely under the open roof
+      # ^^^^ warning site-value-missing: whether wind passes freely under the roof, where sides are open
         frost-depth: 30 in
         soil: sand
     `,

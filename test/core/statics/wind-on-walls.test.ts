@@ -100,6 +100,10 @@ describe("a partially open building", () => {
     expect(roofDown(ends)).toBeCloseTo(roofDown(bare), 6);
     const obstructed = ends.replace("flow: clear", "flow: obstructed");
     expect(roofDown(obstructed)).toBeLessThan(roofDown(ends));
+    // what stands there nobody but the site can tell: no wind, and no silence about it
+    const untold = loadsOf(ends.replace(", flow: clear", ""));
+    expect(untold.all.filter(({ kind }) => kind === "W")).toEqual([]);
+    expect(untold.gaps).toContainEqual({ what: "wind", lacks: ["/site/wind/flow"] });
   });
 });
 

@@ -1,6 +1,6 @@
 import type { Frame } from "../../frame/frame.ts";
 import type { Model } from "../../model/model.ts";
-import { enclosureOfFrame } from "../../statics/enclosure.ts";
+import { enclosureOfFrame, goesByFlow } from "../../statics/enclosure.ts";
 import { lacksWinterWind } from "../../statics/snow-loads.ts";
 import { needsWind } from "../../statics/wind-need.ts";
 import { defineCheck } from "../check.ts";
@@ -13,6 +13,7 @@ type Missing =
   | "winter-wind"
   | "wind"
   | "wind-bare"
+  | "wind-and-snow"
   | "wind-exposure"
   | "wind-flow"
   | "frost-depth"
@@ -70,13 +71,18 @@ const WORDS: Readonly<Record<Missing, Words>> = {
     example: { inch: "speed: 107 mph, exposure: C", mm: "speed: 48 m/s, exposure: C" },
     whom: HAZARD_MAP,
   },
+  "wind-and-snow": {
+    what: "the wind speed and the exposure category (B woods and suburbs, C open, D shore), which the snow on a roof goes by too",
+    example: { inch: "speed: 107 mph, exposure: C", mm: "speed: 48 m/s, exposure: C" },
+    whom: HAZARD_MAP,
+  },
   "wind-exposure": {
     what: "the exposure category (B woods and suburbs, C open, D shore), which wind and the snow on a roof go by",
     example: both("exposure: C"),
     whom: "your own look at the site",
   },
   "wind-flow": {
-    what: "whether wind passes freely under the open roof",
+    what: "whether wind passes freely under the roof, where sides are open",
     example: both("flow: clear"),
     whom: "your own plan; goods stacked over half the opening obstruct it",
   },
@@ -138,12 +144,12 @@ function* missing(model: Model): Generator<{ path: string; missing: Missing }> {
       yield { path: snow.path, missing: "winter-wind" };
   }
   if (needsWind(model) || wind?.speed !== undefined) {
-    const speed = frame.roof ? "wind" : "wind-bare";
-    if (wind?.speed === undefined) {
-      yield { path: wind?.path ?? sitePath, missing: speed };
-      // snow goes by it as well, and is in no combination without it
-      if (frame.roof && snow?.ground !== undefined && wind?.exposure === undefined)
-        yield { path: wind?.path ?? sitePath, missing: "wind-exposure" };
+    // snow is in no combination without the exposure: it is asked for also where nothing is said of the wind
+    const snows = frame.roof !== undefined && snow?.ground !== undefined;
+    if (!wind) yield { path: sitePath, missing: snows ? "wind-and-snow" : frame.roof ? "wind" : "wind-bare" };
+    else if (wind.speed === undefined) {
+      yield { path: wind.path, missing: frame.roof ? "wind" : "wind-bare" };
+      if (snows && wind.exposure === undefined) yield { path: wind.path, missing: "wind-exposure" };
     } else if (wind.exposure === undefined) yield { path: wind.path, missing: "wind-exposure" };
     else if (wind.flow === undefined && asksForFlow(model)) yield { path: wind.path, missing: "wind-flow" };
   }
@@ -157,9 +163,9 @@ function* missing(model: Model): Generator<{ path: string; missing: Missing }> {
   }
 }
 
-/** Only wind under a roof over open sides goes by what lies there. */
+/** Only wind under a roof goes by what stands there. */
 function asksForFlow(model: Model): boolean {
-  return model.frame.roof !== undefined && enclosureOfFrame(model).class === "open";
+  return model.frame.roof !== undefined && goesByFlow(enclosureOfFrame(model));
 }
 
 /** The key that each value stands under. */
@@ -170,6 +176,7 @@ const KEYS: Readonly<Record<Missing, string>> = {
   "winter-wind": "/site/snow/winter-wind",
   wind: "/site/wind/speed",
   "wind-bare": "/site/wind/speed",
+  "wind-and-snow": "/site/wind/speed",
   "wind-exposure": "/site/wind/exposure",
   "wind-flow": "/site/wind/flow",
   "frost-depth": "/site/frost-depth",
