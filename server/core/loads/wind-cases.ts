@@ -3,7 +3,8 @@
  * surface, for wind along +x, −x, +y and −y. ASCE 7-16 and 7-22 chapter 27, directional procedure: free roofs of open
  * buildings by section 27.3.2, others by 27.3.1. A partially open building with an open side takes both, its free roof
  * with the flow obstructed: the ±0.18 of section 27.3.1 alone knows nothing of wind caught under a roof with one wall
- * (common practice). A bare frame has no roof pressures, only drag.
+ * (common practice); where both sides are open to the wind it passes through, with the flow that the site gives (Figures
+ * 27.3-4 to 27.3-7 tell clear from obstructed by what stands under the roof). A bare frame has no roof pressures, only drag.
  *
  * x runs along the ridge, y across it. Plus presses on the top of the roof (or on a wall from outside), minus lifts it.
  * All at strength level: the combinations take 0.6 of it.

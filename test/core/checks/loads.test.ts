@@ -63,7 +63,7 @@ findingsFixture(
   pavilion({
     site: `
       site:
-      #@0-4 warning site-value-missing: The file does not give the wind speed and the exposure category (B woods and suburbs, C open, D shore), which the snow on a roof goes by too, so what depends on it is not checked. It comes from the building department or the hazard map of the load standard. Write “wind: {speed: 107 mph, exposure: C}” under “site”.
+      #@0-4 warning site-value-missing: The file does not give the wind speed and the exposure category (B woods and suburbs, C open, D shore), which the snow on a roof goes by too, so what depends on it is not checked. It comes from the building department or the hazard map of the load standard, the exposure from your own look at the site. Write “wind: {speed: 107 mph, exposure: C}” under “site”.
         snow: {ground: 45 psf, exposure: partially-exposed, thermal: open}
         frost-depth: 30 in
         soil: sand

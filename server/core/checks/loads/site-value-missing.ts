@@ -74,7 +74,7 @@ const WORDS: Readonly<Record<Missing, Words>> = {
   "wind-and-snow": {
     what: "the wind speed and the exposure category (B woods and suburbs, C open, D shore), which the snow on a roof goes by too",
     example: { inch: "speed: 107 mph, exposure: C", mm: "speed: 48 m/s, exposure: C" },
-    whom: HAZARD_MAP,
+    whom: "the building department or the hazard map of the load standard, the exposure from your own look at the site",
   },
   "wind-exposure": {
     what: "the exposure category (B woods and suburbs, C open, D shore), which wind and the snow on a roof go by",
